@@ -1,0 +1,1 @@
+// Lights patterns up.

@@ -1,0 +1,25 @@
+// Keeps the ground a person chose, paper or slate. Runs before the page is painted, so that it never flashes.
+(function () {
+  "use strict";
+  const KEY = "countfold-theme";
+  const root = document.documentElement;
+  let kept = null;
+  try { kept = localStorage.getItem(KEY); } catch { /* storage is closed: paper */ }
+  if (kept === "slate" && !root.dataset.theme) root.dataset.theme = "slate";
+
+  function say(button) {
+    button.hidden = false;
+    button.textContent = root.dataset.theme === "slate" ? "Paper instead of slate" : "Slate instead of paper";
+  }
+
+  document.addEventListener("DOMContentLoaded", function () {
+    document.querySelectorAll("[data-switch-theme]").forEach(say);
+  });
+  document.addEventListener("click", function (event) {
+    const button = event.target.closest("[data-switch-theme]");
+    if (!button) return;
+    root.dataset.theme = root.dataset.theme === "slate" ? "paper" : "slate";
+    try { localStorage.setItem(KEY, root.dataset.theme); } catch { /* kept for this page only */ }
+    document.querySelectorAll("[data-switch-theme]").forEach(say);
+  });
+})();
