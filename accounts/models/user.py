@@ -1,0 +1,110 @@
+"""The people of the school."""
+
+from typing import Self
+
+from django.contrib.auth.base_user import AbstractBaseUser
+from django.core.validators import RegexValidator
+from django.db import models
+from django.db.models.functions import Lower
+from django.utils import timezone
+from django.utils.crypto import salted_hmac
+
+
+class UserQuerySet(models.QuerySet):
+    def active(self) -> Self:
+        return self.filter(is_active=True)
+
+    def for_sign_in(self, typed: str) -> Self:
+        """The person meant by a typed sign-in name or e-mail, in either case. A name holds no @, so the two never meet."""
+        field = "email__iexact" if "@" in typed else "sign_in_name__iexact"
+        return self.filter(**{field: typed.strip()})
+
+    def get_by_natural_key(self, sign_in_name: str) -> "User":
+        return self.get(sign_in_name__iexact=sign_in_name)
+
+    def in_name_order(self) -> Self:
+        return self.order_by(Lower("display_name"), "pk")
+
+
+class User(AbstractBaseUser):
+    """One person. Signs in with `sign_in_name` or, if there is one, `email`."""
+
+    class Role(models.TextChoices):
+        TEACHER = "teacher", "Teacher"
+        COACH = "coach", "Math coach"
+        ADMINISTRATOR = "administrator", "Administrator"
+
+    sign_in_name = models.CharField(
+        max_length=40,
+        unique=True,
+        validators=[RegexValidator(r"^[\w.-]+$", "Use letters, digits, dots and hyphens only.")],
+        error_messages={"unique": "Someone already signs in with this name. Choose another."},
+    )
+    email = models.EmailField(blank=True, default="")
+    display_name = models.CharField(max_length=80)
+    role = models.CharField(max_length=20, choices=Role.choices, default=Role.TEACHER)
+    is_active = models.BooleanField(default=True)
+    # Part of what a session must match: raising it ends every session of this person.
+    session_epoch = models.PositiveIntegerField(default=0)
+    date_joined = models.DateTimeField(default=timezone.now)
+
+    USERNAME_FIELD = "sign_in_name"
+    EMAIL_FIELD = "email"
+    REQUIRED_FIELDS = ["display_name"]
+
+    objects = UserQuerySet.as_manager()
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(
+                Lower("sign_in_name"),
+                name="user_sign_in_name_unique_any_case",
+                violation_error_message="Someone already signs in with this name. Choose another.",
+            ),
+            models.UniqueConstraint(
+                Lower("email"),
+                condition=~models.Q(email=""),
+                name="user_email_unique_any_case",
+                violation_error_message="Someone already has this e-mail. Choose another or leave it empty.",
+            ),
+            models.CheckConstraint(
+                condition=~models.Q(sign_in_name__contains="@") & ~models.Q(sign_in_name=""),
+                name="user_sign_in_name_is_no_email",
+                violation_error_message="Use letters, digits, dots and hyphens only.",
+            ),
+            models.CheckConstraint(
+                condition=models.Q(role__in=["teacher", "coach", "administrator"]),
+                name="user_role_known",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.display_name
+
+    @property
+    def is_coach(self) -> bool:
+        return self.role == self.Role.COACH
+
+    @property
+    def is_administrator(self) -> bool:
+        return self.role == self.Role.ADMINISTRATOR
+
+    def get_session_auth_hash(self) -> str:
+        return salted_hmac(
+            "accounts.User.session", f"{super().get_session_auth_hash()}:{self.session_epoch}", algorithm="sha256"
+        ).hexdigest()
+
+    def sign_out_everywhere(self) -> None:
+        self.session_epoch = models.F("session_epoch") + 1
+        self.save(update_fields=["session_epoch"])
+        self.refresh_from_db(fields=["session_epoch"])
+
+    def leave(self) -> None:
+        """Close the account: no more sign-in, every session ended. What the person made stays."""
+        self.is_active = False
+        self.save(update_fields=["is_active"])
+        self.sign_out_everywhere()
+
+    def come_back(self) -> None:
+        self.is_active = True
+        self.save(update_fields=["is_active"])

@@ -1,0 +1,9 @@
+"""Every address of the app, one file per app."""
+
+from django.urls import include, path
+
+urlpatterns = [
+    path("", include("accounts.urls")),
+    path("", include("grade_bands.urls")),
+    path("", include("routines.urls")),
+]

@@ -1,0 +1,5 @@
+from django.apps import AppConfig
+
+
+class GradeBandsConfig(AppConfig):
+    name = "grade_bands"

@@ -1,0 +1,7 @@
+from .area import Area
+from .class_group import ClassGroup
+from .grade import Grade, GradeBand
+from .school_year import SchoolYear
+from .standard import Standard
+
+__all__ = ["Area", "ClassGroup", "Grade", "GradeBand", "SchoolYear", "Standard"]

@@ -1,0 +1,47 @@
+"""Classes: a group of children, never their names."""
+
+from typing import Self
+
+from django.conf import settings
+from django.db import models
+
+from .grade import Grade
+from .school_year import SchoolYear
+
+
+class ClassGroupQuerySet(models.QuerySet):
+    def taught_by(self, user) -> Self:
+        return self.filter(teachers=user)
+
+    def in_year(self, year: SchoolYear | None) -> Self:
+        return self.filter(year=year)
+
+    def in_grade_order(self) -> Self:
+        return self.order_by("grade__order", "name")
+
+    def with_people(self) -> Self:
+        return self.select_related("grade", "year").prefetch_related("teachers")
+
+
+class ClassGroup(models.Model):
+    """One class in one year. `languages` are those its mathematics is spoken in ("en", "es")."""
+
+    name = models.CharField(max_length=40)
+    grade = models.ForeignKey(Grade, on_delete=models.PROTECT, related_name="class_groups")
+    year = models.ForeignKey(SchoolYear, on_delete=models.PROTECT, related_name="class_groups")
+    teachers = models.ManyToManyField(settings.AUTH_USER_MODEL, blank=True, related_name="class_groups")
+    languages = models.JSONField(default=list, blank=True)
+
+    objects = ClassGroupQuerySet.as_manager()
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(
+                fields=["year", "name"],
+                name="class_group_name_unique_in_year",
+                violation_error_message="This year already has a class with this name.",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name

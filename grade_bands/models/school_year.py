@@ -1,0 +1,32 @@
+"""School years."""
+
+from datetime import date
+
+from django.db import models
+
+
+class SchoolYearQuerySet(models.QuerySet):
+    def on(self, day: date) -> "SchoolYear | None":
+        """The year that holds `day`; between years, the latest that has begun; before all, the first."""
+        return self.filter(starts_on__lte=day).order_by("-starts_on").first() or self.order_by("starts_on").first()
+
+
+class SchoolYear(models.Model):
+    name = models.CharField(max_length=20, unique=True)
+    starts_on = models.DateField(unique=True)
+    ends_on = models.DateField()
+
+    objects = SchoolYearQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["-starts_on"]
+        constraints = [
+            models.CheckConstraint(
+                condition=models.Q(ends_on__gt=models.F("starts_on")),
+                name="school_year_ends_after_it_starts",
+                violation_error_message="Choose a last day after the first day.",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.name

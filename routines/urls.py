@@ -1,0 +1,27 @@
+"""Addresses of the bank, plans, lessons, coverage and paper."""
+
+from django.urls import path
+
+from routines.views import bank, coverage, lessons, paper, plan, routine
+
+urlpatterns = [
+    path("", bank.bank, name="bank"),
+    # One routine
+    path("routines/<int:pk>/", routine.routine, name="routine"),
+    path("routines/<int:pk>/copy/", routine.copy, name="routine_copy"),
+    path("routines/<int:pk>/share/", routine.share, name="routine_share"),
+    path("routines/<int:pk>/retire/", routine.retire, name="routine_retire"),
+    path("routines/<int:pk>/notes/", routine.add_note, name="routine_note"),
+    # plan
+    path("plans/", plan.my_plans, name="my_plans"),
+    path("plans/new/", plan.new, name="plan_new"),
+    # lessons
+    path("routines/<int:pk>/taught/", lessons.taught, name="lesson_taught"),
+    path("lessons/", lessons.lessons, name="lessons"),
+    path("lessons/<uuid:key>/", lessons.lesson, name="lesson"),
+    # coverage
+    path("coverage/", coverage.coverage_page, name="coverage"),
+    path("coverage/<int:grade>/<slug:area>/", coverage.cell, name="coverage_cell"),
+    # paper
+    path("routines/<int:pk>/plan.pdf", paper.plan_pdf, name="plan_pdf"),
+]
