@@ -1,0 +1,24 @@
+"""For whom a text is written."""
+
+from dataclasses import dataclass
+
+from .errors import CountError
+
+LANGUAGES = ("en", "es")
+
+
+@dataclass(frozen=True, slots=True)
+class Audience:
+    """A grade level, 0 (kindergarten) to 8, and a language.
+
+    Raises: CountError on `level` or `language`.
+    """
+
+    level: int = 3
+    language: str = "en"
+
+    def __post_init__(self) -> None:
+        if isinstance(self.level, bool) or not isinstance(self.level, int) or not 0 <= self.level <= 8:
+            raise CountError("level", "Choose a level from 0 (kindergarten) to 8.")
+        if self.language not in LANGUAGES:
+            raise CountError("language", 'Choose "en" or "es" as the language.')

@@ -1,0 +1,236 @@
+"""A count: an exact arithmetic sequence that a class says aloud."""
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+from math import lcm
+from typing import TYPE_CHECKING, Self
+
+from .errors import CountError
+from .kinds.kind import NumberKind, Typed, refuse_fine_parts
+from .kinds.piece import Piece, join
+from .kinds.registry import kind_named, number_kind
+from .style import Style
+
+if TYPE_CHECKING:
+    from .algebra import Rule
+    from .stories import Goal
+
+FEWEST_TERMS, MOST_TERMS = 2, 200
+LARGEST_VALUE = 10**9
+PLAIN_STYLE = Style()
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """A start, a step and a number of terms, in one number kind and style. Terms are numbered from 1.
+
+    Units: start, step and all values are in the kind's base unit.
+    Raises: CountError on kind, start, step, terms or style: such a count cannot exist.
+    """
+
+    kind: str
+    start: Fraction
+    step: Fraction
+    terms: int
+    style: Style = PLAIN_STYLE
+    scale: int = field(init=False, repr=False, compare=False)
+    scaled_start: int = field(init=False, repr=False, compare=False)
+    scaled_step: int = field(init=False, repr=False, compare=False)
+    form: NumberKind = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        kind = kind_named(self.kind)
+        if not isinstance(self.style, Style):
+            raise CountError("style", "Give the style as a Style.")
+        for name in ("start", "step"):
+            object.__setattr__(self, name, _exact(getattr(self, name), name))
+        if isinstance(self.terms, bool) or not isinstance(self.terms, int):
+            raise CountError("terms", f"Choose a whole number of counts, from {FEWEST_TERMS} to {MOST_TERMS}.")
+        if not FEWEST_TERMS <= self.terms <= MOST_TERMS:
+            raise CountError("terms", f"Choose from {FEWEST_TERMS} to {MOST_TERMS} counts.")
+        if self.step == 0:
+            raise CountError("step", "Choose a step other than 0.")
+        scale = lcm(self.start.denominator, self.step.denominator)
+        object.__setattr__(self, "scale", scale)
+        object.__setattr__(self, "scaled_start", self.start.numerator * (scale // self.start.denominator))
+        object.__setattr__(self, "scaled_step", self.step.numerator * (scale // self.step.denominator))
+        self._refuse_sizes(kind)
+        object.__setattr__(self, "form", number_kind(self.kind, self.style, scale))
+        if self.wrap and self.step % self.wrap == 0:
+            raise CountError("step", "Choose a step that does not bring the clock back to the same time.")
+
+    @classmethod
+    def parse(
+        cls,
+        *,
+        kind: str,
+        start: str | int | Fraction,
+        step: str | int | Fraction,
+        terms: int,
+        style: Style | None = None,
+    ) -> Self:
+        """A count as a teacher types it; whole and exact numbers are taken in the base unit.
+
+        Raises: CountError on the field at fault.
+
+        >>> Count.parse(kind="fraction", start="2/3", step="1/3", terms=12).text(5)
+        '2'
+        """
+        number = kind_named(kind)
+        chosen = PLAIN_STYLE if style is None else style
+        if not isinstance(chosen, Style):
+            raise CountError("style", "Give the style as a Style.")
+        first = number.read(start, chosen, "start") if isinstance(start, str) else Typed(_exact(start, "start"))
+        by = number.read_step(step, chosen) if isinstance(step, str) else Typed(_exact(step, "step"))
+        return cls(kind, first.value, by.value, terms, number.settle(first, by, chosen))
+
+    def _refuse_sizes(self, kind: type[NumberKind]) -> None:
+        for name, value in (("start", self.start), ("step", self.step)):
+            if abs(value) > LARGEST_VALUE:
+                raise CountError(name, f"Choose a {name} between -1,000,000,000 and 1,000,000,000.")
+            refuse_fine_parts(value, name)
+        if self.scale > 1:
+            for n in range(2, self.terms + 1):
+                refuse_fine_parts(self.value(n), "step")
+        if abs(self.value(self.terms)) > LARGEST_VALUE:
+            raise CountError("terms", "Choose fewer counts or a smaller step: this one goes past 1,000,000,000.")
+        if not kind.goes_below_zero:
+            self._refuse_below_zero()
+
+    def _refuse_below_zero(self) -> None:
+        if self.start < 0:
+            raise CountError("start", "Start at 0 or more: the 1st count would be below zero.")
+        if self.scaled(self.terms) < 0:
+            n = self.scaled_start // -self.scaled_step + 2
+            advice = "a smaller step or a larger start" if n == 2 else f"at most {n - 1} counts or a larger start"
+            raise CountError("step" if n == 2 else "terms", f"Choose {advice}: count {n} would be below zero.")
+
+    @property
+    def wrap(self) -> int | None:
+        """After how many minutes a clock shows the same time again; None for every other kind."""
+        return self.form.wrap
+
+    @property
+    def base_unit(self) -> str:
+        return self.form.base_unit
+
+    @property
+    def system(self) -> str | None:
+        return self.form.system
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        """The multiples that landmarks and remainders try, in the base unit."""
+        return self.form.friendly_multiples()
+
+    def part_names(self) -> tuple[str, ...]:
+        """The parts that this count's writing may show, larger first."""
+        return self.form.part_names
+
+    def scaled(self, n: int) -> int:
+        """value(n) * scale, a whole number."""
+        return self.scaled_start + (n - 1) * self.scaled_step
+
+    def value(self, n: int) -> Fraction:
+        """The n-th value, for any n from 1 on, past the end too.
+
+        Units: the base unit; a clock's minutes never wrap.
+        """
+        return Fraction(self.scaled_start + (n - 1) * self.scaled_step, self.scale)
+
+    def text(self, n: int) -> str:
+        """The n-th count as written."""
+        return join(self.form.pieces(self.value(n)))
+
+    def words(self, n: int, language: str | None = None) -> str:
+        """The n-th count as said; without a language, in the style's."""
+        return self.words_of(self.value(n), language)
+
+    def parts(self, n: int) -> dict[str, int]:
+        """The n-th count's parts as written, without sign.
+
+        >>> Count.parse(kind="fraction", start="2/3", step="1/3", terms=12).parts(1)
+        {'top': 2, 'bottom': 3}
+        """
+        return self.form.parts(self.value(n))
+
+    def pieces(self, n: int) -> tuple[Piece, ...]:
+        """The n-th count as pieces for a drawing."""
+        return self.form.pieces(self.value(n))
+
+    def text_of(self, value: Fraction) -> str:
+        """Any value as this count would write it."""
+        return join(self.form.pieces(value))
+
+    def pieces_of(self, value: Fraction) -> tuple[Piece, ...]:
+        return self.form.pieces(value)
+
+    def words_of(self, value: Fraction, language: str | None = None) -> str:
+        """Any value as this count would say it."""
+        spoken = self.style.language if language is None else language
+        if spoken not in ("en", "es"):
+            raise CountError("language", 'Choose "en" or "es" as the language.')
+        return self.form.words(value, spoken)
+
+    def difference_text(self, value: Fraction) -> str:
+        """A jump of this size as written, without sign: "28", "9 in", "20 min"."""
+        return join(self.form.difference_pieces(abs(value)))
+
+    def span(self, n: int, *, place: int | None = None, part: str | None = None) -> tuple[int, int, int] | None:
+        """Where a digit (place 0: ones of the base unit) or a part stands: piece, from, to; None if it is not written.
+
+        >>> count = Count.parse(kind="whole", start="1,325", step="-50", terms=16)
+        >>> count.span(1, place=2), count.span(1, place=3), count.span(1, place=4)
+        ((0, 2, 3), (0, 0, 1), None)
+        """
+        pieces = self.pieces(n)
+        if part is not None:
+            for index, piece in enumerate(pieces):
+                if piece.part == part:
+                    return index, 0, len(piece.text)
+            return None
+        digits = [
+            (index, at)
+            for index, piece in enumerate(pieces)
+            if piece.kind == "number"
+            for at, sign in enumerate(piece.text)
+            if sign.isdigit()
+        ]
+        from_right = (place or 0) + self.form.places_written(self.value(n))
+        if not 0 <= from_right < len(digits):
+            return None
+        index, at = digits[-1 - from_right]
+        return index, at, at + 1
+
+    def position_of(self, value: Fraction) -> int | None:
+        """At which count `value` is spoken, or None if it is skipped.
+
+        Units: value is in the base unit; positions count from 1, past the end too.
+        Source: proof - value = start + (n-1)*step has one solution n, spoken iff n is whole and at least 1.
+
+        >>> Count.parse(kind="whole", start="1", step="3", terms=5).position_of(Fraction(7))
+        3
+        """
+        steps = (value - self.start) / self.step
+        return steps.numerator + 1 if steps.denominator == 1 and steps >= 0 else None
+
+    def read(self, text: str) -> Fraction:
+        """A typed value in this count's kind and style, in the base unit. Raises: CountError on `value`."""
+        return kind_named(self.kind).read(text, self.style, "value").value
+
+    def rule(self) -> "Rule":
+        """The n-th count, as text and as a sympy expression in n."""
+        from .algebra import Rule
+
+        return Rule(self)
+
+    def reaching(self, goal: str | int | Fraction) -> "Goal":
+        """At which count a goal is met or passed, and by how much. Raises: CountError on `value`."""
+        from .stories import goal_reached
+
+        return goal_reached(self, goal)
+
+
+def _exact(value: object, name: str) -> Fraction:
+    if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
+        raise CountError(name, f"Type the {name} as text, such as 7 or 2/3; floating-point numbers are not exact.")
+    return value if isinstance(value, Fraction) else Fraction(value)

@@ -1,0 +1,78 @@
+"""Decimals: places kept or trimmed, with a point or a comma."""
+
+from fractions import Fraction
+from math import lcm
+
+from ..errors import CountError
+from ..style import Style
+from .fraction import with_kept_denominator
+from .fraction_forms import say_fraction, write_fraction
+from .kind import NumberKind, Typed
+from .number_words import cardinal, decimal_parts, joined, negative
+from .numerals import places_needed, read_numeral, split_sign, tidy, write_decimal
+from .piece import Piece
+
+_MULTIPLES = tuple(map(Fraction, ("1/10", "1/2", "1", "2", "5", "10", "100")))
+FINEST_PLACES = 3
+
+
+class DecimalNumber(NumberKind):
+    name = "decimal"
+
+    def __init__(self, style: Style, scale: int) -> None:
+        super().__init__(style, scale)
+        needed = places_needed(scale)
+        if needed is None or needed > FINEST_PLACES:
+            raise CountError("step", "Choose decimals no finer than a thousandth (0.001).")
+        if style.places is not None and style.places < needed:
+            raise CountError("style", f"Show at least {needed} decimal places, or values would be lost.")
+        self.trimmed = style.places is None and style.fractions == "simplified"
+        kept = needed if self.trimmed else places_needed(lcm(scale, style.over))
+        self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        sign, rest = split_sign(tidy(text, field))
+        numeral = read_numeral(rest, style, field)
+        needed = places_needed(numeral.value.denominator)
+        if needed is None or needed > FINEST_PLACES:
+            raise CountError(field, "Type a decimal no finer than a thousandth (0.001).")
+        return Typed(sign * numeral.value, numeral.over)
+
+    @classmethod
+    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+        return with_kept_denominator(start, step, style)
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        return _MULTIPLES
+
+    def _places(self, value: Fraction) -> int | None:
+        needed = places_needed(value.denominator)
+        return needed if needed is None or self.trimmed else max(needed, self.places_shown)
+
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        places = self._places(value)
+        if places is None:
+            return write_fraction(value, value.denominator, self.style)
+        scaled = abs(value.numerator) * (10**places // value.denominator)
+        number = Piece("number", write_decimal(scaled, places, self.style))
+        return (Piece("sign", "-"), number) if value < 0 else (number,)
+
+    def places_written(self, value: Fraction) -> int:
+        return self._places(value) or 0
+
+    def words(self, value: Fraction, language: str) -> str:
+        needed = places_needed(value.denominator)
+        if needed is None:
+            return say_fraction(value, value.denominator, mixed=True, language=language)
+        saying = self.style.saying
+        places = needed if saying == "renamed" else self._places(value) or 0
+        scaled = abs(value.numerator) * (10**places // value.denominator)
+        whole, rest = (0, scaled) if saying == "counted" else divmod(scaled, 10**places)
+        if places == 0 or rest == 0:
+            said = cardinal(whole or rest, language)
+        elif whole == 0:
+            said = decimal_parts(rest, places, language)
+        else:
+            said = joined(cardinal(whole, language), decimal_parts(rest, places, language), language)
+        return negative(said, language) if value < 0 else said

@@ -1,0 +1,90 @@
+"""Fractions: the denominator kept or simplified, mixed or top-heavy, wholes as number, fraction or both."""
+
+from dataclasses import replace
+from fractions import Fraction
+from math import lcm
+
+from ..errors import CountError
+from ..style import LARGEST_DENOMINATOR, Style
+from .fraction_forms import say_fraction, write_fraction
+from .kind import NumberKind, Typed, keep_over
+from .numerals import read_numeral, split_sign, tidy
+from .piece import Piece
+
+_MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10))
+
+
+class FractionNumber(NumberKind):
+    name = "fraction"
+
+    def __init__(self, style: Style, scale: int) -> None:
+        super().__init__(style, scale)
+        self.over = lcm(scale, style.over)
+        self.part_names = ("top", "bottom") if style.shape == "top-heavy" else ("whole", "top", "bottom")
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        plain = tidy(text, field)
+        sides = [side.strip() for side in plain.split("=")]
+        values = [_read_side(side, style, field) for side in sides]
+        if len(sides) > 2 or any(value.value != values[0].value for value in values):
+            raise CountError(field, f"Type one fraction, such as 2/3: “{plain}” names more than one number.")
+        return values[0]
+
+    @classmethod
+    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+        return with_kept_denominator(start, step, style)
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        return _MULTIPLES
+
+    def _over(self, value: Fraction) -> int:
+        whole_as_fraction = value.denominator == 1 and self.style.wholes != "number"
+        if self.style.fractions == "simplified" and not whole_as_fraction:
+            return value.denominator
+        return lcm(self.over, value.denominator)
+
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        return write_fraction(value, self._over(value), self.style)
+
+    def difference_pieces(self, size: Fraction) -> tuple[Piece, ...]:
+        return write_fraction(size, self._over(size), self.style, wholes="number")
+
+    def parts(self, value: Fraction) -> dict[str, int]:
+        # "3/3 = 1" shows the whole twice; its parts are those of the fraction.
+        return {piece.part: int(piece.text) for piece in self._plain_pieces(value) if piece.part}
+
+    def _plain_pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        wholes = "fraction" if self.style.wholes == "both" else self.style.wholes
+        return write_fraction(value, self._over(value), self.style, wholes=wholes, thousands="")
+
+    def words(self, value: Fraction, language: str) -> str:
+        saying = self.style.saying
+        over = lcm(self.over, value.denominator)
+        if saying == "counted":
+            return say_fraction(value, over, mixed=False, language=language)
+        if saying == "renamed":
+            return say_fraction(value, value.denominator, mixed=True, language=language)
+        if value.denominator == 1 and over > 1 and self.style.wholes != "number":
+            said = say_fraction(value, over, mixed=False, language=language)
+            if self.style.wholes == "fraction":
+                return said
+            whole = say_fraction(value, 1, mixed=True, language=language)
+            return f"{said}, o {whole}" if language == "es" else f"{said}, or {whole}"
+        if value.denominator == 1:
+            return say_fraction(value, 1, mixed=True, language=language)
+        return say_fraction(value, self._over(value), mixed=self.style.shape == "mixed", language=language)
+
+
+def with_kept_denominator(start: Typed, step: Typed, style: Style) -> Style:
+    """The style that keeps the denominator which start and step were typed over."""
+    over = lcm(style.over, keep_over(start, step))
+    return style if over == style.over else replace(style, over=over)
+
+
+def _read_side(text: str, style: Style, field: str) -> Typed:
+    sign, rest = split_sign(text)
+    numeral = read_numeral(rest, style, field)
+    if numeral.over > LARGEST_DENOMINATOR:
+        raise CountError(field, f"Choose numbers with denominators of at most {LARGEST_DENOMINATOR}.")
+    return Typed(sign * numeral.value, numeral.over)

@@ -1,0 +1,94 @@
+"""What every number kind can do."""
+
+from abc import ABC, abstractmethod
+from fractions import Fraction
+from math import lcm
+from typing import ClassVar, NamedTuple
+
+from ..errors import CountError
+from ..style import LARGEST_DENOMINATOR, Style
+from .piece import Piece
+
+
+class Typed(NamedTuple):
+    """A value as it was typed: exact, in the base unit, with what its writing tells about style.
+
+    over: the denominator it was written over. units: the symbols of its units, larger first. system: of its units.
+    halves: a clock time with a.m. or p.m.
+    """
+
+    value: Fraction
+    over: int = 1
+    units: tuple[str, ...] = ()
+    system: str | None = None
+    halves: bool = False
+
+
+class NumberKind(ABC):
+    """How the values of one count are read, written and said, in one settled style.
+
+    scale: the common denominator of the count's values.
+    """
+
+    name: ClassVar[str]
+    goes_below_zero: ClassVar[bool] = True
+    base_unit: str = ""
+    system: str | None = None
+    wrap: int | None = None
+    part_names: tuple[str, ...] = ()
+
+    def __init__(self, style: Style, scale: int) -> None:
+        """Raises: CountError on `style` when the style cannot write values over `scale`."""
+        self.style = style
+        self.scale = scale
+
+    @classmethod
+    @abstractmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        """Read one typed value. Raises: CountError on `field`."""
+
+    @classmethod
+    def read_step(cls, text: str, style: Style) -> Typed:
+        """Read a typed step; on a clock that is a length of time."""
+        return cls.read(text, style, "step")
+
+    @classmethod
+    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+        """The style with what start and step, as typed, add where it leaves a choice. Raises: CountError on `step`."""
+        return style
+
+    @abstractmethod
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        """The multiples that landmarks and remainders try (EXACT 8 lists the least), smallest first, in base units."""
+
+    @abstractmethod
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        """The value as written."""
+
+    def difference_pieces(self, size: Fraction) -> tuple[Piece, ...]:
+        """A jump of this size (0 or more) as written."""
+        return self.pieces(size)
+
+    def parts(self, value: Fraction) -> dict[str, int]:
+        """The pieces that children read by themselves, without sign."""
+        return {}
+
+    def places_written(self, value: Fraction) -> int:
+        """How many of the written digits stand right of the base unit's ones."""
+        return 0
+
+    @abstractmethod
+    def words(self, value: Fraction, language: str) -> str:
+        """The value as said."""
+
+
+def keep_over(start: Typed, step: Typed) -> int:
+    """The denominator both were typed over; 1 where that would be a denominator nobody writes."""
+    over = lcm(start.over, step.over)
+    return over if over <= LARGEST_DENOMINATOR else 1
+
+
+def refuse_fine_parts(value: Fraction, field: str) -> None:
+    """Raises: CountError when the denominator is over 1000."""
+    if value.denominator > LARGEST_DENOMINATOR:
+        raise CountError(field, f"Choose numbers with denominators of at most {LARGEST_DENOMINATOR}.")

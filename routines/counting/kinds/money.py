@@ -1,0 +1,131 @@
+"""Money in a CLDR currency, counted in its smallest unit."""
+
+import re
+from dataclasses import replace
+from fractions import Fraction
+
+from ..errors import CountError
+from ..style import Style
+from .currency import CoinName, Currency, currency_named
+from .fraction_forms import write_fraction
+from .kind import NumberKind, Typed
+from .number_words import cardinal, equal_parts, joined, negative
+from .numerals import read_numeral, split_sign, tidy, write_whole
+from .piece import Piece
+
+_MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
+_CENTS = ("¢", "c", "ct", "cts", "cent", "cents", "centavo", "centavos", "céntimo", "céntimos", "p", "penny", "pence")
+
+
+class Money(NumberKind):
+    name = "money"
+    goes_below_zero = False
+    base_unit = "cent"
+
+    def __init__(self, style: Style, scale: int) -> None:
+        super().__init__(style, scale)
+        self.currency = currency_named(style.currency, style.language)
+        english = currency_named(style.currency, "en")
+        self.main_part = english.main.several
+        self.small_part = english.small.several or "small"
+        if scale != 1:
+            raise CountError("step", "Money has no part smaller than its smallest coin: choose whole cents.")
+        self.in_small_units = style.units == "one" and self.currency.digits > 0
+        if self.in_small_units and not self.currency.small_symbol:
+            raise CountError("style", f"Write {style.currency} in its main unit: its small unit has no sign here.")
+        if self.currency.digits and not self.in_small_units:
+            self.part_names = (self.main_part, self.small_part)
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        currency = currency_named(style.currency, style.language)
+        sign, rest = split_sign(tidy(text, field))
+        unit = 10**currency.digits
+        amount, small = _without_symbols(rest, currency)
+        minus, amount = split_sign(amount) if sign == 1 else (1, amount)
+        numeral = read_numeral(amount, style, field)
+        if small and (numeral.over != 1 or currency.digits == 0):
+            raise CountError(
+                field, f"Write whole cents, or the amount in {currency.main.several}: “{rest}” mixes both."
+            )
+        value = numeral.value if small else numeral.value * unit
+        if numeral.over not in (1, 10, unit) or value.denominator != 1:
+            raise CountError(field, f"Write {currency.main.several} with {currency.digits} decimal places at most.")
+        return Typed(sign * minus * value, units=("small" if small else "main",))
+
+    @classmethod
+    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+        if style.units is None and {*start.units, *step.units} == {"small"}:
+            return replace(style, units="one") if currency_named(style.currency, "en").small_symbol else style
+        return style
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        return _MULTIPLES
+
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        sign = (Piece("sign", "-"),) if value < 0 else ()
+        size = abs(value)
+        if self.in_small_units or size.denominator != 1:
+            written = write_fraction(size, size.denominator, self.style)
+            return (*sign, *written, Piece("symbol", self.currency.small_symbol or self.currency.code))
+        main, small = divmod(size.numerator, 10**self.currency.digits)
+        amount: tuple[Piece, ...] = (Piece("number", write_whole(main, self.style), self.main_part),)
+        if self.currency.digits:
+            rest = f"{small:0{self.currency.digits}d}"
+            amount += (Piece("symbol", self.style.decimal_mark), Piece("number", rest, self.small_part))
+        symbol = self.currency.symbol
+        if not self.currency.symbol_first:
+            return (*sign, *amount, Piece("unit", symbol))
+        return (*sign, Piece("symbol", f"{symbol} " if symbol[-1].isalpha() else symbol), *amount)
+
+    def parts(self, value: Fraction) -> dict[str, int]:
+        size = abs(value)
+        if self.in_small_units or not self.currency.digits:
+            return {self.small_part if self.currency.digits else self.main_part: int(size)}
+        main, small = divmod(int(size), 10**self.currency.digits)
+        return {self.main_part: main, self.small_part: small}
+
+    def words(self, value: Fraction, language: str) -> str:
+        currency = currency_named(self.style.currency, language)
+        size = abs(value)
+        main, small = divmod(int(size), 10**currency.digits)
+        counted = self.style.saying == "counted" or self.in_small_units
+        if counted and currency.small.one:
+            main, small = 0, int(size)
+        if currency.digits and not currency.small.one:
+            said = _main_only(main, small, currency, language)
+        elif main and small:
+            link = "con" if language == "es" else "and"
+            said = f"{_said(main, currency.main, language)} {link} {_said(small, currency.small, language)}"
+        elif main or not counted:
+            said = _said(small, currency.small, language) if small else _said(main, currency.main, language)
+        else:
+            said = _said(small, currency.small, language)
+        return negative(said, language) if value < 0 else said
+
+
+def _without_symbols(text: str, currency: Currency) -> tuple[str, bool]:
+    """The bare amount, and whether it is in the small unit."""
+    for symbol in (currency.symbol, currency.code):
+        if text.startswith(symbol):
+            return text[len(symbol) :].strip(), False
+        if text.endswith(symbol):
+            return text[: -len(symbol)].strip(), False
+    word = re.search(r"[^\W\d_]+$|¢$", text)
+    if word and word[0].lower() in (currency.main.one, currency.main.several):
+        return text[: word.start()].strip(), False
+    if word and word[0].lower() in (*_CENTS, currency.small_symbol):
+        return text[: word.start()].strip(), True
+    return text, False
+
+
+def _said(many: int, name: CoinName, language: str) -> str:
+    return f"{cardinal(many, language, name.gender)} {name.one if many == 1 else name.several}"
+
+
+def _main_only(main: int, small: int, currency: Currency, language: str) -> str:
+    if not small:
+        return _said(main, currency.main, language)
+    part = equal_parts(small, 10**currency.digits, language)
+    said = joined(cardinal(main, language), part, language) if main else part
+    return f"{said} {currency.main.several}"

@@ -1,0 +1,26 @@
+"""The number kinds by name, and one settled instance for each count's style."""
+
+from functools import lru_cache
+
+from ..errors import CountError
+from ..style import Style
+from .decimal import DecimalNumber
+from .fraction import FractionNumber
+from .kind import NumberKind
+from .money import Money
+from .whole import Whole
+
+KINDS: dict[str, type[NumberKind]] = {kind.name: kind for kind in (Whole, DecimalNumber, FractionNumber, Money)}
+
+
+def kind_named(name: object) -> type[NumberKind]:
+    """The number kind of this name. Raises: CountError on `kind`."""
+    if not isinstance(name, str) or name not in KINDS:
+        raise CountError("kind", f"Choose the kind of number from: {', '.join(KINDS)}.")
+    return KINDS[name]
+
+
+@lru_cache(maxsize=512)
+def number_kind(name: str, style: Style, scale: int) -> NumberKind:
+    """The kind settled for values over `scale` in this style. Raises: CountError on `kind`, `style` or `step`."""
+    return kind_named(name)(style, scale)

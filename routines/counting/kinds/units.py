@@ -1,0 +1,113 @@
+"""The units a count may be written in, with their exact sizes.
+
+Source: NIST Handbook 44, Appendix C (customary and metric units); BIPM SI Brochure, non-SI units accepted for use
+with the SI (minute, hour, day).
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A unit of one measure and system. `size` is in the base unit; `part` is the name of its number as a part."""
+
+    symbol: str
+    measure: str
+    system: str | None
+    size: Fraction
+    part: str
+    spellings: tuple[str, ...]
+
+
+BASE_UNITS: dict[tuple[str, str | None], str] = {
+    ("length", "customary"): "in",
+    ("length", "metric"): "cm",
+    ("mass", "customary"): "oz",
+    ("mass", "metric"): "g",
+    ("capacity", "customary"): "fl oz",
+    ("capacity", "metric"): "mL",
+    ("elapsed", None): "min",
+}
+
+_ALL = (
+    Unit("in", "length", "customary", Fraction(1), "inches", ("inch", "inches", "ins", '"', "pulgada", "pulgadas")),
+    Unit("ft", "length", "customary", Fraction(12), "feet", ("foot", "feet", "'", "pie", "pies")),
+    Unit("yd", "length", "customary", Fraction(36), "yards", ("yard", "yards", "yds", "yarda", "yardas")),
+    Unit("mi", "length", "customary", Fraction(63360), "miles", ("mile", "miles", "milla", "millas")),
+    Unit(
+        "mm",
+        "length",
+        "metric",
+        Fraction(1, 10),
+        "mm",
+        ("millimeter", "millimeters", "millimetre", "millimetres", "milímetro", "milímetros"),
+    ),
+    Unit(
+        "cm",
+        "length",
+        "metric",
+        Fraction(1),
+        "cm",
+        ("centimeter", "centimeters", "centimetre", "centimetres", "centímetro", "centímetros"),
+    ),
+    Unit("m", "length", "metric", Fraction(100), "m", ("meter", "meters", "metre", "metres", "metro", "metros")),
+    Unit(
+        "km",
+        "length",
+        "metric",
+        Fraction(100_000),
+        "km",
+        ("kilometer", "kilometers", "kilometre", "kilometres", "kilómetro", "kilómetros"),
+    ),
+    Unit("oz", "mass", "customary", Fraction(1), "ounces", ("ounce", "ounces", "onza", "onzas")),
+    Unit("lb", "mass", "customary", Fraction(16), "pounds", ("lbs", "pound", "pounds", "libra", "libras")),
+    Unit("g", "mass", "metric", Fraction(1), "g", ("gr", "gram", "grams", "gramme", "grammes", "gramo", "gramos")),
+    Unit(
+        "kg",
+        "mass",
+        "metric",
+        Fraction(1000),
+        "kg",
+        ("kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes", "kilogramo", "kilogramos"),
+    ),
+    Unit(
+        "fl oz",
+        "capacity",
+        "customary",
+        Fraction(1),
+        "fluid ounces",
+        ("floz", "fluid ounce", "fluid ounces", "onza líquida", "onzas líquidas"),
+    ),
+    Unit("cup", "capacity", "customary", Fraction(8), "cups", ("cups", "c", "taza", "tazas")),
+    Unit("pt", "capacity", "customary", Fraction(16), "pints", ("pts", "pint", "pints", "pinta", "pintas")),
+    Unit("qt", "capacity", "customary", Fraction(32), "quarts", ("qts", "quart", "quarts", "cuarto", "cuartos")),
+    Unit("gal", "capacity", "customary", Fraction(128), "gallons", ("gals", "gallon", "gallons", "galón", "galones")),
+    Unit(
+        "mL",
+        "capacity",
+        "metric",
+        Fraction(1),
+        "mL",
+        ("ml", "milliliter", "milliliters", "millilitre", "millilitres", "mililitro", "mililitros"),
+    ),
+    Unit(
+        "L",
+        "capacity",
+        "metric",
+        Fraction(1000),
+        "L",
+        ("l", "liter", "liters", "litre", "litres", "litro", "litros"),
+    ),
+    Unit("s", "elapsed", None, Fraction(1, 60), "seconds", ("sec", "secs", "second", "seconds", "segundo", "segundos")),
+    Unit("min", "elapsed", None, Fraction(1), "minutes", ("mins", "m", "minute", "minutes", "minuto", "minutos")),
+    Unit("h", "elapsed", None, Fraction(60), "hours", ("hr", "hrs", "hour", "hours", "hora", "horas")),
+    Unit("d", "elapsed", None, Fraction(1440), "days", ("day", "days", "día", "días")),
+)
+
+UNITS: dict[str, Unit] = {unit.symbol: unit for unit in _ALL}
+
+
+def units_of(measure: str) -> tuple[Unit, ...]:
+    """The units of one measure, both systems, in the order of their table."""
+    return tuple(unit for unit in _ALL if unit.measure == measure)

@@ -1,0 +1,45 @@
+"""Whole numbers, below zero too."""
+
+from fractions import Fraction
+
+from ..errors import CountError
+from ..style import Style
+from .fraction_forms import say_fraction, write_fraction
+from .kind import NumberKind, Typed
+from .number_words import cardinal, negative
+from .numerals import read_numeral, split_sign, tidy, write_whole
+from .piece import Piece
+
+_MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50, 100, 1000)))
+
+
+class Whole(NumberKind):
+    name = "whole"
+
+    def __init__(self, style: Style, scale: int) -> None:
+        super().__init__(style, scale)
+        if scale != 1:
+            raise CountError("step", "Use whole numbers, or choose the kind fraction or decimal.")
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        sign, rest = split_sign(tidy(text, field))
+        numeral = read_numeral(rest, style, field)
+        if numeral.over != 1:
+            raise CountError(field, f"Type a whole number; for “{rest}” choose the kind fraction or decimal.")
+        return Typed(sign * numeral.value)
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        return _MULTIPLES
+
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        if value.denominator != 1:
+            return write_fraction(value, value.denominator, self.style)
+        number = Piece("number", write_whole(abs(value.numerator), self.style))
+        return (Piece("sign", "-"), number) if value < 0 else (number,)
+
+    def words(self, value: Fraction, language: str) -> str:
+        if value.denominator != 1:
+            return say_fraction(value, value.denominator, mixed=True, language=language)
+        said = cardinal(abs(value.numerator), language)
+        return negative(said, language) if value < 0 else said

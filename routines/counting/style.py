@@ -1,0 +1,88 @@
+"""How a count is written and said. Values and claims never depend on it."""
+
+import re
+from dataclasses import dataclass
+
+from .errors import CountError
+from .kinds.units import UNITS
+
+CHOICES: dict[str, tuple[object, ...]] = {
+    "fractions": ("kept", "simplified"),
+    "shape": ("mixed", "top-heavy"),
+    "wholes": ("number", "fraction", "both"),
+    "clock": (12, 24),
+    "units": (None, "one", "two"),
+    "decimal_mark": (".", ","),
+    "thousands": (",", " ", ".", ""),
+    "language": ("en", "es"),
+    "saying": ("written", "counted", "renamed"),
+}
+LARGEST_DENOMINATOR = 1000
+MOST_PLACES = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """The chosen writing of a count; every keyword may be left out.
+
+    fractions: keep the denominator (and the decimals) of start and step, or write each value in simplest form.
+    shape: 1 1/3 (mixed) or 4/3 (top-heavy). wholes: 1, 3/3, or both.
+    clock: 12 or 24 hours; halves: write a.m. and p.m. (set by a start typed with them).
+    units: one or two ("3 ft 6 in"); None: as typed. small, large: the two units; None: as typed.
+    places: decimal places always shown; None: as many as start and step need or show.
+    thousands: "auto" stands for the mark that goes with the decimal mark.
+    saying: as written; counted ("thirty hundredths", "four thirds", "two thirty"); renamed ("three tenths",
+    "one and one third", "half past two" with quarters of an hour).
+    over: a denominator kept at least (2/8 by 2/8 stays in eighths); set by what is typed.
+
+    Raises: CountError on `style` for a value that is not on offer, or one mark for decimals and thousands.
+    """
+
+    fractions: str = "kept"
+    shape: str = "mixed"
+    wholes: str = "number"
+    clock: int = 12
+    halves: bool = False
+    units: str | None = None
+    small: str | None = None
+    large: str | None = None
+    places: int | None = None
+    over: int = 1
+    decimal_mark: str = "."
+    thousands: str = "auto"
+    language: str = "en"
+    saying: str = "written"
+    currency: str = "USD"
+
+    def __post_init__(self) -> None:
+        if self.thousands == "auto":
+            object.__setattr__(self, "thousands", "," if self.decimal_mark == "." else ".")
+        for name, choices in CHOICES.items():
+            value = getattr(self, name)
+            if isinstance(value, bool) or value not in choices:
+                offered = ", ".join(str(choice) for choice in choices if choice is not None)
+                raise CountError("style", f'Choose "{name}" from: {offered}.')
+        if self.decimal_mark == self.thousands:
+            raise CountError("style", "Choose different marks for decimals and for thousands.")
+        if self.places is not None and not _whole_in(self.places, 0, MOST_PLACES):
+            raise CountError("style", f"Choose from 0 to {MOST_PLACES} decimal places.")
+        if not _whole_in(self.over, 1, 10**MOST_PLACES):
+            raise CountError("style", "Keep a denominator that is a whole number of 1 or more.")
+        if not isinstance(self.halves, bool):
+            raise CountError("style", 'Choose "halves" from: True, False.')
+        if not isinstance(self.currency, str) or not re.fullmatch("[A-Z]{3}", self.currency):
+            raise CountError("style", "Give the currency by its three letters, such as USD.")
+        for name in ("small", "large"):
+            unit = getattr(self, name)
+            if unit is not None and (not isinstance(unit, str) or unit not in UNITS):
+                raise CountError("style", f"Choose the {name} unit from: {', '.join(UNITS)}.")
+        if self.small is not None and self.large is not None:
+            small, large = UNITS[self.small], UNITS[self.large]
+            if (small.measure, small.system) != (large.measure, large.system) or small.size >= large.size:
+                raise CountError("style", f"Choose a large unit that is made of whole small units, not {self.large}.")
+            if (large.size / small.size).denominator != 1:
+                raise CountError("style", f"Choose a large unit that is made of whole small units, not {self.large}.")
+
+
+def _whole_in(value: object, low: int, high: int) -> bool:
+    return isinstance(value, int) and not isinstance(value, bool) and low <= value <= high
