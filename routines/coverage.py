@@ -1,0 +1,103 @@
+"""What the bank holds and what lessons have touched, by grade and area: one aggregate query each, never by teacher."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from django.db.models import Count
+
+from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
+from routines.models import Lesson, Routine
+
+FEW = 3
+
+
+@dataclass(frozen=True, slots=True)
+class CoverageCell:
+    """One grade and area: how many routines the bank holds for it and how many lessons touched it.
+
+    `taught` is None where the reader may not see the number (a grade with one class, for an administrator).
+    """
+
+    grade: Grade
+    area: str
+    area_name: str
+    expected: bool
+    available: int
+    taught: int | None
+
+    @property
+    def amount(self) -> str:
+        """none, few (1 to 3) or good (4 or more)."""
+        return "none" if not self.available else "few" if self.available <= FEW else "good"
+
+
+@dataclass(frozen=True, slots=True)
+class CoverageRow:
+    """One grade: its cells in the order of Area, lessons by week (oldest first) and in all; None where not shown."""
+
+    grade: Grade
+    cells: tuple[CoverageCell, ...]
+    weeks: tuple[int, ...] | None
+    lessons: int | None
+
+
+def weeks_between(first: date, last: date) -> list[date]:
+    """The Mondays of the weeks from `first` to `last`, both included."""
+    monday = first - timedelta(days=first.weekday())
+    return [monday + timedelta(weeks=i) for i in range((last - monday).days // 7 + 1)]
+
+
+def grades_seen_by(user, year: SchoolYear) -> Iterable[Grade]:
+    """The year's own grades for a teacher, all for coach and administrator. In the order of the school."""
+    grades = Grade.objects.select_related("band").order_by("order")
+    if user.is_coach or user.is_administrator:
+        return grades
+    return grades.filter(pk__in=ClassGroup.objects.filter(teachers=user, year=year).values("grade"))
+
+
+def coverage(*, user, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
+    """One row per grade that the user may see, for lessons from `first` to `last`. Two aggregates, whatever the size."""
+    grades = list(grades_seen_by(user, year))
+    hidden = _single_class_grades(year) if user.is_administrator else set()
+    available: Mapping[tuple[int, str], int] = {
+        (row["grade"], row["area"]): row["routines"]
+        for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
+    }
+    counted = Lesson.objects.counted().filter(year=year, grade__in=grades, taught_on__range=(first, last)).order_by()
+    taught: dict[tuple[int, str], int] = {}
+    weekly: dict[tuple[int, date], int] = {}
+    for row in counted.values("grade", "area", "taught_on").annotate(lessons=Count("pk")):
+        taught[row["grade"], row["area"]] = taught.get((row["grade"], row["area"]), 0) + row["lessons"]
+        monday = row["taught_on"] - timedelta(days=row["taught_on"].weekday())
+        weekly[row["grade"], monday] = weekly.get((row["grade"], monday), 0) + row["lessons"]
+    mondays = weeks_between(first, last)
+    rows = []
+    for grade in grades:
+        shown = grade.pk not in hidden
+        cells = tuple(
+            CoverageCell(
+                grade=grade,
+                area=area.value,
+                area_name=area.label,
+                expected=area.value in grade.areas,
+                available=available.get((grade.pk, area.value), 0),
+                taught=taught.get((grade.pk, area.value), 0) if shown else None,
+            )
+            for area in Area
+        )
+        weeks = tuple(weekly.get((grade.pk, monday), 0) for monday in mondays)
+        rows.append(CoverageRow(grade, cells, weeks if shown else None, sum(weeks) if shown else None))
+    return rows
+
+
+def gaps(rows: Iterable[CoverageRow]) -> list[CoverageCell]:
+    """Cells that are expected and for which the bank holds nothing."""
+    return [cell for row in rows for cell in row.cells if cell.expected and not cell.available]
+
+
+def _single_class_grades(year: SchoolYear) -> set[int]:
+    """Grades in which one class would give itself away, so that an administrator sees no lesson numbers for them."""
+    classes = ClassGroup.objects.filter(year=year).order_by().values("grade").annotate(classes=Count("pk"))
+    many = {row["grade"] for row in classes if row["classes"] > 1}
+    return set(Grade.objects.exclude(pk__in=many).values_list("pk", flat=True))

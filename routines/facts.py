@@ -1,0 +1,72 @@
+"""What the engine says of a plan, in the columns by which the bank filters. Computed at save and by `recompute_facts`."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from routines.counting import ENGINE_VERSION, Audience, Count, Grid, Pattern, find_patterns
+from routines.plan_document import Plan
+
+AREA_OF_KIND = {
+    "decimal": "decimals",
+    "fraction": "fractions",
+    "length": "measurement",
+    "mass": "measurement",
+    "capacity": "measurement",
+    "money": "money",
+    "clock": "time",
+    "elapsed": "time",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """Column values of a Routine, and its patterns, most noticeable first."""
+
+    columns: dict[str, Any]
+    patterns: list[Pattern]
+
+
+def area_of(count: Count) -> str:
+    """The area a count belongs to unless the teacher says otherwise. A count that goes below zero is about integers."""
+    if count.kind in AREA_OF_KIND:
+        return AREA_OF_KIND[count.kind]
+    lowest = min(count.value(1), count.value(count.terms))
+    return "integers" if lowest < 0 else "whole"
+
+
+def count_in_words(grid: Grid) -> str:
+    """The count and its fold in one line: "By 6 from 10, across, 5 in a line"."""
+    count = grid.count
+    way = "By" if count.step > 0 else "Back by"
+    folded = {"across": "across", "down": "down", "across-up": "across, bottom line first"}[grid.fill]
+    return (
+        f"{way} {count.difference_text(abs(count.step))} from {count.text(1)}, {folded}, {grid.line_length} in a line"
+    )
+
+
+def facts_of(plan: Plan, level: int) -> Facts:
+    """Units: numbers are in the kind's base unit, as numerator and denominator. Raises CountError for a plan that is no count."""
+    grid = plan.grid()
+    count = grid.count
+    patterns = find_patterns(grid, audience=Audience(level=level))
+    largest = max((count.value(1), count.value(count.terms)), key=abs)
+    words = [plan.title, plan.story.text, count_in_words(grid), count.kind, plan.area, *plan.standards]
+    words += [pattern.statement for pattern in patterns[:12]]
+    columns: dict[str, Any] = {
+        "kind": count.kind,
+        "direction": "forward" if count.step > 0 else "backward",
+        "terms": count.terms,
+        "line_length": grid.line_length,
+        "fill": grid.fill,
+        **_exact("start", count.start),
+        **_exact("step", count.step),
+        **_exact("largest", largest),
+        "engine_version": ENGINE_VERSION,
+        "search_text": "\n".join(words).casefold(),
+    }
+    return Facts(columns, patterns)
+
+
+def _exact(name: str, value: Fraction) -> dict[str, int]:
+    return {f"{name}_numerator": value.numerator, f"{name}_denominator": value.denominator}

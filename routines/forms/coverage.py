@@ -1,0 +1,34 @@
+"""From which day to which day coverage looks."""
+
+from datetime import date
+
+from django import forms
+
+from grade_bands.models import SchoolYear
+
+INVALID = {"invalid": "Write the day as year-month-day, such as 2026-11-20."}
+
+
+class WindowForm(forms.Form):
+    """A window inside one school year; empty fields mean the year so far."""
+
+    first = forms.DateField(
+        required=False, label="From", widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
+    )
+    last = forms.DateField(
+        required=False, label="To", widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
+    )
+
+    def clean(self):
+        cleaned = super().clean()
+        first, last = cleaned.get("first"), cleaned.get("last")
+        if first and last and last < first:
+            self.add_error("last", "Choose a last day that is not before the first.")
+        return cleaned
+
+    def window(self, year: SchoolYear, today: date) -> tuple[date, date]:
+        """The first and last day to look at, inside the year. Units: days, both included."""
+        kept = self.cleaned_data if self.is_valid() else {}
+        first = max(kept.get("first") or year.starts_on, year.starts_on)
+        last = min(kept.get("last") or max(min(today, year.ends_on), year.starts_on), year.ends_on)
+        return first, max(first, last)

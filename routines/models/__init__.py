@@ -1,0 +1,24 @@
+"""The nouns of the bank: one model per file, each under its own queryset."""
+
+from .draft import PlanDraft
+from .event import LessonEvent
+from .lesson import Lesson, Reflection, TargetOutcome
+from .note import RoutineNote
+from .planned import Planned
+from .routine import Routine, RoutinePattern
+from .suggestion import Suggestion
+from .version import RoutineVersion
+
+__all__ = [
+    "Lesson",
+    "LessonEvent",
+    "PlanDraft",
+    "Planned",
+    "Reflection",
+    "Routine",
+    "RoutineNote",
+    "RoutinePattern",
+    "RoutineVersion",
+    "Suggestion",
+    "TargetOutcome",
+]

@@ -1,0 +1,37 @@
+"""A count planned for a class on a day."""
+
+from django.conf import settings
+from django.db import models
+
+
+class PlannedQuerySet(models.QuerySet["Planned"]):
+    def visible_to(self, user):
+        """Own and the team's planned week; all for a coach; none for an administrator beyond her own."""
+        if user.is_coach:
+            return self
+        own = models.Q(by=user)
+        if user.is_administrator:
+            return self.filter(own)
+        return self.filter(own | models.Q(class_group__grade__band__grades__class_groups__teachers=user)).distinct()
+
+
+class Planned(models.Model):
+    routine = models.ForeignKey("routines.Routine", on_delete=models.CASCADE, related_name="planned")
+    class_group = models.ForeignKey("grade_bands.ClassGroup", on_delete=models.CASCADE, related_name="planned")
+    on = models.DateField()
+    by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="+")
+
+    objects = PlannedQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["on", "pk"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["routine", "class_group", "on"],
+                name="planned_once_a_day",
+                violation_error_message="This count is already planned for that class on that day.",
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.routine_id} for {self.class_group_id} on {self.on}"

@@ -1,0 +1,215 @@
+"""A routine: one plan in the bank, with the exact facts that the bank filters by."""
+
+from typing import Self
+
+from django.conf import settings
+from django.db import models
+from django.db.models import Count, Exists, F, Max, OuterRef, Q, Subquery
+from django.db.models.functions import Abs, Coalesce
+from django.utils import timezone
+
+from grade_bands.models import Area
+
+from .lesson import Lesson
+
+
+class RoutineQuerySet(models.QuerySet["Routine"]):
+    def visible_to(self, user) -> Self:
+        """Shared routines for everyone; drafts for owner and co-authors; retired ones also for those who may bring them back."""
+        own = Q(owner=user) | Exists(
+            Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk)
+        )
+        seen = Q(status=Routine.Status.SHARED) | own
+        if user.is_coach or user.is_administrator:
+            seen |= Q(status=Routine.Status.RETIRED)
+        return self.filter(seen)
+
+    def in_bank(self) -> Self:
+        return self.filter(status=Routine.Status.SHARED)
+
+    def of(self, user) -> Self:
+        """The user's own plans, whatever their status: owned or co-authored."""
+        return self.filter(
+            Q(owner=user)
+            | Exists(Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk))
+        )
+
+    def for_grades(self, names) -> Self:
+        return self.filter(grade__name__in=names)
+
+    def for_areas(self, areas) -> Self:
+        return self.filter(area__in=areas)
+
+    def showing(self, families) -> Self:
+        """Routines whose grid shows a pattern of any of these families; scattered landmarks show nothing."""
+        shown = RoutinePattern.objects.filter(routine_id=OuterRef("pk"), family__in=list(families))
+        return self.filter(Exists(shown.exclude(lie="scattered")))
+
+    def staying_for_a_while(self) -> Self:
+        """Routines with a pattern that holds only for a while."""
+        return self.filter(
+            Exists(RoutinePattern.objects.filter(routine_id=OuterRef("pk"), holds=RoutinePattern.Holds.SHOWN))
+        )
+
+    def with_step(self, sizes) -> Self:
+        """Routines whose step, without its sign and in the kind's base unit, is of one of these sizes: small, ones, tens."""
+        wanted = Q()
+        one, ten = F("step_denominator"), F("step_denominator") * 10
+        if "small" in sizes:
+            wanted |= Q(step_size__lt=one)
+        if "ones" in sizes:
+            wanted |= Q(step_size__gte=one, step_size__lt=ten)
+        if "tens" in sizes:
+            wanted |= Q(step_size__gte=ten)
+        return self.annotate(step_size=Abs("step_numerator")).filter(wanted)
+
+    def matching(self, text: str) -> Self:
+        """Every word of the text stands somewhere in title, story, count, patterns or standards."""
+        found = self
+        for word in text.casefold().split()[:12]:
+            found = found.filter(search_text__contains=word)
+        return found
+
+    def with_teaching(self) -> Self:
+        """Adds `times_taught` and `last_taught`, practice runs left out."""
+        taught = Lesson.objects.counted().filter(routine=OuterRef("pk")).order_by().values("routine")
+        return self.annotate(
+            times_taught=Coalesce(Subquery(taught.annotate(times=Count("pk")).values("times")), 0),
+            last_taught=Subquery(taught.annotate(last=Max("taught_on")).values("last")),
+        )
+
+    def taught_when(self, when: str, year) -> Self:
+        """when: "ever", "not-yet", or "this-year" (lessons of `year`)."""
+        lessons = Lesson.objects.counted().filter(routine=OuterRef("pk"))
+        if when == "this-year":
+            return self.filter(Exists(lessons.filter(year=year)))
+        return self.filter(Exists(lessons) if when == "ever" else ~Exists(lessons))
+
+    def for_cards(self) -> Self:
+        return self.select_related("owner", "grade", "band", "current_version")
+
+
+class Routine(models.Model):
+    class Status(models.TextChoices):
+        DRAFT = "draft", "draft"
+        SHARED = "shared", "shared"
+        RETIRED = "retired", "retired"
+
+    class Direction(models.TextChoices):
+        FORWARD = "forward", "forward"
+        BACKWARD = "backward", "backward"
+
+    title = models.CharField(max_length=120)
+    story = models.TextField(blank=True)
+    band = models.ForeignKey("grade_bands.GradeBand", on_delete=models.PROTECT)
+    grade = models.ForeignKey("grade_bands.Grade", on_delete=models.PROTECT)
+    area = models.CharField(max_length=12, choices=Area.choices)
+    standards = models.ManyToManyField("grade_bands.Standard", blank=True)
+    owner = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.PROTECT, related_name="owned_routines")
+    co_authors = models.ManyToManyField(settings.AUTH_USER_MODEL, blank=True, related_name="co_authored_routines")
+    status = models.CharField(max_length=8, choices=Status.choices, default=Status.DRAFT)
+    copied_from = models.ForeignKey("self", null=True, blank=True, on_delete=models.SET_NULL, related_name="copies")
+    copied_from_version = models.ForeignKey(
+        "routines.RoutineVersion", null=True, blank=True, on_delete=models.SET_NULL, related_name="+"
+    )
+    current_version = models.ForeignKey(
+        "routines.RoutineVersion", null=True, blank=True, on_delete=models.SET_NULL, related_name="+"
+    )
+    created_at = models.DateTimeField(default=timezone.now)
+    shared_at = models.DateTimeField(null=True, blank=True)
+
+    # Facts of the current version, computed by the engine at save; `engine_version` says by which.
+    kind = models.CharField(max_length=10)
+    direction = models.CharField(max_length=8, choices=Direction.choices)
+    terms = models.PositiveSmallIntegerField()
+    line_length = models.PositiveSmallIntegerField()
+    fill = models.CharField(max_length=10)
+    start_numerator = models.BigIntegerField()
+    start_denominator = models.PositiveIntegerField()
+    step_numerator = models.BigIntegerField()
+    step_denominator = models.PositiveIntegerField()
+    largest_numerator = models.BigIntegerField()
+    largest_denominator = models.PositiveIntegerField()
+    engine_version = models.CharField(max_length=20)
+    search_text = models.TextField(blank=True)
+
+    objects = RoutineQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["-created_at", "-pk"]
+        indexes = [
+            models.Index(fields=["status", "grade", "area"], name="routine_bank"),
+            models.Index(fields=["status", "-created_at"], name="routine_newest"),
+            models.Index(fields=["status", "kind", "direction"], name="routine_kind"),
+        ]
+        constraints = [
+            models.CheckConstraint(
+                condition=Q(step_denominator__gt=0) & Q(start_denominator__gt=0) & Q(largest_denominator__gt=0),
+                name="routine_denominators_positive",
+                violation_error_message="A stored number has no denominator.",
+            ),
+            models.CheckConstraint(
+                condition=~Q(step_numerator=0),
+                name="routine_step_not_zero",
+                violation_error_message="Choose a step other than 0.",
+            ),
+            models.CheckConstraint(
+                condition=Q(terms__gte=2) & Q(terms__lte=200),
+                name="routine_terms_2_to_200",
+                violation_error_message="A count has 2 to 200 terms.",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return self.title
+
+    @property
+    def plan(self):
+        """The saved plan, read from the current version."""
+        return self.current_version.read_plan()
+
+    def is_author(self, user) -> bool:
+        return self.owner_id == user.pk or any(author.pk == user.pk for author in self.co_authors.all())
+
+    def may_edit(self, user) -> bool:
+        """Owner and co-authors; of a shared routine also any coach (kept in history)."""
+        return self.is_author(user) or (self.status == self.Status.SHARED and user.is_coach)
+
+    def may_retire(self, user) -> bool:
+        return self.status != self.Status.DRAFT and (self.owner_id == user.pk or user.is_coach or user.is_administrator)
+
+    def share(self) -> None:
+        """Put the routine into the bank."""
+        self.status = self.Status.SHARED
+        self.shared_at = timezone.now()
+        self.save(update_fields=["status", "shared_at"])
+
+    def retire(self) -> None:
+        """Take the routine out of the bank; lessons and copies keep it."""
+        self.status = self.Status.RETIRED
+        self.save(update_fields=["status"])
+
+
+class RoutinePattern(models.Model):
+    """A pattern that the routine's grid shows: what the bank filters by. Its position says how noticeable it is."""
+
+    class Holds(models.TextChoices):
+        ALWAYS = "always", "always"
+        SHOWN = "shown", "for a while"
+
+    routine = models.ForeignKey(Routine, on_delete=models.CASCADE, related_name="patterns")
+    position = models.PositiveSmallIntegerField()
+    family = models.CharField(max_length=12)
+    holds = models.CharField(max_length=6, choices=Holds.choices)
+    lie = models.CharField(max_length=10, blank=True)
+    claim = models.JSONField()
+
+    class Meta:
+        ordering = ["routine", "position"]
+        indexes = [models.Index(fields=["family", "routine"], name="routinepattern_family")]
+        constraints = [
+            models.UniqueConstraint(fields=["routine", "position"], name="routinepattern_position_once"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.family} of {self.routine_id}"

@@ -1,0 +1,40 @@
+"""A frozen saved plan."""
+
+from django.conf import settings
+from django.db import models
+from django.utils import timezone
+
+from routines.plan_document import Plan
+
+
+class RoutineVersionQuerySet(models.QuerySet["RoutineVersion"]):
+    def newest_first(self):
+        return self.order_by("-number")
+
+
+class RoutineVersion(models.Model):
+    """One save of a routine: never changed afterwards. `plan` is the plan document."""
+
+    routine = models.ForeignKey("routines.Routine", on_delete=models.CASCADE, related_name="versions")
+    number = models.PositiveIntegerField()
+    by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.PROTECT, related_name="+")
+    at = models.DateTimeField(default=timezone.now)
+    plan = models.JSONField()
+
+    objects = RoutineVersionQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["routine", "number"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["routine", "number"],
+                name="routineversion_number_once",
+                violation_error_message="Somebody saved this plan at the same moment.",
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"version {self.number} of {self.routine_id}"
+
+    def read_plan(self) -> Plan:
+        return Plan.from_dict(self.plan)

@@ -1,0 +1,73 @@
+"""What a plan shows, ready to be placed on a card, a page or paper: the grid, its patterns, the targets among them."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_patterns, pattern_of
+from routines.plan_document import Plan
+
+
+@dataclass(frozen=True, slots=True)
+class ShownPattern:
+    """A pattern with the key by which pages light it up, and whether the plan has it as a target."""
+
+    key: str
+    pattern: Pattern
+    target: bool
+
+
+class ShownPlan:
+    """Reads a plan once; everything computed is computed when first asked for."""
+
+    def __init__(self, plan: Plan, level: int) -> None:
+        self.plan = plan
+        self.audience: Audience = plan.audience(level)
+
+    @cached_property
+    def grid(self) -> Grid:
+        return self.plan.grid()
+
+    @cached_property
+    def target_claims(self) -> list[Claim]:
+        return self.plan.claims()
+
+    @cached_property
+    def patterns(self) -> list[ShownPattern]:
+        """The targets in the teacher's order, then what else is found, most noticeable first."""
+        found = {pattern.claim: pattern for pattern in find_patterns(self.grid, audience=self.audience)}
+        targets = []
+        for claim in self.target_claims:
+            pattern = found.pop(claim, None) or pattern_of(claim, self.grid, audience=self.audience)
+            if pattern is not None:
+                targets.append(pattern)
+        listed = [(pattern, True) for pattern in targets] + [(pattern, False) for pattern in found.values()]
+        return [ShownPattern(f"p{i}", pattern, target) for i, (pattern, target) in enumerate(listed)]
+
+    @cached_property
+    def best_two(self) -> list[ShownPattern]:
+        """Two patterns worth showing on a card: targets first, then the most telling; the step alone says nothing new."""
+        telling = [shown for shown in self.patterns if shown.target]
+        telling += [shown for shown in self.patterns if not shown.target and shown.pattern.claim.family != "step"]
+        return telling[:2]
+
+    @cached_property
+    def landmarks(self) -> tuple[int, ...]:
+        """Terms to draw as landmarks: multiples of the plan's chosen landmark, or what the engine proposes."""
+        return landmark_terms(self.grid, self.plan.landmark)
+
+
+def landmark_terms(grid: Grid, chosen: str) -> tuple[int, ...]:
+    """The terms of the grid at multiples of `chosen` (as typed in the count's kind); the engine's proposal when empty."""
+    from routines.counting import proposed_landmarks
+
+    count = grid.count
+    if not chosen:
+        proposed = proposed_landmarks(grid)
+        return tuple(proposed[0].terms) if proposed else ()
+    try:
+        multiple = count.read(chosen)
+    except CountError:
+        return ()
+    if multiple <= 0:
+        return ()
+    return tuple(n for n in range(1, count.terms + 1) if count.value(n) % multiple == 0)

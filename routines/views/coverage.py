@@ -1,0 +1,69 @@
+"""The coach's view: what each grade's counts have touched, by area; drill down to routines and lessons."""
+
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, render
+from django.utils import timezone
+from django.views.decorators.http import require_GET
+
+from grade_bands.models import Area, Grade, SchoolYear
+from routines.cards import cards_of
+from routines.coverage import coverage, gaps, grades_seen_by, weeks_between
+from routines.forms.coverage import WindowForm
+from routines.models import Lesson, Routine
+
+
+@require_GET
+def coverage_page(request: HttpRequest) -> HttpResponse:
+    today = timezone.localdate()
+    year = SchoolYear.objects.on(today)
+    if year is None:
+        return render(request, "routines/coverage.html", {"section": "coverage", "rows": []})
+    form = WindowForm(request.GET)
+    first, last = form.window(year, today)
+    rows = coverage(user=request.user, year=year, first=first, last=last)
+    context = {
+        "section": "coverage",
+        "year": year,
+        "form": form,
+        "first": first,
+        "last": last,
+        "weeks": len(weeks_between(first, last)),
+        "areas": Area,
+        "rows": rows,
+        "gaps": gaps(rows)[:6],
+        "query": request.GET.urlencode(),
+    }
+    return render(request, "routines/coverage.html", context, status=422 if form.errors else 200)
+
+
+@require_GET
+def cell(request: HttpRequest, grade: int, area: str) -> HttpResponse:
+    """What stands behind one cell: the routines of the bank, and the lessons that took place (never what was written)."""
+    today = timezone.localdate()
+    year = SchoolYear.objects.on(today)
+    if area not in Area.values or year is None:
+        raise Http404
+    found = get_object_or_404(
+        Grade.objects.filter(pk__in=[seen.pk for seen in grades_seen_by(request.user, year)]), pk=grade
+    )
+    form = WindowForm(request.GET)
+    first, last = form.window(year, today)
+    lessons = (
+        Lesson.objects.known_to(request.user)
+        .counted()
+        .filter(year=year, grade=found, area=area, taught_on__range=(first, last))
+        .select_related("routine", "class_group")
+    )
+    routines = Routine.objects.in_bank().filter(grade=found, area=area).with_teaching().for_cards()
+    context = {
+        "section": "coverage",
+        "grade": found,
+        "area": Area(area),
+        "first": first,
+        "last": last,
+        "cards": cards_of(routines[:12]),
+        "more": max(0, routines.count() - 12),
+        "lessons": lessons[:60],
+        "sees_lessons": not request.user.is_administrator,
+    }
+    return render(request, "routines/coverage_cell.html", context)

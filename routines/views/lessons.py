@@ -1,0 +1,155 @@
+"""Lessons: recording one that was taught, reading how it went, changing the reflection."""
+
+from django.contrib import messages
+from django.core.paginator import Paginator
+from django.db import transaction
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import timezone
+from django.views.decorators.http import require_GET, require_http_methods
+
+from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
+from routines.drawing import draw_grid
+from routines.facts import count_in_words
+from routines.forms.lesson import ReflectionForm, TaughtForm
+from routines.lesson_state import fold
+from routines.models import Lesson, Routine
+from routines.plan_document import Plan
+from routines.shown_plan import ShownPlan
+
+PAGE_SIZE = 30
+
+
+@require_GET
+def lessons(request: HttpRequest) -> HttpResponse:
+    """My own lessons, newest first, and what colleagues shared with me."""
+    own = Lesson.objects.taught_by(request.user).select_related("routine", "class_group", "reflection")
+    shared = (
+        Lesson.objects.open_to(request.user)
+        .exclude(teacher=request.user)
+        .exclude(reflection=None)
+        .select_related("routine", "class_group", "reflection", "teacher")
+    )
+    context = {
+        "section": "lessons",
+        "page": Paginator(own, PAGE_SIZE).get_page(request.GET.get("page")),
+        "shared": shared[:12],
+    }
+    return render(request, "routines/lessons.html", context)
+
+
+def _statements(shown: ShownPlan) -> list[str]:
+    """One line for each target of the plan, in the plan's order."""
+    said = {item.pattern.claim: item.pattern.statement for item in shown.patterns if item.target}
+    return [
+        target.words or said.get(claim) or f"Target {position + 1}"
+        for position, (target, claim) in enumerate(zip(shown.plan.targets, shown.target_claims, strict=True))
+    ]
+
+
+@require_http_methods(["GET", "POST"])
+def taught(request: HttpRequest, pk: int) -> HttpResponse:
+    """Record a lesson taught on paper: the same event list that a lesson on the board makes."""
+    routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
+    shown = ShownPlan(routine.plan, routine.grade.level)
+    form = TaughtForm(
+        request.POST or None,
+        user=request.user,
+        plan=shown.plan,
+        statements=_statements(shown),
+        initial={"taught_on": timezone.localdate(), "outcome": "as-planned"},
+    )
+    if request.method == "POST" and form.is_valid():
+        lesson = _record(form, routine, shown.plan, request.user)
+        messages.success(request, "Kept. The lesson is in your list, and in the coverage of its grade.")
+        return redirect("lesson", key=lesson.key)
+    context = {
+        "section": "lessons",
+        "routine": routine,
+        "plan": shown.plan,
+        "count": count_in_words(shown.grid),
+        "picture": draw_grid(shown.grid, size="plan", landmarks=shown.landmarks, title=count_in_words(shown.grid)),
+        "form": form,
+        "has_classes": form.fields["class_group"].queryset.exists(),
+    }
+    return render(request, "routines/taught.html", context, status=422 if form.errors else 200)
+
+
+@transaction.atomic
+def _record(form: TaughtForm, routine: Routine, plan: Plan, user) -> Lesson:
+    kept = form.cleaned_data
+    lesson = start_lesson(
+        version=routine.current_version,
+        class_group=kept["class_group"],
+        teacher=user,
+        taught_on=kept["taught_on"],
+        surface=Lesson.Surface.PAPER,
+        practice=kept["practice"],
+    )
+    count = plan.count.count()
+    events = paper_events(
+        correct={n: count.text(n) for n in range(1, count.terms + 1)},
+        slips=kept["slips"],
+        voices=[{"from": 1, "to": count.terms, "how": kept["voice"]}] if kept["voice"] else [],
+        noticed=[line.strip() for line in kept["noticed"].splitlines() if line.strip()],
+        at=timezone.now(),
+    )
+    for first in range(0, len(events), 100):
+        append_events(lesson=lesson, events=events[first : first + 100], user=user)
+    _keep_reflection(form, lesson)
+    return lesson
+
+
+def _keep_reflection(form: ReflectionForm, lesson: Lesson) -> None:
+    names = ("outcome", "seen", "stuck", "next_step", "to_next_year", "sharing")
+    save_reflection(lesson=lesson, targets=form.targets(), **{name: form.cleaned_data[name] for name in names})
+
+
+@require_http_methods(["GET", "POST"])
+def lesson(request: HttpRequest, key) -> HttpResponse:
+    """One lesson: the grid as it was said, the reflection; its teacher may change what she wrote."""
+    found = get_object_or_404(
+        Lesson.objects.open_to(request.user).select_related(
+            "routine", "version", "class_group", "teacher", "grade", "reflection"
+        ),
+        key=key,
+    )
+    own = found.teacher_id == request.user.pk
+    if request.method == "POST" and not own:
+        raise Http404
+    shown = ShownPlan(found.version.read_plan(), found.grade.level)
+    outcomes = {row.position: row for row in found.target_outcomes.all()}
+    form = None
+    if own:
+        written = getattr(found, "reflection", None)
+        initial = {"sharing": found.sharing, **{f"target-{i}": row.seen for i, row in outcomes.items()}}
+        if written is not None:
+            initial |= {
+                name: getattr(written, name) for name in ("outcome", "seen", "stuck", "next_step", "to_next_year")
+            }
+        form = ReflectionForm(request.POST or None, plan=shown.plan, statements=_statements(shown), initial=initial)
+        if request.method == "POST" and form.is_valid():
+            with transaction.atomic():
+                _keep_reflection(form, found)
+            messages.success(request, "Kept.")
+            return redirect("lesson", key=found.key)
+    state = fold(event.as_dict() for event in found.events.all())
+    entries = {n: written[-1] for n, written in state.entries.items()}
+    context = {
+        "section": "lessons",
+        "lesson": found,
+        "own": own,
+        "plan": shown.plan,
+        "count": count_in_words(shown.grid),
+        "state": state,
+        "slips": [(n, said, shown.grid.count.text(n)) for n, said in state.slips()],
+        "targets": [
+            (statement, outcomes[i].get_seen_display() if i in outcomes else "not recorded")
+            for i, statement in enumerate(_statements(shown))
+        ],
+        "picture": draw_grid(
+            shown.grid, size="plan", entries=entries, landmarks=shown.landmarks, title=count_in_words(shown.grid)
+        ),
+        "form": form,
+    }
+    return render(request, "routines/lesson.html", context, status=422 if form is not None and form.errors else 200)
