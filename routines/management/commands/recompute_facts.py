@@ -1,0 +1,32 @@
+"""Recompute the facts that the bank filters by, for routines saved with another version of the engine."""
+
+from django.core.management.base import BaseCommand
+from django.db import transaction
+
+from routines.actions.plans import write_patterns
+from routines.counting import ENGINE_VERSION
+from routines.facts import facts_of
+from routines.models import Routine
+
+
+class Command(BaseCommand):
+    help = "Recompute what the engine says of each saved plan, where another version of the engine computed it."
+
+    def add_arguments(self, parser) -> None:
+        parser.add_argument("--all", action="store_true", help="recompute every routine, whatever its engine version")
+
+    def handle(self, *args, **options) -> None:
+        found = Routine.objects.select_related("grade", "current_version").exclude(current_version=None)
+        if not options["all"]:
+            found = found.exclude(engine_version=ENGINE_VERSION)
+        total = found.count()
+        for done, routine in enumerate(found.iterator(), start=1):
+            facts = facts_of(routine.plan, routine.grade.level)
+            with transaction.atomic():
+                for name, value in facts.columns.items():
+                    setattr(routine, name, value)
+                routine.save(update_fields=list(facts.columns))
+                write_patterns(routine, facts.patterns)
+            if done % 100 == 0:
+                self.stdout.write(f"{done} of {total}")
+        self.stdout.write(f"Recomputed {total} routines.")
