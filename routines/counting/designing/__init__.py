@@ -1,0 +1,1 @@
+"""Backwards design."""

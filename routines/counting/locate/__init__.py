@@ -1,0 +1,86 @@
+"""Will it appear? Where a value stands in a count that goes on for ever, why, and how to get there through the grid."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from ..audience import Audience
+from ..errors import CountError
+from ..grid import Grid
+from .clock import part_of_day, turn_of
+from .meeting import meet
+from .reasons import reason_for
+from .routes import Route, routes_to
+
+__all__ = ["Location", "Route", "locate"]
+
+
+@dataclass(frozen=True, slots=True)
+class Location:
+    """Whether and where a value is counted, with its neighbours, the reason and two or three ways to it.
+
+    `row` and `column` are the place in the grid grown just to hold it. `before` and `after` are the values counted
+    just before and after it; `before` is None ahead of the first term. On a clock `turn` says how many times round
+    the clock the count has come (1 is the first) and `day_part` names the part of the day; elsewhere both are None.
+
+    Units: values are in the kind's base unit; positions, rows and columns count from 1.
+    """
+
+    value: Fraction
+    appears: bool
+    n: int | None
+    row: int | None
+    column: int | None
+    before: Fraction | None
+    after: Fraction
+    reason: str
+    routes: tuple[Route, ...] = ()
+    turn: int | None = None
+    day_part: str | None = None
+
+
+def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = None) -> Location:
+    """Say whether `value` is counted if the count goes on, where, and why (or why not).
+
+    Units: a number is in the base unit; typed text is read in the count's own kind and style.
+    Raises: CountError on `value` for what is no value of this kind.
+
+    >>> from routines.counting.count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
+    >>> here = locate(grid, 130)
+    >>> here.n, here.row, here.column
+    (13, 3, 3)
+    >>> nowhere = locate(grid, 80)
+    >>> nowhere.appears, int(nowhere.before), int(nowhere.after)
+    (False, 76, 82)
+    """
+    audience = audience or Audience()
+    count = grid.count
+    met = meet(count, _exact(grid, value))
+    reason = reason_for(grid, met, audience)
+    if met.n is None:
+        return Location(met.value, False, None, None, None, met.before, met.after, reason)
+    row, column = grid.place(met.n)
+    on_clock = count.wrap is not None
+    return Location(
+        value=met.value,
+        appears=True,
+        n=met.n,
+        row=row,
+        column=column,
+        before=met.before,
+        after=met.after,
+        reason=reason,
+        routes=routes_to(grid, met.n, audience),
+        turn=turn_of(count, met.n) if on_clock else None,
+        day_part=part_of_day(count.value(met.n)) if on_clock else None,
+    )
+
+
+def _exact(grid: Grid, value: Fraction | int | str) -> Fraction:
+    if isinstance(value, str):
+        return grid.count.read(value)
+    if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
+        raise CountError("value", "Give a whole number or an exact fraction to look for.")
+    return Fraction(value)

@@ -1,0 +1,40 @@
+"""Turns of the clock and parts of the day."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..count import Count
+
+DAY = 1440
+NOON = 720
+
+# From which minute of the day each part runs. Common practice, no source.
+PARTS_OF_DAY = (
+    (0, "night"),
+    (5 * 60, "morning"),
+    (NOON, "afternoon"),
+    (17 * 60, "evening"),
+    (21 * 60, "night"),
+)
+
+
+def part_of_day(value: Fraction) -> str:
+    """Name the part of the day at a number of minutes after midnight, on whatever day it falls.
+
+    >>> part_of_day(Fraction(21 * 60 + 30)), part_of_day(Fraction(-60)), part_of_day(Fraction(720))
+    ('night', 'night', 'noon')
+    """
+    minute = value % DAY
+    if minute == 0:
+        return "midnight"
+    if minute == NOON:
+        return "noon"
+    return [name for start, name in PARTS_OF_DAY if start <= minute][-1]
+
+
+def turn_of(count: Count, n: int) -> int:
+    """Say which time round the clock the n-th term is on: 1 until the clock first passes 12 (or midnight on 24 h)."""
+    assert count.wrap is not None
+    rounds = count.value(n) // count.wrap - count.start // count.wrap
+    return abs(rounds) + 1

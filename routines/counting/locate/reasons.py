@@ -1,0 +1,84 @@
+"""Why a value is counted, or never is: the facts, put into the sentence that suits the level."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..audience import Audience
+from ..count import Count
+from ..grid import Grid
+from ..texts.words import band_of, capital
+from .clock import part_of_day, turn_of
+from .marks import Mark, mark_against
+from .meeting import Meeting
+from .tongues import tongue
+from .wording import Wording
+
+
+def reason_for(grid: Grid, met: Meeting, audience: Audience) -> str:
+    """Say in one or two sentences why the value is met where it is, or why it is not."""
+    words = tongue(audience.language)
+    count = grid.count
+    clock = count.wrap is not None
+    facts = {
+        "value": words.value(count.text_of(met.value), clock=clock),
+        "start": words.value(count.text(1), clock=clock),
+        "step": count.difference_text(abs(count.step)),
+        "total": count.difference_text(abs(met.distance)),
+        "after": words.value(count.text_of(met.after), clock=clock),
+        "way": words.way(up=count.step > 0),
+    }
+    if met.jumps is not None:
+        facts["jumps"] = words.jumps(met.jumps, facts["step"])
+        facts["make"] = words.make(met.jumps)
+        facts["lead"] = words.lead(met.jumps)
+    if met.n is not None:
+        name = _met_facts(grid, met.n, words, facts)
+    elif met.before is None:
+        name = "behind"
+    else:
+        name = "skipped, on a clock" if clock else "skipped" if met.jumps else "skipped at once"
+        _skipped_facts(count, met, words, facts)
+    return capital(words.sentences[name][band_of(audience.level)].format_map(facts))
+
+
+def _met_facts(grid: Grid, n: int, words: Wording, facts: dict[str, str]) -> str:
+    row, column = grid.place(n)
+    facts |= {"nth": words.nth(n), "row": str(row), "column": str(column)}
+    if grid.count.wrap is not None:
+        facts["part"] = words.parts_of_day[part_of_day(grid.count.value(n))]
+        facts["turn"] = words.turn(turn_of(grid.count, n))
+    if n == 1:
+        return "start"
+    where = "here" if n <= grid.terms else "later"
+    return where if grid.count.wrap is None else f"{where}, on a clock"
+
+
+def _skipped_facts(count: Count, met: Meeting, words: Wording, facts: dict[str, str]) -> None:
+    assert met.before is not None
+    assert met.jumps is not None
+    length = abs(count.step)
+    facts["before"] = words.value(count.text_of(met.before), clock=count.wrap is not None)
+    facts["reached"] = count.difference_text(met.jumps * length)
+    facts["passed"] = count.difference_text((met.jumps + 1) * length)
+    facts["mark"] = _mark_sentence(count, mark_against(count, met.value), words, facts["value"])
+
+
+def _mark_sentence(count: Count, mark: Mark, words: Wording, value: str) -> str:
+    facts = {"value": value, "modulus": count.difference_text(mark.modulus)}
+    if mark.sort == "parity":
+        return words.marks["odd" if mark.shown[0] else "even"].format_map(facts)
+    if mark.sort == "remainder":
+        name = "remainder" if mark.shown[0] and mark.own else "not multiple" if mark.shown[0] else "multiple"
+        facts |= {"shown": count.difference_text(mark.shown[0]), "own": count.difference_text(mark.own)}
+        return words.marks[name].format_map(facts)
+    shown = [_ending(count, mark, ending) for ending in mark.shown]
+    facts |= {"shown": words.listing(shown), "own": _ending(count, mark, mark.own), "part": words.part(mark.part)}
+    sentence = words.marks[mark.sort if len(shown) > 1 else f"{mark.sort}, one"].format_map(facts)
+    return words.down_to_zero + sentence[0].lower() + sentence[1:] if mark.down_to_zero else sentence
+
+
+def _ending(count: Count, mark: Mark, ending: Fraction) -> str:
+    if mark.sort == "ending":
+        return str(ending).zfill(len(str(mark.modulus)) - 1)
+    return count.difference_text(ending) if mark.sort == "left" else str(ending)

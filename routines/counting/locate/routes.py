@@ -1,0 +1,132 @@
+"""Two or three ways to a term: through the grid from a cell that is known, by jumps, on from a landmark."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from ..audience import Audience
+from ..grid import Grid
+from .tongues import tongue
+
+# From one cell to the next in this direction: rows and columns on the page.
+STEPS = {"down": (1, 0), "up": (-1, 0), "right": (0, 1), "left": (0, -1)}
+MOST_ROUTES = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """Go `times` cells in one direction ("down", "up", "right", "left"), or `times` jumps on in the count ("on")."""
+
+    way: str
+    times: int
+
+
+@dataclass(frozen=True, slots=True)
+class Route:
+    """A way from a term that is known to the term looked for, in moves and in words."""
+
+    start: int
+    moves: tuple[Move, ...]
+    text: str
+
+    def __str__(self) -> str:
+        return self.text
+
+
+def routes_to(grid: Grid, n: int, audience: Audience) -> tuple[Route, ...]:
+    """Give up to three different ways to the n-th term, from what is on the board; none to the first term."""
+    routes: list[Route] = []
+    ended: set[tuple[int, int]] = set()
+    for start, moves in _ways(grid, n):
+        # Along a single line "3 right" and "3 jumps" are the same way said twice.
+        same = (start, sum(move.times for move in moves if move.way not in ("down", "up")))
+        if not moves or (len(moves) == 1 and same in ended):
+            continue
+        ended.add(same)
+        routes.append(Route(start, moves, _said(grid, start, moves, audience)))
+        if len(routes) == MOST_ROUTES:
+            break
+    return tuple(routes)
+
+
+def landmark_before(grid: Grid, n: int) -> int | None:
+    """Give the last term on the board before the n-th that stands at the largest friendly multiple, or None.
+
+    A multiple at which every term stands marks nothing.
+    """
+    for multiple in sorted(grid.count.friendly_multiples(), reverse=True):
+        if grid.count.step % multiple == 0:
+            continue
+        for k in range(min(n - 1, grid.terms), 0, -1):
+            value = grid.count.value(k)
+            if value and value % multiple == 0:
+                return k
+    return None
+
+
+def _ways(grid: Grid, n: int) -> Iterator[tuple[int, tuple[Move, ...]]]:
+    landmark = landmark_before(grid, n)
+    if landmark is not None and landmark != 1:
+        yield landmark, _through_grid(grid, landmark, n)
+    known = _same_place_in_line(grid, n)
+    if known is not None:
+        yield known, _through_grid(grid, known, n)
+    if n > 1:
+        yield 1, (Move("on", n - 1),)
+        yield 1, _through_grid(grid, 1, n)
+    if landmark is not None:
+        yield landmark, (Move("on", n - landmark),)
+
+
+def _same_place_in_line(grid: Grid, n: int) -> int | None:
+    """Give the nearest earlier term on the board that stands at the same place of an earlier line."""
+    lines_back = max(1, -(-(n - grid.terms) // grid.line_length))
+    known = n - lines_back * grid.line_length
+    return known if known >= 1 else None
+
+
+def _through_grid(grid: Grid, start: int, n: int) -> tuple[Move, ...]:
+    (row, column), (to_row, to_column) = grid.place(start), grid.place(n)
+    down, right = to_row - row, to_column - column
+    if grid.fill == "across-up":
+        # A row keeps its distance to the others while rows are added above, not its number.
+        down = -((n + grid.lead - 1) // grid.line_length - (start + grid.lead - 1) // grid.line_length)
+    moves = []
+    if down:
+        moves.append(Move("down" if down > 0 else "up", abs(down)))
+    if right:
+        moves.append(Move("right" if right > 0 else "left", abs(right)))
+    return tuple(moves)
+
+
+def terms_moved(grid: Grid, move: Move) -> int:
+    """Say how many terms on (or back, below 0) a move leads."""
+    if move.way == "on":
+        return move.times
+    rows, columns = STEPS[move.way]
+    if grid.fill == "down":
+        return move.times * (rows + columns * grid.line_length)
+    if grid.fill == "across-up":
+        return move.times * (columns - rows * grid.line_length)
+    return move.times * (rows * grid.line_length + columns)
+
+
+def _said(grid: Grid, start: int, moves: tuple[Move, ...], audience: Audience) -> str:
+    count, words = grid.count, tongue(audience.language)
+    known = words.value(count.text(start), clock=count.wrap is not None)
+    if start > 1:
+        known = words.known_cell(known, start)
+    if moves[0].way == "on":
+        jumps = words.jumps(moves[0].times, count.difference_text(count.step))
+        return words.route_by_jumps(known, jumps, _change(grid, moves[0], audience))
+    return words.route_in_grid(known, [(move.way, move.times, _change(grid, move, audience)) for move in moves])
+
+
+def _change(grid: Grid, move: Move, audience: Audience) -> str:
+    """Say what a move changes: "60 more", "200 less"; nothing to the youngest, who point and count on."""
+    if audience.level < 2:
+        return ""
+    change = grid.count.step * terms_moved(grid, move)
+    amount = grid.count.difference_text(change)
+    return tongue(audience.language).change(amount, up=change > 0, clock=grid.count.wrap is not None)

@@ -1,0 +1,184 @@
+"""Where a value is counted, and why, in Spanish.
+
+A clock time takes its article ("las 9:30", "la 1:50"), so the sentences reach a value with verbs that need not agree
+with it ("llegamos a", "decimos").
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from ..texts.numbers import listing, ordinal
+from .wording import Wording
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "start": (
+        "Sí, empezamos en {value}. Señala el lugar.",
+        "Sí. El conteo empieza en {value}: fila {row}, columna {column}. ¿Qué número decimos después?",
+        "El conteo empieza en {value}: fila {row}, columna {column}. No hace falta ningún salto: es el {nth} número.",
+        "El conteo empieza en {value}: fila {row}, columna {column}. Hacen falta 0 saltos: es el {nth} número.",
+    ),
+    "here": (
+        "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
+        "Sí. Desde {start}, {jumps} {make} {total}: llegamos a {value}, fila {row}, columna {column}. ¿Hay otro camino?",
+        "De {start} a {value} van {total}, y {jumps} {make} {total}. Por eso {value} es el {nth} número: fila {row}, "
+        "columna {column}.",
+        "De {start} a {value} van {total}, y {jumps} {make} exactamente {total}: un número entero de saltos. Por eso "
+        "{value} es el {nth} número, en la fila {row}, columna {column}.",
+    ),
+    "later": (
+        "Todavía no. Si seguimos, decimos {value} en la fila {row}, columna {column}.",
+        "Sí, si seguimos. Desde {start}, {jumps} {make} {total}: llegamos a {value} en la fila {row}, columna {column}.",
+        "Todavía no está en la pizarra. De {start} a {value} van {total}, y {jumps} {make} {total}. Sería el {nth} "
+        "número: fila {row}, columna {column}.",
+        "Queda más allá de la pizarra. De {start} a {value} van {total}, y {jumps} {make} exactamente {total}; tiene que "
+        "ser el {nth} número: fila {row}, columna {column}.",
+    ),
+    "here, on a clock": (
+        "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
+        "Sí. {jumps} desde {start} llevan a {value} {part}: fila {row}, columna {column}. ¿Hay otro camino?",
+        "De {start} a {value} {part} van {total}, y {jumps} {make} {total}. Es el {nth} número: fila {row}, columna "
+        "{column}.",
+        "De {start} a {value} {part} van {total}, y {jumps} {make} exactamente {total}. Por eso es el {nth} número, en "
+        "la fila {row}, columna {column}.",
+    ),
+    "later, on a clock": (
+        "Todavía no. Si seguimos, decimos {value} {part}, en la fila {row}.",
+        "Sí, si seguimos: {jumps} desde {start} {lead} a {value} {part}, en la fila {row}, columna {column}.",
+        "Todavía no está en la pizarra. Llegamos por primera vez a {value} {part}: {jumps} {make} {total}. Es el {nth} "
+        "número, {turn} vuelta del reloj, fila {row}, columna {column}.",
+        "Queda más allá de la pizarra. Llegamos por primera vez a {value} {part}: {jumps} {make} {total}, y menos no "
+        "bastan. Es el {nth} número, {turn} vuelta del reloj, fila {row}, columna {column}.",
+    ),
+    "behind": (
+        "No. Empezamos en {start} y contamos hacia {way}, lejos de {value}.",
+        "No. El conteo empieza en {start} y va hacia {way}; {value} queda atrás. ¿Hacia dónde tendríamos que contar?",
+        "No. El conteo empieza en {start} y va hacia {way} de {step} en {step}: nunca vuelve a {value}, {total} más "
+        "atrás.",
+        "No. De {value} a {start} van {total}, y cada salto de {step} se aleja más de {value}, por mucho que sigamos "
+        "contando.",
+    ),
+    "skipped": (
+        "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
+        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
+        "No. {mark} {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
+        "No. {mark} De {start} a {value} van {total}: {jumps} solo {make} {reached}, y uno más hace {passed}. No cabe "
+        "un número entero de saltos.",
+    ),
+    "skipped at once": (
+        "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
+        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
+        "No. {mark} El primer salto ya lleva de {before} a {after}: saltamos por encima de {value}.",
+        "No. {mark} De {start} a {value} van {total}, menos que un salto de {step}: el primer salto ya lo pasa.",
+    ),
+    "skipped, on a clock": (
+        "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
+        "No. {mark} Decimos {before} y luego {after}. ¿Serviría seguir contando?",
+        "No. {mark} Decimos {before} y luego {after}, y dar otra vuelta al reloj no cambia nada.",
+        "No. {mark} Decimos {before} y luego {after}; una vuelta entera del reloj no cambia nada, así que nunca llegamos "
+        "a {value}.",
+    ),
+}
+
+MARKS = {
+    "even": "Aquí todos los números son pares, y {value} es impar.",
+    "odd": "Aquí todos los números son impares, y {value} es par.",
+    "ending, one": "Aquí todos los números terminan en {shown}; {value} termina en {own}.",
+    "ending": "Aquí los números solo terminan en {shown}; {value} termina en {own}.",
+    "part, one": "Aquí, en {part}, siempre hay {shown}; en {value} hay {own}.",
+    "part": "Aquí, en {part}, solo hay {shown}; en {value} hay {own}.",
+    "left, one": "Aquí, después del último entero, siempre queda {shown}; en {value} queda {own}.",
+    "left": "Aquí, después del último entero, solo quedan {shown}; en {value} queda {own}.",
+    "remainder": "Aquí cada número es un múltiplo de {modulus} y {shown} más; {value} es un múltiplo y {own} más.",
+    "multiple": "Aquí cada número es un múltiplo de {modulus}; en {value} sobran {own}.",
+    "not multiple": "{value} es un múltiplo de {modulus}; aquí cada número es un múltiplo y {shown} más.",
+}
+
+PARTS_OF_DAY = {
+    "morning": "de la mañana",
+    "noon": "del mediodía",
+    "afternoon": "de la tarde",
+    "evening": "de la tarde",
+    "night": "de la noche",
+    "midnight": "de la medianoche",
+}
+
+PARTS = {
+    "minutes": "los minutos",
+    "cents": "los centavos",
+    "inches": "las pulgadas",
+    "feet": "los pies",
+    "ounces": "las onzas",
+    "fluid ounces": "las onzas líquidas",
+    "cups": "las tazas",
+    "pints": "las pintas",
+    "quarts": "los cuartos",
+    "hours": "las horas",
+    "seconds": "los segundos",
+    "cm": "los centímetros",
+    "mm": "los milímetros",
+    "m": "los metros",
+    "g": "los gramos",
+    "mL": "los mililitros",
+    "L": "los litros",
+}
+
+WAYS = {
+    "down": ("fila abajo", "filas abajo"),
+    "up": ("fila arriba", "filas arriba"),
+    "right": ("a la derecha", "a la derecha"),
+    "left": ("a la izquierda", "a la izquierda"),
+}
+
+
+class Spanish(Wording):
+    language = "es"
+    sentences = SENTENCES
+    marks = MARKS
+    parts_of_day = PARTS_OF_DAY
+    down_to_zero = "Hasta el 0: "
+
+    def value(self, text: str, *, clock: bool) -> str:
+        if not clock:
+            return text
+        return f"{'la' if re.match(r'0?1:', text) else 'las'} {text}"
+
+    def jumps(self, times: int, step: str) -> str:
+        return f"{times} {'salto' if times == 1 else 'saltos'} de {step}"
+
+    def make(self, times: int) -> str:
+        return "hace" if times == 1 else "hacen"
+
+    def lead(self, times: int) -> str:
+        return "lleva" if times == 1 else "llevan"
+
+    def nth(self, n: int) -> str:
+        return ordinal(n, "es", before_noun=True)
+
+    def turn(self, turn: int) -> str:
+        return f"en la {ordinal(turn, 'es', feminine=True)}"
+
+    def way(self, *, up: bool) -> str:
+        return "arriba" if up else "abajo"
+
+    def part(self, name: str) -> str:
+        return PARTS.get(name, name)
+
+    def change(self, amount: str, *, up: bool, clock: bool) -> str:
+        if clock:
+            return f"{amount} {'más tarde' if up else 'más temprano'}"
+        return f"{amount} {'más' if up else 'menos'}"
+
+    def known_cell(self, value: str, n: int) -> str:
+        return f"{value}, el {self.nth(n)} número"
+
+    def route_by_jumps(self, known: str, jumps: str, change: str) -> str:
+        return f"Desde {known}: {jumps}{self._in_brackets(change)}."
+
+    def route_in_grid(self, known: str, moves: Sequence[tuple[str, int, str]]) -> str:
+        steps = [f"{times} {WAYS[way][times > 1]}{self._in_brackets(change)}" for way, times, change in moves]
+        return f"Desde {known}: {' y '.join(steps)}."
+
+    def listing(self, items: Sequence[str]) -> str:
+        return listing(items, "es")

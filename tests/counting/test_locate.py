@@ -1,0 +1,159 @@
+"""Will it appear: positions, neighbours, reasons and routes."""
+
+import re
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from routines.counting.audience import Audience
+from routines.counting.count import Count
+from routines.counting.errors import CountError
+from routines.counting.grid import Grid
+from routines.counting.locate import locate
+from routines.counting.locate.routes import terms_moved
+from tests.brute_force.locating import first_meeting, neighbours, place_by_writing
+
+
+def fold(kind: str, start: str, step: str, terms: int, length: int, fill: str = "across", lead: int = 0) -> Grid:
+    return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length, fill, lead)
+
+
+@st.composite
+def number_grids(draw: st.DrawFn) -> Grid:
+    kind = draw(st.sampled_from(["whole", "decimal", "fraction"]))
+    bottom = {"whole": 1, "decimal": 100}.get(kind) or draw(st.integers(2, 12))
+    step = draw(st.integers(-60, 60).filter(bool))
+    start = draw(st.integers(-300, 300))
+    terms = draw(st.integers(2, 40))
+    length = draw(st.integers(1, terms))
+    count = Count.parse(kind=kind, start=Fraction(start, bottom), step=Fraction(step, bottom), terms=terms)
+    fill = draw(st.sampled_from(["across", "down", "across-up"]))
+    return Grid(count, length, fill, draw(st.integers(0, length - 1)))
+
+
+@given(number_grids(), st.integers(-400, 900), st.integers(1, 3))
+def test_agrees_with_saying_the_count_term_after_term(grid, numerator, bottom):
+    count = grid.count
+    value = Fraction(numerator, bottom * count.scale)
+    found = locate(grid, value)
+    n = first_meeting(count.start, count.step, value)
+    assert (found.appears, found.n) == (n is not None, n)
+    assert (found.before, found.after) == neighbours(count.start, count.step, value)
+    if n is not None:
+        assert found.column == place_by_writing(n, grid.line_length, grid.fill, grid.lead)[1]
+
+
+@given(number_grids(), st.integers(1, 90))
+def test_every_counted_value_is_found_in_its_place_of_the_grid_grown_to_hold_it(grid, n):
+    found = locate(grid, grid.count.value(n))
+    assert found.n == n
+    grown = max(n, grid.terms)
+    row, column = place_by_writing(n, grid.line_length, grid.fill, grid.lead)
+    if grid.fill == "across-up":
+        # Rows are numbered from the top of the page, so count up from the bottom row.
+        row = -(-(grown + grid.lead) // grid.line_length) - (n + grid.lead - 1) // grid.line_length
+    assert (found.row, found.column) == (row, column)
+
+
+@given(number_grids(), st.integers(1, 90))
+def test_every_route_leads_to_the_term(grid, n):
+    for route in locate(grid, grid.count.value(n)).routes:
+        assert 1 <= route.start <= min(n - 1, grid.terms)
+        assert route.start + sum(terms_moved(grid, move) for move in route.moves) == n
+
+
+@given(number_grids(), st.integers(2, 90))
+def test_routes_are_two_or_three_different_ways(grid, n):
+    routes = locate(grid, grid.count.value(n)).routes
+    assert 1 <= len(routes) <= 3
+    assert len({route.text for route in routes}) == len(routes)
+    if n > grid.line_length + 1 > 2:
+        assert len(routes) >= 2
+
+
+def test_a_whole_number_past_the_end():
+    grid = fold("whole", "1325", "-50", 16, 4)
+    found = locate(grid, "475")
+    assert (found.appears, found.n, found.row, found.column) == (True, 18, 5, 2)
+
+
+def test_a_whole_number_jumped_over():
+    found = locate(fold("whole", "1325", "-50", 16, 4), 500)
+    assert (found.appears, found.n, found.before, found.after) == (False, None, 525, 475)
+    assert found.routes == ()
+
+
+def test_a_value_ahead_of_the_first_term_has_nothing_before_it():
+    found = locate(fold("whole", "58", "6", 20, 5), 52)
+    assert (found.appears, found.before, found.after) == (False, None, 58)
+
+
+def test_routes_start_at_a_landmark_and_at_the_start():
+    found = locate(fold("whole", "58", "6", 20, 5), 124)
+    assert [route.text for route in found.routes] == [
+        "From 100, the 8th count: 1 row down (30 more) and 1 left (6 less).",
+        "From 94, the 7th count: 1 row down (30 more).",
+        "From 58: 11 jumps of 6 (66 more).",
+    ]
+
+
+def test_a_row_of_an_upward_grid_is_reached_by_going_up():
+    found = locate(fold("fraction", "2/3", "1/3", 12, 3, "across-up"), "5")
+    assert (found.n, found.row, found.column) == (14, 1, 2)
+    assert "From 4, the 11th count: 1 row up (1 more)." in [route.text for route in found.routes]
+
+
+@pytest.mark.parametrize("value", ["", "many", "1e3", "2..5"])
+def test_what_is_no_value_is_refused(value):
+    with pytest.raises(CountError) as refused:
+        locate(fold("whole", "58", "6", 20, 5), value)
+    assert refused.value.field == "value"
+
+
+@pytest.mark.parametrize("value", [1.5, True, None])
+def test_what_is_not_exact_is_refused(value):
+    with pytest.raises(CountError) as refused:
+        locate(fold("whole", "58", "6", 20, 5), value)
+    assert refused.value.field == "value"
+
+
+class TestReasons:
+    LIMITS = {0: (6, 14), 2: (8, 30), 4: (8, 40), 6: (8, 50)}
+
+    @pytest.mark.parametrize(
+        ("grid", "value", "part"),
+        [
+            (("whole", "1325", "-50", 16, 4), 500, "Every count here is odd, and 500 is even."),
+            (("whole", "5", "10", 12, 4), 47, "Every count here ends in 5; 47 ends in 7."),
+            (("whole", "130", "25", 12, 4), 212, "The endings here are only 0 and 5; 212 ends in 2."),
+            (("whole", "7", "9", 12, 4), 20, "Every count here is 7 more than a multiple of 9; 20 is 2 more."),
+            (("whole", "7", "7", 12, 4), 30, "Every count here is a multiple of 7; 30 is 2 too many."),
+            (("whole", "65", "-5", 12, 4), 31, "Down to 0, the endings here are only 0 and 5; 31 ends in 1."),
+            (("money", "$0.10", "$0.25", 12, 4), 140, "The cents here are only 10, 35, 60 and 85; $1.40 has 40."),
+            (("fraction", "1/3", "2/3", 12, 4), "8/3", "2 2/3 is a multiple of 2/3; every count here is 1/3 more"),
+        ],
+    )
+    def test_a_skipped_value_lacks_what_every_count_has(self, grid, value, part):
+        assert part in locate(fold(*grid), value, Audience(level=4)).reason
+
+    @given(number_grids(), st.integers(-400, 900), st.sampled_from([0, 2, 4, 6]), st.sampled_from(["en", "es"]))
+    def test_a_reason_names_the_value_and_is_as_long_as_the_level_bears(self, grid, numerator, level, language):
+        value = Fraction(numerator, grid.count.scale)
+        reason = locate(grid, value, Audience(level, language)).reason
+        assert grid.count.text_of(value) in reason
+        assert reason[-1] in ".?"
+        assert not re.search(r"[{}]|  ", reason)
+        # A value such as "2 1/3" is one number but two words.
+        few, many = self.LIMITS[level]
+        numbers_apart = len(re.findall(r"\d \d", reason))
+        assert few <= len(reason.split()) - numbers_apart <= many + 8 * (language == "es")
+
+    @given(number_grids(), st.integers(2, 60))
+    def test_the_jumps_in_a_reason_make_the_total_in_it(self, grid, n):
+        count = grid.count
+        reason = locate(grid, count.value(n), Audience(level=4)).reason
+        jumps, step, total = re.search(r"(\d+) jumps? of (.+?) makes? (.+?)\. So", reason).groups()
+        assert int(jumps) * abs(count.step) == abs(count.value(n) - count.start)
+        assert (step, total) == (count.difference_text(count.step), count.difference_text(int(jumps) * count.step))
