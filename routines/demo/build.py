@@ -1,0 +1,117 @@
+"""Build the demo school through the app's own actions."""
+
+from collections.abc import Callable
+from datetime import date, datetime, time, timedelta
+
+from django.db import transaction
+from django.utils import timezone
+
+from accounts.models import User
+from grade_bands.models import ClassGroup
+from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
+from routines.actions.plans import save_version, start_routine
+from routines.demo.lessons import LESSONS, NOTES, DemoLesson
+from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
+from routines.demo.plans import PLANS
+from routines.demo.written import DemoPlan
+from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
+
+
+@transaction.atomic
+def make_demo_school(*, today: date, load_standards: Callable[[], object], told: Callable[[str], object]) -> None:
+    """Everything at once or nothing. `told` is called with a line for each thing made."""
+    make_school()
+    people = make_people()
+    grades = make_grades()
+    load_standards()
+    year = make_year(today)
+    classes = make_classes(people, grades, year)
+    told(f"{len(people)} people, {len(classes)} classes")
+    routines = _make_routines(people, year.starts_on)
+    told(f"{len(routines)} counts")
+    for lesson in LESSONS:
+        _make_lesson(lesson, routines, people, classes, year.starts_on, today)
+    told(f"{len(LESSONS)} lessons")
+    for key, name, text in NOTES:
+        RoutineNote.objects.create(routine=routines[key], by=people[name], text=text)
+
+
+def _make_routines(people: dict[str, User], first_day: date) -> dict[str, Routine]:
+    made: dict[str, Routine] = {}
+    for position, demo in enumerate(PLANS):
+        made[demo.key] = _make_routine(demo, made, people)
+        _date_back(made[demo.key], first_day, position)
+    return made
+
+
+def _make_routine(demo: DemoPlan, made: dict[str, Routine], people: dict[str, User]) -> Routine:
+    owner = people[demo.owner]
+    origin: RoutineVersion | None = made[demo.copy_of].current_version if demo.copy_of else None
+    first, *later = (*demo.earlier, demo.plan)
+    routine = start_routine(plan=first, by=owner, copied_from=origin)
+    for plan in later:
+        save_version(routine=routine, plan=plan, based_on=routine.current_version, by=owner)
+        routine.refresh_from_db()
+    routine.co_authors.set([people[name] for name in demo.co_authors])
+    if demo.status != "draft":
+        routine.share()
+    return routine
+
+
+def _date_back(routine: Routine, first_day: date, position: int) -> None:
+    """Spread the counts over the weeks before and after the year began, so that "newest first" means something."""
+    moment = _at(first_day + timedelta(days=2 * position - 20), time(15, 40))
+    moment = min(moment, timezone.now() - timedelta(minutes=90))
+    Routine.objects.filter(pk=routine.pk).update(
+        created_at=moment, shared_at=moment if routine.status != Routine.Status.DRAFT else None
+    )
+    for version in routine.versions.all():
+        RoutineVersion.objects.filter(pk=version.pk).update(at=moment + timedelta(minutes=11 * (version.number - 1)))
+
+
+def _make_lesson(
+    demo: DemoLesson,
+    routines: dict[str, Routine],
+    people: dict[str, User],
+    classes: dict[str, ClassGroup],
+    first_day: date,
+    today: date,
+) -> None:
+    day = min(first_day + timedelta(weeks=demo.week, days=demo.weekday), today)
+    group = classes[demo.class_name]
+    teacher = people[demo.teacher]
+    version = routines[demo.routine].current_version
+    plan = version.read_plan()
+    count = plan.count.count()
+    lesson = start_lesson(
+        version=version,
+        class_group=group,
+        teacher=teacher,
+        taught_on=day,
+        surface=Lesson.Surface.PAPER,
+        practice=demo.practice,
+    )
+    events = paper_events(
+        correct={n: count.text(n) for n in range(1, count.terms + 1)},
+        slips=dict(demo.slips),
+        voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
+        noticed=demo.noticed,
+        at=_at(day, time(9, 15)),
+    )
+    for first in range(0, len(events), 100):
+        append_events(lesson=lesson, events=events[first : first + 100], user=teacher)
+    if demo.outcome:
+        save_reflection(
+            lesson=lesson,
+            outcome=demo.outcome,
+            seen=demo.seen,
+            stuck=demo.stuck,
+            next_step=demo.next_step,
+            to_next_year=demo.to_next_year,
+            sharing=demo.sharing,
+            targets=dict(demo.targets),
+        )
+
+
+def _at(day: date, moment: time) -> datetime:
+    return timezone.make_aware(datetime.combine(day, moment))
