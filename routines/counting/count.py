@@ -2,14 +2,14 @@
 
 from dataclasses import dataclass, field
 from fractions import Fraction
-from math import lcm
+from math import gcd, lcm
 from typing import TYPE_CHECKING, Self
 
 from .errors import CountError
 from .kinds.kind import NumberKind, Typed, refuse_fine_parts
 from .kinds.piece import Piece, join
 from .kinds.registry import kind_named, number_kind
-from .style import Style
+from .style import LARGEST_DENOMINATOR, Style
 
 if TYPE_CHECKING:
     from .algebra import Rule
@@ -55,7 +55,8 @@ class Count:
         object.__setattr__(self, "scaled_start", self.start.numerator * (scale // self.start.denominator))
         object.__setattr__(self, "scaled_step", self.step.numerator * (scale // self.step.denominator))
         self._refuse_sizes(kind)
-        object.__setattr__(self, "form", number_kind(self.kind, self.style, scale))
+        grain = Fraction(gcd(self.scaled_start, self.scaled_step), scale)
+        object.__setattr__(self, "form", number_kind(self.kind, self.style, grain))
         if self.wrap and self.step % self.wrap == 0:
             raise CountError("step", "Choose a step that does not bring the clock back to the same time.")
 
@@ -89,7 +90,7 @@ class Count:
             if abs(value) > LARGEST_VALUE:
                 raise CountError(name, f"Choose a {name} between -1,000,000,000 and 1,000,000,000.")
             refuse_fine_parts(value, name)
-        if self.scale > 1:
+        if self.scale > LARGEST_DENOMINATOR:
             for n in range(2, self.terms + 1):
                 refuse_fine_parts(self.value(n), "step")
         if abs(self.value(self.terms)) > LARGEST_VALUE:

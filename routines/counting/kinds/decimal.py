@@ -19,15 +19,15 @@ FINEST_PLACES = 3
 class DecimalNumber(NumberKind):
     name = "decimal"
 
-    def __init__(self, style: Style, scale: int) -> None:
-        super().__init__(style, scale)
-        needed = places_needed(scale)
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        super().__init__(style, grain)
+        needed = places_needed(grain.denominator)
         if needed is None or needed > FINEST_PLACES:
             raise CountError("step", "Choose decimals no finer than a thousandth (0.001).")
         if style.places is not None and style.places < needed:
             raise CountError("style", f"Show at least {needed} decimal places, or values would be lost.")
         self.trimmed = style.places is None and style.fractions == "simplified"
-        kept = needed if self.trimmed else places_needed(lcm(scale, style.over))
+        kept = needed if self.trimmed else places_needed(lcm(grain.denominator, style.over))
         self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)
 
     @classmethod

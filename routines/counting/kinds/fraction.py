@@ -17,9 +17,9 @@ _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10
 class FractionNumber(NumberKind):
     name = "fraction"
 
-    def __init__(self, style: Style, scale: int) -> None:
-        super().__init__(style, scale)
-        self.over = lcm(scale, style.over)
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        super().__init__(style, grain)
+        self.over = lcm(grain.denominator, style.over)
         self.part_names = ("top", "bottom") if style.shape == "top-heavy" else ("whole", "top", "bottom")
 
     @classmethod

@@ -27,7 +27,7 @@ class Typed(NamedTuple):
 class NumberKind(ABC):
     """How the values of one count are read, written and said, in one settled style.
 
-    scale: the common denominator of the count's values.
+    grain: the largest amount of which all the count's values are multiples, in the base unit.
     """
 
     name: ClassVar[str]
@@ -37,10 +37,10 @@ class NumberKind(ABC):
     wrap: int | None = None
     part_names: tuple[str, ...] = ()
 
-    def __init__(self, style: Style, scale: int) -> None:
-        """Raises: CountError on `style` when the style cannot write values over `scale`."""
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        """Raises: CountError on `style` when the style would lose a value, on `step` when the kind has no such values."""
         self.style = style
-        self.scale = scale
+        self.grain = grain
 
     @classmethod
     @abstractmethod

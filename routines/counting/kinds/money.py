@@ -22,13 +22,13 @@ class Money(NumberKind):
     goes_below_zero = False
     base_unit = "cent"
 
-    def __init__(self, style: Style, scale: int) -> None:
-        super().__init__(style, scale)
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        super().__init__(style, grain)
         self.currency = currency_named(style.currency, style.language)
         english = currency_named(style.currency, "en")
         self.main_part = english.main.several
         self.small_part = english.small.several or "small"
-        if scale != 1:
+        if grain.denominator != 1:
             raise CountError("step", "Money has no part smaller than its smallest coin: choose whole cents.")
         self.in_small_units = style.units == "one" and self.currency.digits > 0
         if self.in_small_units and not self.currency.small_symbol:

@@ -1,16 +1,21 @@
 """The number kinds by name, and one settled instance for each count's style."""
 
+from fractions import Fraction
 from functools import lru_cache
 
 from ..errors import CountError
 from ..style import Style
+from .clock import Clock
 from .decimal import DecimalNumber
 from .fraction import FractionNumber
 from .kind import NumberKind
+from .measure import Capacity, Elapsed, Length, Mass
 from .money import Money
 from .whole import Whole
 
-KINDS: dict[str, type[NumberKind]] = {kind.name: kind for kind in (Whole, DecimalNumber, FractionNumber, Money)}
+KINDS: dict[str, type[NumberKind]] = {
+    kind.name: kind for kind in (Whole, DecimalNumber, FractionNumber, Length, Mass, Capacity, Money, Clock, Elapsed)
+}
 
 
 def kind_named(name: object) -> type[NumberKind]:
@@ -21,6 +26,6 @@ def kind_named(name: object) -> type[NumberKind]:
 
 
 @lru_cache(maxsize=512)
-def number_kind(name: str, style: Style, scale: int) -> NumberKind:
-    """The kind settled for values over `scale` in this style. Raises: CountError on `kind`, `style` or `step`."""
-    return kind_named(name)(style, scale)
+def number_kind(name: str, style: Style, grain: Fraction) -> NumberKind:
+    """The kind settled for multiples of `grain` in this style. Raises: CountError on `kind`, `style` or `step`."""
+    return kind_named(name)(style, grain)

@@ -111,3 +111,39 @@ UNITS: dict[str, Unit] = {unit.symbol: unit for unit in _ALL}
 def units_of(measure: str) -> tuple[Unit, ...]:
     """The units of one measure, both systems, in the order of their table."""
     return tuple(unit for unit in _ALL if unit.measure == measure)
+
+
+# The unit that stands beside another when a value is written in two (common practice, no source).
+LARGER_BESIDE = {
+    "in": "ft",
+    "mm": "cm",
+    "cm": "m",
+    "oz": "lb",
+    "g": "kg",
+    "fl oz": "cup",
+    "pt": "qt",
+    "qt": "gal",
+    "mL": "L",
+    "s": "min",
+    "min": "h",
+}
+SMALLER_BESIDE = {
+    "ft": "in",
+    "yd": "ft",
+    "mi": "yd",
+    "cm": "mm",
+    "m": "cm",
+    "km": "m",
+    "lb": "oz",
+    "kg": "g",
+    "cup": "fl oz",
+    "pt": "cup",
+    "qt": "pt",
+    "gal": "qt",
+    "L": "mL",
+    "min": "s",
+    "h": "min",
+    "d": "h",
+}
+# After these a last number may stand without its unit: 2'9, 1 L 50, 1 h 35.
+UNIT_LEFT_OUT = {"ft": "in", "lb": "oz", "m": "cm", "kg": "g", "L": "mL", "h": "min"}

@@ -16,9 +16,9 @@ _MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50
 class Whole(NumberKind):
     name = "whole"
 
-    def __init__(self, style: Style, scale: int) -> None:
-        super().__init__(style, scale)
-        if scale != 1:
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        super().__init__(style, grain)
+        if grain.denominator != 1:
             raise CountError("step", "Use whole numbers, or choose the kind fraction or decimal.")
 
     @classmethod

@@ -1,0 +1,82 @@
+"""What landmarks are called, by kind and base unit, the better ones to ring first (common practice, no source)."""
+
+from fractions import Fraction
+
+_HOURS = {
+    Fraction(60): ("hours", "horas"),
+    Fraction(30): ("half hours", "medias horas"),
+    Fraction(15): ("quarter hours", "cuartos de hora"),
+}
+_WHOLES = {Fraction(1): ("wholes", "enteros"), Fraction(1, 2): ("halves", "mitades")}
+
+LANDMARK_NAMES: dict[tuple[str, str], dict[Fraction, tuple[str, str]]] = {
+    ("whole", ""): {
+        Fraction(10): ("tens", "decenas"),
+        Fraction(100): ("hundreds", "centenas"),
+        Fraction(1000): ("thousands", "millares"),
+        Fraction(50): ("fifties", "múltiplos de cincuenta"),
+        Fraction(25): ("twenty-fives", "múltiplos de veinticinco"),
+        Fraction(5): ("fives", "múltiplos de cinco"),
+        Fraction(12): ("dozens", "docenas"),
+    },
+    ("decimal", ""): {
+        **_WHOLES,
+        Fraction(10): ("tens", "decenas"),
+        Fraction(1, 10): ("tenths", "décimas"),
+    },
+    ("fraction", ""): {**_WHOLES, Fraction(10): ("tens", "decenas")},
+    ("length", "in"): {
+        Fraction(12): ("feet", "pies"),
+        Fraction(36): ("yards", "yardas"),
+        Fraction(1): ("inches", "pulgadas"),
+        Fraction(6): ("half feet", "medios pies"),
+    },
+    ("length", "cm"): {
+        Fraction(100): ("meters", "metros"),
+        Fraction(50): ("half meters", "medios metros"),
+        Fraction(1): ("centimeters", "centímetros"),
+        Fraction(10): ("decimeters", "decímetros"),
+    },
+    ("mass", "oz"): {Fraction(16): ("pounds", "libras"), Fraction(8): ("half pounds", "medias libras")},
+    ("mass", "g"): {
+        Fraction(1000): ("kilograms", "kilogramos"),
+        Fraction(500): ("half kilograms", "medios kilogramos"),
+        Fraction(100): ("hundreds of grams", "centenas de gramos"),
+    },
+    ("capacity", "fl oz"): {
+        Fraction(8): ("cups", "tazas"),
+        Fraction(16): ("pints", "pintas"),
+        Fraction(32): ("quarts", "cuartos de galón"),
+        Fraction(128): ("gallons", "galones"),
+    },
+    ("capacity", "mL"): {
+        Fraction(1000): ("liters", "litros"),
+        Fraction(500): ("half liters", "medios litros"),
+        Fraction(250): ("quarter liters", "cuartos de litro"),
+        Fraction(100): ("deciliters", "decilitros"),
+    },
+    ("money", "cent"): {
+        Fraction(100): ("hundreds", "centenas"),
+        Fraction(1000): ("thousands", "millares"),
+        Fraction(50): ("fifties", "múltiplos de cincuenta"),
+        Fraction(25): ("twenty-fives", "múltiplos de veinticinco"),
+        Fraction(10): ("tens", "decenas"),
+    },
+    ("clock", "min"): _HOURS,
+    ("elapsed", "min"): _HOURS,
+}
+
+# In which unit a multiple of the base unit is one: 16 oz are 1 lb.
+RENAMED_IN: dict[tuple[str, Fraction], str] = {
+    ("in", Fraction(12)): "ft",
+    ("in", Fraction(36)): "yd",
+    ("cm", Fraction(100)): "m",
+    ("oz", Fraction(16)): "lb",
+    ("g", Fraction(1000)): "kg",
+    ("fl oz", Fraction(8)): "cup",
+    ("fl oz", Fraction(16)): "pt",
+    ("fl oz", Fraction(32)): "qt",
+    ("fl oz", Fraction(128)): "gal",
+    ("mL", Fraction(1000)): "L",
+    ("min", Fraction(60)): "h",
+}

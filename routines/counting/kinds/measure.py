@@ -1,0 +1,209 @@
+"""Length, mass, capacity and elapsed time, in one unit or two."""
+
+from dataclasses import replace
+from fractions import Fraction
+from math import lcm
+from typing import ClassVar
+
+from ..errors import CountError
+from ..style import Style
+from .fraction import with_kept_denominator
+from .fraction_forms import write_fraction
+from .kind import NumberKind, Typed
+from .measure_typed import read_measure
+from .number_words import negative
+from .numerals import places_needed, write_decimal, write_whole
+from .piece import Piece
+from .unit_names import NAMES, say_units
+from .units import BASE_UNITS, LARGER_BESIDE, SMALLER_BESIDE, UNITS, Unit
+
+_MULTIPLES: dict[str, tuple[int, ...]] = {
+    "in": (1, 6, 12, 36),
+    "cm": (1, 10, 50, 100),
+    "oz": (8, 16),
+    "g": (100, 500, 1000),
+    "fl oz": (8, 16, 32, 128),
+    "mL": (100, 250, 500, 1000),
+    "min": (15, 30, 60),
+}
+MOST_PLACES_WRITTEN = 3
+
+
+class Measure(NumberKind):
+    """Amounts of one measure. Customary parts are written as fractions, metric ones as decimals."""
+
+    goes_below_zero = False
+    bare: ClassVar[str | None] = None
+
+    def __init__(self, style: Style, grain: Fraction) -> None:
+        super().__init__(style, grain)
+        small = UNITS[style.small] if style.small else self._smallest_given(style)
+        self.small = self._checked(small, style.small)
+        two = style.units == "two" or (style.units is None and style.large is not None)
+        self.large = self._larger(style) if two else None
+        self.system = small.system
+        self.base_unit = BASE_UNITS[self.name, small.system]
+        self.over = lcm((grain / small.size).denominator, style.over if style.fractions == "kept" else 1)
+        self.places = self._places(style, (grain / small.size).denominator)
+        self.part_names = self._part_names()
+
+    def _smallest_given(self, style: Style) -> Unit:
+        if style.large is not None and style.large in SMALLER_BESIDE:
+            return UNITS[SMALLER_BESIDE[style.large]]
+        return UNITS[BASE_UNITS.get((self.name, "customary")) or BASE_UNITS[self.name, None]]
+
+    def _checked(self, unit: Unit, named: str | None) -> Unit:
+        if unit.measure != self.name:
+            raise CountError(
+                "style", f"Choose units of {self.name}: {named or unit.symbol} is a unit of {unit.measure}."
+            )
+        return unit
+
+    def _larger(self, style: Style) -> Unit:
+        named = style.large or LARGER_BESIDE.get(self.small.symbol)
+        if named is None:
+            raise CountError("style", f"Choose the larger unit to stand beside {self.small.symbol}.")
+        large = self._checked(UNITS[named], style.large)
+        if large.system != self.small.system or large.size <= self.small.size:
+            raise CountError("style", f"Choose a larger unit of the same system than {self.small.symbol}.")
+        return large
+
+    def _places(self, style: Style, denominator: int) -> int | None:
+        """Decimal places of the small unit; None where its parts are written as fractions."""
+        needed = places_needed(denominator)
+        if style.places is not None:
+            if needed is None or needed > style.places:
+                raise CountError("style", "Show more decimal places, or values would be lost.")
+            return style.places
+        if self.system == "customary" or needed is None or needed > MOST_PLACES_WRITTEN:
+            return None if denominator > 1 else 0
+        return needed
+
+    def _part_names(self) -> tuple[str, ...]:
+        small = () if self.places else (self.small.part,)
+        stacked = ("top", "bottom") if self.places is None else ()
+        names = (*((self.large.part,) if self.large else ()), *small, *stacked)
+        return names if len(names) > 1 else ()
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        return read_measure(text, cls.name, style, field, bare=cls.bare)
+
+    @classmethod
+    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+        systems = {typed.system for typed in (start, step) if typed.units}
+        if len(systems) > 1:
+            raise CountError("step", "Write start and step in units of one system, customary or metric.")
+        units = sorted({UNITS[name] for name in (*start.units, *step.units)}, key=lambda unit: unit.size)
+        named = style.small or style.large
+        if named and units and UNITS[named].system != units[0].system:
+            raise CountError("style", f"Choose units of the system that start and step are typed in, not {named}.")
+        kept = with_kept_denominator(start, step, style)
+        return _with_units(kept, [unit.symbol for unit in units]) if units else kept
+
+    def friendly_multiples(self) -> tuple[Fraction, ...]:
+        return tuple(map(Fraction, _MULTIPLES[self.base_unit]))
+
+    def pieces(self, value: Fraction) -> tuple[Piece, ...]:
+        size = abs(value)
+        pieces: tuple[Piece, ...] = (Piece("sign", "-"),) if value < 0 else ()
+        if self.large is not None:
+            whole, size = divmod(size, self.large.size)
+            if whole:
+                number = Piece("number", write_whole(whole, self.style), self.large.part)
+                pieces = (*pieces, number, self._symbol(self.large, Fraction(whole)))
+                if not size:
+                    return pieces
+        amount = size / self.small.size
+        return (*pieces, *self._small_number(amount), self._symbol(self.small, amount))
+
+    def _small_number(self, amount: Fraction) -> tuple[Piece, ...]:
+        part = self.small.part
+        needed = places_needed(amount.denominator)
+        if self.places is not None and needed is not None and (self.places or needed == 0 or self.system == "metric"):
+            places = max(self.places, needed)
+            if places:
+                scaled = amount.numerator * (10**places // amount.denominator)
+                return (Piece("number", write_decimal(scaled, places, self.style)),)
+            return (Piece("number", write_whole(amount.numerator, self.style), part),)
+        written = write_fraction(amount, self._over(amount), self.style, wholes="number")
+        return tuple(piece._replace(part=part) if piece.kind == "number" else piece for piece in written)
+
+    def _over(self, amount: Fraction) -> int:
+        simplified = self.style.fractions == "simplified" or amount.denominator == 1
+        return amount.denominator if simplified else lcm(self.over, amount.denominator)
+
+    def _symbol(self, unit: Unit, amount: Fraction) -> Piece:
+        if unit.symbol != "cup":
+            return Piece("unit", unit.symbol)
+        name = NAMES["cup", self.style.language]
+        return Piece("unit", name.one if 0 < amount <= 1 else name.several)
+
+    def parts(self, value: Fraction) -> dict[str, int]:
+        size = abs(value)
+        parts: dict[str, int] = {}
+        if self.large is not None:
+            parts[self.large.part], size = divmod(size, self.large.size)
+        if self.places:
+            return parts
+        amount = size / self.small.size
+        parts[self.small.part] = int(amount)
+        stack = {piece.kind: int(piece.text) for piece in self._small_number(amount) if piece.kind in ("top", "bottom")}
+        if stack and not any(piece.kind == "number" for piece in self._small_number(amount)):
+            parts[self.small.part] = 0
+        return parts | stack
+
+    def words(self, value: Fraction, language: str) -> str:
+        size = abs(value)
+        whole = 0
+        if self.large is not None:
+            whole, size = divmod(size, self.large.size)
+        said = []
+        if self.large is not None and whole:
+            said.append(say_units(Fraction(whole), self.large.symbol, language, over=1, places=None, mixed=True))
+        if size or not said:
+            amount = size / self.small.size
+            needed = places_needed(amount.denominator)
+            places = max(self.places, needed) if self.places and needed is not None else None
+            mixed = self.style.shape == "mixed"
+            said.append(
+                say_units(amount, self.small.symbol, language, over=self._over(amount), places=places, mixed=mixed)
+            )
+        words = (" y " if language == "es" else " ").join(said)
+        return negative(words, language) if value < 0 else words
+
+
+def _with_units(style: Style, typed: list[str]) -> Style:
+    """The style with the units that were typed, smallest first, where it leaves them open."""
+    units = style.units or ("two" if len(typed) > 1 or style.large else "one")
+    if units == "one":
+        return replace(style, units=units, small=style.small or typed[0])
+    small, large = style.small, style.large
+    if small is None and large is None and len(typed) == 1:
+        small = typed[0] if typed[0] in LARGER_BESIDE else SMALLER_BESIDE.get(typed[0])
+    small = small or next((name for name in typed if name != large), None) or SMALLER_BESIDE.get(large or "")
+    if small is None:
+        raise CountError("style", f"Choose a smaller unit to stand beside {typed[0]}.")
+    if large is None:
+        larger = [name for name in typed if UNITS[name].size > UNITS[small].size]
+        large = larger[0] if larger else LARGER_BESIDE.get(small)
+    return replace(style, units=units, small=small, large=large)
+
+
+class Length(Measure):
+    name = "length"
+
+
+class Mass(Measure):
+    name = "mass"
+
+
+class Capacity(Measure):
+    name = "capacity"
+
+
+class Elapsed(Measure):
+    """Elapsed time; a number without a unit is in minutes."""
+
+    name = "elapsed"
+    bare = "min"

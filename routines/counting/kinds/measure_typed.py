@@ -1,0 +1,82 @@
+"""Lengths, masses, capacities and lengths of time as teachers type them: 2'9", 1 L 50, 2 1/2 in, 1 h 35 min."""
+
+import re
+from fractions import Fraction
+from functools import lru_cache
+
+from ..errors import CountError
+from ..style import LARGEST_DENOMINATOR, Style
+from .kind import Typed
+from .numerals import read_numeral, split_sign, tidy
+from .units import UNIT_LEFT_OUT, UNITS, Unit, units_of
+
+_AMOUNT = re.compile(
+    r"(?P<number>[0-9.,][0-9., /]*?) ?(?P<unit>'|\"|[^\W\d_]+\.?(?: [^\W\d_]+\.?)?|$)(?= ?[0-9.,]|$) ?"
+)
+
+
+@lru_cache(maxsize=8)
+def _spellings(measure: str) -> dict[str, Unit]:
+    units = units_of(measure)
+    return {_folded(spelling): unit for unit in units for spelling in (unit.symbol, *unit.spellings)}
+
+
+def _folded(spelling: str) -> str:
+    return " ".join(spelling.replace(".", " ").casefold().split())
+
+
+def read_measure(text: str, measure: str, style: Style, field: str, *, bare: str | None) -> Typed:
+    """One typed amount in one unit or several, larger first.
+
+    bare: the unit of a number typed without one; None asks for the unit.
+    Raises: CountError on `field`.
+    """
+    plain = tidy(text, field)
+    sign, rest = split_sign(plain)
+    value = Fraction(0)
+    over = 1
+    units: list[Unit] = []
+    at = 0
+    while at < len(rest):
+        found = _AMOUNT.match(rest, at)
+        if found is None or over != 1:
+            raise CountError(field, _unreadable(plain, measure, style))
+        unit = _unit(found["unit"], measure, units, field, bare)
+        if units and (unit.size >= units[-1].size or unit.system != units[-1].system):
+            raise CountError(field, f"Write the larger unit first, both of one system: “{plain}” does not.")
+        numeral = read_numeral(found["number"], style, field)
+        value += numeral.value * unit.size
+        over = numeral.over
+        units.append(unit)
+        at = found.end()
+    if over > LARGEST_DENOMINATOR or value.denominator > LARGEST_DENOMINATOR:
+        raise CountError(field, f"Choose amounts with denominators of at most {LARGEST_DENOMINATOR}.")
+    if not units:
+        raise CountError(field, _unreadable(plain, measure, style))
+    return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system)
+
+
+def _unit(typed: str, measure: str, before: list[Unit], field: str, bare: str | None) -> Unit:
+    if not typed:
+        left_out = UNIT_LEFT_OUT.get(before[-1].symbol) if before else bare
+        if left_out is None:
+            examples = ", ".join(unit.symbol for unit in units_of(measure))
+            raise CountError(field, f"Write the unit, one of: {examples}.")
+        return UNITS[left_out]
+    unit = _spellings(measure).get(_folded(typed))
+    if unit is not None:
+        return unit
+    for other in ("length", "mass", "capacity", "elapsed"):
+        if _folded(typed) in _spellings(other):
+            raise CountError(field, f"Write a unit of {measure}: “{typed}” is a unit of {other}.")
+    raise CountError(field, f"Write a unit of {measure} that is known here: “{typed}” is not.")
+
+
+def _unreadable(text: str, measure: str, style: Style) -> str:
+    examples = {
+        "length": "2 ft 9 in or 45 cm",
+        "mass": "1 lb 4 oz or 250 g",
+        "capacity": "8 fl oz or 1 L 50 mL",
+        "elapsed": "25 min or 1 h 35 min",
+    }
+    return f"Type an amount such as {examples[measure]}: “{text}” cannot be read as one."

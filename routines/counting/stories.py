@@ -1,0 +1,158 @@
+"""A count that answers a word problem: its groups, its goal, and its landmarks under their larger name."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import lru_cache
+from math import gcd
+from typing import NamedTuple
+
+from .count import Count
+from .errors import CountError
+from .grid import Grid
+from .kinds.currency import currency_named
+from .kinds.landmark_names import LANDMARK_NAMES, RENAMED_IN
+from .kinds.unit_names import NAMES
+from .kinds.units import UNITS
+
+LONGEST_LABEL = 40
+
+
+class Goal(NamedTuple):
+    """Where a count meets or passes a goal: at count n, by so much (0 when it is met exactly).
+
+    Units: value and by are in the count's base unit.
+    """
+
+    value: Fraction
+    n: int
+    by: Fraction
+
+    @property
+    def met(self) -> bool:
+        return self.by == 0
+
+
+@dataclass(frozen=True, slots=True)
+class Story:
+    """The groups of a word problem, each a step of the count: "crate 1", "crate 2", ... each 3 lb 8 oz.
+
+    Raises: CountError on `group` for an empty or too long label, on `value` for a goal that cannot be read.
+    """
+
+    count: Count
+    group: str
+    goal: str = ""
+
+    def __post_init__(self) -> None:
+        if not isinstance(self.group, str) or not self.group.strip() or len(self.group) > LONGEST_LABEL:
+            raise CountError("group", f"Name what is counted, such as crate, in at most {LONGEST_LABEL} letters.")
+        self.reached()
+
+    @property
+    def each(self) -> str:
+        """What one group holds."""
+        return self.count.difference_text(self.count.step)
+
+    def label(self, n: int) -> str:
+        """The name of the n-th group."""
+        return f"{self.group.strip()} {n}"
+
+    def reached(self) -> Goal | None:
+        """Where the goal is met or passed; None without a goal."""
+        return goal_reached(self.count, self.goal) if self.goal.strip() else None
+
+
+def goal_reached(count: Count, goal: str | int | Fraction) -> Goal:
+    """At which count a goal is met or passed in the direction of counting, past the end too.
+
+    A goal behind the start is passed at the first count. On a clock it is the next time the goal comes round.
+    Raises: CountError on `value`.
+    Source: proof - the first n with (n-1)*|step| >= distance is ceil(distance / |step|) + 1.
+
+    >>> crates = Count.parse(kind="mass", start="3 lb 8 oz", step="3 lb 8 oz", terms=8)
+    >>> crates.reaching("20 lb").n, crates.difference_text(crates.reaching("20 lb").by)
+    (6, '1 lb')
+    """
+    if isinstance(goal, str):
+        value = count.read(goal)
+    elif isinstance(goal, (int, Fraction)) and not isinstance(goal, bool):
+        value = Fraction(goal)
+    else:
+        raise CountError("value", "Type the goal as text, such as 21 lb.")
+    direction = 1 if count.step > 0 else -1
+    distance = (value - count.start) * direction
+    if count.wrap is not None:
+        distance %= count.wrap
+        value = count.start + distance * direction
+    size = abs(count.step)
+    n = max(-(-distance // size), 0) + 1
+    return Goal(value, n, (count.value(n) - value) * direction)
+
+
+class Landmarks(NamedTuple):
+    """A multiple worth ringing, the terms in view that are multiples of it, and what they are called."""
+
+    multiple: Fraction
+    terms: tuple[int, ...]
+    name: str
+
+
+def landmark_terms(count: Count, multiple: Fraction, terms: int) -> tuple[int, ...]:
+    """The terms up to `terms` whose values are multiples of `multiple`. 0 is a multiple.
+
+    Source: proof - start + (n-1)*step is a multiple of m iff n solves a linear congruence; solutions repeat every
+    m / gcd(m, step) terms, so the first found settles the rest.
+    """
+    scale = count.scale * multiple.denominator // gcd(count.scale, multiple.denominator)
+    modulus = int(multiple * scale)
+    first, step = int(count.start * scale), int(count.step * scale)
+    every = modulus // gcd(modulus, step)
+    for n in range(1, min(every, terms) + 1):
+        if (first + (n - 1) * step) % modulus == 0:
+            return tuple(range(n, terms + 1, every))
+    return ()
+
+
+def proposed_landmarks(grid: Grid) -> list[Landmarks]:
+    """Which multiples to ring, best first: those with a name of their own that some terms are and others are not.
+
+    Fewer than two landmarks in view come last. Which name is better is common practice, no source.
+    """
+    count = grid.count
+    known = set(count.friendly_multiples())
+    found = []
+    for multiple in _ring_order(count):
+        terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
+        if terms and len(terms) < grid.terms:
+            found.append(Landmarks(multiple, terms, _plural_name(count, multiple)))
+    return sorted(found, key=lambda landmarks: len(landmarks.terms) < 2)
+
+
+@lru_cache(maxsize=32)
+def _ring_order(count: Count) -> tuple[Fraction, ...]:
+    return tuple(LANDMARK_NAMES[count.kind, count.base_unit])
+
+
+def _plural_name(count: Count, multiple: Fraction) -> str:
+    if count.kind == "money" and multiple == 10 ** currency_named(count.style.currency, "en").digits:
+        return currency_named(count.style.currency, count.style.language).main.several
+    english, spanish = LANDMARK_NAMES[count.kind, count.base_unit][multiple]
+    return spanish if count.style.language == "es" else english
+
+
+def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None:
+    """A landmark under the name of the larger unit that `multiple` makes: 48 oz is 3 lb. None if there is none.
+
+    >>> count = Count.parse(kind="mass", start="12 oz", step="12 oz", terms=8)
+    >>> larger_name(count, count.value(4), Fraction(16))
+    '3 lb'
+    """
+    unit = RENAMED_IN.get((count.base_unit, multiple))
+    if unit is None or count.kind == "clock" or value % multiple != 0:
+        return None
+    many = count.style.thousands.join(f"{abs(value) // multiple:,}".split(","))
+    name = UNITS[unit].symbol
+    if unit == "cup":
+        cup = NAMES["cup", count.style.language]
+        name = cup.one if many == "1" else cup.several
+    return f"{'-' if value < 0 else ''}{many} {name}"
