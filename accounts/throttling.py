@@ -1,8 +1,7 @@
 """Slowing down whoever guesses passphrases: by sign-in name and address together, never by address alone."""
 
 from django.conf import settings
-from django.http import HttpRequest, HttpResponse
-from django.shortcuts import render
+from django.http import HttpRequest
 
 
 def throttled_name(request: HttpRequest, credentials: dict | None = None) -> str:
@@ -18,7 +17,3 @@ def client_address(request: HttpRequest) -> str:
         if forwarded:
             return forwarded
     return request.META.get("REMOTE_ADDR", "")
-
-
-def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict | None) -> HttpResponse:
-    return render(request, "accounts/locked_out.html", status=429)

@@ -69,3 +69,7 @@ class OneTimeLink(models.Model):
 
     def __str__(self) -> str:
         return f"{self.get_purpose_display()} for {self.person or self.display_name}"
+
+    def withdraw(self) -> None:
+        self.expires_at = timezone.now()
+        self.save(update_fields=["expires_at"])

@@ -58,3 +58,6 @@ class Grade(models.Model):
 
     def expects(self, area: Area | str) -> bool:
         return str(area) in self.areas
+
+    def area_labels(self) -> list[str]:
+        return [area.label for area in Area if self.expects(area)]

@@ -1,0 +1,207 @@
+"""The forms of people and of the school."""
+
+import zoneinfo
+
+from django import forms
+from django.contrib.auth.password_validation import validate_password
+from django.core.exceptions import ValidationError
+
+from .models import School, User
+
+LANGUAGES = [("en", "English"), ("es", "Spanish")]
+
+
+class SignInForm(forms.Form):
+    name = forms.CharField(
+        label="Name or e-mail",
+        max_length=254,
+        widget=forms.TextInput(attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}),
+        error_messages={"required": "Write your sign-in name or your e-mail."},
+    )
+    passphrase = forms.CharField(
+        label="Passphrase",
+        max_length=400,
+        strip=False,
+        widget=forms.PasswordInput(attrs={"autocomplete": "current-password"}),
+        error_messages={"required": "Write your passphrase."},
+    )
+
+
+class NewPassphraseFields(forms.Form):
+    """A new passphrase, typed twice."""
+
+    passphrase = forms.CharField(
+        label="New passphrase",
+        max_length=400,
+        strip=False,
+        help_text="Fifteen characters or more. Four or five words that don't belong together are easy to keep in mind.",
+        widget=forms.PasswordInput(attrs={"autocomplete": "new-password"}),
+        error_messages={"required": "Choose a passphrase."},
+    )
+    passphrase_again = forms.CharField(
+        label="The same again",
+        max_length=400,
+        strip=False,
+        widget=forms.PasswordInput(attrs={"autocomplete": "new-password"}),
+        error_messages={"required": "Type the passphrase a second time."},
+    )
+
+    def check_new_passphrase(self, person: User) -> None:
+        passphrase, again = self.cleaned_data.get("passphrase"), self.cleaned_data.get("passphrase_again")
+        if passphrase and again and passphrase != again:
+            self.add_error("passphrase_again", "The two are not the same. Type both again.")
+        elif passphrase:
+            try:
+                validate_password(passphrase, person)
+            except ValidationError as error:
+                self.add_error("passphrase", error)
+
+
+class ResetForm(NewPassphraseFields):
+    def __init__(self, *args, person: User, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.reset_for = person
+
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        self.check_new_passphrase(self.reset_for)
+        return cleaned
+
+
+class ChangePassphraseForm(ResetForm):
+    current = forms.CharField(
+        label="Your passphrase until now",
+        max_length=400,
+        strip=False,
+        widget=forms.PasswordInput(attrs={"autocomplete": "current-password"}),
+        error_messages={"required": "Write the passphrase you have now."},
+    )
+    field_order = ["current", "passphrase", "passphrase_again"]
+
+    def clean_current(self) -> str:
+        if not self.reset_for.check_password(self.cleaned_data["current"]):
+            raise ValidationError("This is not your passphrase. Try again.")
+        return self.cleaned_data["current"]
+
+
+class PersonDetails(forms.ModelForm):
+    class Meta:
+        model = User
+        fields = ["display_name", "email"]
+        labels = {"display_name": "Your name", "email": "E-mail (if you like)"}
+        help_texts = {"email": "You can sign in with it too. Countfold sends no mail."}
+        error_messages = {
+            "display_name": {"required": "Write the name your colleagues know you by."},
+            "email": {"invalid": "Write an e-mail such as lee@school.example, or leave it empty."},
+        }
+
+
+class NewPersonForm(NewPassphraseFields, PersonDetails):
+    """Someone with a fresh account: the first administrator, or whoever takes an invitation."""
+
+    class Meta(PersonDetails.Meta):
+        fields = ["display_name", "sign_in_name", "email"]
+        labels = {**PersonDetails.Meta.labels, "sign_in_name": "Sign-in name"}
+        help_texts = {**PersonDetails.Meta.help_texts, "sign_in_name": "Short, such as lee or l.moreno."}
+        error_messages = {
+            **PersonDetails.Meta.error_messages,
+            "sign_in_name": {
+                "required": "Choose a short name to sign in with.",
+                "unique": "Someone already signs in with this name. Choose another.",
+            },
+        }
+        widgets = {
+            "sign_in_name": forms.TextInput(
+                attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}
+            )
+        }
+
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        typed = {name: self.cleaned_data.get(name, "") for name in ("sign_in_name", "display_name", "email")}
+        self.check_new_passphrase(User(**typed))
+        return cleaned
+
+
+class InviteForm(forms.Form):
+    display_name = forms.CharField(
+        label="Name", max_length=80, error_messages={"required": "Write whom the invitation is for."}
+    )
+    role = forms.ChoiceField(
+        label="Role",
+        choices=User.Role.choices,
+        initial=User.Role.TEACHER,
+        error_messages={"invalid_choice": "Choose teacher, math coach or administrator."},
+    )
+
+
+class RoleForm(forms.Form):
+    role = forms.ChoiceField(
+        choices=User.Role.choices,
+        error_messages={"invalid_choice": "Choose teacher, math coach or administrator."},
+    )
+
+
+class SchoolForm(forms.ModelForm):
+    languages = forms.MultipleChoiceField(
+        label="Languages of mathematics",
+        choices=LANGUAGES,
+        widget=forms.CheckboxSelectMultiple,
+        initial=["en"],
+        error_messages={"required": "Choose at least one language."},
+    )
+    time_zone = forms.ChoiceField(
+        label="Time zone",
+        initial="America/New_York",
+        error_messages={"invalid_choice": "Choose a time zone from the list."},
+    )
+
+    class Meta:
+        model = School
+        fields = [
+            "name",
+            "paper",
+            "unit_system",
+            "currency",
+            "decimal_mark",
+            "thousands",
+            "clock",
+            "time_zone",
+            "year_starts_month",
+            "year_starts_day",
+            "languages",
+        ]
+        labels = {
+            "name": "Name of the school",
+            "paper": "Paper",
+            "unit_system": "Units",
+            "currency": "Currency",
+            "decimal_mark": "Decimal mark",
+            "thousands": "Between thousands",
+            "clock": "Clock",
+            "year_starts_month": "The school year starts in month",
+            "year_starts_day": "on day",
+        }
+        help_texts = {"currency": "Three letters, such as USD."}
+        error_messages = {"name": {"required": "Write the name of the school."}}
+
+    def __init__(self, *args, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        names = sorted(name for name in zoneinfo.available_timezones() if "/" in name and not name.startswith("Etc/"))
+        self.fields["time_zone"].choices = [(name, name.replace("_", " ")) for name in [*names, "UTC"]]
+
+    def clean_currency(self) -> str:
+        return self.cleaned_data["currency"].upper()
+
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        month, day = self.cleaned_data.get("year_starts_month"), self.cleaned_data.get("year_starts_day")
+        if month and day and day > DAYS_OF_MONTH[month - 1]:
+            self.add_error("year_starts_day", "This month has no such day. Choose an earlier one.")
+        if self.cleaned_data.get("decimal_mark") == self.cleaned_data.get("thousands"):
+            self.add_error("thousands", "Choose something other than the decimal mark.")
+        return cleaned
+
+
+# February has 28: the first day of school comes every year.
+DAYS_OF_MONTH = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)

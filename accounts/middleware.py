@@ -1,0 +1,41 @@
+"""The school on every request, and what a signed-out person is answered."""
+
+from collections.abc import Callable
+
+from django.contrib.auth.middleware import LoginRequiredMiddleware
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+from django.utils import timezone
+
+from .kept_text import KeptText
+from .models import School
+from .views.sign_in import answer_signed_out_fragment, ask_to_sign_in
+
+FORM_TYPES = ("application/x-www-form-urlencoded", "multipart/form-data")
+
+
+class SchoolMiddleware:
+    """Sets `request.school` and its time zone; before there is a school, every page leads to set-up."""
+
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponse:
+        request.school = School.objects.first()
+        if request.school is None:
+            set_up = reverse("grade_bands:set_up")
+            return self.get_response(request) if request.path == set_up else redirect(set_up)
+        with timezone.override(request.school.time_zone):
+            return self.get_response(request)
+
+
+class SignedInMiddleware(LoginRequiredMiddleware):
+    """Every view needs a signed-in person unless it says otherwise; what a signed-out person typed is kept."""
+
+    def handle_no_permission(self, request: HttpRequest, view_func: Callable) -> HttpResponse:
+        if request.htmx or (request.method == "POST" and request.content_type not in FORM_TYPES):
+            return answer_signed_out_fragment(request)
+        if request.method == "POST":
+            return ask_to_sign_in(request, address=request.get_full_path(), kept=KeptText.from_post(request))
+        return super().handle_no_permission(request, view_func)

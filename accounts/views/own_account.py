@@ -1,0 +1,48 @@
+"""A person's own page: name, e-mail, passphrase, and signing out on every device."""
+
+from django.contrib import messages
+from django.contrib.auth import update_session_auth_hash
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.views.decorators.debug import sensitive_post_parameters
+from django.views.decorators.http import require_http_methods, require_POST
+
+from ..forms import ChangePassphraseForm, PersonDetails
+from ..models import User
+
+
+def show_account(
+    request: HttpRequest, *, details: PersonDetails | None = None, passphrase: ChangePassphraseForm | None = None
+) -> HttpResponse:
+    # A ModelForm writes what was typed onto its instance even when it refuses it, so the form gets one of its own.
+    person = User.objects.get(pk=request.user.pk)
+    context = {
+        "details": details or PersonDetails(instance=person),
+        "passphrase": passphrase or ChangePassphraseForm(person=person),
+    }
+    return render(request, "accounts/own_account.html", context, status=422 if details or passphrase else 200)
+
+
+@require_http_methods(["GET", "POST"])
+def own_account(request: HttpRequest) -> HttpResponse:
+    if request.method == "GET":
+        return show_account(request)
+    form = PersonDetails(request.POST, instance=User.objects.get(pk=request.user.pk))
+    if not form.is_valid():
+        return show_account(request, details=form)
+    form.save()
+    messages.success(request, "Saved.")
+    return redirect("accounts:own_account")
+
+
+@sensitive_post_parameters("current", "passphrase", "passphrase_again")
+@require_POST
+def change_passphrase(request: HttpRequest) -> HttpResponse:
+    form = ChangePassphraseForm(request.POST, person=request.user)
+    if not form.is_valid():
+        return show_account(request, passphrase=form)
+    request.user.set_password(form.cleaned_data["passphrase"])
+    request.user.save(update_fields=["password"])
+    update_session_auth_hash(request, request.user)
+    messages.success(request, "Your new passphrase is set. Other devices are signed out.")
+    return redirect("accounts:own_account")

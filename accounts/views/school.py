@@ -1,0 +1,114 @@
+"""The school's page for administrators: its settings, its people, the links that let them in."""
+
+from django.contrib import messages
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
+from django.views.decorators.cache import never_cache
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
+
+from ..access import administrators_only
+from ..actions import LastAdministrator, change_role, close_account, invite, offer_new_passphrase
+from ..forms import InviteForm, RoleForm, SchoolForm
+from ..models import OneTimeLink, School, User
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def settings(request: HttpRequest) -> HttpResponse:
+    form = SchoolForm(request.POST or None, instance=School.objects.current())
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, "Saved.")
+        return redirect("accounts:school")
+    status = 422 if form.errors else 200
+    return render(request, "accounts/school.html", {"section": "school", "form": form}, status=status)
+
+
+def people_context(form: InviteForm) -> dict:
+    return {
+        "section": "school",
+        "form": form,
+        "people": User.objects.in_name_order(),
+        "roles": User.Role.choices,
+        "invitations": OneTimeLink.objects.open_invitations(),
+    }
+
+
+@administrators_only
+@require_GET
+def people(request: HttpRequest) -> HttpResponse:
+    return render(request, "accounts/people.html", people_context(InviteForm()))
+
+
+@administrators_only
+@never_cache
+@require_POST
+def invite_person(request: HttpRequest) -> HttpResponse:
+    """Answers with the link itself, once: only its hash is kept, so it can't be shown again."""
+    form = InviteForm(request.POST)
+    if not form.is_valid():
+        return render(request, "accounts/people.html", people_context(form), status=422)
+    token = invite(by=request.user, **form.cleaned_data)
+    return show_link(request, "accounts:invitation", token, whom=form.cleaned_data["display_name"])
+
+
+@administrators_only
+@never_cache
+@require_POST
+def reset_passphrase(request: HttpRequest, pk: int) -> HttpResponse:
+    person = get_object_or_404(User.objects.active(), pk=pk)
+    token = offer_new_passphrase(by=request.user, person=person)
+    return show_link(request, "accounts:new_passphrase", token, whom=person.display_name)
+
+
+def show_link(request: HttpRequest, view: str, token: str, *, whom: str) -> HttpResponse:
+    address = request.build_absolute_uri(reverse(view, args=[token]))
+    return render(request, "accounts/link.html", {"section": "school", "address": address, "whom": whom})
+
+
+@administrators_only
+@require_POST
+def set_role(request: HttpRequest, pk: int) -> HttpResponse:
+    person = get_object_or_404(User.objects.active(), pk=pk)
+    form = RoleForm(request.POST)
+    if not form.is_valid():
+        messages.error(request, form.errors["role"][0])
+        return redirect("accounts:people")
+    try:
+        change_role(person=person, role=form.cleaned_data["role"])
+    except LastAdministrator:
+        messages.error(request, "A school needs one administrator. Make someone else one first.")
+    else:
+        messages.success(request, f"{person.display_name} is now: {person.get_role_display()}.")
+    return redirect("accounts:people")
+
+
+@administrators_only
+@require_POST
+def close(request: HttpRequest, pk: int) -> HttpResponse:
+    person = get_object_or_404(User.objects.active(), pk=pk)
+    try:
+        close_account(person=person)
+    except LastAdministrator:
+        messages.error(request, "A school needs one administrator. Make someone else one first.")
+    else:
+        messages.success(request, f"{person.display_name} can't sign in any more. What they made stays.")
+    return redirect("accounts:people")
+
+
+@administrators_only
+@require_POST
+def reopen(request: HttpRequest, pk: int) -> HttpResponse:
+    person = get_object_or_404(User, pk=pk, is_active=False)
+    person.come_back()
+    messages.success(request, f"{person.display_name} can sign in again.")
+    return redirect("accounts:people")
+
+
+@administrators_only
+@require_POST
+def withdraw_invitation(request: HttpRequest, pk: int) -> HttpResponse:
+    get_object_or_404(OneTimeLink.objects.open_invitations(), pk=pk).withdraw()
+    messages.success(request, "The invitation no longer works.")
+    return redirect("accounts:people")

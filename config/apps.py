@@ -1,0 +1,8 @@
+from django.apps import AppConfig
+
+
+class FrameConfig(AppConfig):
+    name = "config"
+
+    def ready(self) -> None:
+        from . import checks  # noqa: F401 - registers them

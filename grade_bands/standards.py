@@ -1,0 +1,79 @@
+"""Reading standards: the bundled Common Core table, or a school's own file."""
+
+import csv
+from collections.abc import Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from .models import Area, Standard
+
+COMMON_CORE = "Common Core State Standards for Mathematics"
+COMMON_CORE_FILE = Path(__file__).parent / "data" / "standards.csv"
+
+# Required by the standards' Public License wherever the codes are listed. The summaries are our own wording.
+COMMON_CORE_NOTICE = (
+    "© Copyright 2010. National Governors Association Center for Best Practices and Council of Chief State School "
+    "Officers. All rights reserved."
+)
+
+NEEDED = ("code", "area", "summary")
+AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
+
+
+class StandardsFileError(ValueError):
+    """A file of standards that can't be read; the message says which line and what to do."""
+
+
+@dataclass(frozen=True, slots=True)
+class StandardRow:
+    code: str
+    grade: str
+    area: Area
+    summary: str
+    number_limits: str
+    count_features: str
+
+
+def read_standards(lines: Iterable[str]) -> list[StandardRow]:
+    """Read a CSV file with the columns code, area, summary and, if wanted, grade, number_limits, count_features.
+
+    Raises: StandardsFileError with the line and what to do.
+    """
+    reader = csv.DictReader(lines, restkey="too_many", restval="")
+    missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
+    if missing:
+        raise StandardsFileError(f"The first line must name the columns; add {', '.join(missing)}.")
+    rows: list[StandardRow] = []
+    seen: set[str] = set()
+    for record in reader:
+        row = read_row(record, line=reader.line_num)
+        if row.code in seen:
+            raise StandardsFileError(f"Line {reader.line_num}: {row.code} is there twice. Keep one.")
+        seen.add(row.code)
+        rows.append(row)
+    if not rows:
+        raise StandardsFileError("The file has no standards under its first line.")
+    return rows
+
+
+def read_row(record: dict, *, line: int) -> StandardRow:
+    if "too_many" in record:
+        raise StandardsFileError(f"Line {line} has more cells than the first. Put texts with commas in quotes.")
+    fields = {name: record.get(name, "").strip() for name in StandardRow.__dataclass_fields__}
+    for name in NEEDED:
+        if not fields[name]:
+            raise StandardsFileError(f"Line {line}: fill in {name}.")
+    area = AREA_BY_NAME.get(fields["area"].lower())
+    if area is None:
+        raise StandardsFileError(f"Line {line}: {fields['area']!r} is no area. Use one of: {', '.join(Area.labels)}.")
+    for name in ("code", "summary", "number_limits"):
+        longest = Standard._meta.get_field(name).max_length
+        if len(fields[name]) > longest:
+            raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
+    return StandardRow(**{**fields, "area": area})
+
+
+def common_core() -> list[StandardRow]:
+    """The bundled table."""
+    with COMMON_CORE_FILE.open(encoding="utf-8", newline="") as file:
+        return read_standards(file)

@@ -1,0 +1,66 @@
+"""Classes and school years, for administrators."""
+
+from django.contrib import messages
+from django.db.models import Prefetch, ProtectedError
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import timezone
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
+
+from accounts.access import administrators_only
+
+from ..forms import ClassGroupForm, SchoolYearForm
+from ..models import ClassGroup, SchoolYear
+
+
+@administrators_only
+@require_GET
+def classes(request: HttpRequest) -> HttpResponse:
+    groups = Prefetch("class_groups", queryset=ClassGroup.objects.with_people().in_grade_order())
+    context = {"section": "school", "years": SchoolYear.objects.prefetch_related(groups)}
+    return render(request, "grade_bands/classes.html", context)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def edit_class(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+    group = get_object_or_404(ClassGroup, pk=pk) if pk else None
+    initial = {} if group else {"year": SchoolYear.objects.on(timezone.localdate())}
+    form = ClassGroupForm(request.POST or None, instance=group, initial=initial)
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, f"Kept: {form.instance.name}.")
+        return redirect("grade_bands:classes")
+    context = {
+        "section": "school",
+        "part": "classes",
+        "form": form,
+        "title": f"Class {group}" if group else "New class",
+    }
+    return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def edit_year(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+    year = get_object_or_404(SchoolYear, pk=pk) if pk else None
+    form = SchoolYearForm(request.POST or None, instance=year)
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, f"Kept: {form.instance.name}.")
+        return redirect("grade_bands:classes")
+    context = {"section": "school", "part": "classes", "form": form, "title": f"Year {year}" if year else "New year"}
+    return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
+
+
+@administrators_only
+@require_POST
+def remove_class(request: HttpRequest, pk: int) -> HttpResponse:
+    group = get_object_or_404(ClassGroup, pk=pk)
+    try:
+        group.delete()
+    except ProtectedError:
+        messages.error(request, f"{group.name} has lessons, so it stays. Rename it instead.")
+    else:
+        messages.success(request, f"Taken away: {group.name}.")
+    return redirect("grade_bands:classes")

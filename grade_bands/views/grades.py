@@ -1,0 +1,72 @@
+"""Grades, bands and standards, for administrators."""
+
+from django.contrib import messages
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
+
+from accounts.access import administrators_only
+
+from ..actions import load_standards
+from ..forms import GradeBandForm, GradeForm, StandardsFileForm
+from ..models import Grade, GradeBand, Standard
+
+
+def show_grades(request: HttpRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
+    context = {
+        "section": "school",
+        "bands": GradeBand.objects.with_grades(),
+        "standards": Standard.objects.in_reading_order().select_related("grade"),
+        "file_form": file_form or StandardsFileForm(),
+    }
+    return render(request, "grade_bands/grades.html", context, status=422 if file_form else 200)
+
+
+@administrators_only
+@require_GET
+def grades(request: HttpRequest) -> HttpResponse:
+    return show_grades(request)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def edit_grade(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+    grade = get_object_or_404(Grade, pk=pk) if pk else None
+    form = GradeForm(request.POST or None, instance=grade)
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, f"Kept: grade {form.instance.name}.")
+        return redirect("grade_bands:grades")
+    context = {"section": "school", "part": "grades", "form": form, "title": f"Grade {grade}" if grade else "New grade"}
+    return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def edit_band(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+    band = get_object_or_404(GradeBand, pk=pk) if pk else None
+    form = GradeBandForm(request.POST or None, instance=band)
+    if request.method == "POST" and form.is_valid():
+        form.save()
+        messages.success(request, f"Kept: {form.instance.name}.")
+        return redirect("grade_bands:grades")
+    context = {"section": "school", "part": "grades", "form": form, "title": f"Band {band}" if band else "New band"}
+    return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
+
+
+@administrators_only
+@require_POST
+def import_common_core(request: HttpRequest) -> HttpResponse:
+    messages.success(request, f"{load_standards()} standards are loaded.")
+    return redirect("grade_bands:grades")
+
+
+@administrators_only
+@require_POST
+def import_standards(request: HttpRequest) -> HttpResponse:
+    form = StandardsFileForm(request.POST, request.FILES)
+    if not form.is_valid():
+        return show_grades(request, file_form=form)
+    count = load_standards(rows=form.cleaned_data["file"], framework=form.cleaned_data["framework"])
+    messages.success(request, f"{count} standards are loaded.")
+    return redirect("grade_bands:grades")

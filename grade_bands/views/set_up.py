@@ -1,0 +1,48 @@
+"""The first visit to an empty server."""
+
+from django.contrib.auth import login
+from django.contrib.auth.decorators import login_not_required
+from django.db import IntegrityError
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.utils import timezone
+from django.views.decorators.cache import never_cache
+from django.views.decorators.debug import sensitive_post_parameters
+from django.views.decorators.http import require_http_methods
+
+from accounts.forms import NewPersonForm, SchoolForm
+from accounts.views.sign_in import BACKEND
+
+from ..actions import set_up_school
+from ..forms import SetUpCodeForm, SetUpForm
+
+
+@login_not_required
+@never_cache
+@sensitive_post_parameters("administrator-passphrase", "administrator-passphrase_again", "code")
+@require_http_methods(["GET", "POST"])
+def set_up(request: HttpRequest) -> HttpResponse:
+    if request.school is not None:
+        return redirect("/")
+    typed = request.POST or None
+    code = SetUpCodeForm(typed)
+    school, administrator, rest = (
+        SchoolForm(typed, prefix="school"),
+        NewPersonForm(typed, prefix="administrator"),
+        SetUpForm(typed, prefix="grades"),
+    )
+    if typed and all(form.is_valid() for form in (code, school, administrator, rest)):
+        try:
+            set_up_school(
+                school=school.save(commit=False),
+                administrator=administrator.save(commit=False),
+                passphrase=administrator.cleaned_data["passphrase"],
+                day=timezone.localdate(),
+                **rest.cleaned_data,
+            )
+        except IntegrityError:  # someone else was set up a moment earlier
+            return redirect("/")
+        login(request, administrator.instance, backend=BACKEND)
+        return redirect("accounts:school")
+    context = {"code": code, "school_form": school, "administrator": administrator, "rest": rest}
+    return render(request, "grade_bands/set_up.html", context, status=422 if typed else 200)
