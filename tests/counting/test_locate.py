@@ -13,7 +13,8 @@ from routines.counting.errors import CountError
 from routines.counting.grid import Grid
 from routines.counting.locate import locate
 from routines.counting.locate.routes import terms_moved
-from tests.brute_force.locating import first_meeting, neighbours, place_by_writing
+from routines.counting.style import Style
+from tests.brute_force.locating import first_meeting, first_meeting_on_clock, neighbours, place_by_writing
 
 
 def fold(kind: str, start: str, step: str, terms: int, length: int, fill: str = "across", lead: int = 0) -> Grid:
@@ -103,6 +104,52 @@ def test_a_row_of_an_upward_grid_is_reached_by_going_up():
     found = locate(fold("fraction", "2/3", "1/3", 12, 3, "across-up"), "5")
     assert (found.n, found.row, found.column) == (14, 1, 2)
     assert "From 4, the 11th count: 1 row up (1 more)." in [route.text for route in found.routes]
+
+
+def test_a_length_past_the_end_and_one_that_is_jumped_over():
+    grid = fold("length", "1 ft 3 in", "9 in", 12, 4)
+    assert locate(grid, "14 ft").n == 18
+    never = locate(grid, "12 ft")
+    assert (never.appears, never.before, never.after) == (False, 141, 150)
+
+
+class TestClock:
+    GRID = ("clock", "10:50", "20 min", 12, 3)
+
+    def test_a_time_on_the_second_round(self):
+        found = locate(fold(*self.GRID), "4:10")
+        assert (found.n, found.row, found.column, found.turn, found.day_part) == (17, 6, 2, 2, "afternoon")
+
+    def test_a_time_that_is_never_shown(self):
+        found = locate(fold(*self.GRID), "4:20")
+        assert (found.appears, found.n, found.turn) == (False, None, None)
+        assert (grid := fold(*self.GRID)).count.text_of(found.before) == "4:10"
+        assert grid.count.text_of(found.after) == "4:30"
+        assert "The minutes here are only 10, 30 and 50; 4:20 has 20." in found.reason
+
+    def test_a_time_first_met_at_night(self):
+        found = locate(fold(*self.GRID), "9:30", Audience(level=4))
+        assert (found.n, found.day_part) == (33, "night")
+        assert "The first 9:30 comes at night" in found.reason
+        assert "it is the 33rd count" in found.reason
+
+    @given(st.integers(0, 1439), st.integers(-900, 900), st.integers(0, 1439), st.sampled_from([12, 24]))
+    def test_the_first_meeting_agrees_with_going_round(self, start, step, value, hours):
+        wrap = hours * 60
+        if step % wrap == 0:
+            return
+        count = Count.parse(kind="clock", start=start, step=step, terms=6, style=Style(clock=hours))
+        found = locate(Grid(count, 3), value)
+        n = first_meeting_on_clock(Fraction(start), Fraction(step), Fraction(value), wrap)
+        assert (found.appears, found.n) == (n is not None, n)
+        if n is not None:
+            noons_or_midnights = [m for m in _minutes_between(start, start + (n - 1) * step) if m % wrap == 0]
+            assert found.turn == len(noons_or_midnights) + 1
+
+
+def _minutes_between(first: int, last: int) -> range:
+    """Every minute at which the clock's hand moved past the one before: up, those reached; down, those left."""
+    return range(first + 1, last + 1) if last >= first else range(last + 1, first + 1)
 
 
 @pytest.mark.parametrize("value", ["", "many", "1e3", "2..5"])

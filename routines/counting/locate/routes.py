@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 
 from ..audience import Audience
+from ..count import Count
 from ..grid import Grid
 from .tongues import tongue
 
@@ -50,14 +52,20 @@ def routes_to(grid: Grid, n: int, audience: Audience) -> tuple[Route, ...]:
     return tuple(routes)
 
 
-def landmark_before(grid: Grid, n: int) -> int | None:
-    """Give the last term on the board before the n-th that stands at the largest friendly multiple, or None.
+def landmark_multiples(count: Count) -> list[Fraction]:
+    """Give the multiples worth naming as landmarks, largest first: no 9s or 11s among whole numbers.
 
     A multiple at which every term stands marks nothing.
     """
-    for multiple in sorted(grid.count.friendly_multiples(), reverse=True):
-        if grid.count.step % multiple == 0:
-            continue
+    multiples = [multiple for multiple in count.friendly_multiples() if count.step % multiple]
+    if count.kind == "whole":
+        multiples = [multiple for multiple in multiples if multiple % 5 == 0]
+    return sorted(multiples, reverse=True)
+
+
+def landmark_before(grid: Grid, n: int) -> int | None:
+    """Give the last term on the board before the n-th that stands at the largest friendly multiple, or None."""
+    for multiple in landmark_multiples(grid.count):
         for k in range(min(n - 1, grid.terms), 0, -1):
             value = grid.count.value(k)
             if value and value % multiple == 0:

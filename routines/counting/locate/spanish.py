@@ -37,7 +37,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "here, on a clock": (
         "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
-        "Sí. {jumps} desde {start} llevan a {value} {part}: fila {row}, columna {column}. ¿Hay otro camino?",
+        "Sí. {jumps} desde {start} {lead} a {value} {part}: fila {row}, columna {column}. ¿Hay otro camino?",
         "De {start} a {value} {part} van {total}, y {jumps} {make} {total}. Es el {nth} número: fila {row}, columna "
         "{column}.",
         "De {start} a {value} {part} van {total}, y {jumps} {make} exactamente {total}. Por eso es el {nth} número, en "

@@ -1,0 +1,179 @@
+"""Good numbers to ask about: some that come past the end, and near misses that look as if they might."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from .audience import Audience
+from .grid import Grid
+from .locate import locate
+from .locate.routes import landmark_multiples
+from .texts.numbers import ordinal
+
+MOST_OF_A_SORT = 3
+FAR_TERMS = (25, 50, 100, 200, 500)
+
+# The multiple whose remainder children read off the written value: the ones digit, the cents, the minutes, the inches.
+READ_OFF = {
+    "whole": 10,
+    "decimal": 1,
+    "fraction": 1,
+    "money": 100,
+    "clock": 60,
+    "min": 60,
+    "in": 12,
+    "cm": 100,
+    "oz": 16,
+    "g": 1000,
+    "fl oz": 8,
+    "mL": 1000,
+}
+
+SENTENCES = {
+    "en": {
+        "landmark": "It comes past the end, the {nth} count, and it is a landmark: a multiple of {multiple}.",
+        "lines": "It comes past the end, the {nth} count: {lines} lines on from {like}.",
+        "far": "It comes much later, as the {nth} count; too far to say them all.",
+        "ends alike": "It ends in {ending}, as {like} does, but it is jumped over.",
+        "even": "It is even, as every count here is, but it is jumped over.",
+        "odd": "It is odd, as every count here is, but it is jumped over.",
+        "every": "Like every count here, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
+        "every multiple": "Like every count here, it is a multiple of {multiple}, but it is jumped over.",
+        "alike": "Like {like}, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
+        "multiple": "Like {like}, it is a multiple of {multiple}, but it is jumped over.",
+        "behind": "It is one jump of {step} the other way from the start, so the count goes away from it.",
+    },
+    "es": {
+        "landmark": "Llega más allá del final, es el {nth} número y un punto de referencia: un múltiplo de {multiple}.",
+        "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",
+        "far": "Llega mucho después, es el {nth} número; están demasiado lejos para decirlos todos.",
+        "ends alike": "Termina en {ending}, igual que {like}, pero lo saltamos.",
+        "even": "Es par, como todos los números de este conteo, pero lo saltamos.",
+        "odd": "Es impar, como todos los números de este conteo, pero lo saltamos.",
+        "every": "Como todos los de este conteo, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
+        "every multiple": "Como todos los de este conteo, es un múltiplo de {multiple}, pero lo saltamos.",
+        "alike": "Igual que {like}, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
+        "multiple": "Igual que {like}, es un múltiplo de {multiple}, pero lo saltamos.",
+        "behind": "Está a un salto de {step} del comienzo, pero hacia el otro lado: el conteo se aleja de él.",
+    },
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Probe:
+    """A value to ask about ("will it be counted?"), whether it is, as which count, and what makes it a good question.
+
+    Units: `value` is in the base unit.
+    """
+
+    value: Fraction
+    text: str
+    appears: bool
+    n: int | None
+    why: str
+
+
+def probes(grid: Grid, audience: Audience | None = None) -> list[Probe]:
+    """Give up to three values that come past the end and up to three near misses.
+
+    A near miss shares a surface feature with a count: the same last digit, or the same remainder by a friendlier
+    number than the step.
+    """
+    language = (audience or Audience()).language
+    coming = _distinct(grid, _coming(grid, language), appears=True)
+    missing = _distinct(grid, _near_misses(grid, language), appears=False)
+    return coming + (missing or _distinct(grid, _behind(grid, language), appears=False))
+
+
+def _distinct(grid: Grid, found: Iterator[tuple[Fraction, str]], *, appears: bool) -> list[Probe]:
+    chosen: list[Probe] = []
+    for value, why in found:
+        if value < 0 and not grid.count.form.goes_below_zero:
+            continue
+        location = locate(grid, value)
+        # On a clock the same time may already have been said on an earlier turn.
+        fits = location.appears == appears and (location.n is None or location.n > grid.terms)
+        text = grid.count.text_of(value)
+        if fits and text not in {probe.text for probe in chosen}:
+            chosen.append(Probe(value, text, appears, location.n, why))
+        if len(chosen) == MOST_OF_A_SORT:
+            break
+    return chosen
+
+
+def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
+    count, end, sentences = grid.count, grid.terms, SENTENCES[language]
+    for multiple in landmark_multiples(count):
+        landmark = next(
+            (n for n in range(end + 1, end + 3 * grid.line_length + 1) if count.value(n) % multiple == 0), 0
+        )
+        if landmark:
+            facts = {"nth": _nth(landmark, language), "multiple": count.difference_text(multiple)}
+            yield count.value(landmark), sentences["landmark"].format_map(facts)
+            break
+    on = end + 2 * grid.line_length
+    facts = {"nth": _nth(on, language), "lines": "2", "like": count.text(end)}
+    yield count.value(on), sentences["lines"].format_map(facts)
+    far = next((n for n in FAR_TERMS if n > on), on + FAR_TERMS[-1])
+    yield count.value(far), sentences["far"].format_map({"nth": _nth(far, language)})
+    yield count.value(end + 1), sentences["lines"].format_map(facts | {"nth": _nth(end + 1, language)})
+
+
+def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
+    count, sentences = grid.count, SENTENCES[language]
+    read_off = Fraction(READ_OFF[count.base_unit if count.base_unit in READ_OFF else count.kind])
+    others = sorted(multiple for multiple in count.friendly_multiples() if multiple != read_off)
+    on = 1 if count.step > 0 else -1
+    for multiple in [read_off, *others]:
+        if multiple % count.step == 0 or (multiple * count.scale).denominator != 1:
+            continue
+        like = _landmark_in_view(grid, multiple)
+        value = count.value(like) + on * multiple
+        while abs(value - count.start) <= abs(count.value(grid.terms) - count.start) or _said(grid, value):
+            value += on * multiple
+        yield value, _alike(grid, value, like, multiple, sentences)
+
+
+def _landmark_in_view(grid: Grid, multiple: Fraction) -> int:
+    """Give the last term in view at the multiple, or else the last term."""
+    for n in range(grid.terms, 0, -1):
+        if grid.count.value(n) % multiple == 0:
+            return n
+    return grid.terms
+
+
+def _said(grid: Grid, value: Fraction) -> bool:
+    return ((value - grid.count.start) / grid.count.step).denominator == 1
+
+
+def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, sentences: dict[str, str]) -> str:
+    count = grid.count
+    rest = value % multiple
+    facts = {
+        "like": count.text(like),
+        "rest": count.difference_text(rest),
+        "multiple": count.difference_text(multiple),
+        "ending": str(rest),
+    }
+    every = count.step % multiple == 0
+    if every and count.kind == "whole" and multiple == 2:
+        name = "odd" if rest else "even"
+    elif count.kind == "whole" and multiple == 10 and min(value, count.value(like)) >= 0:
+        name = "ends alike"
+    elif every:
+        name = "every" if rest else "every multiple"
+    else:
+        name = "alike" if rest else "multiple"
+    return sentences[name].format_map(facts)
+
+
+def _behind(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
+    count = grid.count
+    facts = {"step": count.difference_text(count.step)}
+    yield count.start - count.step, SENTENCES[language]["behind"].format_map(facts)
+
+
+def _nth(n: int, language: str) -> str:
+    return ordinal(n, language, before_noun=True)

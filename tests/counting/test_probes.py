@@ -1,0 +1,68 @@
+"""Numbers to ask about: they are past the end or near misses, as they say."""
+
+import re
+from fractions import Fraction
+
+from hypothesis import given
+
+from routines.counting.audience import Audience
+from routines.counting.count import Count
+from routines.counting.grid import Grid
+from routines.counting.probes import probes
+from tests.brute_force.locating import first_meeting, first_meeting_on_clock
+from tests.counting.test_locate import number_grids
+
+
+def fold(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
+    return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
+
+
+@given(number_grids())
+def test_a_probe_is_counted_past_the_end_or_never(grid):
+    found = probes(grid)
+    for probe in found:
+        n = first_meeting(grid.count.start, grid.count.step, probe.value)
+        assert probe.n == n
+        assert probe.appears == (n is not None)
+        assert n is None or n > grid.terms
+    assert {probe.appears for probe in found} == {True, False}
+
+
+@given(number_grids())
+def test_a_near_miss_shares_what_it_says_it_shares(grid):
+    for probe in probes(grid):
+        ending = re.match(r"It ends in (\d), as (\S+) does", probe.why)
+        if ending:
+            assert probe.text.endswith(ending[1])
+            assert ending[2].rstrip(",").endswith(ending[1])
+        parity = re.match(r"It is (odd|even), as every", probe.why)
+        if parity:
+            assert {probe.value % 2, *(grid.count.value(n) % 2 for n in range(1, 4))} == {Fraction(parity[1] == "odd")}
+
+
+@given(number_grids())
+def test_probes_are_different_numbers(grid):
+    texts = [probe.text for probe in probes(grid)]
+    assert len(texts) == len(set(texts)) <= 6
+
+
+def test_a_near_miss_ends_as_a_ten_in_view_does():
+    near = [probe for probe in probes(fold("whole", "58", "6", 20, 5)) if not probe.appears]
+    assert (near[0].text, near[0].why) == ("180", "It ends in 0, as 160 does, but it is jumped over.")
+
+
+def test_money_never_goes_below_zero():
+    assert all(probe.value >= 0 for probe in probes(fold("money", "$2.10", "-$0.25", 8, 4)))
+
+
+def test_clock_probes_are_first_met_past_the_end():
+    grid = fold("clock", "10:50", "20 min", 12, 3)
+    for probe in probes(grid):
+        n = first_meeting_on_clock(grid.count.start, grid.count.step, probe.value, 720)
+        assert probe.n == n
+        assert n is None or n > 12
+
+
+def test_probes_speak_spanish():
+    whys = [probe.why for probe in probes(fold("whole", "58", "6", 20, 5), Audience(3, "es"))]
+    assert "Termina en 0, igual que 160, pero lo saltamos." in whys
