@@ -5,7 +5,7 @@ a lesson was taught from. Numbers stay as they were typed and are read by the co
 """
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field, replace
+from dataclasses import asdict, dataclass, field, fields, replace
 from typing import Any, Self
 
 from routines.counting import Audience, Claim, Count, CountError, Grid, Style
@@ -21,6 +21,7 @@ FILLS = ("across", "down", "across-up")
 SORTS = ("easy", "deeper", "not-for-long", "not-so", "slip", "own")
 OUTCOMES = ("not-yet", "as-planned", "ready-for-more")
 LANGUAGES = ("en", "es", "both")
+STYLE_NAMES = frozenset(field.name for field in fields(Style))
 
 
 class PlanError(ValueError):
@@ -53,6 +54,10 @@ class Fold:
     line_length: int = 5
     fill: str = "across"
     lead: int = 0
+
+    def grid(self, count: Count) -> Grid:
+        """The count folded so. Raises CountError with the field at fault."""
+        return Grid(count, line_length=self.line_length, fill=self.fill, lead=self.lead)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +100,12 @@ class NextCount:
     count: CountTyped | None = None
     fold: Fold | None = None
 
+    def grid(self) -> Grid | None:
+        """The next grid, where a count and its fold are given. Raises CountError with the field at fault."""
+        if self.count is None or self.fold is None:
+            return None
+        return self.fold.grid(self.count.count())
+
 
 @dataclass(frozen=True, slots=True)
 class Story:
@@ -124,7 +135,7 @@ class Plan:
 
     def grid(self) -> Grid:
         """The folded grid. Raises CountError with the field at fault."""
-        return Grid(self.count.count(), line_length=self.fold.line_length, fill=self.fold.fill, lead=self.fold.lead)
+        return self.fold.grid(self.count.count())
 
     def claims(self) -> list[Claim]:
         return [Claim.from_dict(dict(target.claim)) for target in self.targets]
@@ -177,6 +188,8 @@ class Plan:
         try:
             plan.grid()
             plan.claims()
+            for following in plan.next_counts:
+                following.grid()
         except CountError as error:
             raise PlanError(error.field, str(error)) from error
         for stop in plan.stops:
@@ -238,12 +251,16 @@ def _choice(root: Mapping[str, Any], key: str, choices: tuple[str, ...], default
 
 def _count(value: Any, path: str) -> CountTyped:
     part = _mapping(value, path)
+    style = dict(_mapping(part.get("style", {}), f"{path}.style"))
+    for name in style:
+        if name not in STYLE_NAMES:
+            raise PlanError("style", f'There is no style called "{name}".')
     return CountTyped(
         kind=_text(part, "kind", 20, f"{path}."),
         start=_text(part, "start", 40, f"{path}."),
         step=_text(part, "step", 40, f"{path}."),
         terms=_number(part, "terms", f"{path}.", 2, 200, 20),
-        style=dict(_mapping(part.get("style", {}), f"{path}.style")),
+        style=style,
     )
 
 
