@@ -1,0 +1,301 @@
+"""The folded grid, drawn once for card, phone, plan, paper and board."""
+
+from collections.abc import Collection, Iterable, Sequence
+
+from routines.counting import Grid, Pattern
+
+from .entries import Entries
+from .layout import Layout, lay_out
+from .lighting import Light
+from .numerals import MINUS, Box, pieces_of_words, set_numeral
+from .sizes import SIZES
+from .svg import Pen, element, path_of, plain, text_of
+
+LIT_AT_MOST = 2
+UNTIL = {"en": "until", "es": "hasta"}
+SAID = {
+    "en": {
+        "rows": "rows",
+        "columns": "columns",
+        "always": "always holds",
+        "while": "holds for a while",
+        "empty": "empty",
+    },
+    "es": {"rows": "filas", "columns": "columnas", "always": "siempre", "while": "por un rato", "empty": "vacía"},
+}
+
+
+def draw_grid(
+    grid: Grid,
+    *,
+    size: str = "card",
+    lit: Sequence[Pattern] = (),
+    overlays: Sequence[tuple[str, Pattern]] = (),
+    landmarks: Collection[int] = (),
+    title: str = "",
+    upto: int | None = None,
+    entries: Entries | None = None,
+    interactive: bool = False,
+    chosen: Collection[int] = (),
+    language: str = "en",
+) -> str:
+    """Draw a grid as inline SVG.
+
+    size: card, phone, plan, print or board. lit: at most two patterns, lit. overlays: (key, pattern) to be lit by
+    js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
+    numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
+    the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words
+    in the drawing.
+    """
+    pen = Pen(on_paper=size == "print")
+    layout = lay_out(grid, SIZES[size], landmarks, entries, upto)
+    lights = _lights(layout, list(lit)[:LIT_AT_MOST], overlays, language)
+    covered = frozenset(n for _, light, on in lights if on and light.always for group in light.groups for n in group)
+    animate = size in ("plan", "phone") and not pen.on_paper
+    ordered = sorted(lights, key=lambda item: item[1].always)  # what always holds lies on top
+
+    body = [_ground(pen, layout)]
+    body += [_layer(pen, key, on, light.kind, light.shapes(pen)) for key, light, on in ordered]
+    body.append(_notches(pen, layout))
+    body += [
+        _layer(pen, key, on, light.kind, light.marks(pen, frozenset() if light.always else covered, animate))
+        for key, light, on in ordered
+    ]
+    body += [_cell(pen, layout, n, interactive, n in chosen) for n in layout.shown()]
+    words = _how_far(layout)
+    if words:
+        body.append(words[0].draw(pen, *words[1], look="g-quiet"))
+    view = _view(layout, [light for _, light, _ in lights], words)
+    return element(
+        "svg",
+        pen.look("g-root") + ("" if pen.on_paper else f' data-size="{size}"'),
+        _told(layout, title, [light for _, light, on in lights if on], language) + "".join(body),
+        role="group" if interactive else "img",
+        viewBox=f"{plain(view.left)} {plain(view.top)} {plain(view.right - view.left)} {plain(view.bottom - view.top)}",
+        width=round(view.right - view.left),
+        height=round(view.bottom - view.top),
+        focusable="false",
+        xmlns="http://www.w3.org/2000/svg",
+    )
+
+
+def _lights(
+    layout: Layout, lit: Sequence[Pattern], overlays: Sequence[tuple[str, Pattern]], language: str
+) -> list[tuple[str, Light, bool]]:
+    """Every pattern that is or may be lit, with its key and whether it is. Flags lit together keep clear of each other."""
+    listed = [(key, pattern, pattern in lit) for key, pattern in overlays]
+    known = [pattern for _, pattern in overlays]
+    listed += [("", pattern, True) for pattern in lit if pattern not in known]
+    taken: list[Box] = []
+    lights = []
+    for key, pattern, on in listed:
+        until = ""
+        if pattern.breaks_at is not None:
+            until = f"{UNTIL[language]} {layout.grid.count.text(pattern.breaks_at).replace('-', MINUS)}"
+        light = Light(layout, pattern, until, tuple(taken))
+        if light.flag:
+            taken.append(light.flag.box)
+        lights.append((key, light, on))
+    return lights
+
+
+def _layer(pen: Pen, key: str, on: bool, kind: str, content: str) -> str:
+    """One light's shapes or marks as a group that a script can show and hide."""
+    if not content:
+        return ""
+    if pen.on_paper:
+        return content if on else ""
+    look = f"g-layer g-lit-{kind}" + ("" if on else " g-off")
+    return element("g", pen.look(look), content, data_pattern=key or None, data_holds=kind)
+
+
+def _ground(pen: Pen, layout: Layout) -> str:
+    """Sheet, pleats, hairlines inside the lines, stronger edges along them."""
+    frame, w, h = layout.frame, layout.width, layout.height
+    down = layout.grid.fill == "down"
+    drawn = [element("rect", pen.look("g-sheet"), x=0, y=0, width=frame.right, height=frame.bottom)]
+    lines = layout.columns if down else layout.rows
+    for line in range(1, lines, 2):
+        place = line if layout.grid.fill != "across-up" else lines - 1 - line
+        x, y, width, height = (place * w, 0, w, frame.bottom) if down else (0, place * h, frame.right, h)
+        drawn.append(element("rect", pen.look("g-pleat"), x=x, y=y, width=width, height=height))
+    upright = "".join(f"M{plain(column * w)} 0V{plain(frame.bottom)}" for column in range(1, layout.columns))
+    level = "".join(f"M0 {plain(row * h)}H{plain(frame.right)}" for row in range(1, layout.rows))
+    inner, edges = (level, upright) if down else (upright, level)
+    if inner:
+        drawn.append(element("path", pen.look("g-hairline"), d=inner))
+    drawn.append(element("path", pen.look("g-edge"), d=edges + _border(layout)))
+    return "".join(drawn)
+
+
+def _border(layout: Layout) -> str:
+    """The frame; where the drawing is cut the lines run on a little and the frame stays open."""
+    frame = layout.frame
+    more_right = layout.columns < layout.grid.columns
+    more_rows = layout.rows < layout.grid.rows
+    up = layout.grid.fill == "across-up"
+    tail = 0.35 * layout.numeral
+    right = frame.right + (tail if more_right else 0)
+    top = -tail if more_rows and up else 0.0
+    bottom = frame.bottom + (tail if more_rows and not up else 0)
+    sides = [f"M0 {plain(top)}V{plain(bottom)}", f"M0 0H{plain(right)}", f"M0 {plain(frame.bottom)}H{plain(right)}"]
+    if not more_right:
+        sides.append(f"M{plain(frame.right)} {plain(top)}V{plain(bottom)}")
+    return "".join(sides)
+
+
+def _notches(pen: Pen, layout: Layout) -> str:
+    """The filled corner of each landmark."""
+    corner = max(0.17 * layout.height, 5)
+    data = []
+    for n in sorted(layout.landmarks):
+        if layout.cell(n) is not None and n in layout.numerals:
+            box = layout.rectangle(n)
+            data.append(f"M{plain(box.left)} {plain(box.top)}h{plain(corner)}l{plain(-corner)} {plain(corner)}z")
+    return element("path", pen.look("g-notch"), d="".join(data)) if data else ""
+
+
+def _cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool) -> str:
+    """One term: its numeral or its state, in a group that can be tapped where the grid is interactive."""
+    box, entry = layout.rectangle(n), layout.entry(n)
+    x, y = layout.middle(n)
+    numeral = layout.numerals.get(n)
+    drawn = []
+    if entry.state == "covered":
+        drawn.append(_slip(pen, layout, box))
+    elif entry.state == "next":
+        drawn.append(_next(pen, layout, box))
+    elif entry.state == "prediction" and numeral:
+        drawn.append(_frame(pen, layout, box, "g-guess", 0.1))
+        drawn.append(numeral.draw(pen, x, y, look="g-guessed"))
+    elif numeral:
+        if entry.state == "corrected":
+            drawn.append(_struck(pen, layout, box, entry.said))
+        drawn.append(numeral.draw(pen, x, y))
+    if not interactive:
+        content = "".join(drawn)
+        return content if pen.on_paper or not content else element("g", pen.look("g-cell"), content, data_n=n)
+    hit = element(
+        "rect", pen.look("g-hit"), x=box.left, y=box.top, width=layout.width, height=layout.height, rx=layout.radius / 2
+    )
+    row, column = layout.grid.place(n)
+    return element(
+        "g",
+        pen.look("g-cell"),
+        hit + "".join(drawn),
+        data_n=n,
+        role="button",
+        tabindex=0 if n == 1 else -1,
+        aria_pressed="true" if chosen else "false",
+        aria_label=f"{layout.grid.count.text(n).replace('-', MINUS)} ({row}, {column})",
+    )
+
+
+def _frame(pen: Pen, layout: Layout, box: Box, look: str, inset: float) -> str:
+    by = inset * layout.height
+    return element(
+        "rect",
+        pen.look(look),
+        x=box.left + by,
+        y=box.top + by,
+        width=layout.width - 2 * by,
+        height=layout.height - 2 * by,
+        rx=0.12 * layout.height,
+        stroke_width=max(0.03 * layout.height, 1.5),
+        stroke_dasharray=f"0 {max(0.075 * layout.height, 3.6):.1f}" if look == "g-guess" else None,
+    )
+
+
+def _next(pen: Pen, layout: Layout, box: Box) -> str:
+    """The place where the class writes next: an ink frame and a short writing line."""
+    middle, foot = (box.left + box.right) / 2, box.bottom - 0.24 * layout.height
+    half = 0.3 * layout.numeral
+    line = element(
+        "path",
+        pen.look("g-writing"),
+        d=path_of(((middle - half, foot), (middle + half, foot))),
+        stroke_width=max(0.035 * layout.height, 1.5),
+    )
+    return _frame(pen, layout, box, "g-next", 0.045) + line
+
+
+def _slip(pen: Pen, layout: Layout, box: Box) -> str:
+    """A plain paper slip over the cell: what is under it is not in the drawing at all."""
+    by = 0.04 * layout.height
+    lines = "".join(
+        f"M{plain(box.left + by)} {plain(box.top + share * layout.height)}H{plain(box.right - by)}"
+        for share in (0.28, 0.5, 0.72)
+    )
+    return element(
+        "rect",
+        pen.look("g-slip"),
+        x=box.left + by,
+        y=box.top + by,
+        width=layout.width - 2 * by,
+        height=layout.height - 2 * by,
+    ) + element("path", pen.look("g-slip-line"), d=lines)
+
+
+def _struck(pen: Pen, layout: Layout, box: Box, said: str) -> str:
+    """What was said first: half size, top left, one slanted stroke through it."""
+    numeral = set_numeral(pieces_of_words(said), 0.5 * layout.numeral)
+    x = box.left + 0.07 * layout.width + numeral.width / 2
+    y = box.top + 0.08 * layout.height - numeral.box.top
+    reach = numeral.width / 2 + 0.08 * layout.numeral
+    rise = 0.09 * layout.numeral
+    stroke = element(
+        "path",
+        pen.look("g-strike"),
+        d=path_of(((x - reach, y + rise), (x + reach, y - rise))),
+        stroke_width=max(0.045 * layout.numeral, 1.2),
+    )
+    return numeral.draw(pen, x, y, look="g-quiet") + stroke
+
+
+def _how_far(layout: Layout) -> tuple | None:
+    """Where lines are left away: how far the count goes, as a numeral and the place of its middle."""
+    if not layout.is_cut:
+        return None
+    grid = layout.grid
+    numeral = set_numeral((*pieces_of_words("… "), *grid.count.pieces(grid.terms)), max(layout.numeral - 1, 14))
+    gap = 0.45 * layout.numeral - numeral.box.top
+    x = layout.frame.right - numeral.width / 2
+    return numeral, (x, -gap if grid.fill == "across-up" else layout.frame.bottom + gap)
+
+
+def _view(layout: Layout, lights: Iterable[Light], words: tuple | None) -> Box:
+    """What the drawing needs: the grid, room for its strokes, and what flies or runs out of it."""
+    frame = layout.frame
+    boxes = [frame.grown(2)] + [box for light in lights for box in light.reach]
+    if words:
+        numeral, (x, y) = words
+        boxes.append(numeral.box.moved(x, y).grown(2))
+        boxes.append(Box(0, 0, frame.right + (0.4 * layout.numeral if layout.columns < layout.grid.columns else 0), 0))
+    return Box(
+        min(box.left for box in boxes),
+        min(box.top for box in boxes),
+        max(box.right for box in boxes),
+        max(box.bottom for box in boxes),
+    )
+
+
+def _told(layout: Layout, title: str, lights: Iterable[Light], language: str) -> str:
+    """Title and description: the numbers row by row, then what is lit."""
+    said, grid = SAID[language], layout.grid
+    rows = []
+    for row in range(layout.rows):
+        texts = []
+        for column in range(layout.columns):
+            n = layout.at(row, column)
+            if n is None or n not in layout.numerals:
+                texts.append(said["empty"])
+            else:
+                entry = layout.entry(n)
+                guess = "?" if entry.state == "prediction" else ""
+                texts.append((entry.text or grid.count.text(n)).replace("-", MINUS) + guess)
+        rows.append(", ".join(texts))
+    shape = f"{grid.rows} {said['rows']}, {grid.columns} {said['columns']}: "
+    lit = "".join(f" {light.pattern.statement} ({said[light.kind]})." for light in lights)
+    return element("title", "", text_of(title or shape.rstrip(": "))) + element(
+        "desc", "", text_of(shape + "; ".join(rows) + "." + lit)
+    )

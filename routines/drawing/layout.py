@@ -1,0 +1,158 @@
+"""Where everything of one grid stands: cell size, numeral size, which cells are shown."""
+
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
+
+from routines.counting import Grid, Piece
+
+from .entries import Entries, Entry, entry_for
+from .numerals import HALF_DIGIT, STACKED_ROW, Box, Numeral, pieces_of_words, set_numeral
+from .sizes import Size
+
+HALO = 0.12  # kept free around a numeral, of its size
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """One grid fitted to one size. The grid's top left corner is (0, 0)."""
+
+    grid: Grid
+    size: Size
+    numeral: float
+    width: float
+    height: float
+    first_row: int
+    last_row: int
+    last_column: int
+    landmarks: frozenset[int]
+    entries: Entries | None
+    upto: int | None
+    numerals: Mapping[int, Numeral]
+
+    @property
+    def rows(self) -> int:
+        return self.last_row - self.first_row + 1
+
+    @property
+    def columns(self) -> int:
+        return self.last_column
+
+    @property
+    def frame(self) -> Box:
+        return Box(0, 0, self.columns * self.width, self.rows * self.height)
+
+    @property
+    def is_cut(self) -> bool:
+        return self.rows < self.grid.rows or self.columns < self.grid.columns
+
+    @property
+    def lit_line(self) -> float:
+        """How thick a lit outline and its thread are drawn."""
+        return min(max(0.045 * self.height, 1.6), self.size.thickest)
+
+    @property
+    def radius(self) -> float:
+        return 0.2 * min(self.width, self.height)
+
+    def cell(self, n: int) -> tuple[int, int] | None:
+        """Row and column of a term in the drawing, from 0; None where it is not shown."""
+        row, column = self.grid.place(n)
+        if self.first_row <= row <= self.last_row and column <= self.last_column and n <= self.grid.terms:
+            return row - self.first_row, column - 1
+        return None
+
+    def at(self, row: int, column: int) -> int | None:
+        """The term drawn in a cell counted from 0; None where the cell is empty or outside."""
+        if not (0 <= row < self.rows and 0 <= column < self.columns):
+            return None
+        return self.grid.at(row + self.first_row, column + 1)
+
+    def shown(self) -> Iterator[int]:
+        """The terms in the drawing, in counting order."""
+        return (n for n in range(1, self.grid.terms + 1) if self.cell(n) is not None)
+
+    def middle(self, n: int) -> tuple[float, float]:
+        row, column = self.cell(n) or (0, 0)
+        return (column + 0.5) * self.width, (row + 0.5) * self.height
+
+    def rectangle(self, n: int) -> Box:
+        row, column = self.cell(n) or (0, 0)
+        return Box(column * self.width, row * self.height, (column + 1) * self.width, (row + 1) * self.height)
+
+    def entry(self, n: int) -> Entry:
+        return entry_for(n, self.entries, self.upto)
+
+    def halo(self, n: int) -> Box:
+        """The place around the numeral of term n that no thread or flag may enter."""
+        numeral, (x, y) = self.numerals.get(n), self.middle(n)
+        half = HALF_DIGIT * self.numeral
+        box = numeral.box if numeral else Box(0, -half, 0, half)
+        return box.moved(x, y).grown(HALO * self.numeral)
+
+
+def pieces_in(grid: Grid, n: int, entry: Entry) -> tuple[Piece, ...]:
+    """What is written in the cell of term n; nothing where nothing may be read."""
+    if entry.state in ("free", "covered", "next"):
+        return ()
+    if entry.state == "prediction":
+        return (*(pieces_of_words(entry.text) if entry.text else grid.count.pieces(n)), Piece("symbol", "?"))
+    return pieces_of_words(entry.text) if entry.text else grid.count.pieces(n)
+
+
+def lay_out(
+    grid: Grid, size: Size, landmarks: Collection[int], entries: Entries | None = None, upto: int | None = None
+) -> Layout:
+    """Fit a grid to a size: the largest numerals whose cells keep within the room, else the smallest and fewer lines."""
+    marked = frozenset(landmarks)
+    per_point, stacked = _widest(grid, marked, entries, upto)
+    numeral = size.numeral
+    while True:
+        scale = numeral / size.numeral
+        width = max(size.cell_width * scale, (per_point + size.air) * numeral)
+        tight = (per_point + size.tight) * numeral
+        low = max(size.cell_height * scale, STACKED_ROW * numeral if stacked else 0)
+        room_width, room_height = size.room
+        fits_across, fits_down = grid.columns * tight <= room_width, grid.rows * low <= room_height
+        if (fits_across and fits_down) or numeral <= size.smallest:
+            break
+        numeral = max(numeral - (1 if numeral <= 40 else 2), size.smallest)
+    width = max(tight, min(width, room_width / grid.columns))
+    height = max(low, min(size.tallest * scale, room_height / 1.3 / grid.rows))
+    columns, rows = grid.columns, grid.rows
+    if size.cut:
+        # One line of the room is kept for the words that say how far the count goes.
+        if not fits_across:
+            columns = max(2, int((room_width - numeral) // width))
+        if not fits_down:
+            rows = max(2, int((room_height - 1.4 * numeral) // low))
+    up = grid.fill == "across-up"
+    return Layout(
+        grid=grid,
+        size=size,
+        numeral=numeral,
+        width=width,
+        height=height,
+        first_row=grid.rows - rows + 1 if up else 1,
+        last_row=grid.rows if up else rows,
+        last_column=columns,
+        landmarks=marked,
+        entries=entries,
+        upto=upto,
+        numerals={
+            n: set_numeral(pieces, numeral, "bold" if n in marked else "regular")
+            for n in range(1, grid.terms + 1)
+            if (pieces := pieces_in(grid, n, entry_for(n, entries, upto)))
+        },
+    )
+
+
+def _widest(grid: Grid, landmarks: Collection[int], entries: Entries | None, upto: int | None) -> tuple[float, bool]:
+    """The width of the widest numeral at font size 1, and whether any is stacked."""
+    widest, stacked = 0.0, False
+    for n in range(1, grid.terms + 1):
+        # A free cell keeps room for its count, so that the grid does not move while it fills.
+        entry = entry_for(n, entries, upto)
+        pieces = pieces_in(grid, n, entry) or grid.count.pieces(n)
+        numeral = set_numeral(pieces, 1.0, "bold" if n in landmarks else "regular")
+        widest, stacked = max(widest, numeral.width), stacked or numeral.stacked
+    return widest, stacked

@@ -1,0 +1,174 @@
+"""Lit patterns: solid for what always holds, dashed for what holds for a while."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from routines.counting import Pattern
+
+from .flags import Flag, draw_flag, plant
+from .layout import Layout
+from .numerals import Box
+from .outlines import blocks, hatch, joined, outline
+from .svg import Pen, element, path_of
+from .threads import Knot, Stretch, arrow_reach, knots, thread
+
+LAST_STEP = 15  # the thread appears in at most so many steps of 80 ms
+
+
+@dataclass(frozen=True)
+class Light:
+    """One pattern as it lies on one grid. Draw shapes below the numerals, marks above the shapes of all lights."""
+
+    layout: Layout
+    pattern: Pattern
+    until: str  # the words of the flag
+    taken: tuple[Box, ...] = ()  # places of flags already planted
+
+    @property
+    def always(self) -> bool:
+        return self.pattern.holds == "always"
+
+    @property
+    def kind(self) -> str:
+        return "always" if self.always else "while"
+
+    @cached_property
+    def groups(self) -> tuple[tuple[int, ...], ...]:
+        """The groups as far as they are written: an unfilled cell of a growing grid lights nothing."""
+        written = {n for n in self.layout.numerals if self.layout.cell(n) is not None}
+        kept = (tuple(n for n in group if n in written) for group in self.pattern.groups or (self.pattern.cells,))
+        return tuple(group for group in kept if group)
+
+    @cached_property
+    def knots(self) -> dict[int, Knot]:
+        return knots(self.layout, [n for group in self.groups for n in group], self.pattern.claim)
+
+    @cached_property
+    def flag(self) -> Flag | None:
+        dies = self.pattern.breaks_at
+        if self.always or dies is None or dies > self.layout.grid.terms:
+            return None
+        return plant(self.layout, dies, self.until, list(self.taken))
+
+    @cached_property
+    def stretches(self) -> list[Stretch]:
+        return [part for group in self.groups for part in thread(self.layout, group, self.knots, self.always)]
+
+    def shapes(self, pen: Pen) -> str:
+        """Outline, wash and hatch of each group, touching cells as one shape."""
+        layout = self.layout
+        inset = max(1.3, 0.035 * layout.height) if self.always else max(2.4, 0.075 * layout.height)
+        drawn = []
+        for group in self.groups:
+            places = [cell for n in group if (cell := layout.cell(n)) is not None]
+            for shape in joined(places):
+                around = outline(shape, layout.width, layout.height, inset, layout.radius)
+                drawn.append(
+                    element(
+                        "path", pen.look(f"g-{self.kind}"), d=around, stroke_width=layout.lit_line, **self._dashes()
+                    )
+                )
+                if not self.always:
+                    drawn.append(self._hatched(pen, shape, inset))
+        if not self.always:
+            drawn += [self._patch(pen, n) for group in self.groups for n in group]
+        return "".join(drawn)
+
+    def _dashes(self) -> dict[str, str]:
+        if self.always:
+            return {}
+        thick = self.layout.lit_line
+        return {"stroke_dasharray": f"{2.4 * thick:.1f} {1.7 * thick:.1f}"}
+
+    def _hatched(self, pen: Pen, shape: Sequence[tuple[int, int]], inset: float) -> str:
+        layout, inside = self.layout, inset + self.layout.lit_line
+        spacing = max(5.0, 0.11 * layout.height)
+        lines = []
+        for row, column, last_row, last_column in blocks(shape):
+            box = Box(
+                column * layout.width + inside,
+                row * layout.height + inside,
+                (last_column + 1) * layout.width - inside,
+                (last_row + 1) * layout.height - inside,
+            )
+            lines.append(hatch(box, spacing, layout.radius))
+        return element("path", pen.look("g-hatch"), d="".join(lines))
+
+    def _patch(self, pen: Pen, n: int) -> str:
+        """The halo in the cell's own ground, so that no hatch runs under a numeral."""
+        box = self.knots[n].box
+        round_ = 0.2 * self.layout.numeral
+        return element(
+            "rect",
+            pen.look("g-halo"),
+            x=box.left,
+            y=box.top,
+            width=box.right - box.left,
+            height=box.bottom - box.top,
+            rx=round_,
+        )
+
+    def marks(self, pen: Pen, covered: frozenset[int] = frozenset(), animate: bool = False) -> str:
+        """Thread, underlines and flag. The thread is left out where both its ends lie under an always shape."""
+        layout, drawn = self.layout, []
+        stretches = [s for s in self.stretches if not (s.start in covered and s.end in covered)]
+        for index, part in enumerate(stretches):
+            step = 1 + index * min(LAST_STEP, len(stretches)) // len(stretches)
+            classes = [f"g-thread-{self.kind}"] + ([f"g-step-{step}"] if animate else [])
+            drawn.append(
+                element(
+                    "path",
+                    pen.look(*classes),
+                    d=path_of(part.points),
+                    stroke_width=0.8 * layout.lit_line,
+                    data_from=None if pen.on_paper else part.start,
+                    data_to=None if pen.on_paper else part.end,
+                    **self._thread_dashes(),
+                )
+            )
+            if part.arrow:
+                drawn.append(element("path", pen.look("g-arrowhead"), d=self._arrowhead(part)))
+        lines = [self._underline(knot) for knot in self.knots.values() if knot.digit]
+        if lines:
+            thick = max(0.075 * layout.numeral, 1.4)
+            drawn.append(element("path", pen.look("g-underline"), d="".join(lines), stroke_width=thick))
+        if self.flag:
+            drawn.append(draw_flag(pen, self.flag, layout.lit_line))
+        return "".join(drawn)
+
+    def _thread_dashes(self) -> dict[str, str]:
+        if self.always:
+            return {}
+        thick = self.layout.lit_line
+        return {"stroke_dasharray": f"{1.9 * thick:.1f} {1.3 * thick:.1f}"}
+
+    def _underline(self, knot: Knot) -> str:
+        digit, size = knot.digit, self.layout.numeral
+        assert digit is not None
+        # A fraction's top is marked above it, where its bar is not: a second line by the bar would read as "equals".
+        above = knot.digit is not None and digit.bottom < knot.at[1] - 0.1 * size
+        y = digit.top - 0.1 * size if above else digit.bottom + 0.19 * size
+        return path_of(((digit.left + 0.02 * size, y), (digit.right - 0.02 * size, y)))
+
+    def _arrowhead(self, part: Stretch) -> str:
+        (x0, y0), (x1, y1) = part.points
+        length = ((x1 - x0) ** 2 + (y1 - y0) ** 2) ** 0.5 or 1
+        ux, uy = (x1 - x0) / length, (y1 - y0) / length
+        size = min(max(0.11 * self.layout.height, 5), 14)
+        back = (x1 - ux * size, y1 - uy * size)
+        half = 0.68 * size
+        return path_of(
+            ((x1, y1), (back[0] - uy * half, back[1] + ux * half), (back[0] + uy * half, back[1] - ux * half)),
+            close=True,
+        )
+
+    @property
+    def reach(self) -> list[Box]:
+        """What this light draws outside the grid, to leave room for it."""
+        boxes = [self.flag.box] if self.flag else []
+        for part in self.stretches:
+            if part.arrow:
+                x, y = part.points[1]
+                boxes.append(Box(x, y, x, y).grown(0.3 * arrow_reach(self.layout)))
+        return boxes

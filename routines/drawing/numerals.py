@@ -1,0 +1,174 @@
+"""Setting a written value as figures: stacked fractions, small units, the place of each digit."""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from routines.counting import Piece
+
+from .metrics import DIGIT_HEIGHT, text_width
+from .svg import Pen, element, text_of
+
+STACKED = 0.74  # a fraction's top and bottom, of the numeral
+SMALL = 0.62  # units
+BAR = 0.075  # thickness of the fraction bar
+BAR_OVERHANG = 0.06  # at each end
+TOP_MIDDLE, BOTTOM_MIDDLE = -0.43, 0.45
+HALF_DIGIT = DIGIT_HEIGHT / 2000
+GAP_FRACTION, GAP_UNIT, GAP_PARTS, GAP_EQUALS, GAP_SIGN = 0.12, 0.07, 0.28, 0.2, 0.06
+MINUS = "\u2212"
+STACKED_ROW = 2.3  # a row of fractions is at least this many numerals high
+
+_TYPED_FRACTION = re.compile(r"^(-?)(?:(\d+)\s+)?(\d+)/(\d+)$")
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A rectangle by its edges."""
+
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+    def moved(self, dx: float, dy: float) -> "Box":
+        return Box(self.left + dx, self.top + dy, self.right + dx, self.bottom + dy)
+
+    def grown(self, by: float, down: float = 0.0) -> "Box":
+        return Box(self.left - by, self.top - by, self.right + by, self.bottom + by + down)
+
+    def meets(self, other: "Box") -> bool:
+        return (
+            self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """One piece set in its place: `x` is its left edge and `baseline` its foot, from the middle of the numeral."""
+
+    kind: str
+    text: str
+    x: float
+    baseline: float
+    size: float
+    width: float
+
+
+@dataclass(frozen=True, slots=True)
+class Numeral:
+    """A value set at one size. Figures stand in the order of the pieces; all measures are from the middle."""
+
+    figures: tuple[Figure, ...]
+    bars: tuple[tuple[float, float], ...]
+    size: float
+    weight: str
+    width: float
+    stacked: bool
+
+    @property
+    def box(self) -> Box:
+        """The ink of the whole numeral."""
+        top, bottom = -HALF_DIGIT, HALF_DIGIT
+        if self.stacked:
+            top, bottom = TOP_MIDDLE - HALF_DIGIT * STACKED, BOTTOM_MIDDLE + HALF_DIGIT * STACKED
+        return Box(-self.width / 2, top * self.size, self.width / 2, bottom * self.size)
+
+    def digits(self, piece: int, start: int, end: int) -> Box:
+        """Where characters start..end of one piece stand, for underlining them."""
+        figure = self.figures[piece]
+        before = text_width(figure.text[:start], figure.size, self.weight)
+        through = text_width(figure.text[:end], figure.size, self.weight)
+        height = DIGIT_HEIGHT / 1000 * figure.size
+        return Box(figure.x + before, figure.baseline - height, figure.x + through, figure.baseline)
+
+    def draw(self, pen: Pen, x: float, y: float, look: str = "g-numeral") -> str:
+        """Draw the numeral with its middle at (x, y)."""
+        classes = (look, "g-bold") if self.weight == "bold" else (look,)
+        drawn = [
+            element("text", pen.look(*classes), text_of(words), x=x + left, y=y + foot, font_size=size)
+            for words, left, foot, size in self._runs()
+        ]
+        thick = BAR * self.size
+        drawn += [
+            element("rect", pen.look(look), x=x + left, y=y - thick / 2, width=right - left, height=thick)
+            for left, right in self.bars
+        ]
+        return "".join(drawn)
+
+    def _runs(self) -> list[tuple[str, float, float, float]]:
+        """Pieces that touch on one line and in one size are written together, so that they read as one word."""
+        runs: list[tuple[str, float, float, float]] = []
+        end = None
+        for figure in self.figures:
+            joined = (
+                runs
+                and end is not None
+                and abs(end - figure.x) < 0.01
+                and runs[-1][2:] == (figure.baseline, figure.size)
+            )
+            if joined:
+                words, left, foot, size = runs[-1]
+                runs[-1] = (words + figure.text, left, foot, size)
+            else:
+                runs.append((figure.text, figure.x, figure.baseline, figure.size))
+            end = figure.x + figure.width
+        return runs
+
+
+def set_numeral(pieces: Sequence[Piece], size: float, weight: str = "regular") -> Numeral:
+    """Set the pieces of a value at font size `size`, its middle at (0, 0)."""
+    figures: list[Figure] = []
+    bars: list[tuple[float, float]] = []
+    x, before = 0.0, ""
+    for index, piece in enumerate(pieces):
+        kind = piece.kind
+        text = piece.text.replace("-", MINUS) if kind in ("sign", "number") else piece.text
+        if kind == "bottom":
+            before = kind
+            continue  # set with its top
+        x += _gap(before, kind) * size
+        if kind == "top":
+            bottom = pieces[index + 1]
+            upper, lower = (text_width(part.text, STACKED * size, weight) for part in (piece, bottom))
+            bar = max(upper, lower) + 2 * BAR_OVERHANG * size
+            for part, width, middle in ((piece, upper, TOP_MIDDLE), (bottom, lower, BOTTOM_MIDDLE)):
+                foot = (middle + HALF_DIGIT * STACKED) * size
+                figures.append(Figure(part.kind, part.text, x + (bar - width) / 2, foot, STACKED * size, width))
+            bars.append((x, x + bar))
+            x += bar
+        else:
+            own = SMALL * size if kind == "unit" else size
+            width = text_width(text, own, weight)
+            figures.append(Figure(kind, text, x, HALF_DIGIT * size, own, width))
+            x += width
+        before = kind
+    half = x / 2
+    centred = tuple(Figure(f.kind, f.text, f.x - half, f.baseline, f.size, f.width) for f in figures)
+    return Numeral(centred, tuple((a - half, b - half) for a, b in bars), size, weight, x, bool(bars))
+
+
+def pieces_of_words(words: str) -> tuple[Piece, ...]:
+    """The pieces of what was typed as said: a fraction is stacked, anything else stands as it is."""
+    match = _TYPED_FRACTION.match(words.strip())
+    if not match:
+        return (Piece("number", words.strip()),)
+    sign, whole, top, bottom = match.groups()
+    pieces = [Piece("sign", sign)] if sign else []
+    pieces += [Piece("number", whole)] if whole else []
+    return (*pieces, Piece("top", top), Piece("bottom", bottom))
+
+
+def _gap(before: str, kind: str) -> float:
+    """The white before a piece, of the numeral's size."""
+    if not before:
+        return 0.0
+    if "equals" in (before, kind):
+        return GAP_EQUALS
+    if kind == "unit":
+        return GAP_UNIT
+    if kind == "top":
+        return GAP_SIGN if before == "sign" else GAP_FRACTION
+    if before in ("unit", "bottom"):
+        return GAP_PARTS
+    return 0.0

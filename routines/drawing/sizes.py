@@ -1,0 +1,39 @@
+"""The sizes a grid is drawn in, and how a size is fitted to one grid."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """One use of the drawing. All lengths in px of the drawing at its natural size.
+
+    numeral: the font size wished for and the smallest allowed. cell_width: wished for and largest; cell_height:
+    smallest and largest, where few rows may stand taller. room: the width and height the grid should keep within.
+    air: white beside the widest numeral, of the numeral. cut: leave the last lines away rather than grow over the room.
+    flag_words: a flag says until when. line_scale: how thick lit lines may get.
+    """
+
+    name: str
+    numeral: float
+    smallest: float
+    cell_width: float
+    cell_height: float
+    tallest: float
+    room: tuple[float, float]
+    air: float = 0.66
+    tight: float = 0.4
+    cut: bool = False
+    flag_words: bool = False
+    thickest: float = 3.2
+
+
+SIZES = {
+    size.name: size
+    for size in (
+        Size("card", 16, 14, 40, 29, 40, (266, 150), air=1.15, cut=True),
+        Size("phone", 21, 14, 62, 40, 40, (310, 330)),
+        Size("plan", 36, 18, 96, 82, 82, (600, 620), flag_words=True),
+        Size("print", 31, 12, 83, 70, 70, (560, 420), flag_words=True),
+        Size("board", 88, 74, 262, 156, 156, (1310, 860), air=0.5, thickest=5),
+    )
+}

@@ -1,0 +1,88 @@
+"""Writing SVG: elements, numbers, and the pen that knows screen from paper.
+
+On screen an element carries a class and static/css/components/grid.css colours it. WeasyPrint gives no document CSS to
+inline SVG, so on paper the same rules are read from that file, their tokens resolved from tokens.css, and written as
+presentation attributes. The rules thus stand once, in CSS.
+"""
+
+import re
+from collections.abc import Iterable
+from functools import cache
+from html import escape
+from pathlib import Path
+
+_CSS = Path(__file__).resolve().parents[2] / "static" / "css"
+_RULE = re.compile(r"((?:\.g-[\w-]+[,\s]*)+)\{([^}]*)\}")
+_COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
+_DECLARATION = re.compile(r"([\w-]+)\s*:\s*([^;]+);")
+_TOKEN = re.compile(r"var\((--[\w-]+)\)")
+
+
+def plain(value: float) -> str:
+    """Write a length with two decimals at most."""
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text
+
+
+def text_of(words: str) -> str:
+    """Escape words for use inside an element or attribute."""
+    return escape(words, quote=True)
+
+
+def element(name: str, look: str = "", content: str | None = None, **attributes: object) -> str:
+    """Write one element. An attribute's underscores become hyphens; None leaves it out; floats are lengths."""
+    written = [name]
+    if look:
+        written.append(look)
+    for key, value in attributes.items():
+        if value is None:
+            continue
+        shown = plain(value) if isinstance(value, float | int) and not isinstance(value, bool) else text_of(str(value))
+        written.append(f'{key.rstrip("_").replace("_", "-")}="{shown}"')
+    opening = " ".join(written)
+    return f"<{opening}/>" if content is None else f"<{opening}>{content}</{name}>"
+
+
+def path_of(points: Iterable[tuple[float, float]], close: bool = False) -> str:
+    """The path data of straight lines through the points."""
+    return "M" + "L".join(f"{plain(x)} {plain(y)}" for x, y in points) + ("Z" if close else "")
+
+
+@cache
+def tokens(theme: str = "print") -> dict[str, str]:
+    """The custom properties of one theme of tokens.css, with those of no theme (type, lines)."""
+    css = _COMMENT.sub("", (_CSS / "tokens.css").read_text(encoding="utf-8"))
+    found: dict[str, str] = {}
+    for selector, body in re.findall(r"([^{}]+)\{([^{}]*)\}", css):
+        if f'data-theme="{theme}"' in selector or selector.strip() == ":root":
+            for name, value in _DECLARATION.findall(body):
+                found.setdefault(name, value.strip())
+    return found
+
+
+@cache
+def rules() -> dict[str, tuple[tuple[str, str], ...]]:
+    """The drawing rules of grid.css by class name, as declared (tokens not yet resolved)."""
+    css = _COMMENT.sub("", (_CSS / "components" / "grid.css").read_text(encoding="utf-8"))
+    found: dict[str, tuple[tuple[str, str], ...]] = {}
+    for selectors, body in _RULE.findall(css):
+        declared = tuple((name, value.strip()) for name, value in _DECLARATION.findall(body))
+        for name in re.findall(r"\.(g-[\w-]+)", selectors):
+            found[name] = found.get(name, ()) + declared
+    return found
+
+
+class Pen:
+    """Turns class names into the attributes that draw them: a class on screen, the resolved rules on paper."""
+
+    def __init__(self, on_paper: bool = False) -> None:
+        self.on_paper = on_paper
+
+    def look(self, *classes: str) -> str:
+        if not self.on_paper:
+            return f'class="{" ".join(classes)}"'
+        resolved: dict[str, str] = {}
+        for name in classes:
+            for key, value in rules().get(name, ()):
+                resolved[key] = _TOKEN.sub(lambda match: tokens()[match[1]], value)
+        return " ".join(f'{key}="{text_of(value.removesuffix("px"))}"' for key, value in resolved.items())

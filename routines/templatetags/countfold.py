@@ -1,0 +1,71 @@
+"""Drawings and typesetting for templates: {% load countfold %}."""
+
+import re
+from collections.abc import Collection, Sequence
+from typing import Any
+
+from django import template
+from django.utils.safestring import SafeString, mark_safe
+
+from routines import drawing
+from routines.counting import Count, Grid, Idea, Pattern
+
+register = template.Library()
+
+_MINUS = re.compile(r"(?<![\w\u2212-])-(?=[$£€]?[\d.])")
+
+
+@register.filter
+def typeset(words: object) -> str:
+    """Write a minus sign before numbers where the engine writes a hyphen. Not marked safe: it is escaped as any text."""
+    return _MINUS.sub("\u2212", str(words))
+
+
+def _svg(drawn: str) -> SafeString:
+    """The drawing escapes every word that it writes (routines/drawing/svg.py), so its output is safe as it is."""
+    return mark_safe(drawn)  # noqa: S308
+
+
+@register.simple_tag
+def grid(
+    grid: Grid,
+    size: str = "card",
+    lit: Sequence[Pattern] = (),
+    landmarks: Collection[int] = (),
+    overlays: Sequence[tuple[str, Pattern]] = (),
+    **options: Any,
+) -> SafeString:
+    """{% grid grid size="plan" lit=lit landmarks=landmarks overlays=overlays title=title interactive=True %}"""
+    return _svg(
+        drawing.draw_grid(grid, size=size, lit=lit or (), landmarks=landmarks or (), overlays=overlays or (), **options)
+    )
+
+
+@register.simple_tag
+def strip(grid: Grid, landmarks: Collection[int] = (), **options: Any) -> SafeString:
+    """{% strip grid landmarks=landmarks %}: the count unfolded, creased where the grid folds."""
+    return _svg(drawing.draw_strip(grid, landmarks=landmarks or (), **options))
+
+
+@register.simple_tag
+def timeline(ideas: Sequence[Idea], stops: Sequence[int], count: Count, **options: Any) -> SafeString:
+    """{% timeline ideas stops count %}: when each idea can be seen and when it dies, with the stops (term numbers)."""
+    return _svg(drawing.draw_timeline(ideas, stops, count.terms, count=count, **options))
+
+
+@register.simple_tag
+def sign(holds: str) -> SafeString:
+    """{% sign pattern.holds %}: the small solid (always) or dashed (shown) sign, or "flag"."""
+    return _svg(drawing.draw_sign(holds))
+
+
+@register.simple_tag
+def folded_glyph(amount: str) -> SafeString:
+    """{% folded_glyph "none"|"few"|"good" %}: the small grid in a cell of the coverage."""
+    return _svg(drawing.draw_folded_glyph(amount))
+
+
+@register.simple_tag
+def week_bars(lessons: Sequence[int], **options: Any) -> SafeString:
+    """{% week_bars lessons_by_week %}: one bar a week."""
+    return _svg(drawing.draw_week_bars(lessons, **options))

@@ -1,0 +1,72 @@
+"""Words of a plan for templates: places, times, sorts of answers. {% load plan_words %}"""
+
+from urllib.parse import urlencode
+
+from django import template
+
+from routines.counting import Grid
+from routines.counting.texts import ordinal as ordinal_words
+from routines.facts import count_in_words
+from routines.plan_document import NextCount, Stop
+
+register = template.Library()
+
+SORT_WORDS = {
+    "easy": "easy",
+    "deeper": "deeper",
+    "not-for-long": "not for long",
+    "not-so": "not so",
+    "slip": "slip",
+    "own": "my guess",
+}
+OUTCOME_WORDS = {
+    "not-yet": "if it was not there yet",
+    "as-planned": "if it went as planned",
+    "ready-for-more": "if they are ready for more",
+}
+
+
+@register.filter
+def sort_words(sort: str) -> str:
+    return SORT_WORDS.get(sort, sort)
+
+
+@register.filter
+def outcome_words(outcome: str) -> str:
+    return OUTCOME_WORDS.get(outcome, outcome)
+
+
+@register.simple_tag
+def term_text(grid: Grid, n: int) -> str:
+    """The n-th count as written, with a minus sign for display."""
+    return grid.count.text(n).replace("-", "\u2212")
+
+
+@register.simple_tag
+def ordinal(n: int, language: str = "en") -> str:
+    return ordinal_words(n, "es" if language == "es" else "en")
+
+
+@register.simple_tag
+def stop_times(stop: Stop) -> str:
+    """ "think 20 s · partner 1 min · share 90 s"; a time of 0 is left out."""
+    named = (("think", stop.think), ("partner", stop.partner), ("share", stop.share))
+    return " · ".join(f"{name} {_time(seconds)}" for name, seconds in named if seconds)
+
+
+def _time(seconds: int) -> str:
+    return f"{seconds // 60} min" if seconds % 60 == 0 else f"{seconds} s"
+
+
+@register.simple_tag
+def next_count_words(following: NextCount) -> str:
+    """The next count in one line, or nothing when the plan gives only a reason."""
+    grid = following.grid()
+    return f"{count_in_words(grid)}." if grid is not None else ""
+
+
+@register.simple_tag
+def light_query(lit: list[str], key: str) -> str:
+    """The query string with one pattern lit or put out; two at most stay lit, the latest ones."""
+    keys = [other for other in lit if other != key] if key in lit else [*lit, key][-2:]
+    return urlencode({"lit": keys or [""]}, doseq=True)
