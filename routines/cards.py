@@ -4,7 +4,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from routines.counting import Pattern
-from routines.drawing import draw_grid
 from routines.facts import count_in_words
 from routines.models import Routine
 from routines.shown_plan import ShownPlan
@@ -12,10 +11,10 @@ from routines.shown_plan import ShownPlan
 
 @dataclass(frozen=True, slots=True)
 class Card:
-    """`picture` is an inline SVG, safe to place; `patterns` are at most two."""
+    """`patterns` are at most two."""
 
     routine: Routine
-    picture: str
+    shown: ShownPlan
     count: str
     patterns: tuple[Pattern, ...]
 
@@ -23,9 +22,7 @@ class Card:
 def card_of(routine: Routine) -> Card:
     shown = ShownPlan(routine.plan, routine.grade.level)
     best = tuple(item.pattern for item in shown.best_two)
-    count = count_in_words(shown.grid)
-    picture = draw_grid(shown.grid, size="card", lit=best, landmarks=shown.landmarks, title=count)
-    return Card(routine, picture, count, best)
+    return Card(routine, shown, count_in_words(shown.grid), best)
 
 
 def cards_of(routines: Iterable[Routine]) -> list[Card]:

@@ -3,7 +3,6 @@
 from django.template.loader import render_to_string
 
 from accounts.models import School
-from routines.drawing import draw_grid
 from routines.facts import count_in_words
 from routines.models import RoutineVersion
 from routines.paper.press import printing
@@ -30,7 +29,7 @@ def plan_page_html(version: RoutineVersion, school: School) -> str:
             "shown": shown,
             "count": count,
             "listen_for": [item.pattern for item in (targets or shown.patterns)[:LISTEN_FOR]],
-            "picture": draw_grid(shown.grid, size="print", lit=lit, landmarks=shown.landmarks, title=count),
+            "lit": lit,
         },
     )
 

@@ -9,9 +9,10 @@ from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
 from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
-from routines.drawing import draw_grid
+from routines.drawing import Entry
 from routines.facts import count_in_words
 from routines.forms.lesson import ReflectionForm, TaughtForm
+from routines.lesson_state import Entry as Written
 from routines.lesson_state import fold
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
@@ -67,8 +68,8 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         "section": "lessons",
         "routine": routine,
         "plan": shown.plan,
+        "shown": shown,
         "count": count_in_words(shown.grid),
-        "picture": draw_grid(shown.grid, size="plan", landmarks=shown.landmarks, title=count_in_words(shown.grid)),
         "form": form,
         "has_classes": form.fields["class_group"].queryset.exists(),
     }
@@ -105,6 +106,13 @@ def _keep_reflection(form: ReflectionForm, lesson: Lesson) -> None:
     save_reflection(lesson=lesson, targets=form.targets(), **{name: form.cleaned_data[name] for name in names})
 
 
+def _drawn(written: Written) -> Entry:
+    """How a cell is drawn: what was said stands struck beside its correction."""
+    if written.struck:
+        return Entry("corrected", written.text, written.struck[-1])
+    return Entry("written", written.text)
+
+
 @require_http_methods(["GET", "POST"])
 def lesson(request: HttpRequest, key) -> HttpResponse:
     """One lesson: the grid as it was said, the reflection; its teacher may change what she wrote."""
@@ -134,7 +142,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
             messages.success(request, "Kept.")
             return redirect("lesson", key=found.key)
     state = fold(event.as_dict() for event in found.events.all())
-    entries = {n: written[-1] for n, written in state.entries.items()}
+    entries = {n: _drawn(written[-1]) for n, written in state.entries.items()}
     context = {
         "section": "lessons",
         "lesson": found,
@@ -147,9 +155,8 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
             (statement, outcomes[i].get_seen_display() if i in outcomes else "not recorded")
             for i, statement in enumerate(_statements(shown))
         ],
-        "picture": draw_grid(
-            shown.grid, size="plan", entries=entries, landmarks=shown.landmarks, title=count_in_words(shown.grid)
-        ),
+        "shown": shown,
+        "entries": entries,
         "form": form,
     }
     return render(request, "routines/lesson.html", context, status=422 if form is not None and form.errors else 200)

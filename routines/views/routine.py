@@ -8,7 +8,6 @@ from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from routines.actions.plans import copy_routine
-from routines.drawing import draw_grid
 from routines.facts import count_in_words
 from routines.forms.note import NoteForm
 from routines.models import Lesson, Routine, RoutineNote
@@ -63,14 +62,8 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
         "lit": lit,
         "first_patterns": shown.patterns[:SHOWN_AT_FIRST],
         "more_patterns": shown.patterns[SHOWN_AT_FIRST:],
-        "picture": draw_grid(
-            shown.grid,
-            size="plan",
-            lit=[item.pattern for item in shown.patterns if item.key in lit],
-            overlays=[(item.key, item.pattern) for item in shown.patterns],
-            landmarks=shown.landmarks,
-            title=count,
-        ),
+        "lit_patterns": [item.pattern for item in shown.patterns if item.key in lit],
+        "overlays": [(item.key, item.pattern) for item in shown.patterns],
     }
 
 
