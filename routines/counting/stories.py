@@ -11,7 +11,7 @@ from .errors import CountError
 from .grid import Grid
 from .kinds.currency import currency_named
 from .kinds.landmark_names import LANDMARK_NAMES, RENAMED_IN
-from .kinds.unit_names import NAMES
+from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
 from .kinds.units import UNITS
 
 LONGEST_LABEL = 40
@@ -152,7 +152,7 @@ def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None
         return None
     many = count.style.thousands.join(f"{abs(value) // multiple:,}".split(","))
     name = UNITS[unit].symbol
-    if unit == "cup":
-        cup = NAMES["cup", count.style.language]
-        name = cup.one if many == "1" else cup.several
+    if unit in WRITTEN_BY_NAME:
+        said = NAMES[unit, count.style.language]
+        name = said.one if many == "1" else said.several
     return f"{'-' if value < 0 else ''}{many} {name}"

@@ -9,24 +9,30 @@ from .piece import Piece
 
 
 def write_fraction(
-    value: Fraction, over: int, style: Style, wholes: str | None = None, thousands: str | None = None
+    value: Fraction,
+    over: int,
+    style: Style,
+    wholes: str | None = None,
+    thousands: str | None = None,
+    part: str = "whole",
 ) -> tuple[Piece, ...]:
     """The value over a denominator of its own or a multiple of it, in the style's shape.
 
     wholes: in place of the style's. thousands: the mark in the whole part, in place of the style's.
+    part: the name of the whole part as a part.
     """
     wholes = wholes or style.wholes
     size = abs(value)
     sign = (Piece("sign", "-"),) if value < 0 else ()
     top = size.numerator * (over // size.denominator)
     if over == 1 or (top % over == 0 and wholes != "fraction"):
-        whole = Piece("number", _whole(top // over, style, thousands), "whole")
+        whole = Piece("number", _whole(top // over, style, thousands), part)
         if over == 1 or wholes == "number":
             return (*sign, whole)
         return (*sign, *_stack(top, over), Piece("equals", "="), *sign, whole)
     if style.shape == "top-heavy" or top < over or top % over == 0:
         return (*sign, *_stack(top, over))
-    return (*sign, Piece("number", _whole(top // over, style, thousands), "whole"), *_stack(top % over, over))
+    return (*sign, Piece("number", _whole(top // over, style, thousands), part), *_stack(top % over, over))
 
 
 def _stack(top: int, bottom: int) -> tuple[Piece, Piece]:

@@ -6,7 +6,7 @@ from math import lcm
 from typing import ClassVar
 
 from ..errors import CountError
-from ..style import Style
+from ..style import LARGEST_DENOMINATOR, Style
 from .fraction import with_kept_denominator
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed
@@ -14,7 +14,7 @@ from .measure_typed import read_measure
 from .number_words import negative
 from .numerals import places_needed, write_decimal, write_whole
 from .piece import Piece
-from .unit_names import NAMES, say_units
+from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
 from .units import BASE_UNITS, LARGER_BESIDE, SMALLER_BESIDE, UNITS, Unit
 
 _MULTIPLES: dict[str, tuple[int, ...]] = {
@@ -76,6 +76,10 @@ class Measure(NumberKind):
                 raise CountError("style", "Show more decimal places, or values would be lost.")
             return style.places
         if self.system == "customary" or needed is None or needed > MOST_PLACES_WRITTEN:
+            if self.over > LARGEST_DENOMINATOR:
+                raise CountError(
+                    "style", f"Choose a smaller unit than {self.small.symbol}: the parts are too fine for it."
+                )
             return None if denominator > 1 else 0
         return needed
 
@@ -126,17 +130,16 @@ class Measure(NumberKind):
                 scaled = amount.numerator * (10**places // amount.denominator)
                 return (Piece("number", write_decimal(scaled, places, self.style)),)
             return (Piece("number", write_whole(amount.numerator, self.style), part),)
-        written = write_fraction(amount, self._over(amount), self.style, wholes="number")
-        return tuple(piece._replace(part=part) if piece.kind == "number" else piece for piece in written)
+        return write_fraction(amount, self._over(amount), self.style, wholes="number", part=part)
 
     def _over(self, amount: Fraction) -> int:
         simplified = self.style.fractions == "simplified" or amount.denominator == 1
         return amount.denominator if simplified else lcm(self.over, amount.denominator)
 
     def _symbol(self, unit: Unit, amount: Fraction) -> Piece:
-        if unit.symbol != "cup":
+        if unit.symbol not in WRITTEN_BY_NAME:
             return Piece("unit", unit.symbol)
-        name = NAMES["cup", self.style.language]
+        name = NAMES[unit.symbol, self.style.language]
         return Piece("unit", name.one if 0 < amount <= 1 else name.several)
 
     def parts(self, value: Fraction) -> dict[str, int]:

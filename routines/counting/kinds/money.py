@@ -66,7 +66,7 @@ class Money(NumberKind):
         sign = (Piece("sign", "-"),) if value < 0 else ()
         size = abs(value)
         if self.in_small_units or size.denominator != 1:
-            written = write_fraction(size, size.denominator, self.style)
+            written = write_fraction(size, size.denominator, self.style, part=self.small_part)
             return (*sign, *written, Piece("symbol", self.currency.small_symbol or self.currency.code))
         main, small = divmod(size.numerator, 10**self.currency.digits)
         amount: tuple[Piece, ...] = (Piece("number", write_whole(main, self.style), self.main_part),)

@@ -25,6 +25,7 @@ NAMES: dict[tuple[str, str], UnitName] = {
     ("km", "en"): UnitName("kilometer", "kilometers", "a"),
     ("oz", "en"): UnitName("ounce", "ounces", "an"),
     ("lb", "en"): UnitName("pound", "pounds", "a"),
+    ("ton", "en"): UnitName("ton", "tons", "a"),
     ("g", "en"): UnitName("gram", "grams", "a"),
     ("kg", "en"): UnitName("kilogram", "kilograms", "a"),
     ("fl oz", "en"): UnitName("fluid ounce", "fluid ounces", "a"),
@@ -48,6 +49,7 @@ NAMES: dict[tuple[str, str], UnitName] = {
     ("km", "es"): UnitName("kilómetro", "kilómetros", "masculine"),
     ("oz", "es"): UnitName("onza", "onzas", "feminine"),
     ("lb", "es"): UnitName("libra", "libras", "feminine"),
+    ("ton", "es"): UnitName("tonelada", "toneladas", "feminine"),
     ("g", "es"): UnitName("gramo", "gramos", "masculine"),
     ("kg", "es"): UnitName("kilogramo", "kilogramos", "masculine"),
     ("fl oz", "es"): UnitName("onza líquida", "onzas líquidas", "feminine"),
@@ -62,6 +64,9 @@ NAMES: dict[tuple[str, str], UnitName] = {
     ("h", "es"): UnitName("hora", "horas", "feminine"),
     ("d", "es"): UnitName("día", "días", "masculine"),
 }
+
+# Units without a sign of their own are written by their name.
+WRITTEN_BY_NAME = ("cup", "ton")
 
 
 def say_units(amount: Fraction, unit: str, language: str, *, over: int, places: int | None, mixed: bool) -> str:

@@ -62,6 +62,7 @@ _ALL = (
     ),
     Unit("oz", "mass", "customary", Fraction(1), "ounces", ("ounce", "ounces", "onza", "onzas")),
     Unit("lb", "mass", "customary", Fraction(16), "pounds", ("lbs", "pound", "pounds", "libra", "libras")),
+    Unit("ton", "mass", "customary", Fraction(32_000), "tons", ("tons", "tonelada", "toneladas")),
     Unit("g", "mass", "metric", Fraction(1), "g", ("gr", "gram", "grams", "gramme", "grammes", "gramo", "gramos")),
     Unit(
         "kg",
@@ -135,6 +136,7 @@ SMALLER_BESIDE = {
     "m": "cm",
     "km": "m",
     "lb": "oz",
+    "ton": "lb",
     "kg": "g",
     "cup": "fl oz",
     "pt": "cup",

@@ -1,0 +1,141 @@
+"""Goals met or passed, groups, landmarks to ring and their larger names."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from routines.counting import Count, CountError, Grid, Style
+from routines.counting.stories import Story, landmark_terms, larger_name, proposed_landmarks
+from tests.counting.any_count import KINDS, counts
+
+
+def crates() -> Count:
+    return Count.parse(kind="mass", start="3 lb 8 oz", step="3 lb 8 oz", terms=8)
+
+
+def test_a_goal_met_exactly() -> None:
+    # 6 crates of 3 lb 8 oz hold 6 x 56 oz = 336 oz, and 336 / 16 = 21 lb.
+    goal = crates().reaching("21 lb")
+    assert (goal.n, goal.met, goal.by, goal.value) == (6, True, 0, 336)
+
+
+def test_a_goal_passed_says_by_how_much() -> None:
+    goal = crates().reaching("20 lb")
+    assert (goal.n, goal.met, crates().difference_text(goal.by)) == (6, False, "1 lb")
+
+
+@pytest.mark.parametrize("kind", [kind for kind in KINDS if kind != "clock"])
+@given(data=st.data())
+def test_the_first_count_at_or_past_the_goal_is_found_by_listing(kind: str, data: st.DataObject) -> None:
+    count = data.draw(counts(kind))
+    steps = Fraction(data.draw(st.integers(-20, 700)), 3)
+    value = count.start + steps * count.step
+    n = 1
+    while (count.value(n) - value) * count.step < 0:
+        n += 1
+    goal = count.reaching(value)
+    assert goal.n == n
+    assert goal.by == abs(count.value(n) - value)
+
+
+@given(counts("clock"), st.integers(0, 1439))
+def test_a_goal_on_a_clock_is_the_next_time_it_comes_round(count: Count, minutes: int) -> None:
+    assert count.wrap is not None
+    direction = 1 if count.step > 0 else -1
+    until = 0
+    while (count.start + direction * until - minutes) % count.wrap:
+        until += 1
+    n = 1
+    while abs(count.value(n) - count.start) < until:
+        n += 1
+    goal = count.reaching(minutes)
+    assert (goal.n, goal.by) == (n, abs(count.value(n) - count.start) - until)
+
+
+@pytest.mark.parametrize("goal", ["", "21", "21 in", "21 lb lb", "twenty pounds", 21.0, None, True])
+def test_a_goal_that_is_no_amount_is_refused(goal: object) -> None:
+    with pytest.raises(CountError) as refused:
+        crates().reaching(goal)  # type: ignore[arg-type]
+    assert refused.value.field == "value"
+
+
+def test_a_story_names_its_groups_and_what_each_holds() -> None:
+    story = Story(crates(), group="crate", goal="21 lb")
+    assert [story.label(n) for n in (1, 2)] == ["crate 1", "crate 2"]
+    assert story.each == "3 lb 8 oz"
+    reached = story.reached()
+    assert reached is not None
+    assert reached.n == 6
+
+
+def test_a_story_needs_no_goal() -> None:
+    assert Story(crates(), group="crate").reached() is None
+
+
+@pytest.mark.parametrize(
+    ("field", "group", "goal"), [("group", " ", ""), ("group", "x" * 41, ""), ("value", "crate", "many")]
+)
+def test_a_story_that_cannot_be_told_is_refused(field: str, group: str, goal: str) -> None:
+    with pytest.raises(CountError) as refused:
+        Story(crates(), group=group, goal=goal)
+    assert refused.value.field == field
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@given(data=st.data())
+def test_landmark_terms_are_found_by_listing(kind: str, data: st.DataObject) -> None:
+    count = data.draw(counts(kind))
+    for multiple in count.friendly_multiples():
+        listed = tuple(n for n in range(1, count.terms + 1) if (count.value(n) / multiple).denominator == 1)
+        assert landmark_terms(count, multiple, count.terms) == listed
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "first"),
+    [
+        ("whole", "58", "6", ("tens", (3, 8, 13, 18))),
+        ("fraction", "1/3", "2/3", ("wholes", (2, 5, 8, 11, 14, 17, 20))),
+        ("length", "1 ft 3 in", "9 in", ("feet", (2, 6, 10, 14, 18))),
+        ("money", "$0.10", "30c", ("dollars", (4, 14))),
+        ("clock", "10:30", "15 min", ("hours", (3, 7, 11, 15, 19))),
+        ("capacity", "250 mL", "250 mL", ("liters", (4, 8, 12, 16, 20))),
+    ],
+)
+def test_the_landmarks_a_teacher_would_ring_come_first(kind: str, start: str, step: str, first: object) -> None:
+    count = Count.parse(kind=kind, start=start, step=step, terms=20)
+    proposed = proposed_landmarks(Grid(count, 5))
+    assert (proposed[0].name, proposed[0].terms) == first
+
+
+def test_landmark_names_follow_the_language() -> None:
+    count = Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12, style=Style(language="es"))
+    assert proposed_landmarks(Grid(count, 4))[0].name == "pies"
+
+
+def test_where_every_count_is_a_multiple_there_is_nothing_to_ring() -> None:
+    count = Count.parse(kind="whole", start="10", step="10", terms=9)
+    assert "tens" not in [landmarks.name for landmarks in proposed_landmarks(Grid(count, 3))]
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "n", "multiple", "name"),
+    [
+        # NIST Handbook 44, Appendix C: 16 oz = 1 lb, 12 in = 1 ft, 36 in = 1 yd, 8 fl oz = 1 cup, 128 fl oz = 1 gal.
+        ("mass", "12 oz", 4, 16, "3 lb"),
+        ("length", "12 in", 3, 12, "3 ft"),
+        ("length", "12 in", 3, 36, "1 yd"),
+        ("capacity", "8 fl oz", 1, 8, "1 cup"),
+        ("capacity", "8 fl oz", 2, 8, "2 cups"),
+        ("capacity", "8 fl oz", 16, 128, "1 gal"),
+        ("elapsed", "20 min", 6, 60, "2 h"),
+        ("mass", "12 oz", 3, 16, None),
+        ("whole", "10", 3, 10, None),
+        ("clock", "1:00", 3, 60, None),
+    ],
+)
+def test_a_landmark_under_its_larger_name(kind: str, start: str, n: int, multiple: int, name: str | None) -> None:
+    step = "60 min" if kind == "clock" else start
+    count = Count.parse(kind=kind, start=start, step=step, terms=20)
+    assert larger_name(count, count.value(n), Fraction(multiple)) == name
