@@ -1,0 +1,137 @@
+"""What was heard at one count: right, another name, carried on, skipped, a known slip, or something else."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from fractions import Fraction
+
+from ..audience import Audience
+from ..errors import CountError
+from ..grid import Grid
+from . import notes
+from .foreseeing import rules_for, slip_at
+from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right, SkippedAhead
+from .jump import Jump
+from .otherwise import what_it_takes
+from .reading import is_renamed, offset, plain, same_offset, value_of
+from .slip import Slip
+
+# A class skips a count or a few; what lies further on is a known slip first (100, 200 is no skip of 99 ones).
+FEW = 3
+FARTHEST = 10
+
+Earlier = Mapping[int, str] | Iterable[tuple[int, str] | Heard | Slip | str]
+
+
+def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: Audience | None = None) -> Hearing:
+    """Name what was said at the n-th count.
+
+    earlier: what was said before, as {n: text}, as pairs, as earlier answers of this function, or as texts alone
+    (those of the counts just before).
+    Raises: CountError on `n` below 1. What cannot be read is Other with no difference.
+    """
+    if isinstance(n, bool) or not isinstance(n, int) or n < 1:
+        raise CountError("n", "Choose a count from the 1st on.")
+    audience = audience or Audience()
+    count, correct = grid.count, grid.count.text(n)
+    if _is_right(grid, n, said):
+        return Right(n, said, correct, notes.right(audience.language))
+    known = _known_slip(grid, n, said, audience)
+    value = value_of(count, said)
+    if known is not None and known.equal_name:
+        return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
+    if value is None:
+        return known or Other(n, said, correct, notes.unreadable(audience.language))
+    away = offset(count, value, said, n)
+    if away == 0:
+        return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
+    before = _offsets(grid, n, earlier)
+    if n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0))):
+        return Repeated(n, said, correct, notes.repeated(said, audience.language), known)
+    since = _carried_since(before, away)
+    if since is not None:
+        return Carried(n, said, correct, notes.carried(since, audience.language), since)
+    ahead = _jumps_ahead(grid, n, value, said)
+    if ahead is not None and (ahead <= FEW or known is None):
+        return SkippedAhead(n, said, correct, notes.skipped(ahead, audience.language), ahead, known)
+    if known is not None:
+        return known
+    takes, note = what_it_takes(grid, n, said, value, away, audience.language)
+    return Other(n, said, correct, note, away, takes)
+
+
+def _is_right(grid: Grid, n: int, said: str) -> bool:
+    count = grid.count
+    text = count.text(n)
+    forms = (text, *text.split(" = "), count.words(n, "en"), count.words(n, "es"))
+    return plain(count, said) in {plain(count, form) for form in forms}
+
+
+def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | None:
+    """The slip of the tables that is heard like this here; those of the audience come first."""
+    if n < 2:
+        return None
+    jump = Jump(grid, n)
+    found = [
+        rule
+        for rule in rules_for(grid)
+        if rule.happens(jump) and _sounds_like(jump, rule.heard(jump, audience.language), said)
+    ]
+    if not found:
+        return None
+    suited = [rule for rule in found if rule.suits(audience.level) and audience.language in rule.languages]
+    rule = max(suited or found, key=lambda rule: rule.weight)
+    return slip_at(rule, jump, rule.heard(jump, audience.language), audience)
+
+
+def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
+    """Whether both are one answer: written alike, or of one value (decimals differ in how they are read)."""
+    count = jump.count
+    if not heard or heard == jump.due:
+        return False
+    if plain(count, heard) == plain(count, said):
+        return True
+    value = value_of(count, said)
+    return count.kind != "decimal" and value is not None and value == value_of(count, heard) != jump.b
+
+
+def _offsets(grid: Grid, n: int, earlier: Earlier) -> dict[int, Fraction]:
+    """How far off the readable ones of the counts before were, by count."""
+    offsets = {}
+    for at, text in _in_pairs(n, earlier):
+        value = value_of(grid.count, text)
+        if 1 <= at < n and value is not None:
+            offsets[at] = offset(grid.count, value, text, at)
+    return offsets
+
+
+def _in_pairs(n: int, earlier: Earlier) -> Sequence[tuple[int, str]]:
+    if isinstance(earlier, Mapping):
+        return list(earlier.items())
+    entries = list(earlier)
+    pairs = []
+    for at, entry in enumerate(entries, start=n - len(entries)):
+        if isinstance(entry, str):
+            pairs.append((at, entry))
+        elif isinstance(entry, Heard):
+            pairs.append((entry.n, entry.said))
+        elif isinstance(entry, Slip):
+            pairs.append((entry.n, entry.heard))
+        else:
+            pairs.append(entry)
+    return pairs
+
+
+def _carried_since(before: Mapping[int, Fraction], away: Fraction) -> int | None:
+    """The first of the counts before that were off by as much, back to the last one that was right."""
+    since = None
+    for at in sorted(before, reverse=True):
+        if before[at] == 0:
+            break
+        if before[at] == away:
+            since = at
+    return since
+
+
+def _jumps_ahead(grid: Grid, n: int, value: Fraction, said: str) -> int | None:
+    count = grid.count
+    farthest = max(FARTHEST, grid.line_length)
+    return next((k for k in range(1, farthest + 1) if offset(count, value, said, n + k) == 0), None)

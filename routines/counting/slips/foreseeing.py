@@ -1,0 +1,87 @@
+"""Which slips are likely in a grid, most likely and most instructive first."""
+
+from collections.abc import Iterator
+
+from ..audience import Audience
+from ..grid import Grid
+from . import decimals, fractions, integers, measurement, money, replies, spanish_words, time, whole_numbers
+from .jump import Jump
+from .reading import names_the_same
+from .rule import Area, Rule
+from .slip import Slip
+
+AREAS: tuple[Area, ...] = (
+    integers.AREA,
+    whole_numbers.AREA,
+    decimals.AREA,
+    fractions.AREA,
+    money.AREA,
+    time.AREA,
+    measurement.AREA,
+    spanish_words.AREA,
+)
+
+
+def rules_for(grid: Grid, audience: Audience | None = None) -> list[Rule]:
+    """The rules about the numbers of a grid; with an audience, only those of its level and language."""
+    return [
+        rule
+        for area in AREAS
+        if area.serves(grid)
+        for rule in area.rules
+        if audience is None or (rule.suits(audience.level) and audience.language in rule.languages)
+    ]
+
+
+def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | None = None) -> list[Slip]:
+    """What a class of this level will probably say wrong, or by another name, at the counts in view.
+
+    grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with its first place before any comes
+    with its second; heavier rules come first; the same answer at the same count is listed once.
+
+    >>> from ..count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="374", step="10", terms=8), line_length=4)
+    >>> slip = likely_slips(grid, 2)[0]
+    >>> slip.n, slip.heard, slip.correct
+    (4, '304', '404')
+    """
+    audience = for_level(grade, audience)
+    ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
+    for rule in rules_for(grid, audience):
+        for times, (jump, heard) in enumerate(places(rule, grid, audience.language)):
+            ranked.append(((times, -rule.weight, jump.n), rule, jump, heard))
+    ranked.sort(key=lambda entry: entry[0])
+    found: dict[tuple[int, str], Slip] = {}
+    for _, rule, jump, heard in ranked:
+        if (jump.n, heard) not in found:
+            found[jump.n, heard] = slip_at(rule, jump, heard, audience)
+    return list(found.values())
+
+
+def places(rule: Rule, grid: Grid, language: str) -> Iterator[tuple[Jump, str]]:
+    """The jumps in view where a rule fires, with what is heard there."""
+    for n in range(2, grid.terms + 1):
+        jump = Jump(grid, n)
+        if rule.happens(jump):
+            heard = rule.heard(jump, language)
+            if heard and heard != jump.due:
+                yield jump, heard
+
+
+def slip_at(rule: Rule, jump: Jump, heard: str, audience: Audience) -> Slip:
+    """The slip of a rule at one count, with its sentences."""
+    return Slip(
+        rule=rule.id,
+        n=jump.n,
+        heard=heard,
+        correct=jump.due,
+        why=replies.why(rule.id, jump, audience.language),
+        reply=replies.reply(rule.id, jump, audience),
+        equal_name=rule.same_number(jump) or names_the_same(jump.count, heard, jump.n),
+    )
+
+
+def for_level(grade: int | None, audience: Audience | None) -> Audience:
+    """The audience meant by a level, an audience, or neither. Raises: CountError on `level`."""
+    language = audience.language if audience else "en"
+    return Audience(grade, language) if grade is not None else audience or Audience()

@@ -1,0 +1,206 @@
+"""Slips in counts of fractions: top and bottom taken for two whole numbers, and the whole as an end."""
+
+from fractions import Fraction
+from math import gcd, lcm
+from typing import NamedTuple
+
+from ..grid import Grid
+from .jump import Jump
+from .rule import Area, Rule
+from .sources import ADD_ACROSS, HACKENBERG_2007, NI_ZHOU_2005
+
+
+class Written(NamedTuple):
+    """A fraction as a child sees it: a whole (0 where none is written), a top and a bottom."""
+
+    whole: int
+    top: int
+    bottom: int
+
+
+def serves(grid: Grid) -> bool:
+    return grid.count.kind == "fraction"
+
+
+def denominator(jump: Jump) -> int:
+    """The denominator the count is written over; where each fraction is simplified, the common one."""
+    count = jump.count
+    return count.scale if count.style.fractions == "simplified" else lcm(count.scale, count.style.over)
+
+
+def _written(jump: Jump, value: Fraction) -> Written:
+    """`value` as this count writes it, with the parts of a written whole spelled out (2 is 2 0/8, or 16/8)."""
+    over = value.denominator if jump.count.style.fractions == "simplified" else denominator(jump)
+    if value.denominator == 1:
+        over = denominator(jump)
+    top = int(value * over)
+    if jump.count.style.shape == "top-heavy" or value < 0:
+        return Written(0, top, over)
+    return Written(top // over, top % over, over)
+
+
+def _fraction(whole: int, top: int, bottom: int) -> str:
+    return f"{whole} {top}/{bottom}" if whole else f"{top}/{bottom}"
+
+
+def _added_across(jump: Jump, language: str) -> str:
+    """2/12 after 1/6: tops added and bottoms added."""
+    a, s = _written(jump, jump.a), _written(jump, abs(jump.s))
+    if jump.s > 0:
+        return _fraction(a.whole + s.whole, a.top + s.top, a.bottom + s.bottom)
+    top = a.whole * a.bottom + a.top - s.whole * s.bottom - s.top
+    return _fraction(0, top, a.bottom + s.bottom) if top else ""
+
+
+def _bottom_counted(jump: Jump, language: str) -> str:
+    """1/4 after 1/3; from a whole the first new part is named wrong: 2 1/9 after 2."""
+    a = _written(jump, jump.a)
+    return _fraction(a.whole, a.top or 1, a.bottom + 1)
+
+
+def _both_counted(jump: Jump, language: str) -> str:
+    a = _written(jump, jump.a)
+    return _fraction(a.whole, a.top + 1, a.bottom + 1)
+
+
+def _stops(jump: Jump, language: str) -> str:
+    return "(they stop)" if language == "en" else "(se detienen)"
+
+
+def _full_set_of_parts(jump: Jump, language: str) -> str:
+    """1 5/5 for 2."""
+    return _fraction(int(jump.b) - 1, denominator(jump), denominator(jump))
+
+
+def _run_together(jump: Jump, language: str) -> str:
+    """12/3 for 1 2/3."""
+    b = _written(jump, jump.b)
+    return f"{b.whole}{b.top}/{b.bottom}"
+
+
+def _renamed(jump: Jump, language: str) -> str:
+    """1/3 for 2/6, or 2/6 where 1/3 is written."""
+    size, sign = abs(jump.b), "-" if jump.b < 0 else ""
+    mixed = jump.count.style.shape == "mixed"
+    whole = int(size) if mixed or size.denominator == 1 else 0
+    rest = size - whole
+    simplest = sign + (_fraction(whole, rest.numerator, rest.denominator) if rest else str(whole))
+    if simplest not in jump.due.split(" = "):
+        return simplest
+    over = denominator(jump)
+    whole = whole if rest else whole - 1 if mixed else 0
+    return sign + _fraction(whole, int((size - whole) * over), over)
+
+
+def _from_the_renamed(jump: Jump, language: str) -> str:
+    """2/4 after 1/4, which is 2/8 renamed in a count by 1/8."""
+    whole = int(jump.a) if jump.count.style.shape == "mixed" else 0
+    rest = jump.a - whole
+    parts = int(jump.s * denominator(jump))
+    return _fraction(whole, rest.numerator + parts, rest.denominator)
+
+
+def _hundredths(jump: Jump, language: str) -> str:
+    return f"{10 + int(jump.s * 10)}/100"
+
+
+def _unlike_added(jump: Jump, language: str) -> str:
+    """2/5 for 1/2 + 1/3."""
+    size = abs(jump.s)
+    if jump.s > 0:
+        return f"{jump.a.numerator + size.numerator}/{jump.a.denominator + size.denominator}"
+    top, bottom = jump.a.numerator - size.numerator, jump.a.denominator - size.denominator
+    return f"{top}/{bottom}" if top > 0 and bottom > 0 else ""
+
+
+def _parts_miscounted(jump: Jump, language: str) -> str:
+    """1 2/5 for 6/5: one part too many after the whole, or one too few where that would fill it."""
+    size, over = abs(jump.b), denominator(jump)
+    whole, top = int(size), int(size % 1 * over)
+    top = top + 1 if top + 1 < over else top - 1
+    sign = "-" if jump.b < 0 else ""
+    return sign + (_fraction(whole, top, over) if top else str(whole))
+
+
+def _splits(jump: Jump) -> bool:
+    return denominator(jump) > 1
+
+
+def _mixed(jump: Jump) -> bool:
+    return _splits(jump) and jump.count.style.shape == "mixed"
+
+
+def _by_one_part(jump: Jump) -> bool:
+    return _splits(jump) and jump.a >= 0 and jump.s == Fraction(1, denominator(jump))
+
+
+def _can_be_renamed(jump: Jump, value: Fraction) -> bool:
+    return _splits(jump) and gcd(int(value * denominator(jump)), denominator(jump)) > 1
+
+
+RULES = (
+    Rule("F01", (3, 5), lambda j: _splits(j) and j.a >= 0, _added_across, 3, source=f"{ADD_ACROSS}; {NI_ZHOU_2005}"),
+    Rule("F02", (3, 4), _by_one_part, _bottom_counted, source=NI_ZHOU_2005),
+    Rule("F03", (3, 4), _by_one_part, _both_counted, source=NI_ZHOU_2005),
+    Rule(
+        "F04",
+        (3, 4),
+        lambda j: _splits(j) and j.s > 0 and j.a == 1,
+        lambda j, _: j.text(j.s),
+        3,
+        source=HACKENBERG_2007,
+    ),
+    Rule("F05", (3, 4), lambda j: _splits(j) and j.s > 0 and j.a <= 1 < j.b, _stops, source=HACKENBERG_2007),
+    Rule(
+        "F06",
+        (4, 5),
+        lambda j: _mixed(j) and j.s > 0 and j.b > 0 and j.b % 1 == 0,
+        _full_set_of_parts,
+        3,
+    ),
+    Rule(
+        "F07",
+        (4, 5),
+        lambda j: _mixed(j) and 0 < j.s < 1 and j.a > 1 and j.a % 1 != 0,
+        lambda j, _: j.text(j.a + 1),
+    ),
+    Rule("F08", (4, 5), lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0, _run_together, 1),
+    Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed),
+    Rule(
+        "F10",
+        (4, 5),
+        lambda j: j.b > j.a >= 0 and j.a % 1 != 0 and _can_be_renamed(j, j.a),
+        _from_the_renamed,
+    ),
+    Rule("F11", (4, 5), lambda j: denominator(j) == 10 and j.s > 0 and j.a == 1, _hundredths, 3),
+    Rule(
+        "F12",
+        (5, 5),
+        lambda j: j.start.denominator != j.s.denominator and j.start.denominator > 1 and j.s.denominator > 1,
+        _unlike_added,
+        3,
+        source=ADD_ACROSS,
+    ),
+    Rule(
+        "F13",
+        (4, 5),
+        lambda j: _splits(j) and j.s < 0 and j.a % 1 == 0 and j.s % 1 != 0,
+        lambda j, _: j.text(j.a - 1),
+        3,
+    ),
+    Rule(
+        "F14",
+        (4, 5),
+        lambda j: _splits(j) and j.s > Fraction(1, denominator(j)) and j.a // 1 < j.b // 1 and j.b % 1 != 0,
+        _parts_miscounted,
+    ),
+    # Beyond the table: counting down across a whole without landing on it.
+    Rule(
+        "F15",
+        (4, 5),
+        lambda j: _splits(j) and -1 < j.s < 0 and j.b > 0 and j.a % 1 != 0 and j.b // 1 < j.a // 1,
+        lambda j, _: j.text(j.b + 1),
+    ),
+)
+
+AREA = Area("fractions", serves, RULES)

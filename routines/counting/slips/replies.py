@@ -1,0 +1,88 @@
+"""The sentences about one slip at one count, for a level and a language."""
+
+from collections.abc import Mapping, Sequence
+from functools import partial
+
+from ..audience import Audience
+from ..grid import Grid
+from ..kinds.currency import currency_named
+from ..kinds.unit_names import NAMES
+from ..texts.words import STUDENT_BANDS, band_of, capital, first_that_fits
+from .jump import Jump
+from .measurement import two_units
+from .wording import WORDS
+from .wording.endings import ABOUT_A_JUMP, ABOUT_WRITING
+
+
+def why(rule: str, jump: Jump, language: str) -> str:
+    """Why this slip happens here, for the teacher."""
+    return capital(WORDS[rule].why.in_language(language).format_map(_fields(jump, language)))
+
+
+def reply(rule: str, jump: Jump, audience: Audience) -> str:
+    """What the teacher may ask: a question, and the way back to the grid. It never holds the count that is due."""
+    words, band = WORDS[rule], band_of(audience.level)
+    fields = _fields(jump, audience.language)
+    question = words.show if band == 0 and words.show else words.ask
+    asked = question.in_language(audience.language)
+    endings = _turned((ABOUT_WRITING if words.of_writing else ABOUT_A_JUMP)[audience.language][band], jump.n)
+    least, most = STUDENT_BANDS[band]
+    return first_that_fits((partial(_filled, f"{asked} {ending}", fields) for ending in endings), least, most)
+
+
+def _filled(text: str, fields: Mapping[str, str]) -> str:
+    return capital(text.format_map(fields))
+
+
+def line_of(grid: Grid, n: int, language: str) -> str:
+    """The line that the fill runs along, through the n-th count: "row 3"."""
+    row, column = grid.place(n)
+    if language == "es":
+        return f"la columna {column}" if grid.fill == "down" else f"la fila {row}"
+    return f"column {column}" if grid.fill == "down" else f"row {row}"
+
+
+def jump_phrase(jump: Jump, language: str) -> str:
+    """The jump with its size, never its end: "a jump back of 50"."""
+    size = jump.count.difference_text(jump.s)
+    if language == "es":
+        return f"un salto de {size}" if jump.s > 0 else f"un salto atrás de {size}"
+    return f"a jump of {size}" if jump.s > 0 else f"a jump back of {size}"
+
+
+def written(jump: Jump, text: str, language: str) -> str:
+    """A count inside a sentence: clock times take an article in Spanish."""
+    if language == "es" and jump.count.kind == "clock":
+        return f"la {text}" if text.startswith("1:") else f"las {text}"
+    return text
+
+
+def _turned(endings: Sequence[str], n: int) -> Sequence[str]:
+    """The endings from another one on at each count; the last, shortest one stays last."""
+    at = n % (len(endings) - 1)
+    return (*endings[at:-1], *endings[:at], endings[-1])
+
+
+def _fields(jump: Jump, language: str) -> dict[str, str]:
+    fields = {
+        "a": written(jump, jump.said, language),
+        "b": written(jump, jump.due, language),
+        "start": jump.count.text(1),
+        "line": line_of(jump.grid, jump.n - 1, language),
+        "jump": jump_phrase(jump, language),
+        "size": jump.count.difference_text(jump.s),
+    }
+    return fields | _unit_names(jump, language)
+
+
+def _unit_names(jump: Jump, language: str) -> dict[str, str]:
+    if jump.count.kind == "money":
+        currency = currency_named(jump.count.style.currency, language)
+        cent = currency.small.one or {"en": "cent", "es": "céntimo"}[language]
+        cents = currency.small.several or f"{cent}s"
+        return {"small": cent, "smalls": cents, "large": currency.main.one, "larges": currency.main.several}
+    units = two_units(jump.grid)
+    if units is None:
+        return {}
+    large, small = (NAMES[unit.symbol, language] for unit in units)
+    return {"small": small.one, "smalls": small.several, "large": large.one, "larges": large.several}

@@ -1,0 +1,43 @@
+"""What a rule is: where a slip is likely, and what will be heard there."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from ..grid import Grid
+from .jump import Jump
+
+NO_SOURCE = "common practice, no source"
+TOP_LEVEL = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One slip of one area.
+
+    grades: the levels it is foreseen at; the last slips of elementary school (5 and 6) stay open upwards.
+    happens: the jumps it is likely at. heard: what is said or written there, by language ("" where it would be what
+    is due anyway). weight: 3 for the slips every teacher of these grades meets, 2 for the usual, 1 for the rarer.
+    same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.
+    """
+
+    id: str
+    grades: tuple[int, int]
+    happens: Callable[[Jump], bool]
+    heard: Callable[[Jump, str], str]
+    weight: int = 2
+    same_number: Callable[[Jump], bool] = lambda jump: False
+    languages: tuple[str, ...] = ("en", "es")
+    source: str = NO_SOURCE
+
+    def suits(self, level: int) -> bool:
+        low, high = self.grades
+        return low <= level <= (TOP_LEVEL if high >= 5 else high)
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """The rules of one area, and the grids whose numbers they are about."""
+
+    name: str
+    serves: Callable[[Grid], bool]
+    rules: tuple[Rule, ...]
