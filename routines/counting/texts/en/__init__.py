@@ -1,0 +1,104 @@
+"""English."""
+
+from ...kinds.currency import CoinName
+from ..numbers import ordinal
+from ..tongue import Feature, Noun, Tongue
+from . import blocks, frames, landmarks, names, steps, sums, verdicts
+
+
+class English(Tongue):
+    """English as US classrooms speak it."""
+
+    language = "en"
+    more, less, up, down = "more", "less", "up", "down"
+    landmark_nouns = names.LANDMARKS
+    part_features = names.PARTS
+    digit_sum = names.DIGIT_SUM
+    sentences = {
+        **steps.SENTENCES,
+        **blocks.SENTENCES,
+        **landmarks.SENTENCES,
+        **sums.SENTENCES,
+        **verdicts.SENTENCES,
+        **frames.SENTENCES,
+    }
+    lines = {"row": Noun("row", "rows"), "column": Noun("column", "columns"), "count": Noun("count", "counts")}
+    directions = {
+        "right": "across a row",
+        "down": "down a column",
+        "down-right": "down and right",
+        "down-left": "down and left",
+    }
+
+    def value(self, text: str, *, clock: bool) -> str:
+        return text
+
+    def nth(self, n: int) -> str:
+        return ordinal(n)
+
+    def jumps(self, k: int, step: str, total: str) -> str:
+        return f"each jump is {step}" if k == 1 else f"{k} jumps of {step} make {total}"
+
+    def multiple(self, text: str) -> Noun:
+        return Noun(f"multiple of {text}", f"multiples of {text}")
+
+    def stretch(self, text: str) -> Noun:
+        return Noun(f"stretch of {text}", f"stretches of {text}")
+
+    def rises(self, *, downwards: bool, plural: bool) -> str:
+        return f"{'go' if plural else 'goes'} {'down' if downwards else 'up'}"
+
+    def parity(self, *, odd: bool, plural: bool) -> str:
+        return "odd" if odd else "even"
+
+    def place_digit(self, place: int) -> Feature:
+        name = names.PLACES[place].many
+        return Feature(Noun(f"{name} digit", f"{name} digits"))
+
+    def place_amount(self, many: int, place: int) -> str:
+        name = names.PLACES[place]
+        return f"{many} {name.one if many == 1 else name.many}"
+
+    def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        name = f"{('last', 'first')[place]} {coin.several} digit"
+        return Feature(Noun(name, f"{name}s"))
+
+    def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        name = coin.several if place == 0 else f"{names.PLACES[place].many} of {coin.several}"
+        return Feature(Noun(f"{name} digit", f"{name} digits"))
+
+    def whole_units(self, unit: CoinName) -> Noun:
+        return Noun(f"whole {unit.one}", f"whole {unit.several}")
+
+    def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        if mark is None:
+            return Feature(Noun(f"remainder by {modulus}", f"remainders by {modulus}"))
+        return Feature(Noun(f"part past {self.a(mark)}", f"parts past {self.a(mark)}"))
+
+    def a(self, noun: Noun) -> str:
+        return f"{'an' if noun.one[0] in 'aeiou' else 'a'} {noun.one}"
+
+    def the_one(self, noun: Noun) -> str:
+        return f"the {noun.one}"
+
+    def the_many(self, noun: Noun) -> str:
+        return f"the {noun.many}"
+
+    def be(self, *, plural: bool) -> str:
+        return "are" if plural else "is"
+
+    def restart(self, *, plural: bool) -> str:
+        return "start again at" if plural else "starts again at"
+
+    def each_way(self, along: str, *, upwards: bool) -> str:
+        if along == "count":
+            return "each time"
+        if along == "row":
+            return "along each row"
+        return f"{'up' if upwards else 'down'} each column"
+
+    def in_line(self, along: str, number: int) -> str:
+        return f"in {along} {number}"
+
+
+ENGLISH = English()

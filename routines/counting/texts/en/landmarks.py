@@ -1,0 +1,47 @@
+"""English sentences about landmarks and how many counts lie between them."""
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "lie.column.statement": ("the {marks} stand in column {i}", "all the {marks} are in column {i}"),
+    "lie.row.statement": ("the {marks} lie in row {i}", "all the {marks} are in row {i}"),
+    "lie.columns.statement": ("the {marks} make columns {i}", "columns {i} are the {marks}"),
+    "lie.rows.statement": ("the {marks} make rows {i}", "rows {i} are the {marks}"),
+    "lie.down-right.statement": ("the {marks} walk down to the right", "the {marks} go down and right, one by one"),
+    "lie.down-left.statement": ("the {marks} walk down to the left", "the {marks} go down and left, one by one"),
+    "lie.scattered.statement": (
+        "every {kth} count is {a_mark}, from the {nth} on",
+        "{marks} come every {k} counts, from the {nth} on",
+    ),
+    "lie.scattered-first.statement": ("every {kth} count is {a_mark}", "{marks} come every {k} counts"),
+    "lie.none.statement": ("some counts are {marks}",),
+    "lie.column.core": ("the {marks} are all in column {i}", "column {i} is where all the {marks} are"),
+    "lie.row.core": ("the {marks} are all in row {i}", "row {i} is where all the {marks} are"),
+    "lie.columns.core": ("the {marks} are columns {i}, nothing else", "columns {i} have only {marks} in them"),
+    "lie.rows.core": ("the {marks} are rows {i}, nothing else", "rows {i} have only {marks} in them"),
+    "lie.down-right.core": (
+        "the {marks} go down like stairs to the right",
+        "the {marks} move one down and one right",
+    ),
+    "lie.down-left.core": (
+        "the {marks} go down like stairs to the left",
+        "the {marks} move one down and one left",
+    ),
+    "lie.scattered.core": ("every {kth} one we say is {a_mark}", "we land on {a_mark} every {k} counts"),
+    "lie.evidence": ("look at {some}: these are the {marks}", "we get {marks} at {some}"),
+    "lie.reason": ("{jumps}, and {total} is {pure}", "{jumps}, which is {pure}"),
+    "lie.reason-bare": ("{jumps}",),
+    "lie.note-outside": ("{until} is {a_mark} too, in row {row}, column {column}",),
+    "lie.note-inside": ("{until} comes in row {row}, column {column}, and it is not {a_mark}",),
+    "many.one.statement": ("{k} counts in each {stretch}", "each {stretch} holds {k} counts"),
+    "many.one-only.statement": ("1 count in each {stretch}", "each {stretch} holds 1 count"),
+    "many.turns.statement": ("counts in each {stretch}: {series}, over and over",),
+    "many.one.core": ("we say {k} in each {stretch}, every time", "every {stretch} has {k} of our counts in it"),
+    "many.one-only.core": ("we say just one in each {stretch}", "every {stretch} has one of our counts in it"),
+    "many.turns.core": (
+        "each {stretch} in turn has {series}, then again",
+        "how many we say in each {stretch} makes a pattern",
+    ),
+    "many.evidence": ("from {a} to just before {b} we say {some}", "starting at {a} and before {b} we say {some}"),
+    "many.reason": ("{jumps}, and {total} is {pure}",),
+    "many.reason-bare": ("{jumps}",),
+    "many.note": ("it is different at {until}", "that changes at {until}"),
+}

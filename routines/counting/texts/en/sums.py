@@ -1,0 +1,66 @@
+"""English sentences about sums and opposites."""
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "corners.statement": (
+        "opposite corners of every 2 by 2 block add to the same",
+        "in every 2 by 2 block both diagonals add to the same",
+    ),
+    "corners.core": (
+        "adding crosswise in a little square gives the same",
+        "in a little square, both crosses add to the same",
+    ),
+    "corners.evidence": ("{a} + {d} = {sum}, and {b} + {c} = {sum} too", "{a} + {d} and {b} + {c} both make {sum}"),
+    "corners.reason": ("{a} + {d} = {sum} and {b} + {c} = {sum}",),
+    "ends.statement": (
+        "first and last add to the same as the next two in",
+        "pairs from both ends add to the same",
+    ),
+    "ends.core": (
+        "the first and the last add to the same as the next two in",
+        "pairs from both ends always add to the same",
+    ),
+    "ends.evidence": ("{a} + {d} = {sum}, and {b} + {c} = {sum} too", "{a} + {d} and {b} + {c} both make {sum}"),
+    "ends.reason": (
+        "{a} + {d} = {sum} and {b} + {c} = {sum}",
+        "{a} + {d} = {sum}; one side moves {up} {step}, the other {down} {step}, and {b} + {c} = {sum}",
+    ),
+    "mean.statement": (
+        "the middle of every 3 by 3 block is its mean",
+        "in every 3 by 3 block, 9 × the middle is the total",
+    ),
+    "mean.core": ("in a three by three square the middle is the fair share",),
+    "mean.evidence": ("around {mid}, nine numbers make {sum}, and 9 × {mid} = {sum}",),
+    "mean.reason": ("the 9 counts around {mid} add to {sum}, and 9 × {mid} = {sum}",),
+    "totals.row.statement": (
+        "each row adds to {diff} {more} than the row above",
+        "row totals go {up} {diff} from row to row",
+    ),
+    "totals.column.statement": (
+        "each column adds to {diff} {more} than the one before",
+        "column totals go {up} {diff} from column to column",
+    ),
+    "totals.open.statement": ("line totals change by the same each time",),
+    "totals.core": (
+        "each {line} adds to {diff} {more} than the last one",
+        "if you add up a {line}, the next has {diff} {more}",
+    ),
+    "totals.evidence": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),
+    "totals.reason": (
+        "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
+        "{k} counts in a {line}, each {each} {more} than its neighbor, and {k} × {each} = {diff}",
+    ),
+    "totals.note": ("{line} {i} adds to {x} and {line} {j} to {y}",),
+    "opposites.statement": ("{pairs}: opposites pair up", "opposites here: {pairs}"),
+    "opposites.pair": ("{a} and {b}",),
+    "opposites.core": (
+        "{a} and {b} are just as far from zero",
+        "{a} and {b} match, one on each side of zero",
+    ),
+    "opposites.evidence": ("from {low} to 0 is {far}, and from 0 to {high} is {far}",),
+    "opposites.reason": (
+        "from {low} to 0 is {far}, and from 0 to {high} is {far}",
+        "{low} is {far} below 0 and {high} is {far} above 0",
+    ),
+    "opposites.reason-short": ("{low} is {far} below 0, {high} is {far} above",),
+    "opposites.note": ("at {until} one more pair comes, {low} and {high}",),
+}

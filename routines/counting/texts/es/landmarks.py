@@ -1,0 +1,55 @@
+"""Spanish sentences about landmarks and how many counts lie between them."""
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "lie.column.statement": ("{the_marks} están en la columna {i}", "en la columna {i} están {the_marks}"),
+    "lie.row.statement": ("{the_marks} están en la fila {i}", "en la fila {i} están {the_marks}"),
+    "lie.columns.statement": ("{the_marks} forman las columnas {i}", "las columnas {i} son {the_marks}"),
+    "lie.rows.statement": ("{the_marks} forman las filas {i}", "las filas {i} son {the_marks}"),
+    "lie.down-right.statement": (
+        "{the_marks} bajan en diagonal hacia la derecha",
+        "{the_marks} bajan hacia la derecha, paso a paso",
+    ),
+    "lie.down-left.statement": (
+        "{the_marks} bajan en diagonal hacia la izquierda",
+        "{the_marks} bajan hacia la izquierda, paso a paso",
+    ),
+    "lie.scattered.statement": (
+        "cada {k} números hay {a_mark}, desde el {nth}",
+        "{the_marks} llegan cada {k} números, desde el {nth}",
+    ),
+    "lie.scattered-first.statement": ("cada {k} números hay {a_mark}", "{the_marks} llegan cada {k} números"),
+    "lie.column.core": (
+        "en la columna {i} están siempre {the_marks}",
+        "la columna {i} es donde están {the_marks}",
+    ),
+    "lie.row.core": ("la fila {i} es donde están {the_marks}", "en la fila {i} están siempre {the_marks}"),
+    "lie.columns.core": ("las columnas {i} son {the_marks} y nada más", "en las columnas {i} solo hay {marks}"),
+    "lie.rows.core": ("las filas {i} son {the_marks} y nada más", "en las filas {i} solo hay {marks}"),
+    "lie.down-right.core": (
+        "{the_marks} bajan como una escalera hacia la derecha",
+        "{the_marks} van uno abajo y uno a la derecha",
+    ),
+    "lie.down-left.core": (
+        "{the_marks} bajan como una escalera hacia la izquierda",
+        "{the_marks} van uno abajo y uno a la izquierda",
+    ),
+    "lie.scattered.core": ("cada {k} números llegamos a {a_mark}", "cada {k} números decimos {a_mark}"),
+    "lie.evidence": ("mira {some}: ahí están {the_marks}", "encontramos {marks} en {some}"),
+    "lie.reason": ("{jumps}, o sea, {pure}", "{jumps}, que es lo mismo que {pure}"),
+    "lie.reason-bare": ("{jumps}",),
+    "lie.note-outside": ("en {until} también hay {a_mark}, en la fila {row}, columna {column}",),
+    "lie.note-inside": ("{until} queda en la fila {row}, columna {column}, y ahí no hay {a_mark}",),
+    "many.one.statement": ("{k} números en cada {stretch}", "en cada {stretch} caben {k} números"),
+    "many.one-only.statement": ("1 número en cada {stretch}", "en cada {stretch} cabe 1 número"),
+    "many.turns.statement": ("números en cada {stretch}: {series}, una y otra vez",),
+    "many.one.core": ("decimos {k} números en cada {stretch}", "en cada {stretch} siempre hay {k} números"),
+    "many.one-only.core": ("decimos solo un número en cada {stretch}", "en cada {stretch} hay solo un número"),
+    "many.turns.core": (
+        "en cada {stretch} hay por turnos {series}, y otra vez",
+        "cuántos decimos en cada {stretch} forma un patrón",
+    ),
+    "many.evidence": ("desde {a} y antes de {b} decimos {some}", "a partir de {a} y antes de {b} decimos {some}"),
+    "many.reason": ("{jumps}, o sea, {pure}",),
+    "many.reason-bare": ("{jumps}",),
+    "many.note": ("en {until} cambia", "eso cambia en {until}"),
+}

@@ -1,0 +1,70 @@
+"""Spanish sentences about steps: step, neighbour, table, digit-run."""
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "step.statement": ("{d} {more} cada vez", "cada número es {d} {more}"),
+    "step.core": (
+        "cada vez que contamos {up} {d}",
+        "cada uno es {d} {more} que el anterior",
+        "cada vez damos un salto: {up} {d}",
+    ),
+    "step.evidence": (
+        "de {a} a {b} hay {d} {more}, y de {b} a {c} hay otra vez {d} {more}",
+        "empezamos en {a}, con {d} {more} llegamos a {b} y con {d} {more} a {c}",
+    ),
+    "step.evidence-short": ("de {a} a {b} hay {d} {more}", "empezamos en {a} y con {d} {more} llegamos a {b}"),
+    "step.reason": ("de {a} a {b} hay {d} {more}, y de {b} a {c} hay {d} {more}",),
+    "step.reason-short": ("de {a} a {b} hay {d} {more}",),
+    "neighbour.statement": ("{direction}: {diff} {more}", "{direction} hay {diff} {more} en cada paso"),
+    "neighbour.core": (
+        "{direction} siempre hay {diff} {more}",
+        "{direction} cada uno tiene {diff} {more}",
+    ),
+    "neighbour.evidence": (
+        "de {a} a {b} hay {diff} {more}, y de {b2} a {c2} hay también {diff} {more}",
+        "mira: de {a} a {b} hay {diff} {more}, y de {b2} a {c2} hay {diff} {more}",
+    ),
+    "neighbour.evidence-short": ("de {a} a {b} hay {diff} {more}", "mira de {a} a {b}: hay {diff} {more}"),
+    "neighbour.reason": ("{jumps}", "{direction} un paso son {k} números hacia adelante, y {jumps}"),
+    "neighbour.reason-back": (
+        "{direction} un paso son {k} números hacia atrás, y {jumps}",
+        "un paso {direction} vuelve {k} números hacia atrás: {jumps}",
+    ),
+    "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
+    "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
+    "table.statement": (
+        "cada número es su lugar multiplicado por {step}",
+        "el número del lugar n es n saltos de {step}",
+    ),
+    "table.core": (
+        "el {nth} número es {n} saltos de {step}",
+        "el {nth} número es {n} veces {step}",
+    ),
+    "table.evidence": (
+        "mira el {nth} número que escribimos, {v}: es {n} × {step}",
+        "cuenta los saltos hasta {v}: hay {n}, y {n} × {step} = {v}",
+    ),
+    "table.reason": (
+        "empezamos en 1 × {step} y cada salto es un {step} más: {n} × {step} = {v}",
+        "{v} es el {nth} número, y {n} × {step} = {v}",
+    ),
+    "table.reason-short": ("el {nth} número es {v}, y {n} × {step} = {v}",),
+    "run.statement": (
+        "{the_feat} {rises} {change} {each_way}",
+        "{the_feats} {rise} de {change} en {change} {each_way}",
+    ),
+    "run.core": (
+        "{each_way}, {the_feats} {rise} de {change} en {change}",
+        "{the_feats} {rise} {change} {each_way}",
+    ),
+    "run.evidence": ("{in_line}, {the_feats} son {series}", "mira {in_line}: {the_feats} son {series}"),
+    "run.evidence-count": ("al principio {the_feats} son {series}", "mira {some}: {the_feats} son {series}"),
+    "run.reason-place": ("{total} {more} son {place} {more}", "{jumps}, y {total} {more} son {place} {more}"),
+    "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
+    "run.reason-one": ("cada salto es de {total}", "cada salto es de {total} {more}"),
+    "run.reason-carry": ("{total} {more} es lo mismo que {carry} {carry_more} y {own} {own_more}",),
+    "run.reason-list": (
+        "{in_line}, {the_feats} de {some} son {series}",
+        "{in_line}, {the_feats} son {series}",
+    ),
+    "run.reason-list-count": ("{the_feats} de {some} son {series}", "al principio {the_feats} son {series}"),
+}

@@ -1,0 +1,72 @@
+"""Spanish sentences about sums and opposites."""
+
+SENTENCES: dict[str, tuple[str, ...]] = {
+    "corners.statement": (
+        "las esquinas opuestas de cada bloque de 2 por 2 suman lo mismo",
+        "en cada bloque de 2 por 2 las dos diagonales suman lo mismo",
+    ),
+    "corners.core": (
+        "en un cuadrito, si sumas en cruz sale lo mismo",
+        "sumando en cruz en un cuadrito sale siempre igual",
+    ),
+    "corners.evidence": (
+        "{a} + {d} = {sum}, y {b} + {c} = {sum} también",
+        "{a} + {d} y {b} + {c} hacen {sum} las dos veces",
+    ),
+    "corners.reason": ("{a} + {d} = {sum} y {b} + {c} = {sum}",),
+    "ends.statement": (
+        "el primero y el último suman lo mismo que sus vecinos",
+        "los pares desde los dos extremos suman lo mismo",
+    ),
+    "ends.core": (
+        "el primero y el último suman lo mismo que los dos de al lado",
+        "si los juntas desde los dos extremos, la suma es igual",
+    ),
+    "ends.evidence": (
+        "{a} + {d} = {sum}, y {b} + {c} = {sum} también",
+        "{a} + {d} y {b} + {c} hacen {sum} las dos veces",
+    ),
+    "ends.reason": (
+        "{a} + {d} = {sum} y {b} + {c} = {sum}",
+        "{a} + {d} = {sum}; un lado {up} {step}, el otro {down} {step}, y {b} + {c} = {sum}",
+    ),
+    "mean.statement": (
+        "el centro de cada bloque de 3 por 3 es su promedio",
+        "en cada bloque de 3 por 3, 9 × el centro es el total",
+    ),
+    "mean.core": ("en un cuadro de tres por tres, el del centro es el reparto justo",),
+    "mean.evidence": ("alrededor de {mid}, nueve números suman {sum}, y 9 × {mid} = {sum}",),
+    "mean.reason": ("los 9 números alrededor de {mid} suman {sum}, y 9 × {mid} = {sum}",),
+    "totals.row.statement": (
+        "cada fila suma {diff} {more} que la fila de arriba",
+        "de fila en fila, el total {up} {diff}",
+    ),
+    "totals.column.statement": (
+        "cada columna suma {diff} {more} que la anterior",
+        "de columna en columna, el total {up} {diff}",
+    ),
+    "totals.open.statement": ("los totales de las líneas cambian siempre igual",),
+    "totals.core": (
+        "cada {line} suma {diff} {more} que la anterior",
+        "si sumas una {line}, la siguiente tiene {diff} {more}",
+    ),
+    "totals.evidence": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
+    "totals.reason": (
+        "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
+        "{k} números en una {line}, cada uno {each} {more} que su vecino, y {k} × {each} = {diff}",
+    ),
+    "totals.note": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
+    "opposites.statement": ("{pairs}: opuestos que van en pareja", "aquí hay opuestos: {pairs}"),
+    "opposites.pair": ("{a} y {b}",),
+    "opposites.core": (
+        "{a} y {b} están igual de lejos del cero",
+        "{a} y {b} van juntos, uno a cada lado del cero",
+    ),
+    "opposites.evidence": ("de {low} a 0 hay {far}, y de 0 a {high} hay {far}",),
+    "opposites.reason": (
+        "de {low} a 0 hay {far}, y de 0 a {high} hay {far}",
+        "{low} está {far} bajo 0 y {high} está {far} sobre 0",
+    ),
+    "opposites.reason-short": ("{low} está {far} bajo 0 y {high} {far} sobre 0",),
+    "opposites.note": ("en {until} llega una pareja más, {low} y {high}",),
+}

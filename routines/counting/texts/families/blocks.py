@@ -1,0 +1,231 @@
+"""What stays or comes back along lines: the frame that digit, digit-sum and remainder share."""
+
+from __future__ import annotations
+
+from abc import abstractmethod
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from ..tongue import Feature
+from .telling import Line, Telling
+
+FORMS = {1: "keep", 2: "turns"}
+COUNT_FORMS = {1: "always", 2: "turns"}
+
+
+class Block(Telling):
+    """A repeating block per line; subclasses say what is read off a count and why it comes back."""
+
+    @cached_property
+    def feature(self) -> Feature:
+        """What is read off each count, named."""
+        return self._feature()
+
+    @abstractmethod
+    def _feature(self) -> Feature:
+        """Name what is read off each count."""
+
+    @abstractmethod
+    def reading(self, n: int) -> str | None:
+        """What is read off the n-th count; None where it is not written."""
+
+    @abstractmethod
+    def written(self, item: int | Fraction) -> str:
+        """An item of a claim's block as it is written in a sentence."""
+
+    @abstractmethod
+    def period(self) -> Fraction | None:
+        """The amount that leaves every reading as it is: 10 for ones digits, 12 in for inches."""
+
+    @cached_property
+    def along(self) -> str:
+        return str(self.claim.get("along", "count"))
+
+    @cached_property
+    def length(self) -> int:
+        """The block's length as claimed, or the shortest that fits what is in view."""
+        if self.claim.length is not None:
+            return self.claim.length
+        return next((k for k in range(1, self.grid.terms) if self._repeats(k)), self.grid.terms)
+
+    def _repeats(self, k: int) -> bool:
+        return all(
+            self.reading(n) == self.reading(line[at - k])
+            for line in self.grid.lines(self.along)
+            for at, n in enumerate(line)
+            if at >= k
+        )
+
+    @cached_property
+    def line(self) -> tuple[int, ...]:
+        """The line that is pointed at: the first of the longest ones the claim speaks of."""
+        lines = self.grid.lines(self.along)
+        wanted = self.claim.get("lines")
+        if wanted:
+            lines = tuple(line for line in lines if self._number(line) in wanted) or lines
+        return max(lines, key=len)
+
+    def _number(self, line: Sequence[int]) -> int:
+        row, column = self.grid.place(line[0])
+        return column if self.along == "column" else row
+
+    def fields(self) -> dict[str, object]:
+        noun, plural = self.feature.noun, self.feature.plural
+        line = self.tongue.lines[self.along]
+        return {
+            "feat": noun.one,
+            "feats": noun.many,
+            "the_feat": self.tongue.the_one(noun),
+            "the_feats": self.tongue.the_many(noun),
+            "be": self.tongue.be(plural=plural),
+            "restart": self.tongue.restart(plural=plural),
+            "line": line.one,
+            "lines": line.many,
+            "each_way": self.tongue.each_way(self.along, upwards=self.grid.fill == "across-up"),
+            "in_line": self.tongue.in_line(self.along, self._number(self.line)),
+            "k": self.length,
+        }
+
+    # The teacher's line.
+
+    def statement(self) -> str:
+        said = self._whole_statement()
+        wanted = self.claim.get("lines")
+        if not wanted:
+            return said
+        name = self.tongue.lines[self.along]
+        numbers = self.page.listing([str(i) for i in wanted])
+        return self.say(
+            "lines.statement", statement=said, lines=name.one if len(wanted) == 1 else name.many, numbers=numbers
+        )
+
+    def _whole_statement(self) -> str:
+        fields = self.fields()
+        blocks = self.claim.get("blocks")
+        if self.claim.get("along") is None:
+            return self.say("any-count.statement", **fields)
+        if blocks is None:
+            return self.say(self._open_key(), **fields)
+        written = [[self.written(item) for item in block] for block in blocks]
+        longest = max(written, key=len)
+        if self.along == "count":
+            key = COUNT_FORMS.get(self.length, "repeat")
+            return self.say(f"{key}.statement", x=longest[0], series=self.short_series(longest), **fields)
+        if self.length == 1:
+            return self.say("keep.statement", series=self.short_series([block[0] for block in written]), **fields)
+        same = all(block == longest[: len(block)] for block in written)
+        key = f"{FORMS.get(self.length, 'repeat')}-{'same' if same else 'line'}"
+        fields["in_line"] = self._in_line_of(written.index(longest))
+        return self.say(f"{key}.statement", series=self.short_series(longest), **fields)
+
+    def _in_line_of(self, index: int) -> str:
+        wanted = self.claim.get("lines")
+        lines = self.grid.lines(self.along)
+        if wanted and index < len(wanted):
+            return self.tongue.in_line(self.along, wanted[index])
+        return self.tongue.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
+
+    def _open_key(self) -> str:
+        length = self.claim.get("length")
+        if length is None:
+            return "any-count.statement" if self.along == "count" else "any.statement"
+        if self.along == "count":
+            return {1: "any-always", 2: "any-turns-count"}.get(length, "any-repeat-count") + ".statement"
+        return {1: "any-keep", 2: "any-turns"}.get(length, "any-repeat") + ".statement"
+
+    # The child's words.
+
+    def cores(self) -> Iterator[Line]:
+        readings = self._readings(2)
+        if self.along == "count":
+            key = COUNT_FORMS.get(self.length, "repeat")
+        else:
+            key = {1: "keep", 2: "turns-line"}.get(self.length, "repeat-line")
+        return self.saying(f"{key}.core", x=readings[0], y=readings[-1], **self.fields())
+
+    def _readings(self, most: int) -> list[str]:
+        return [self.reading(n) or "0" for n in self.line[:most]]
+
+    def evidence(self) -> Iterator[Line]:
+        fields = self.fields()
+        if self.length == 1:
+            key = "same.evidence-count" if self.along == "count" else "same.evidence"
+            for most in (3, 2):
+                terms = self.line[:most]
+                yield from self.saying(key, some=self.some(terms), x=self._readings(1)[0], **fields)
+        key = "seen.evidence-count" if self.along == "count" else "seen.evidence"
+        for most in (min(2 * self.length, 8), 4, 3):
+            yield from self.saying(key, series=self.short_series(self._readings(most)), **fields)
+
+    # The reason.
+
+    def reasons(self) -> Iterator[Line]:
+        yield from self.own_reasons()
+        moved = self.length * self._terms_along()
+        total = abs(self.count.step) * moved
+        period = self.period()
+        if period and total % period == 0:
+            yield from self._jump_reasons(moved, total, period)
+        yield from self._listed_reasons()
+
+    def own_reasons(self) -> Iterator[Line]:
+        """Reasons better than jumps, if the family has any."""
+        return iter(())
+
+    def _terms_along(self) -> int:
+        """How many counts one cell on along a line is."""
+        if self.along == "count" or (self.along == "column") == (self.grid.fill == "down"):
+            return 1
+        return self.grid.line_length
+
+    def _jump_reasons(self, moved: int, total: Fraction, period: Fraction) -> Iterator[Line]:
+        written, pure = self.page.difference(total), self.page.pure(total, period)
+        jumps = self.page.jumps(moved)
+        fields = {**self.fields(), "jumps": jumps, "total": written, "more": self.page.more(self.count.step)}
+        if pure:
+            yield from self.saying("reason.pure", pure=pure, **fields)
+        yield from self.saying("reason.jumps", **fields)
+        yield lambda: jumps
+
+    def _listed_reasons(self) -> Iterator[Line]:
+        key = "reason.list-count" if self.along == "count" else "reason.list"
+        for most in (min(2 * self.length, 6), 4, 3, 2):
+            terms = self.line[:most]
+            readings = self.short_series(self._readings(most))
+            yield from self.saying(key, some=self.some(terms), series=readings, **self.fields())
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        due, found = self._due(n), self.reading(n)
+        if due is None or found is None or due == found:
+            return super().note()
+        return self.say("note.digit", until=self.page.value(n), x=due, y=found, **self.fields())
+
+    def _due(self, n: int) -> str | None:
+        """What the n-th count would have to show for its line to repeat; None where its line is too short to tell."""
+        lines = self.grid.grown(n).lines(self.along)
+        line = next(line for line in lines if line[-1] == n)
+        return self.reading(line[-1 - self.length]) if len(line) > self.length else None
+
+    # The answer to a false claim.
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        blocks = self.claim.get("blocks")
+        lines = self.grid.lines(self.along)
+        if all(self.reading(n) is None for n in self.line[:2]):
+            return self.say("no.absent", **self.fields())
+        if blocks is not None and not self.claim.get("lines") and len(blocks) != len(lines):
+            key = "no.line" if len(lines) == 1 else "no.lines"
+            return self.say(key, n=len(lines), claimed=len(blocks), **self.fields())
+        n = counterexample[-1] if counterexample else self.line[-1]
+        line = next((line for line in lines if n in line), self.line)
+        shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
+        fields = {**self.fields(), "in_line": self.tongue.in_line(self.along, self._number(line))}
+        key = "no.block-count" if self.along == "count" else "no.block"
+        first = "..., " if line.index(n) >= 6 else ""
+        return self.say(
+            key, nth=self.tongue.nth(n), v=self.page.value(n), series=first + self.short_series(shown), **fields
+        )

@@ -1,0 +1,204 @@
+"""Landmarks: where the multiples stand; and how many counts lie in each stretch between them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from ..tongue import Noun
+from .telling import Line, Telling
+
+
+class Landmarks(Telling):
+    """The multiples of a friendly number come every so many counts and lie in a certain way."""
+
+    @cached_property
+    def _multiple(self) -> Fraction:
+        return Fraction(self.claim.get("multiple", 10))
+
+    @cached_property
+    def _found(self) -> tuple[int, ...]:
+        """The landmarks in view, as term numbers."""
+        count, multiple = self.count, self._multiple
+        return tuple(n for n in range(1, self.grid.terms + 1) if count.value(n) % multiple == 0)
+
+    def _every(self) -> int:
+        every = self.claim.get("every")
+        if every is not None:
+            return int(every)
+        return (Fraction(self.count.step) / self._multiple).denominator
+
+    def _first(self) -> int:
+        first = self.claim.get("first")
+        return int(first) if first is not None else (self._found or (1,))[0]
+
+    def _fields(self) -> dict[str, object]:
+        mark = self.page.mark(self._multiple)
+        lines = self.claim.get("lines") or ()
+        every, first = self._every(), self._first()
+        return {
+            "mark": mark.one,
+            "marks": mark.many,
+            "a_mark": self.tongue.a(mark),
+            "the_marks": self.tongue.the_many(mark),
+            "i": self.page.listing([str(line) for line in lines]),
+            "k": every,
+            "kth": self.tongue.nth(every),
+            "nth": self.tongue.nth(first),
+        }
+
+    def _lie(self) -> str:
+        """Where they lie, as a key; a claim that leaves the lie or its lines open tells only how often they come."""
+        lie = self.claim.get("lie")
+        if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.get("lines")):
+            return "scattered" if self._first() > self._every() or self.claim.get("first") else "scattered-first"
+        return str(lie)
+
+    def statement(self) -> str:
+        lie = self._lie()
+        if lie == "scattered" and self._first() == self._every():
+            lie = "scattered-first"
+        return self.say(f"lie.{lie}.statement", **self._fields())
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying(f"lie.{self._lie().removesuffix('-first')}.core", **self._fields())
+
+    def evidence(self) -> Iterator[Line]:
+        for most in (4, 3, 2):
+            yield from self.saying("lie.evidence", some=self.some(self._found[:most]), **self._fields())
+
+    def reasons(self) -> Iterator[Line]:
+        every = self._every()
+        total = abs(self.count.step) * every
+        if total % self._multiple != 0:
+            yield from self.evidence()
+            return
+        fields = {
+            "jumps": self.page.jumps(every),
+            "total": self.page.difference(total),
+            "pure": self.page.pure(total, self._multiple),
+        }
+        yield from self.saying("lie.reason" if fields["pure"] else "lie.reason-bare", **fields)
+        yield lambda: str(fields["jumps"])
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        row, column = self.grid.grown(n).place(n) if self.grid.fill != "across-up" else self.grid.place(n)
+        inside = self.count.value(n) % self._multiple != 0
+        key = "lie.note-inside" if inside else "lie.note-outside"
+        if self.grid.fill == "across-up" and n > self._last_row_end():
+            return super().note()
+        return self.say(key, until=self.page.value(n), row=row, column=column, **self._fields())
+
+    def _last_row_end(self) -> int:
+        """The last term that still fits the rows in view, whose numbers then stay as they are."""
+        return self.grid.fill_lines * self.grid.line_length - self.grid.lead
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        found, fields = self._found, self._fields()
+        if not found:
+            return self.say("no.none", **fields)
+        shown = found[:6]
+        places = [self.grid.place(n) for n in shown]
+        fields |= {
+            "some": self.some(shown),
+            "numbers": self.page.listing([str(n) for n in shown]),
+            "rows": self.page.listing([str(row) for row in sorted({row for row, _ in places})]),
+            "columns": self.page.listing([str(column) for column in sorted({column for _, column in places})]),
+        }
+        key = "no.landmark" if len(found) == 1 else "no.landmarks" if len(found) <= 6 else "no.landmarks-many"
+        return self.say(key, **fields)
+
+
+class HowMany(Telling):
+    """So many counts lie in each stretch from one multiple to just before the next."""
+
+    @cached_property
+    def _multiple(self) -> Fraction:
+        return Fraction(self.claim.get("multiple", 10))
+
+    @cached_property
+    def _stretches(self) -> tuple[tuple[int, tuple[int, ...]], ...]:
+        """The stretches wholly inside the terms in view, in counting order: j and the terms in [j m, (j + 1) m)."""
+        multiple, terms = self._multiple, self.grid.terms
+        low, high = sorted((self.count.value(1), self.count.value(terms)))
+        inside: dict[int, list[int]] = {}
+        for n in range(1, terms + 1):
+            inside.setdefault(self.count.value(n) // multiple, []).append(n)
+        first, last = -(-low // multiple), (high // multiple) - 1
+        if (high + self._grain()) % multiple == 0:
+            last += 1
+        order = range(first, last + 1) if self.count.step > 0 else range(last, first - 1, -1)
+        return tuple((j, tuple(inside.get(j, ()))) for j in order)
+
+    def _grain(self) -> Fraction:
+        """Nothing is counted between the last value and one step on, so a stretch that ends there is whole."""
+        return abs(self.count.step)
+
+    def _block(self) -> tuple[int, ...]:
+        block = self.claim.get("block")
+        return tuple(block) if block else tuple(len(terms) for _, terms in self._stretches[:3])
+
+    def _stretch(self) -> Noun:
+        mark = self.page.named_mark(self._multiple)
+        return mark or self.tongue.stretch(self.page.difference(self._multiple))
+
+    def _fields(self) -> dict[str, object]:
+        block = self._block()
+        return {
+            "stretch": self._stretch().one,
+            "a_stretch": self.tongue.a(self._stretch()),
+            "k": block[0] if block else 0,
+            "series": self.short_series([str(many) for many in block]),
+        }
+
+    def _form(self) -> str:
+        block = self._block()
+        if len(block) != 1:
+            return "many.turns"
+        return "many.one-only" if block[0] == 1 else "many.one"
+
+    def statement(self) -> str:
+        return self.say(f"{self._form()}.statement", **self._fields())
+
+    def cores(self) -> Iterator[Line]:
+        keys = [f"{self._form()}.core"]
+        return self.saying(*keys, **self._fields())
+
+    def evidence(self) -> Iterator[Line]:
+        filled = [(j, terms) for j, terms in self._stretches if terms]
+        if not filled:
+            yield from self.reasons()
+            return
+        j, terms = min(filled[:4], key=lambda stretch: len(stretch[1]))
+        shown = terms if self.count.step > 0 else terms[::-1]
+        a, b = self.page.spot(j * self._multiple), self.page.spot((j + 1) * self._multiple)
+        yield from self.saying("many.evidence", a=a, b=b, some=self.some(shown), **self._fields())
+
+    def reasons(self) -> Iterator[Line]:
+        block = self._block()
+        jumps, total = sum(block), self._multiple * len(block)
+        if not jumps or abs(self.count.step) * jumps != total:
+            filled = any(terms for _, terms in self._stretches)
+            if filled:
+                yield from self.evidence()
+            else:
+                yield from self.saying("many.reason-bare", jumps=self.page.jumps(1))
+            return
+        pure = self.page.pure(total, self._multiple)
+        fields = {"jumps": self.page.jumps(jumps), "total": self.page.difference(total), "pure": pure}
+        yield from self.saying("many.reason" if pure else "many.reason-bare", **fields)
+
+    def note(self) -> str:
+        if not self.life.breaks_at:
+            return ""
+        return self.say("many.note", until=self.page.value(self.life.breaks_at), **self._fields())
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        many = [str(len(terms)) for _, terms in self._stretches]
+        if not many:
+            return self.say("no.many-few", **self._fields())
+        return self.say("no.many", stretch=self._stretch().one, series=self.short_series(many))

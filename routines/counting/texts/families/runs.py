@@ -1,0 +1,141 @@
+"""Digit-run: a digit or a part that changes by the same amount each time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from .digits import DigitReader
+from .telling import Line, Telling
+
+
+class DigitRun(Telling):
+    """A digit or a part goes up or down by the same amount from cell to cell."""
+
+    @cached_property
+    def _reader(self) -> DigitReader:
+        return DigitReader(self.page, self.claim.get("place"), self.claim.get("part"))
+
+    @cached_property
+    def _along(self) -> str:
+        return str(self.claim.get("along", "count"))
+
+    @cached_property
+    def _line(self) -> tuple[int, ...]:
+        return max(self.grid.lines(self._along), key=len)
+
+    @cached_property
+    def _change(self) -> int:
+        """The change as claimed, or as it is between the first two cells."""
+        if self.claim.get("change") is not None:
+            return int(self.claim.get("change"))
+        first = [self._reader.number(n) or 0 for n in self._line[:2]]
+        return first[-1] - first[0]
+
+    def _fields(self) -> dict[str, object]:
+        feature = self._reader.feature()
+        row, column = self.grid.place(self._line[0])
+        number = column if self._along == "column" else row
+        return {
+            "feat": feature.noun.one,
+            "feats": feature.noun.many,
+            "the_feat": self.tongue.the_one(feature.noun),
+            "the_feats": self.tongue.the_many(feature.noun),
+            "be": self.tongue.be(plural=feature.plural),
+            "restart": self.tongue.restart(plural=feature.plural),
+            "up": self.tongue.down if self._change < 0 else self.tongue.up,
+            "rises": self.tongue.rises(downwards=self._change < 0, plural=feature.plural),
+            "rise": self.tongue.rises(downwards=self._change < 0, plural=True),
+            "change": abs(self._change),
+            "each_way": self.tongue.each_way(self._along, upwards=self.grid.fill == "across-up"),
+            "in_line": self.tongue.in_line(self._along, number),
+        }
+
+    def statement(self) -> str:
+        return self.say("run.statement", **self._fields())
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("run.core", **self._fields())
+
+    def _shown(self, most: int) -> dict[str, object]:
+        terms = self._line[:most]
+        readings = [str(self._reader.number(n) or 0) for n in terms]
+        return {**self._fields(), "some": self.some(terms), "series": self.short_series(readings)}
+
+    def evidence(self) -> Iterator[Line]:
+        key = "run.evidence-count" if self._along == "count" else "run.evidence"
+        for most in (4, 3, 2):
+            yield from self.saying(key, **self._shown(most))
+
+    def reasons(self) -> Iterator[Line]:
+        moved = self.count.step * self._terms_along()
+        yield from self._sum_reasons(moved)
+        key = "run.reason-list-count" if self._along == "count" else "run.reason-list"
+        for most in (4, 3, 2):
+            yield from self.saying(key, **self._shown(most))
+
+    def _terms_along(self) -> int:
+        if self._along == "count" or (self._along == "column") == (self.grid.fill == "down"):
+            return 1
+        return self.grid.line_length
+
+    def _sum_reasons(self, moved: Fraction) -> Iterator[Line]:
+        """One cell on as so many of the place, and a rest of whole periods that the place does not show."""
+        unit, period = self._unit(), self._reader.period()
+        if unit is None:
+            return
+        own = unit * self._change
+        rest = moved - own
+        fields = {"total": self.page.difference(moved), "more": self.page.more(moved)}
+        if rest == 0:
+            jumps = self._terms_along()
+            fields["jumps"] = self.page.jumps(jumps)
+            if self._reader.part is None and self.count.kind != "money" and self.claim.get("place") != 0:
+                place = self.tongue.place_amount(abs(self._change), self._reader.place)
+                yield from self.saying("run.reason-place", place=place, **fields)
+            elif jumps > 1:
+                yield from self.saying("run.reason-jumps", **fields)
+            else:
+                yield from self.saying("run.reason-one", **fields)
+        elif period and rest % period == 0:
+            yield from self.saying(
+                "run.reason-carry",
+                carry=self.page.difference(rest),
+                carry_more=self.page.more(rest),
+                own=self.page.difference(own),
+                own_more=self.page.more(own),
+                **fields,
+            )
+
+    def _unit(self) -> Fraction | None:
+        """What 1 in the digit or part stands for; None where that depends on how the count is written."""
+        return self._reader.unit()
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        line = next(line for line in self.grid.grown(n).lines(self._along) if line[-1] == n)
+        found, before = self._reader.number(n), self._reader.number(line[-2]) if len(line) > 1 else None
+        if found is None or before is None:
+            return super().note()
+        due = before + self._change
+        if due == found:
+            return super().note()
+        fields = {**self._fields(), "until": self.page.value(n), "y": found, "x": due}
+        past_the_end = self._reader.part is None and not 0 <= due <= 9
+        return self.say("note.restart" if past_the_end else "note.digit", **fields)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        lines = self.grid.lines(self._along)
+        n = counterexample[-1] if counterexample else self._line[-1]
+        line = next((line for line in lines if n in line), self._line)
+        at = max(line.index(n), 1) if n in line else 1
+        if len(line) < 2:
+            return self.say("no.small")
+        a, b = line[at - 1], line[at]
+        x, y = self._reader.number(a), self._reader.number(b)
+        if x is None or y is None:
+            return self.say("no.absent", **self._fields())
+        return self.say("no.run", a=self.page.value(a), b=self.page.value(b), x=x, y=y, **self._fields())

@@ -1,0 +1,146 @@
+"""Step, neighbour and table: what one move adds."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from .telling import Line, Telling
+
+
+class Step(Telling):
+    """Each count is so much more than the one before."""
+
+    def _fields(self) -> dict[str, str]:
+        value, more = self.page.value, self.page.more(self.count.step)
+        up = self.page.up(self.count.step)
+        return {"d": self.page.jump, "more": more, "up": up, "a": value(1), "b": value(2), "c": value(3)}
+
+    def statement(self) -> str:
+        by = self.claim.get("difference", self.count.step)
+        return self.say("step.statement", d=self.page.difference(by), more=self.page.more(by))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("step.core", **self._fields())
+
+    def evidence(self) -> Iterator[Line]:
+        keys = ("step.evidence", "step.evidence-short") if self.grid.terms > 2 else ("step.evidence-short",)
+        return self.saying(*keys, **self._fields())
+
+    def reasons(self) -> Iterator[Line]:
+        keys = ("step.reason", "step.reason-short") if self.grid.terms > 2 else ("step.reason-short",)
+        return self.saying(*keys, **self._fields())
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        n = max(counterexample[-1] if counterexample else 2, 2)
+        change = self.change(self.count.step)
+        return self.say("no.step", a=self.page.value(n - 1), b=self.page.value(n), **change)
+
+
+class Neighbour(Telling):
+    """One cell on, in a direction as seen on the page."""
+
+    def _offset(self) -> int:
+        length = self.grid.line_length
+        rights = {"across": 1, "down": length, "across-up": 1}[self.grid.fill]
+        downs = {"across": length, "down": 1, "across-up": -length}[self.grid.fill]
+        direction = self.claim.get("direction", "right")
+        right, down = {"right": (1, 0), "down": (0, 1), "down-right": (1, 1), "down-left": (-1, 1)}[direction]
+        return right * rights + down * downs
+
+    def _pairs(self) -> Iterator[tuple[int, int]]:
+        """The cells with a neighbour that way, as term numbers, in counting order of the first."""
+        right, down = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}[
+            self.claim.get("direction", "right")
+        ]
+        for n in range(1, self.grid.terms + 1):
+            row, column = self.grid.place(n)
+            other = self.grid.at(row + right, column + down)
+            if other is not None:
+                yield n, other
+
+    def _difference(self) -> Fraction:
+        """What one step that way really is; 0 counts on where the grid is one cell wide."""
+        return self.count.step * self._offset()
+
+    def _fields(self) -> dict[str, str]:
+        pairs = self._pairs()
+        a, b = next(pairs, (1, 1 + abs(self._offset())))
+        b2, c2 = next(pairs, (a, b))
+        value = self.page.value
+        return {
+            "direction": self._direction(),
+            **self.change(self._difference()),
+            "a": value(a),
+            "b": value(b),
+            "b2": value(b2),
+            "c2": value(c2),
+        }
+
+    def _direction(self) -> str:
+        return self.tongue.directions[self.claim.get("direction", "right")]
+
+    def statement(self) -> str:
+        by = self.claim.get("difference", self._difference())
+        return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("neighbour.core", **self._fields())
+
+    def evidence(self) -> Iterator[Line]:
+        return self.saying("neighbour.evidence", "neighbour.evidence-short", **self._fields())
+
+    def reasons(self) -> Iterator[Line]:
+        offset, direction = self._offset(), self._direction()
+        if abs(offset) == 1:
+            key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
+            return self.saying(key, direction=direction, diff=self.page.jump)
+        key = "neighbour.reason" if offset > 0 else "neighbour.reason-back"
+        k = abs(offset)
+        return self.saying(key, direction=direction, k=k, jumps=self.page.jumps(k))
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        pair = self._pair_of(counterexample)
+        if pair is None:
+            return self.say("no.small")
+        a, b = pair
+        change = self.change(self.count.step * (b - a))
+        return self.say(
+            "no.neighbour", a=self.page.value(a), b=self.page.value(b), direction=self._direction(), **change
+        )
+
+    def _pair_of(self, counterexample: Sequence[int]) -> tuple[int, int] | None:
+        pairs = list(self._pairs())
+        last = counterexample[-1] if counterexample else 0
+        return next((pair for pair in pairs if max(pair) == last), pairs[0] if pairs else None)
+
+
+class Table(Telling):
+    """The n-th count is n jumps of the step."""
+
+    def _fields(self, n: int) -> dict[str, object]:
+        return {
+            "nth": self.tongue.nth(n),
+            "n": n,
+            "step": self.page.amount(self.count.step),
+            "v": self.page.value(n),
+        }
+
+    def _example(self) -> int:
+        return min(4 + self._seed % 3, self.grid.terms)
+
+    def statement(self) -> str:
+        return self.say("table.statement", step=self.page.amount(self.claim.get("step", self.count.step)))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("table.core", **self._fields(self._example()))
+
+    def evidence(self) -> Iterator[Line]:
+        return self.saying("table.evidence", **self._fields(self._example()))
+
+    def reasons(self) -> Iterator[Line]:
+        return self.saying("table.reason", "table.reason-short", **self._fields(self._example()))
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        n = counterexample[-1] if counterexample else 1
+        step = self.claim.get("step", self.count.step)
+        fields = {**self._fields(n), "step": self.page.amount(step), "w": self.page.amount(step * n)}
+        return self.say("no.table", **fields)

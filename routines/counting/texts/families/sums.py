@@ -1,0 +1,188 @@
+"""Sums and opposites: counts that belong together and what they add to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from .telling import Line, Telling
+
+
+class Sums(Telling):
+    """Block corners, pairs from both ends, the middle of nine, and line totals."""
+
+    @property
+    def _which(self) -> str:
+        return str(self.claim.get("which", "ends"))
+
+    @property
+    def _key(self) -> str:
+        return {"block-corners": "corners", "ends": "ends", "centre-mean": "mean", "line-totals": "totals"}[self._which]
+
+    def statement(self) -> str:
+        if self._which != "line-totals":
+            return self.say(f"{self._key}.statement")
+        along, difference = self.claim.get("along"), self.claim.get("difference")
+        if along is None or difference is None:
+            return self.say("totals.open.statement")
+        step = {**self.change(difference), "diff": self.page.difference(difference)}
+        if along == "row":
+            return self.say("totals.row.statement", **step)
+        return self.say("totals.column.statement", **step)
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying(f"{self._key}.core", **(self._fields() or self._bare_fields()))
+
+    def evidence(self) -> Iterator[Line]:
+        fields = self._fields()
+        return self.saying(f"{self._key}.evidence", **fields) if fields else iter(())
+
+    def reasons(self) -> Iterator[Line]:
+        fields = self._fields()
+        if not fields:
+            return self.saying("no.small")
+        if self._which == "line-totals" and not fields["each_is_even"]:
+            return self.saying("totals.note", **fields)
+        return self.saying(f"{self._key}.reason", **fields)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        fields = self._fields()
+        if not fields:
+            return self.say("no.small")
+        if self._which == "line-totals":
+            return self.say("no.totals", **fields)
+        if self._which == "centre-mean":
+            return self.say("mean.reason", **fields)
+        return self.say("no.sums", **fields)
+
+    def _bare_fields(self) -> dict[str, object]:
+        along = self.claim.get("along", "row")
+        difference = Fraction(self.claim.get("difference", 0))
+        return {"line": self.tongue.lines[along].one, **self.change(difference)}
+
+    def _fields(self) -> dict[str, object] | None:
+        """The numbers of one example in view; None where the grid is too small to hold one."""
+        if self._which == "line-totals":
+            return self._totals()
+        if self._which == "centre-mean":
+            return self._nine()
+        four = self._ends() if self._which == "ends" else self._corners()
+        if four is None:
+            return None
+        a, b, c, d = four
+        value = self.count.value
+        return {
+            **dict(zip("abcd", map(self.page.value, four), strict=True)),
+            "sum": self.page.amount(value(a) + value(d)),
+            "other": self.page.amount(value(b) + value(c)),
+            "step": self.page.jump,
+            "up": self.page.up(self.count.step),
+            "down": self.page.up(-self.count.step),
+        }
+
+    def _ends(self) -> tuple[int, int, int, int] | None:
+        last = self.grid.terms
+        return (1, 2, last - 1, last) if last >= 4 else None
+
+    def _corners(self) -> tuple[int, int, int, int] | None:
+        for row in range(1, self.grid.rows):
+            for column in range(1, self.grid.columns):
+                four = [self.grid.at(row + down, column + right) for down in (0, 1) for right in (0, 1)]
+                if None not in four:
+                    a, b, c, d = (n for n in four if n is not None)
+                    return a, b, c, d
+        return None
+
+    def _nine(self) -> dict[str, object] | None:
+        for row in range(2, self.grid.rows):
+            for column in range(2, self.grid.columns):
+                nine = [self.grid.at(row + down, column + right) for down in (-1, 0, 1) for right in (-1, 0, 1)]
+                middle = self.grid.at(row, column)
+                if None not in nine and middle is not None:
+                    total = sum((self.count.value(n) for n in nine if n is not None), Fraction(0))
+                    return {"mid": self.page.value(middle), "sum": self.page.amount(total)}
+        return None
+
+    def _totals(self) -> dict[str, object] | None:
+        along = str(self.claim.get("along", "row"))
+        full = self.grid.columns if along == "row" else self.grid.rows
+        lines = {self._number(line, along): line for line in self.grid.lines(along) if len(line) == full}
+        for i, line in sorted(lines.items()):
+            after = lines.get(i + 1)
+            if after is None:
+                continue
+            each = self.count.value(after[0]) - self.count.value(line[0])
+            x, y = (sum((self.count.value(n) for n in terms), Fraction(0)) for terms in (line, after))
+            return {
+                "line": self.tongue.lines[along].one,
+                "i": i,
+                "j": i + 1,
+                "x": self.page.amount(x),
+                "y": self.page.amount(y),
+                "k": len(line),
+                "each": self.page.difference(each),
+                "each_is_even": (y - x) == each * len(line),
+                **self.change(y - x),
+            }
+        return None
+
+    def _number(self, line: Sequence[int], along: str) -> int:
+        row, column = self.grid.place(line[0])
+        return row if along == "row" else column
+
+
+class Opposites(Telling):
+    """Pairs of counts at the same distance from zero, on either side."""
+
+    def _pairs(self) -> tuple[tuple[int, int], ...]:
+        claimed = self.claim.get("pairs")
+        if claimed is not None:
+            return tuple(claimed)
+        return self._real_pairs()
+
+    def _real_pairs(self) -> tuple[tuple[int, int], ...]:
+        total = 2 - 2 * self.count.start / self.count.step
+        if total.denominator != 1:
+            return ()
+        terms = self.grid.terms
+        return tuple((n, int(total) - n) for n in range(1, terms + 1) if n < total - n <= terms)
+
+    def _listed(self, pairs: Sequence[tuple[int, int]]) -> str:
+        return ", ".join(self.say("opposites.pair", a=self.page.value(a), b=self.page.value(b)) for a, b in pairs[:3])
+
+    def statement(self) -> str:
+        pairs = self._pairs()
+        return self.say("opposites.statement", pairs=self._listed(pairs) + (", ..." if len(pairs) > 3 else ""))
+
+    def _fields(self) -> dict[str, object]:
+        a, b = (self._pairs() or ((1, 1),))[-1 if self._seed % 2 else 0]
+        low, high = sorted((a, b), key=self.count.value)
+        value = self.page.value
+        far = self.page.difference(self.count.value(high))
+        return {"a": value(a), "b": value(b), "low": value(low), "high": value(high), "far": far}
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("opposites.core", **self._fields())
+
+    def evidence(self) -> Iterator[Line]:
+        return self.saying("opposites.evidence", **self._fields())
+
+    def reasons(self) -> Iterator[Line]:
+        return self.saying("opposites.reason", "opposites.reason-short", **self._fields())
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        other = self.count.position_of(-self.count.value(n))
+        if other is None:
+            return super().note()
+        low, high = sorted((n, other), key=self.count.value)
+        value = self.page.value
+        return self.say("opposites.note", until=value(n), low=value(low), high=value(high))
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        pairs = self._real_pairs()
+        if not pairs:
+            return self.say("no.opposites-none")
+        return self.say("no.opposites", pairs=self._listed(pairs) + (", ..." if len(pairs) > 3 else ""))

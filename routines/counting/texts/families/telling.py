@@ -1,0 +1,98 @@
+"""What every family tells about one of its claims on one page."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from zlib import crc32
+
+from ...claims import Claim
+from ..numbers import series
+from ..page import Page
+
+Line = Callable[[], str]
+
+
+@dataclass(frozen=True, slots=True)
+class Life:
+    """How long a claim holds: "always", "shown" or None (false), and the term with which it is false."""
+
+    holds: str | None = None
+    breaks_at: int | None = None
+
+
+class Telling(ABC):
+    """The phrases of one claim, without capitals and full stops; `words.py` puts them together by level.
+
+    Each method that gives several phrases gives the one that suits best first; nothing is worked out before it is
+    asked for.
+    """
+
+    name: str
+
+    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
+        self.page = page
+        self.grid = page.grid
+        self.count = page.count
+        self.tongue = page.tongue
+        self.claim = claim
+        self.life = life
+        get = claim.get
+        self._seed = crc32(
+            f"{page.seed}{claim.family}{get('along')}{get('place')}{get('part')}{get('direction')}"
+            f"{get('modulus')}{get('multiple')}{get('which')}".encode()
+        )
+
+    @abstractmethod
+    def statement(self) -> str:
+        """The teacher's line, as for a claim that never stops."""
+
+    @abstractmethod
+    def cores(self) -> Iterator[Line]:
+        """What a child says first."""
+
+    @abstractmethod
+    def evidence(self) -> Iterator[Line]:
+        """What a child points at."""
+
+    @abstractmethod
+    def reasons(self) -> Iterator[Line]:
+        """Why, in numbers."""
+
+    @abstractmethod
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        """What is there instead, when the claim is false."""
+
+    def note(self) -> str:
+        """What happens where the claim stops holding; empty if there is nothing exact to say."""
+        return self.say("note.plain", until=self.page.value(self.life.breaks_at)) if self.life.breaks_at else ""
+
+    def say(self, key: str, **fields: object) -> str:
+        """One phrase of the tongue, the same one for the same claim every time."""
+        variants = self.tongue.sentences[key]
+        return variants[self._seed % len(variants)].format(**fields)
+
+    def saying(self, *keys: str, **fields: object) -> Iterator[Line]:
+        """Every phrase under the keys, the chosen one of each key first."""
+        for key in keys:
+            variants = self.tongue.sentences[key]
+            first = self._seed % len(variants)
+            for template in variants[first:] + variants[:first]:
+                yield lambda template=template: template.format(**fields)  # type: ignore[misc]
+
+    def some(self, terms: Sequence[int]) -> str:
+        """Counts as a list that ends in "and"."""
+        return self.page.listing([self.page.value(n) for n in terms])
+
+    def change(self, value: Fraction) -> dict[str, str]:
+        """A difference with its direction, as fields of a phrase."""
+        return {"diff": self.page.difference(value), "more": self.page.more(value), "up": self.page.up(value)}
+
+    @staticmethod
+    def short_series(items: Sequence[str], most: int = 8) -> str:
+        """Items in a row, cut off where a line would not hold them."""
+        if len(items) <= most:
+            return series(items)
+        return series(items[: most - 2]) + (", ..." if all("," not in item for item in items) else "; ...")

@@ -1,0 +1,87 @@
+"""A telling put together for a level: the teacher's line, a child's words, the reason."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .families import Telling
+from .families.telling import Line
+from .words import REASON_LIMITS, STUDENT_BANDS, Words, capital, first_that_fits, sentence
+
+
+def words_of(telling: Telling) -> Words:
+    """Say a claim in words for the telling's page."""
+    return Words(
+        statement=capital(telling.statement() + until(telling)),
+        student_words=student_words(telling),
+        because=because(telling),
+    )
+
+
+def until(telling: Telling) -> str:
+    """Say where a claim ends (", until 100"); empty for what never does."""
+    n = telling.life.breaks_at
+    if n is None or telling.life.holds != "shown":
+        return ""
+    return telling.say("until", until=telling.page.value(n))
+
+
+def because(telling: Telling) -> str:
+    """Say the reason in numbers, with what happens at the end where the level has room for it."""
+    return first_that_fits(_because(telling), 1, REASON_LIMITS[telling.page.band])
+
+
+def _because(telling: Telling) -> Iterator[Line]:
+    note = telling.note()
+    if note:
+        for reason in telling.reasons():
+            yield lambda reason=reason: f"{sentence(reason())} {sentence(note)}"  # type: ignore[misc]
+            break
+    for reason in telling.reasons():
+        yield lambda reason=reason: sentence(reason())  # type: ignore[misc]
+
+
+def student_words(telling: Telling) -> str:
+    """Say it as a child of the page's level would."""
+    band = telling.page.band
+    return first_that_fits((_noticing, _shown, _reasoned, _tested)[band](telling), *STUDENT_BANDS[band])
+
+
+def _noticing(telling: Telling) -> Iterator[Line]:
+    """Levels 0 and 1: what is there."""
+    for core in telling.cores():
+        yield lambda core=core: sentence(core())  # type: ignore[misc]
+
+
+def _shown(telling: Telling) -> Iterator[Line]:
+    """Levels 2 and 3: what is there, and where to look."""
+    for evidence in telling.evidence():
+        for core in telling.cores():
+            yield lambda core=core, evidence=evidence: f"{sentence(core())} {sentence(evidence())}"  # type: ignore[misc]
+    yield from _noticing(telling)
+
+
+def _reasoned(telling: Telling) -> Iterator[Line]:
+    """Levels 4 and 5: what is there, and why; with an example where that is short."""
+    for reason in telling.reasons():
+        for core in telling.cores():
+            yield from telling.saying("student.reason", core=core(), Core=capital(core()), reason=reason())
+            for evidence in telling.evidence():
+                yield from telling.saying(
+                    "student.both", Core=capital(core()), reason=reason(), Evidence=capital(evidence())
+                )
+
+
+def _tested(telling: Telling) -> Iterator[Line]:
+    """Levels 6 and up: a conjecture, its reason, and where to test it."""
+    test = capital(_test(telling))
+    for reason in telling.reasons():
+        for core in telling.cores():
+            yield from telling.saying("student.test", core=core(), reason=reason(), Test=test)
+
+
+def _test(telling: Telling) -> str:
+    dies = telling.life.breaks_at
+    n = dies or telling.grid.terms + 10 + len(telling.page.jump)
+    key = "test.dies" if dies else "test.further"
+    return telling.say(key, nth=telling.tongue.nth(n), v=telling.page.value(n))

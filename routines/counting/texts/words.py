@@ -1,0 +1,50 @@
+"""What a pattern is called in words, and how many words suit a level."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+# Words a child of that level strings together, and the most a reason may take: K-1, 2-3, 4-5, 6 and up.
+STUDENT_BANDS = ((6, 14), (12, 25), (15, 35), (15, 45))
+REASON_LIMITS = (14, 25, 35, 45)
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A pattern in words: a line for the teacher, what a child may say, and the reason in numbers."""
+
+    statement: str
+    student_words: str
+    because: str
+
+
+def band_of(level: int) -> int:
+    """Say which of the four level bands a level belongs to: 0 for K-1, 1 for 2-3, 2 for 4-5, 3 above.
+
+    >>> [band_of(level) for level in range(9)]
+    [0, 0, 1, 1, 2, 2, 3, 3, 3]
+    """
+    return min(level // 2, 3)
+
+
+def sentence(text: str) -> str:
+    """Begin with a capital and end with a full stop, unless it ends in dots already."""
+    return capital(text) if text.endswith(".") else capital(text) + "."
+
+
+def capital(text: str) -> str:
+    """Begin with a capital letter; a number at the front stays as it is."""
+    return text[:1].upper() + text[1:]
+
+
+def first_that_fits(candidates: Iterable[Callable[[], str]], least: int, most: int) -> str:
+    """Take the first candidate of `least` to `most` words, or the one that misses by the fewest words."""
+    closest, missed = "", 10**6
+    for make in candidates:
+        text = make()
+        length = text.count(" ") + 1
+        if least <= length <= most:
+            return text
+        miss = least - length if length < least else length - most
+        if miss < missed:
+            closest, missed = text, miss
+    return closest
