@@ -15,6 +15,16 @@ urlpatterns = [
     # plan
     path("plans/", plan.my_plans, name="my_plans"),
     path("plans/new/", plan.new, name="plan_new"),
+    path("plans/preview/", plan.preview, name="plan_preview"),
+    path("plans/new/<uuid:key>/", plan.edit, name="plan_edit"),
+    path("plans/new/<uuid:key>/draft/", plan.draft, name="plan_draft"),
+    path("plans/new/<uuid:key>/drop/", plan.drop_draft, name="plan_drop"),
+    path("plans/new/<uuid:key>/change/", plan.change, name="plan_change"),
+    path("routines/<int:pk>/edit/", plan.edit, name="plan_edit"),
+    path("routines/<int:pk>/edit/draft/", plan.draft, name="plan_draft"),
+    path("routines/<int:pk>/edit/drop/", plan.drop_draft, name="plan_drop"),
+    path("routines/<int:pk>/edit/change/", plan.change, name="plan_change"),
+    path("routines/<int:pk>/edit/merge/", plan.merge, name="plan_merge"),
     # lessons
     path("routines/<int:pk>/taught/", lessons.taught, name="lesson_taught"),
     path("lessons/", lessons.lessons, name="lessons"),

@@ -1,0 +1,205 @@
+"""The plan form: small forms that together read one plan, each wrong part with its own sentence."""
+
+import json
+from functools import cached_property
+from typing import Any
+
+from django import forms
+from django.utils.datastructures import MultiValueDict
+
+from grade_bands.models import Area, Grade
+from routines.counting import Claim, CountError
+from routines.facts import area_of
+from routines.forms.plan_count import CountForm
+from routines.forms.plan_fields import choice, sentence, short_text
+from routines.forms.plan_rows import Row, read_rows
+from routines.forms.plan_typed import Typed, claim_text, only
+from routines.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, PlanError, Story, Target
+
+LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
+
+
+class AboutForm(forms.Form):
+    title = short_text("Title", TITLE_LIMIT)
+    grade = choice("Grade", [])
+    area = choice("Area", [("", "as the count says"), *Area.choices], required=False)
+    language = choice("Language", LANGUAGES.items())
+    story_text = sentence(
+        "Story", TEXT_LIMIT, rows=2, placeholder="Crates stand in a row, each 3 lb 8 oz heavier than the last …"
+    )
+    story_group = short_text("Each count is", 40, placeholder="crate")
+    story_goal = short_text("Until", 40, placeholder="21 lb")
+    landmark = short_text("Landmark", 40)
+    standards = short_text("Standards", 600, placeholder="3.OA.D.9, 3.NBT.A.2")
+    notes = sentence("Notes to yourself and colleagues", TEXT_LIMIT, rows=2)
+
+    def __init__(self, typed: MultiValueDict, grades: list[Grade]) -> None:
+        super().__init__(typed)
+        self.fields["grade"].choices = [(grade.name, f"Grade {grade.name}") for grade in grades]
+
+    def clean_title(self) -> str:
+        return " ".join(self.cleaned_data["title"].split())
+
+    def clean_standards(self) -> tuple[str, ...]:
+        codes = [code.strip() for code in self.cleaned_data["standards"].replace(";", ",").split(",")]
+        kept = tuple(dict.fromkeys(code for code in codes if code))
+        if any(len(code) > 60 for code in kept) or len(kept) > LIST_LIMIT:
+            raise forms.ValidationError("Write the codes with commas between them.")
+        return kept
+
+
+class PlanForm:
+    """Reads typed fields. `reading` is the plan as far as it can be read, `plan()` the whole of it, ready to be saved."""
+
+    def __init__(self, typed: Typed, *, grades: list[Grade], for_saving: bool = False) -> None:
+        self.typed = typed
+        self.grades = grades
+        data = MultiValueDict(typed)
+        self.about = AboutForm(data, grades)
+        self.count = CountForm(data, language=only(typed, "language", "en"), for_saving=for_saving)
+        self.expected: list[Row] = read_rows(typed, "expected")
+        self.stops: list[Row] = read_rows(typed, "stops")
+        self.next: list[Row] = read_rows(typed, "next")
+        self.count.is_valid()
+        self._settle_rows()
+        self.wrong_parts: list[str] = []
+
+    def _settle_rows(self) -> None:
+        """What rows need to know of the count: its style, and how many counts there are."""
+        typed = self.count.count_typed
+        if typed is None:
+            return
+        for row in self.next:
+            same_kind = only(self.typed, row.add_prefix("kind")) == typed.kind
+            row.style = dict(typed.style) if same_kind else self.marks(typed.style)
+        for row in self.stops:
+            after = row.cleaned_data.get("after") if row.has_changed() and not row.errors.get("after") else None
+            if after and after > typed.terms:
+                row.add_error("after", f"There are {typed.terms} counts; stop after one of them.")
+
+    @staticmethod
+    def marks(style: Any) -> dict[str, Any]:
+        """The part of a style that belongs to the place rather than to the number kind."""
+        return {name: style[name] for name in ("decimal_mark", "thousands", "currency", "language") if name in style}
+
+    # What is typed, read
+
+    @property
+    def grid(self):
+        return self.count.grid
+
+    @property
+    def level(self) -> int:
+        named = {grade.name: grade.level for grade in self.grades}
+        return named.get(only(self.typed, "grade"), 3)
+
+    @cached_property
+    def targets(self) -> tuple[Target, ...]:
+        """The ticked patterns. A tick box that holds no claim is left out."""
+        words = dict(zip(self.typed.get("words_of", []), self.typed.get("words", []), strict=False))
+        found = []
+        for text in dict.fromkeys(self.typed.get("target", [])):
+            claim = read_claim(text)
+            if claim is not None:
+                found.append(Target(claim.as_dict(), words.get(text, "").strip()[:SENTENCE_LIMIT]))
+        return tuple(found)
+
+    @property
+    def lit_claims(self) -> list[Claim] | None:
+        """The patterns asked to be lit; None where nothing was asked yet."""
+        if "lit" not in self.typed:
+            return None
+        return [claim for text in self.typed["lit"] if (claim := read_claim(text)) is not None]
+
+    @property
+    def proposed_area(self) -> str:
+        return area_of(self.grid.count) if self.grid else "whole"
+
+    def proposed_title(self, best_statement: str = "") -> str:
+        """The title a plan gets when none is written: what is to be seen, or else the count."""
+        if best_statement and len(best_statement) <= TITLE_LIMIT:
+            return best_statement
+        if self.grid is None:
+            return ""
+        count = self.grid.count
+        way = "By" if count.step > 0 else "Back by"
+        return f"{way} {count.difference_text(count.step)} from {count.text(1)}"[:TITLE_LIMIT]
+
+    @cached_property
+    def reading(self) -> Plan | None:
+        """The plan without the rows that cannot be read yet; None without a readable count."""
+        if self.count.count_typed is None or self.count.fold is None:
+            return None
+        self.about.is_valid()
+        about = self.about.cleaned_data
+        stops = [row.read() for row in self.stops if row.is_kept]
+        return Plan(
+            title=about.get("title") or self.proposed_title(),
+            grade=about.get("grade", ""),
+            area=about.get("area") or self.proposed_area,
+            count=self.count.count_typed,
+            fold=self.count.fold,
+            language=about.get("language", "en"),
+            story=Story(about.get("story_text", ""), about.get("story_group", ""), about.get("story_goal", "")),
+            landmark=about.get("landmark", ""),
+            targets=self.targets,
+            expected=tuple(row.read() for row in self.expected if row.is_kept),
+            stops=tuple(sorted(stops, key=lambda stop: stop.after)),
+            next_counts=tuple(row.read() for row in self.next if row.is_kept),
+            standards=tuple(about.get("standards", ())),
+            notes=about.get("notes", ""),
+        )
+
+    # Whether it can be saved
+
+    def is_valid(self) -> bool:
+        parts: list[forms.Form] = [self.about, self.count, *self.expected, *self.stops, *self.next]
+        wrong = [part for part in parts if not part.is_valid()]
+        if self.count.grid is not None:
+            for name in ("landmark", "story_goal"):
+                self._check_value(name)
+        if wrong or self.about.errors or self.reading is None:
+            return False
+        try:
+            Plan.from_dict(self.reading.as_dict())
+        except PlanError as error:
+            self.wrong_parts.append(str(error))
+            return False
+        return True
+
+    def _check_value(self, name: str) -> None:
+        typed = self.about.cleaned_data.get(name)
+        if typed:
+            try:
+                self.count.grid.count.read(typed)
+            except CountError as error:
+                self.about.add_error(name, str(error))
+
+    def plan(self, best_statement: str = "") -> Plan:
+        """The plan to save. Call `is_valid` first."""
+        title = self.about.cleaned_data["title"] or self.proposed_title(best_statement)
+        return self.reading.changed(title=title)
+
+    def first_wrong(self) -> str:
+        """The id of the first field with a sentence beside it, to lead there."""
+        for part in (self.about, self.count, *self.stops, *self.expected, *self.next):
+            for name in part.errors:
+                if name in part.fields:
+                    return part[name].id_for_label
+        return "id_start"
+
+    def how_many_wrong(self) -> int:
+        parts = (self.about, self.count, *self.expected, *self.stops, *self.next)
+        return sum(len(part.errors) for part in parts) + len(self.wrong_parts)
+
+
+def read_claim(text: str) -> Claim | None:
+    """The claim in a tick box; None for a text that is none."""
+    try:
+        return Claim.from_dict(json.loads(text))
+    except (ValueError, TypeError, RecursionError):
+        return None
+
+
+def text_of_claim(claim: Claim) -> str:
+    return claim_text(claim.as_dict())

@@ -1,0 +1,132 @@
+"""What one button changes in a typed plan: a row more or less, another fold, another count. Each can be undone."""
+
+import json
+from dataclasses import dataclass
+from typing import Any
+
+from routines.forms.plan_typed import COUNT, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
+
+SECTION_WORDS = {"expected": "answer", "stops": "stop", "next": "next count"}
+NEW_ROWS: dict[str, dict[str, object]] = {
+    "expected": {"sort": "own"},
+    "stops": {"think": 20, "partner": 60, "share": 90},
+    "next": {"outcome": "as-planned", "terms": 20, "line_length": 5, "fill": "across"},
+}
+
+
+class UnknownChange(ValueError):
+    """A button that this page does not have."""
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it."""
+
+    typed: Typed
+    parts: tuple[str, ...]
+    step: dict[str, Any] | None
+    focus: str = ""
+
+
+def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Change:
+    """asked: what the button says, such as "stops.add", "stops.remove.2", "fold {...}". Raises UnknownChange."""
+    what, _, given = asked.partition(" ")
+    if what == "undo":
+        return _undone(typed, steps)
+    if what in ("fold", "count"):
+        return _another_count(typed, what, _values(given))
+    section, _, verb = what.partition(".")
+    if section in ROWS and verb == "add":
+        return _row_added(typed, section, _values(given) if given else {})
+    if section in ROWS and verb.startswith("remove."):
+        return _row_removed(typed, section, verb.removeprefix("remove."))
+    if section == "standards" and verb == "add":
+        return _standard_added(typed, given)
+    raise UnknownChange(asked)
+
+
+def _values(given: str) -> dict[str, Any]:
+    try:
+        values = json.loads(given)
+    except (ValueError, RecursionError) as error:
+        raise UnknownChange(given) from error
+    if not isinstance(values, dict) or not all(isinstance(value, str | int) for value in values.values()):
+        raise UnknownChange(given)
+    return values
+
+
+def _step(typed: Typed, section: str, said: str) -> dict[str, Any]:
+    """Remembers a section's fields as they were."""
+    fields = {name: texts for name, texts in typed.items() if _belongs(name, section)}
+    return {"section": section, "said": said, "fields": fields}
+
+
+def _belongs(name: str, section: str) -> bool:
+    if section == "count":
+        return name in COUNT or name.startswith("style-")
+    return name == section or name.startswith(f"{section}-")
+
+
+def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
+    if not steps:
+        return Change(typed, (), None)
+    step = steps.pop()
+    section = step.get("section", "")
+    kept = {name: texts for name, texts in typed.items() if not _belongs(name, section)}
+    return Change({**kept, **step.get("fields", {})}, (section,), None)
+
+
+def _another_count(typed: Typed, what: str, values: dict[str, Any]) -> Change:
+    names = ("line_length", "fill", "lead") if what == "fold" else COUNT
+    changed = {**typed, **{name: [str(values[name])[:40]] for name in names if name in values}}
+    said = "The fold was changed." if what == "fold" else "The count was changed."
+    return Change(changed, ("count",), _step(typed, "count", said))
+
+
+def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
+    row = {**NEW_ROWS[section], **{name: value for name, value in values.items() if name in ROWS[section]}}
+    if section == "next" and "kind" not in values:
+        row["kind"] = only(typed, "kind", "whole")
+    if section == "stops" and "after" not in values:
+        row["after"] = next_stop(typed)
+    changed = dict(typed)
+    number = add_row(changed, section, **row)
+    if section == "stops" and values:
+        changed = in_counting_order(changed)
+        number = -1
+    first = {"expected": "words", "stops": "question", "next": "why"}[section]
+    focus = f"id_{section}-{number}-{first}" if not values else ""
+    return Change(changed, (section,), _step(typed, section, f"A {SECTION_WORDS[section]} was added."), focus)
+
+
+def next_stop(typed: Typed) -> int:
+    """A place for one more stop: a line further than the last one, the end at most."""
+    length, terms = (
+        int(text) if text.isdecimal() else 5 for text in (only(typed, "line_length"), only(typed, "terms"))
+    )
+    places = [int(row["after"]) for row in rows(typed, "stops") if row["after"].isdecimal()]
+    return max(1, min(max(places, default=length) + length, terms))
+
+
+def in_counting_order(typed: Typed) -> Typed:
+    """Stops by the count after which they come; those that cannot be read yet stay last."""
+    listed = sorted(rows(typed, "stops"), key=lambda row: int(row["after"]) if row["after"].isdecimal() else 10**6)
+    return with_rows(typed, "stops", listed)
+
+
+def _row_removed(typed: Typed, section: str, number: str) -> Change:
+    numbers = row_numbers(typed, section)
+    if not number.isdecimal() or int(number) not in numbers:
+        return Change(typed, (section,), None)
+    kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != int(number)]
+    said = f"The {SECTION_WORDS[section]} was taken out."
+    return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
+
+
+def _standard_added(typed: Typed, code: str) -> Change:
+    codes = [part.strip() for part in only(typed, "standards").split(",") if part.strip()]
+    if code and code not in codes:
+        codes.append(code[:60])
+    return Change(
+        {**typed, "standards": [", ".join(codes)]}, ("standards",), _step(typed, "standards", "A standard was added.")
+    )

@@ -1,0 +1,10 @@
+"""The plan page: writing a count, seeing what its fold shows, and saving it."""
+
+from .changing import change
+from .keeping import draft, drop_draft
+from .live import preview
+from .merging import merge
+from .mine import my_plans
+from .page import edit, new
+
+__all__ = ["change", "draft", "drop_draft", "edit", "merge", "my_plans", "new", "preview"]

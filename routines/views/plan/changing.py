@@ -1,0 +1,41 @@
+"""Buttons that change the typed plan: add and take out rows, take a suggestion, another fold, undo."""
+
+from uuid import UUID
+
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.utils import timezone
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from routines.forms.plan import PlanForm
+from routines.forms.plan_changes import UnknownChange, apply_change
+from routines.forms.plan_typed import clean_typed
+from routines.requests import wants_fragment
+
+from .desk import open_desk
+from .page import page_context
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """Change the typed plan, keep it, and show the parts that changed; without scripts, the page."""
+    desk = open_desk(request, pk, key)
+    try:
+        changed = apply_change(clean_typed(request.POST), request.POST.get("change", ""), desk.steps)
+    except UnknownChange as error:
+        raise Http404 from error
+    desk.keep(changed.typed, changed.step)
+    if not wants_fragment(request):
+        anchor = changed.focus or (f"part-{changed.parts[0]}" if changed.parts else "")
+        return redirect(desk.url("plan_edit") + (f"#{anchor}" if anchor else ""))
+    form = PlanForm(changed.typed, grades=desk.grades)
+    context = {
+        **page_context(desk, form),
+        "parts": changed.parts,
+        "focus": changed.focus,
+        "kept_at": timezone.now(),
+        "oob": True,
+    }
+    return render(request, "routines/_plan_changed.html", context)

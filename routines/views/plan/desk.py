@@ -1,0 +1,123 @@
+"""The plan a person is writing: a routine she may edit, or a new one known by the key of its draft."""
+
+from dataclasses import dataclass, field
+from typing import Any
+from uuid import UUID
+
+from django.core.exceptions import PermissionDenied
+from django.db import transaction
+from django.http import Http404, HttpRequest
+from django.shortcuts import get_object_or_404
+from django.urls import reverse
+
+from accounts.models import School, User
+from grade_bands.models import Grade
+from routines.actions.plans import keep_draft
+from routines.forms.plan_typed import Typed, only, read_typed, typed_from
+from routines.models import PlanDraft, Routine, RoutineVersion
+
+STEPS_KEPT = 10
+
+
+@dataclass
+class Desk:
+    """`draft` is what autosave kept, `steps` the changes that can be undone, newest last."""
+
+    user: User
+    school: School
+    grades: list[Grade]
+    routine: Routine | None = None
+    key: UUID | None = None
+    draft: PlanDraft | None = None
+    steps: list[dict[str, Any]] = field(default_factory=list)
+
+    @property
+    def kwargs(self) -> dict[str, Any]:
+        return {"pk": self.routine.pk} if self.routine else {"key": self.key}
+
+    def url(self, name: str) -> str:
+        return reverse(name, kwargs=self.kwargs)
+
+    @property
+    def kept_typed(self) -> Typed:
+        return read_typed(self.draft.fields.get("typed")) if self.draft else {}
+
+    def typed(self) -> Typed:
+        """What the form holds when the page opens: the draft, else the saved plan, else a fresh sheet."""
+        if self.kept_typed:
+            return self.kept_typed
+        if self.routine:
+            version = self.routine.current_version
+            return {**typed_from(version.read_plan()), "based_on": [str(version.number)]}
+        return fresh_sheet(self.user, self.school, self.grades)
+
+    def based_on(self, typed: Typed) -> RoutineVersion | None:
+        """The version this text was started from."""
+        number = only(typed, "based_on")
+        if self.routine is None or not number.isdecimal() or len(number) > 6:
+            return None
+        current = self.routine.current_version
+        return current if str(current.number) == number else self.routine.versions.filter(number=int(number)).first()
+
+    @transaction.atomic
+    def keep(self, typed: Typed, step: dict[str, Any] | None = None) -> None:
+        """Keep what is typed; `step` says how to undo the change that was just made."""
+        if step is not None:
+            self.steps = [*self.steps, step][-STEPS_KEPT:]
+        fields = {"typed": typed, "steps": self.steps}
+        self.draft = keep_draft(
+            by=self.user, fields=fields, routine=self.routine, key=self.key, based_on=self.based_on(typed)
+        )
+
+
+def open_desk(request: HttpRequest, pk: int | None, key: UUID | None) -> Desk:
+    """404 for a plan one may not see or another's draft, 403 for one that may be seen but not edited."""
+    desk = Desk(request.user, request.school, list(Grade.objects.all()), key=key)
+    if pk is not None:
+        desk.routine = get_object_or_404(
+            Routine.objects.visible_to(request.user)
+            .select_related("current_version", "owner", "grade")
+            .prefetch_related("co_authors"),
+            pk=pk,
+        )
+        if not desk.routine.may_edit(request.user):
+            raise PermissionDenied
+        desk.draft = PlanDraft.objects.of(request.user).filter(routine=desk.routine).first()
+    else:
+        desk.draft = PlanDraft.objects.filter(key=key).first()
+        if desk.draft and (desk.draft.person_id != request.user.pk or desk.draft.routine_id):
+            raise Http404
+    if desk.draft:
+        steps = desk.draft.fields.get("steps", [])
+        desk.steps = steps if isinstance(steps, list) else []
+    return desk
+
+
+def fresh_sheet(user: User, school: School, grades: list[Grade]) -> Typed:
+    """An empty plan in the habits of the school, for the grade this person teaches."""
+    taught = Grade.objects.taught_by(user).first()
+    grade = taught or (grades[0] if grades else None)
+    return {
+        "grade": [grade.name if grade else ""],
+        "language": ["en"],
+        "kind": ["whole"],
+        "start": [""],
+        "step": [""],
+        "terms": ["25"],
+        "line_length": ["5"],
+        "fill": ["across"],
+        "lead": ["0"],
+        **school_marks(school),
+    }
+
+
+def school_marks(school: School) -> Typed:
+    """The school's marks, currency and clock, as far as they differ from the engine's own habit."""
+    marks: Typed = {"style-currency": [school.currency]}
+    if school.decimal_mark == ",":
+        marks["style-decimal_mark"] = [","]
+    if school.thousands != ("." if school.decimal_mark == "," else ","):
+        marks["style-thousands"] = [school.thousands or "none"]
+    if school.clock == School.Clock.TWENTY_FOUR:
+        marks["style-clock"] = ["24"]
+    return marks

@@ -1,0 +1,53 @@
+"""Autosave: what is typed is kept as the person's draft, readable or not."""
+
+from uuid import UUID
+
+from django.contrib import messages
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.utils import timezone
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from routines.forms.plan import PlanForm
+from routines.forms.plan_typed import Typed, clean_typed
+from routines.models import PlanDraft
+from routines.requests import wants_fragment
+
+from .desk import Desk, open_desk
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
+    desk = open_desk(request, pk, key)
+    typed = clean_typed(request.POST)
+    if is_as_saved(desk, typed):
+        PlanDraft.objects.of(request.user).filter(routine=desk.routine).delete()
+    else:
+        desk.keep(typed)
+    if wants_fragment(request):
+        return render(request, "routines/_plan_kept.html", {"kept_at": timezone.now()})
+    return redirect(desk.url("plan_edit"))
+
+
+def is_as_saved(desk: Desk, typed: Typed) -> bool:
+    """True when the text says just what the current version says: then there is nothing to keep."""
+    if desk.routine is None:
+        return False
+    form = PlanForm(typed, grades=desk.grades, for_saving=True)
+    return form.is_valid() and form.plan().as_dict() == desk.routine.current_version.plan
+
+
+@require_POST
+def drop_draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """Let go of what is typed: back to the saved plan, or, for a plan never saved, to one's plans."""
+    desk = open_desk(request, pk, key)
+    if desk.draft:
+        desk.draft.delete()
+    if desk.routine:
+        messages.success(request, "This is the saved plan again.")
+        return redirect(desk.url("plan_edit"))
+    messages.success(request, "The unfinished plan is gone.")
+    return redirect("my_plans")

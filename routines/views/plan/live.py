@@ -1,0 +1,138 @@
+"""What follows from the typed count, anew after each pause in typing: strip, grid, patterns, timeline."""
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import cached_property
+
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from grade_bands.models import Grade
+from routines.counting import Claim, Pattern
+from routines.facts import count_in_words
+from routines.forms.plan import PlanForm, text_of_claim
+from routines.forms.plan_typed import clean_typed, only
+from routines.requests import wants_fragment
+from routines.shown_plan import ShownPattern, ShownPlan
+
+SHOWN_AT_FIRST = 5
+MOST_LIT = 2
+
+
+@dataclass(frozen=True, slots=True)
+class FoundRow:
+    """A pattern in the list, with what its boxes send: `value` is the claim as text."""
+
+    key: str
+    value: str
+    pattern: Pattern
+    target: bool
+    lit: bool
+
+
+class LivePlan:
+    """Reads the form once; each picture is drawn when the template asks for it."""
+
+    def __init__(self, form: PlanForm, lit_before: Collection[str] = ()) -> None:
+        self.form = form
+        self.lit_before = lit_before
+        self.grid = form.grid
+        self.plan = form.reading
+
+    @cached_property
+    def shown(self) -> ShownPlan:
+        return ShownPlan(self.plan, self.form.level)
+
+    @cached_property
+    def lit(self) -> list[ShownPattern]:
+        """The patterns to light, two at most: those asked for, else the best two of this fold."""
+        asked = self.form.lit_claims
+        if asked is None:
+            return self.shown.best_two
+        found = [item for claim in asked if (item := self._find(claim))]
+        if asked and not found:
+            return self.shown.best_two
+        while len(found) > MOST_LIT:
+            found.remove(self._least_wanted(found))
+        return found
+
+    def _find(self, claim: Claim) -> ShownPattern | None:
+        for same in (lambda other: other == claim, lambda other: same_subject(other, claim)):
+            for item in self.shown.patterns:
+                if same(item.pattern.claim):
+                    return item
+        return None
+
+    def _least_wanted(self, found: list[ShownPattern]) -> ShownPattern:
+        """Which light goes out when a third one is lit: one that holds as the new one does, else the oldest."""
+        new = [item for item in found if text_of_claim(item.pattern.claim) not in self.lit_before]
+        newest = new[0] if new else found[-1]
+        others = [item for item in found if item is not newest]
+        return next((item for item in others if item.pattern.holds == newest.pattern.holds), others[0])
+
+    @cached_property
+    def found(self) -> list[FoundRow]:
+        lit = {item.key for item in self.lit}
+        return [
+            FoundRow(item.key, text_of_claim(item.pattern.claim), item.pattern, item.target, item.key in lit)
+            for item in self.shown.patterns
+        ]
+
+    @property
+    def first_found(self) -> list[FoundRow]:
+        return [row for at, row in enumerate(self.found) if at < SHOWN_AT_FIRST or row.target or row.lit]
+
+    @property
+    def more_found(self) -> list[FoundRow]:
+        first = {row.key for row in self.first_found}
+        return [row for row in self.found if row.key not in first]
+
+    @property
+    def lit_patterns(self) -> tuple[Pattern, ...]:
+        return tuple(item.pattern for item in self.lit)
+
+    @cached_property
+    def in_words(self) -> str:
+        return count_in_words(self.grid)
+
+    @property
+    def last(self) -> str:
+        count = self.grid.count
+        return count.text(count.terms)
+
+    @cached_property
+    def best_statement(self) -> str:
+        best = self.shown.best_two
+        return best[0].pattern.statement if best else ""
+
+    @property
+    def proposed_title(self) -> str:
+        return self.form.proposed_title(self.best_statement) if self.grid else ""
+
+
+def same_subject(one: Claim, other: Claim) -> bool:
+    """Two claims about the same thing, as it may look in two folds: the tens, the tens digit, what is below."""
+    names = ("place", "part", "multiple", "modulus", "direction", "which", "along")
+    return one.family == other.family and all(one.get(name) == other.get(name) for name in names)
+
+
+def live_context(form: PlanForm, lit_before: Collection[str] = ()) -> dict:
+    return {"form": form, "live": LivePlan(form, lit_before)}
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def preview(request: HttpRequest) -> HttpResponse:
+    """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why."""
+    typed = clean_typed(request.POST)
+    form = PlanForm(typed, grades=list(Grade.objects.all()))
+    context = {
+        **live_context(form, request.POST.getlist("lit_before")),
+        "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
+        "oob": True,
+        "minutes": form.reading.minutes() if form.reading else None,
+    }
+    page = "routines/_plan_live.html" if wants_fragment(request) else "routines/plan_preview.html"
+    return render(request, page, context, status=422 if form.count.errors else 200)

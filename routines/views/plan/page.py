@@ -1,0 +1,99 @@
+"""The plan page itself, and saving from it."""
+
+from typing import Any
+from uuid import UUID, uuid4
+
+from django.contrib import messages
+from django.db import transaction
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.urls import reverse
+from django.views.decorators.http import require_http_methods, require_safe
+
+from routines.actions.plans import StaleSave, save_version, start_routine
+from routines.forms.plan import PlanForm
+from routines.forms.plan_typed import clean_typed
+from routines.models import PlanDraft, Routine
+
+from .desk import Desk, open_desk
+from .live import LivePlan, live_context
+from .merging import merge_context
+
+# What a teacher may want to do with the plan right after saving it.
+LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
+PREFILLED = ("kind", "start", "step", "terms", "line_length", "fill", "lead", "grade", "area", "title", "standards")
+
+
+@require_safe
+def new(request: HttpRequest) -> HttpResponse:
+    """A fresh sheet with an address of its own, so that reload and Back find what was typed there."""
+    address = reverse("plan_edit", kwargs={"key": uuid4()})
+    asked = request.GET.urlencode()
+    return redirect(f"{address}?{asked}" if asked else address)
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+def edit(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    desk = open_desk(request, pk, key)
+    if request.method == "POST":
+        return _save(request, desk)
+    typed = desk.typed()
+    if not desk.draft and not desk.routine:
+        typed |= {name: [request.GET[name][:200]] for name in PREFILLED if request.GET.get(name)}
+    form = PlanForm(typed, grades=desk.grades)
+    return render(request, "routines/plan.html", page_context(desk, form))
+
+
+def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
+    routine = desk.routine
+    return {
+        "section": "plans",
+        "desk": desk,
+        "routine": routine,
+        "undo": desk.steps[-1]["said"] if desk.steps else "",
+        "kept_at": desk.draft.kept_at if desk.draft else None,
+        "minutes": form.reading.minutes() if form.reading else None,
+        "edit_url": desk.url("plan_edit"),
+        "draft_url": desk.url("plan_draft"),
+        "change_url": desk.url("plan_change"),
+        "drop_url": desk.url("plan_drop"),
+        "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
+        **live_context(form),
+    }
+
+
+def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
+    typed = clean_typed(request.POST)
+    form = PlanForm(typed, grades=desk.grades, for_saving=True)
+    if not form.is_valid():
+        desk.keep(typed)
+        context = {**page_context(desk, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
+        return render(request, "routines/plan.html", context, status=422)
+    plan = form.plan(LivePlan(form).best_statement)
+    try:
+        routine = save_plan(desk, plan, desk.based_on(typed))
+    except StaleSave as stale:
+        desk.keep(typed)
+        return render(request, "routines/plan_merge.html", merge_context(desk, plan, stale.theirs), status=409)
+    asked = request.POST.get("do", "save")
+    if asked == "share" and routine.status == Routine.Status.DRAFT and routine.is_author(request.user):
+        routine.share()
+        messages.success(request, f"“{routine.title}” is in the bank. Every colleague can read, copy and teach it.")
+        return redirect("routine", pk=routine.pk)
+    if asked in LEADS_TO:
+        return redirect(LEADS_TO[asked], pk=routine.pk)
+    messages.success(request, f"Saved as version {routine.current_version.number}.")
+    return redirect("plan_edit", pk=routine.pk)
+
+
+@transaction.atomic
+def save_plan(desk: Desk, plan, based_on) -> Routine:
+    """Save as the routine's next version, or as a new routine. Raises StaleSave."""
+    if desk.routine:
+        version = save_version(routine=desk.routine, plan=plan, based_on=based_on, by=desk.user)
+        desk.routine.refresh_from_db()
+        desk.routine.current_version = version
+        return desk.routine
+    routine = start_routine(plan=plan, by=desk.user)
+    PlanDraft.objects.of(desk.user).filter(key=desk.key).delete()
+    return routine

@@ -1,0 +1,87 @@
+"""Autosave: the draft comes back as it was typed."""
+
+from uuid import uuid4
+
+import pytest
+from django.urls import reverse
+
+from routines.models import PlanDraft
+from tests.routines.plan_sheets import saved_plan, sheet, stop_fields
+
+pytestmark = pytest.mark.django_db
+
+HTMX = {"HTTP_HX_REQUEST": "true"}
+
+
+def test_a_new_plan_is_kept_and_comes_back(owner, visit):
+    client, key = visit(owner), uuid4()
+    answer = client.post(reverse("plan_draft", kwargs={"key": key}), sheet(start="2/", notes="half a thought"), **HTMX)
+    assert answer.status_code == 200
+    assert answer.content.decode().strip().startswith("kept ")
+    page = client.get(reverse("plan_edit", kwargs={"key": key})).content.decode()
+    assert 'value="2/"' in page
+    assert "half a thought" in page
+
+
+def test_without_scripts_keeping_shows_the_page_again(owner, visit):
+    key = uuid4()
+    answer = visit(owner).post(reverse("plan_draft", kwargs={"key": key}), sheet())
+    assert answer["Location"] == reverse("plan_edit", kwargs={"key": key})
+
+
+def test_changes_to_a_saved_plan_are_kept_beside_it(owner, visit):
+    routine = saved_plan(owner)
+    client = visit(owner)
+    client.post(reverse("plan_draft", kwargs={"pk": routine.pk}), sheet(title="Not saved yet", based_on="1"), **HTMX)
+    assert "Not saved yet" in client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+    routine.refresh_from_db()
+    assert routine.title == "Fours from twenty"
+    assert PlanDraft.objects.get().based_on == routine.current_version
+
+
+def test_a_text_equal_to_the_saved_plan_is_no_draft(owner, visit):
+    routine = saved_plan(owner)
+    same = sheet(based_on="1", area="whole", **stop_fields(0, 12, "What will stand under 64?"))
+    visit(owner).post(reverse("plan_draft", kwargs={"pk": routine.pk}), same, **HTMX)
+    assert not PlanDraft.objects.exists()
+
+
+def test_each_author_keeps_a_draft_of_her_own(owner, co_author, visit):
+    routine = saved_plan(owner)
+    routine.co_authors.add(co_author)
+    address = reverse("plan_draft", kwargs={"pk": routine.pk})
+    visit(owner).post(address, sheet(title="Owner’s words", based_on="1"), **HTMX)
+    visit(co_author).post(address, sheet(title="Co-author’s words", based_on="1"), **HTMX)
+    page = visit(owner).get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+    assert "Owner’s words" in page
+    assert "Co-author’s words" not in page
+
+
+def test_letting_go_of_changes_brings_the_saved_plan_back(owner, visit):
+    routine = saved_plan(owner)
+    client = visit(owner)
+    client.post(reverse("plan_draft", kwargs={"pk": routine.pk}), sheet(title="Not wanted", based_on="1"), **HTMX)
+    client.post(reverse("plan_drop", kwargs={"pk": routine.pk}))
+    assert "Not wanted" not in client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+
+
+def test_a_signed_out_autosave_leaves_the_page_and_says_what_to_do(owner, signed_out):
+    routine = saved_plan(owner)
+    answer = signed_out.post(reverse("plan_draft", kwargs={"pk": routine.pk}), sheet(based_on="1"), **HTMX)
+    assert answer.status_code == 401
+    assert answer["HX-Retarget"] == "#main"
+    assert not PlanDraft.objects.exists()
+
+
+def test_only_the_plans_own_fields_are_kept(owner, visit):
+    key = uuid4()
+    visit(owner).post(reverse("plan_draft", kwargs={"key": key}), sheet(hostile="x", csrfmiddlewaretoken="t"), **HTMX)
+    assert {"hostile", "csrfmiddlewaretoken"}.isdisjoint(PlanDraft.objects.get().fields["typed"])
+
+
+def test_control_characters_and_very_long_texts_are_tamed(owner, visit):
+    key = uuid4()
+    visit(owner).post(reverse("plan_draft", kwargs={"key": key}), sheet(title="a\x07b", notes="n" * 20_000), **HTMX)
+    typed = PlanDraft.objects.get().fields["typed"]
+    assert typed["title"] == ["ab"]
+    assert len(typed["notes"][0]) == 8000

@@ -1,0 +1,89 @@
+"""The live part: one small fragment per pause in typing."""
+
+import pytest
+from django.urls import reverse
+
+from routines.forms.plan import PlanForm, text_of_claim
+from routines.views.plan.live import LivePlan
+from tests.routines.plan_sheets import sheet
+
+pytestmark = pytest.mark.django_db
+
+HTMX = {"HTTP_HX_REQUEST": "true"}
+
+
+def live(grades=(), **fields: object) -> LivePlan:
+    typed = {name: value if isinstance(value, list) else [str(value)] for name, value in sheet(**fields).items()}
+    return LivePlan(PlanForm(typed, grades=list(grades)))
+
+
+def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview"), sheet(), **HTMX)
+    page = answer.content.decode()
+    assert answer.status_code == 200
+    assert "<html" not in page
+    assert 'id="plan-desk"' in page
+    assert 'name="target"' in page
+
+
+def test_without_scripts_the_preview_is_a_page(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview"), sheet())
+    assert "<html" in answer.content.decode()
+
+
+def test_a_pause_in_typing_costs_few_queries(owner, visit, django_assert_max_num_queries):
+    client = visit(owner)
+    client.post(reverse("plan_preview"), sheet(), **HTMX)
+    with django_assert_max_num_queries(5):
+        client.post(reverse("plan_preview"), sheet(), **HTMX)
+
+
+def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview"), sheet(step="0"), **HTMX)
+    page = answer.content.decode()
+    assert answer.status_code == 422
+    assert "Choose a step other than 0." in page
+    assert 'id="plan-desk"' not in page
+
+
+def test_an_unfinished_sentence_is_no_mistake(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview"), sheet(step=""), **HTMX)
+    assert answer.status_code == 200
+    assert "Where will yours start?" in answer.content.decode()
+
+
+def test_another_kind_brings_its_own_way_of_writing(owner, visit):
+    data = sheet(kind="fraction", start="2/3", step="1/3", kind_before="whole")
+    assert 'name="style-shape"' in visit(owner).post(reverse("plan_preview"), data, **HTMX).content.decode()
+
+
+def test_two_patterns_are_lit_unless_asked_otherwise():
+    assert len(live().lit) == 2
+    assert live(lit=[""]).lit == []
+
+
+def test_of_three_lights_the_newest_stays_and_one_goes_out():
+    found = live().found
+    asked = [row.value for row in found[:3]]
+    typed = {name: [str(value)] for name, value in sheet().items()} | {"lit": ["", *asked]}
+    shown = LivePlan(PlanForm(typed, grades=[]), lit_before=asked[:2])
+    lit = [text_of_claim(item.pattern.claim) for item in shown.lit]
+    assert len(lit) == 2
+    assert asked[2] in lit
+
+
+def test_a_light_follows_its_subject_into_another_fold():
+    tens = next(row for row in live().found if row.pattern.claim.family == "landmarks")
+    followed = live(line_length=5, lit=["", tens.value]).lit
+    assert [item.pattern.claim.get("multiple") for item in followed] == [tens.pattern.claim.get("multiple")]
+
+
+def test_a_ticked_pattern_stays_ticked():
+    ticked = live().found[2]
+    again = live(target=[ticked.value])
+    assert [row.value for row in again.found if row.target] == [ticked.value]
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"family": "nothing"}', "[" * 5000])
+def test_a_tick_box_that_holds_no_claim_is_left_out(text):
+    assert live(target=[text]).form.targets == ()
