@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterable, Sequence
 
-from routines.counting import Grid, Pattern
+from routines.counting import Grid, Pattern, Piece
 
 from .entries import Entries
 from .layout import Layout, lay_out
@@ -55,10 +55,10 @@ def draw_grid(
     ordered = sorted(lights, key=lambda item: item[1].always)  # what always holds lies on top
 
     body = [_ground(pen, layout)]
-    body += [_layer(pen, key, on, light.kind, light.shapes(pen)) for key, light, on in ordered]
+    body += [_layer(pen, key, on, light, light.shapes(pen), names_cells=True) for key, light, on in ordered]
     body.append(_notches(pen, layout))
     body += [
-        _layer(pen, key, on, light.kind, light.marks(pen, frozenset() if light.always else covered, animate))
+        _layer(pen, key, on, light, light.marks(pen, frozenset() if light.always else covered, animate))
         for key, light, on in ordered
     ]
     body += [_cell(pen, layout, n, interactive, n in chosen) for n in layout.shown()]
@@ -99,14 +99,15 @@ def _lights(
     return lights
 
 
-def _layer(pen: Pen, key: str, on: bool, kind: str, content: str) -> str:
+def _layer(pen: Pen, key: str, on: bool, light: Light, content: str, names_cells: bool = False) -> str:
     """One light's shapes or marks as a group that a script can show and hide."""
     if not content:
         return ""
     if pen.on_paper:
         return content if on else ""
-    look = f"g-layer g-lit-{kind}" + ("" if on else " g-off")
-    return element("g", pen.look(look), content, data_pattern=key or None, data_holds=kind)
+    cells = " ".join(str(n) for group in light.groups for n in group) if names_cells and light.always else None
+    classes = ("g-layer",) if on else ("g-layer", "g-off")
+    return element("g", pen.look(*classes), content, data_pattern=key or None, data_holds=light.kind, data_cells=cells)
 
 
 def _ground(pen: Pen, layout: Layout) -> str:
@@ -257,7 +258,7 @@ def _how_far(layout: Layout) -> tuple | None:
     if not layout.is_cut:
         return None
     grid = layout.grid
-    numeral = set_numeral((*pieces_of_words("… "), *grid.count.pieces(grid.terms)), max(layout.numeral - 1, 14))
+    numeral = set_numeral((Piece("number", "… "), *grid.count.pieces(grid.terms)), max(layout.numeral - 1, 14))
     gap = 0.45 * layout.numeral - numeral.box.top
     x = layout.frame.right - numeral.width / 2
     return numeral, (x, -gap if grid.fill == "across-up" else layout.frame.bottom + gap)

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from routines.counting import Grid, Piece
 
 from .entries import Entries, Entry, entry_for
-from .numerals import HALF_DIGIT, STACKED_ROW, Box, Numeral, pieces_of_words, set_numeral
+from .fitting import fit_to
+from .numerals import HALF_DIGIT, Box, Numeral, pieces_of_words, set_numeral
 from .sizes import Size
 
 HALO = 0.12  # kept free around a numeral, of its size
@@ -102,57 +103,36 @@ def pieces_in(grid: Grid, n: int, entry: Entry) -> tuple[Piece, ...]:
 def lay_out(
     grid: Grid, size: Size, landmarks: Collection[int], entries: Entries | None = None, upto: int | None = None
 ) -> Layout:
-    """Fit a grid to a size: the largest numerals whose cells keep within the room, else the smallest and fewer lines."""
+    """Fit a grid to a size. Lines are left away only where the size allows it; across-up keeps its lowest rows."""
     marked = frozenset(landmarks)
-    per_point, stacked = _widest(grid, marked, entries, upto)
-    numeral = size.numeral
-    while True:
-        scale = numeral / size.numeral
-        width = max(size.cell_width * scale, (per_point + size.air) * numeral)
-        tight = (per_point + size.tight) * numeral
-        low = max(size.cell_height * scale, STACKED_ROW * numeral if stacked else 0)
-        room_width, room_height = size.room
-        fits_across, fits_down = grid.columns * tight <= room_width, grid.rows * low <= room_height
-        if (fits_across and fits_down) or numeral <= size.smallest:
-            break
-        numeral = max(numeral - (1 if numeral <= 40 else 2), size.smallest)
-    width = max(tight, min(width, room_width / grid.columns))
-    height = max(low, min(size.tallest * scale, room_height / 1.3 / grid.rows))
-    columns, rows = grid.columns, grid.rows
-    if size.cut:
-        # One line of the room is kept for the words that say how far the count goes.
-        if not fits_across:
-            columns = max(2, int((room_width - numeral) // width))
-        if not fits_down:
-            rows = max(2, int((room_height - 1.4 * numeral) // low))
+
+    def weight(n: int) -> str:
+        return "bold" if n in marked else "regular"
+
+    # A free cell keeps room for its count, so that the grid does not move while it fills.
+    written = {n: pieces_in(grid, n, entry_for(n, entries, upto)) for n in range(1, grid.terms + 1)}
+    measured = {n: set_numeral(pieces or grid.count.pieces(n), 1.0, weight(n)) for n, pieces in written.items()}
+    fit = fit_to(size, grid.rows, grid.columns, measured.values())
+    if fit.rows < grid.rows and grid.fill != "down":
+        kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
+        fit = fit_to(size, grid.rows, grid.columns, kept)
     up = grid.fill == "across-up"
     return Layout(
         grid=grid,
         size=size,
-        numeral=numeral,
-        width=width,
-        height=height,
-        first_row=grid.rows - rows + 1 if up else 1,
-        last_row=grid.rows if up else rows,
-        last_column=columns,
+        numeral=fit.numeral,
+        width=fit.width,
+        height=fit.height,
+        first_row=grid.rows - fit.rows + 1 if up else 1,
+        last_row=grid.rows if up else fit.rows,
+        last_column=fit.columns,
         landmarks=marked,
         entries=entries,
         upto=upto,
-        numerals={
-            n: set_numeral(pieces, numeral, "bold" if n in marked else "regular")
-            for n in range(1, grid.terms + 1)
-            if (pieces := pieces_in(grid, n, entry_for(n, entries, upto)))
-        },
+        numerals={n: set_numeral(pieces, fit.numeral, weight(n)) for n, pieces in written.items() if pieces},
     )
 
 
-def _widest(grid: Grid, landmarks: Collection[int], entries: Entries | None, upto: int | None) -> tuple[float, bool]:
-    """The width of the widest numeral at font size 1, and whether any is stacked."""
-    widest, stacked = 0.0, False
-    for n in range(1, grid.terms + 1):
-        # A free cell keeps room for its count, so that the grid does not move while it fills.
-        entry = entry_for(n, entries, upto)
-        pieces = pieces_in(grid, n, entry) or grid.count.pieces(n)
-        numeral = set_numeral(pieces, 1.0, "bold" if n in landmarks else "regular")
-        widest, stacked = max(widest, numeral.width), stacked or numeral.stacked
-    return widest, stacked
+def _line(grid: Grid, n: int) -> int:
+    """Which line of the fill a term stands in, from 1."""
+    return (grid.lead + n - 1) // grid.line_length + 1

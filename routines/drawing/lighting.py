@@ -36,8 +36,10 @@ class Light:
     @cached_property
     def groups(self) -> tuple[tuple[int, ...], ...]:
         """The groups as far as they are written: an unfilled cell of a growing grid lights nothing."""
-        written = {n for n in self.layout.numerals if self.layout.cell(n) is not None}
-        kept = (tuple(n for n in group if n in written) for group in self.pattern.groups or (self.pattern.cells,))
+        kept = (
+            tuple(n for n in group if n in self.layout.numerals)
+            for group in self.pattern.groups or (self.pattern.cells,)
+        )
         return tuple(group for group in kept if group)
 
     @cached_property
@@ -72,7 +74,7 @@ class Light:
                 if not self.always:
                     drawn.append(self._hatched(pen, shape, inset))
         if not self.always:
-            drawn += [self._patch(pen, n) for group in self.groups for n in group]
+            drawn += [self._patch(pen, knot) for knot in self.knots.values()]
         return "".join(drawn)
 
     def _dashes(self) -> dict[str, str]:
@@ -95,9 +97,9 @@ class Light:
             lines.append(hatch(box, spacing, layout.radius))
         return element("path", pen.look("g-hatch"), d="".join(lines))
 
-    def _patch(self, pen: Pen, n: int) -> str:
+    def _patch(self, pen: Pen, knot: Knot) -> str:
         """The halo in the cell's own ground, so that no hatch runs under a numeral."""
-        box = self.knots[n].box
+        box = knot.box
         round_ = 0.2 * self.layout.numeral
         return element(
             "rect",
@@ -128,7 +130,7 @@ class Light:
                 )
             )
             if part.arrow:
-                drawn.append(element("path", pen.look("g-arrowhead"), d=self._arrowhead(part)))
+                drawn.append(element("path", pen.look("g-arrowhead", *classes[1:]), d=self._arrowhead(part)))
         lines = [self._underline(knot) for knot in self.knots.values() if knot.digit]
         if lines:
             thick = max(0.075 * layout.numeral, 1.4)

@@ -37,6 +37,14 @@ class Box:
     def grown(self, by: float, down: float = 0.0) -> "Box":
         return Box(self.left - by, self.top - by, self.right + by, self.bottom + by + down)
 
+    def within(self, other: "Box") -> "Box":
+        return Box(
+            max(self.left, other.left),
+            max(self.top, other.top),
+            min(self.right, other.right),
+            min(self.bottom, other.bottom),
+        )
+
     def meets(self, other: "Box") -> bool:
         return (
             self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom

@@ -1,4 +1,4 @@
-"""The sizes a grid is drawn in, and how a size is fitted to one grid."""
+"""The sizes a grid is drawn in."""
 
 from dataclasses import dataclass
 
@@ -8,9 +8,9 @@ class Size:
     """One use of the drawing. All lengths in px of the drawing at its natural size.
 
     numeral: the font size wished for and the smallest allowed. cell_width: wished for and largest; cell_height:
-    smallest and largest, where few rows may stand taller. room: the width and height the grid should keep within.
-    air: white beside the widest numeral, of the numeral. cut: leave the last lines away rather than grow over the room.
-    flag_words: a flag says until when. line_scale: how thick lit lines may get.
+    smallest and tallest (few rows may stand taller). room: the width and height the grid should keep within.
+    air, tight: white beside the widest numeral, wished for and least, of the numeral. cut: leave the last lines away
+    rather than grow over the room. flag_words: a flag says until when. thickest: of a lit outline and thread.
     """
 
     name: str
@@ -31,6 +31,7 @@ SIZES = {
     size.name: size
     for size in (
         Size("card", 16, 14, 40, 29, 40, (266, 150), air=1.15, cut=True),
+        Size("fold", 14, 14, 36, 29, 30, (330, 266), air=1.0, cut=True),
         Size("phone", 21, 14, 62, 40, 40, (310, 330)),
         Size("plan", 36, 18, 96, 82, 82, (600, 620), flag_words=True),
         Size("print", 31, 12, 83, 70, 70, (560, 420), flag_words=True),

@@ -67,8 +67,8 @@ def thread(layout: Layout, group: Sequence[int], tied: dict[int, Knot], goes_on:
             ahead = last_hop if b == a + 1 and last_hop else None
             _add(stretches, a, a, _stub(layout, a, tied[a], ahead or hop))
         last_hop = hop
-    if goes_on and len(shown) > 1 and last_hop and shown[-1] == group[-1]:
-        arrow = _arrow(layout, shown, tied[shown[-1]], last_hop)
+    if goes_on and len(group) > 1 and shown[-1:] == [group[-1]]:
+        arrow = _arrow(layout, group, tied[group[-1]])
         if arrow:
             stretches.append(Stretch(shown[-1], shown[-1], arrow, arrow=True))
     return stretches
@@ -106,30 +106,33 @@ def _hop(layout: Layout, a: int, b: int) -> tuple[int, int]:
 
 
 def _stub(layout: Layout, n: int, knot: Knot, hop: tuple[int, int]) -> tuple[Point, Point] | None:
-    """A short beginning towards a far cell: it ends just outside its own cell, before the next numeral."""
+    """A short beginning towards a far cell: it ends just outside its own cell, before the next numeral, in the grid."""
     x, y = knot.at
     towards = (x + hop[1] * layout.width, y + hop[0] * layout.height)
-    reach = 0.08 * layout.numeral
     start = leave(knot.at, towards, knot.box)
-    end = leave(knot.at, towards, layout.rectangle(n).grown(reach))
+    end = leave(knot.at, towards, layout.rectangle(n).grown(0.08 * layout.numeral).within(layout.frame))
     return (start, end) if start != end else None
 
 
-def _arrow(layout: Layout, shown: Sequence[int], knot: Knot, hop: tuple[int, int]) -> tuple[Point, Point] | None:
-    """The way out of the grid after the last cell, if the pattern's own line is one that grows when the count goes on."""
-    step = tuple((part > 0) - (part < 0) for part in hop)
-    last = shown[-1]
+def _arrow(layout: Layout, group: Sequence[int], knot: Knot) -> tuple[Point, Point] | None:
+    """The way out of the grid after the last cell, towards where the pattern's next cell will stand.
+
+    The next cell is as many counts further as the last hop was. A thread through the whole count leaves straight ahead,
+    though its next cell may be at the start of a new line.
+    """
+    before, last = group[-2], group[-1]
+    after = 2 * last - before
+    hop = _hop(layout, before, last)
+    grown = layout.grid.grown(after)
+    (row, column), (next_row, next_column) = grown.place(last), grown.place(after)
+    goes_straight = (next_row - row, next_column - column) == hop
     cell = layout.cell(last)
-    if cell is None or max(map(abs, hop)) != 1:
+    if cell is None or max(map(abs, hop)) != 1 or not (goes_straight or len(group) == layout.grid.terms):
         return None
-    if layout.at(cell[0] + step[0], cell[1] + step[1]) is not None:
-        return None
-    grows = {"across": step[0] > 0, "down": step[1] > 0, "across-up": step[0] < 0}[layout.grid.fill]
-    whole_count = len(shown) == layout.grid.terms
-    if not (grows or whole_count):
+    if layout.at(cell[0] + hop[0], cell[1] + hop[1]) is not None:
         return None
     x, y = knot.at
-    towards = (x + step[1] * layout.width, y + step[0] * layout.height)
+    towards = (x + hop[1] * layout.width, y + hop[0] * layout.height)
     start = leave(knot.at, towards, knot.box)
     end = leave(knot.at, towards, layout.rectangle(last).grown(arrow_reach(layout)))
     return start, end
