@@ -1,6 +1,7 @@
 """The forms of people and of the school."""
 
 import zoneinfo
+from calendar import month_name
 
 from django import forms
 from django.contrib.auth.password_validation import validate_password
@@ -156,6 +157,14 @@ class SchoolForm(forms.ModelForm):
         error_messages={"invalid_choice": "Choose a time zone from the list."},
     )
 
+    year_starts_month = forms.TypedChoiceField(
+        label="The school year starts in",
+        coerce=int,
+        choices=[(number, name) for number, name in enumerate(month_name) if number],
+        initial=8,
+        error_messages={"invalid_choice": "Choose a month."},
+    )
+
     class Meta:
         model = School
         fields = [
@@ -179,11 +188,14 @@ class SchoolForm(forms.ModelForm):
             "decimal_mark": "Decimal mark",
             "thousands": "Between thousands",
             "clock": "Clock",
-            "year_starts_month": "The school year starts in month",
             "year_starts_day": "on day",
         }
         help_texts = {"currency": "Three letters, such as USD."}
-        error_messages = {"name": {"required": "Write the name of the school."}}
+        error_messages = {
+            "name": {"required": "Write the name of the school."},
+            "currency": {"max_length": "Write the three letters of the currency, such as USD."},
+            "year_starts_day": {"min_value": "Choose a day of the month.", "max_value": "Choose a day of the month."},
+        }
 
     def __init__(self, *args, **kwargs) -> None:
         super().__init__(*args, **kwargs)

@@ -13,7 +13,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from ..demo import one_click_sign_in_is_open
 from ..forms import SignInForm
-from ..kept_text import KeptText
+from ..kept_text import KeptText, is_secret
 from ..models import User
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
@@ -36,7 +36,8 @@ def sign_in_context(request: HttpRequest, *, form: SignInForm, address: str, kep
 def ask_to_sign_in(request: HttpRequest, *, address: str, kept: KeptText | None) -> HttpResponse:
     """The sign-in page in answer to a form that was sent by someone signed out, with what the form held."""
     context = sign_in_context(request, form=SignInForm(), address=address, kept=kept)
-    return render(request, SIGN_IN_PAGE, {**context, "too_long": kept is None and len(request.POST) > 1}, status=401)
+    too_long = kept is None and not all(is_secret(name) for name in request.POST)
+    return render(request, SIGN_IN_PAGE, {**context, "too_long": too_long}, status=401)
 
 
 def answer_signed_out_fragment(request: HttpRequest) -> HttpResponse:

@@ -1,0 +1,50 @@
+"""A person's own page."""
+
+import pytest
+
+from tests.factories import UserFactory
+
+OLD, NEW = "otter violin sandwich moon", "lantern quarry biscuit seven"
+
+
+@pytest.fixture
+def person(school):
+    return UserFactory(sign_in_name="moreno", display_name="Ana Moreno", passphrase=OLD)
+
+
+def test_name_and_email_are_saved(visit, person):
+    assert visit(person).post("/me/", {"display_name": "Ana M.", "email": "ana@school.example"}).status_code == 302
+    person.refresh_from_db()
+    assert (person.display_name, person.email) == ("Ana M.", "ana@school.example")
+
+
+def test_a_role_cannot_be_given_to_oneself(visit, person):
+    visit(person).post("/me/", {"display_name": "Ana", "email": "", "role": "administrator", "sign_in_name": "x"})
+    person.refresh_from_db()
+    assert (person.role, person.sign_in_name) == ("teacher", "moreno")
+
+
+def test_a_bad_email_keeps_what_was_typed(visit, person):
+    response = visit(person).post("/me/", {"display_name": "Ana M.", "email": "nonsense"})
+    assert response.status_code == 422
+    assert 'value="nonsense"' in response.content.decode()
+    assert "leave it empty" in response.content.decode()
+
+
+def test_a_new_passphrase_keeps_this_session_and_ends_the_others(visit, person):
+    here, elsewhere = visit(person), visit(person)
+    sent = {"current": OLD, "passphrase": NEW, "passphrase_again": NEW}
+    assert here.post("/me/passphrase/", sent).status_code == 302
+    person.refresh_from_db()
+    assert person.check_password(NEW)
+    assert here.get("/me/").status_code == 200
+    assert elsewhere.get("/me/").status_code == 302
+
+
+def test_the_old_passphrase_is_asked_for(visit, person):
+    sent = {"current": "not this one either", "passphrase": NEW, "passphrase_again": NEW}
+    response = visit(person).post("/me/passphrase/", sent)
+    assert response.status_code == 422
+    assert "This is not your passphrase." in response.content.decode()
+    person.refresh_from_db()
+    assert person.check_password(OLD)

@@ -1,0 +1,54 @@
+"""A real Chromium against the live server."""
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+
+import pytest
+from django.test import Client
+from playwright.sync_api import Browser, Page, sync_playwright
+
+from accounts.models import User
+from tests.absent import absent
+
+# Playwright's synchronous face runs an event loop in this thread, where Django then refuses the database.
+os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
+
+QUIET = ["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"]
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    found = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
+    if found is None:
+        absent("Chromium")
+    as_root = hasattr(os, "geteuid") and os.geteuid() == 0
+    with sync_playwright() as playwright:
+        running = playwright.chromium.launch(
+            executable_path=found, args=[*QUIET, *(["--no-sandbox"] if as_root else [])]
+        )
+        yield running
+        running.close()
+
+
+@pytest.fixture
+def open_as(browser, live_server, school) -> Iterator[Callable[..., Page]]:
+    """Opens a page in a browser of its own: `open_as(owner, width=1280)`; None is someone signed out.
+
+    Paths given to `page.goto` may start with / .
+    """
+    contexts = []
+
+    def opened(person: User | None, *, width: int = 1280, height: int = 900, **options) -> Page:
+        context = browser.new_context(base_url=live_server.url, viewport={"width": width, "height": height}, **options)
+        contexts.append(context)
+        if person is not None:
+            client = Client()
+            client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+            cookie = client.cookies["countfold_session"]
+            context.add_cookies([{"name": cookie.key, "value": cookie.value, "url": live_server.url}])
+        return context.new_page()
+
+    yield opened
+    for context in contexts:
+        context.close()

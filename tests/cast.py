@@ -1,0 +1,117 @@
+"""The cast: the people of a school as tests know them, and browsers in which they are signed in."""
+
+from collections.abc import Callable
+
+import pytest
+from django.test import Client
+
+from accounts.models import School, User
+from grade_bands.models import Grade, GradeBand, SchoolYear
+from tests.factories import (
+    ClassGroupFactory,
+    GradeBandFactory,
+    GradeFactory,
+    SchoolFactory,
+    SchoolYearFactory,
+    UserFactory,
+)
+
+
+@pytest.fixture(autouse=True)
+def quick_and_plain(settings) -> None:
+    """A hash that takes no time, and static files served from where they lie."""
+    settings.PASSWORD_HASHERS = ["django.contrib.auth.hashers.MD5PasswordHasher"]
+    settings.STATIC_ROOT = settings.BASE_DIR / "static"
+    settings.STORAGES = {
+        **settings.STORAGES,
+        "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
+    }
+
+
+# Owner, co-author and teammate teach in one band; other_teacher in another.
+
+
+@pytest.fixture
+def school(db) -> School:
+    return SchoolFactory()
+
+
+@pytest.fixture
+def year(school) -> SchoolYear:
+    return SchoolYearFactory()
+
+
+@pytest.fixture
+def middle_band(school) -> GradeBand:
+    return GradeBandFactory(name="2-3", order=2)
+
+
+@pytest.fixture
+def grade_two(middle_band) -> Grade:
+    return GradeFactory(name="2", order=3, level=2, band=middle_band, areas=["whole", "measurement", "money", "time"])
+
+
+@pytest.fixture
+def grade_three(middle_band) -> Grade:
+    return GradeFactory(name="3", order=4, level=3, band=middle_band, areas=["whole", "fractions", "measurement"])
+
+
+@pytest.fixture
+def grade_five(school) -> Grade:
+    band = GradeBandFactory(name="4-5", order=3)
+    return GradeFactory(name="5", order=6, level=5, band=band, areas=["whole", "decimals", "fractions"])
+
+
+@pytest.fixture
+def owner(grade_two, year) -> User:
+    person = UserFactory(sign_in_name="owner", display_name="Owner Ota")
+    ClassGroupFactory(name="2 Wren", grade=grade_two, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def co_author(grade_three, year) -> User:
+    person = UserFactory(sign_in_name="co-author", display_name="Co-author Cole")
+    ClassGroupFactory(name="3 Plum", grade=grade_three, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def teammate(grade_two, year) -> User:
+    person = UserFactory(sign_in_name="teammate", display_name="Teammate Tao")
+    ClassGroupFactory(name="2 Finch", grade=grade_two, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def other_teacher(grade_five, year) -> User:
+    person = UserFactory(sign_in_name="other", display_name="Other Oyelaran")
+    ClassGroupFactory(name="5 Slate", grade=grade_five, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def coach(school) -> User:
+    return UserFactory(sign_in_name="coach", display_name="Coach Cruz", coach=True)
+
+
+@pytest.fixture
+def administrator(school) -> User:
+    return UserFactory(sign_in_name="admin", display_name="Administrator Ames", administrator=True)
+
+
+@pytest.fixture
+def signed_out(school) -> Client:
+    return Client()
+
+
+@pytest.fixture
+def visit(school) -> Callable[[User], Client]:
+    """A browser of this person's own, signed in."""
+
+    def signed_in(person: User) -> Client:
+        client = Client()
+        client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+        return client
+
+    return signed_in
