@@ -1,0 +1,14 @@
+"""Write a backup of the SQLite database now."""
+
+from django.core.management.base import BaseCommand, CommandError
+
+from config import backups
+
+
+class Command(BaseCommand):
+    help = __doc__
+
+    def handle(self, *args: object, **options: object) -> None:
+        if not backups.on_this_database():
+            raise CommandError("This database is PostgreSQL: use pg_dump, as DEVELOPERS.md says.")
+        self.stdout.write(f"Written: {backups.write_backup()}")

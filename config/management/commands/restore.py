@@ -1,0 +1,26 @@
+"""Put a backup back."""
+
+from pathlib import Path
+
+from django.core.management.base import BaseCommand, CommandError, CommandParser
+
+from config import backups
+
+
+class Command(BaseCommand):
+    help = __doc__
+
+    def add_arguments(self, parser: CommandParser) -> None:
+        parser.add_argument("file", type=Path)
+        parser.add_argument("--from-another-server", action="store_true")
+
+    def handle(self, *args: object, file: Path, from_another_server: bool, **options: object) -> None:
+        if not backups.on_this_database():
+            raise CommandError("This database is PostgreSQL: use pg_restore, as DEVELOPERS.md says.")
+        try:
+            before = backups.restore(file, from_another_server=from_another_server)
+        except (backups.BackupRefused, OSError) as refusal:
+            raise CommandError(str(refusal)) from None
+        self.stdout.write(f"Restored from {file.name}. Everyone signs in again.")
+        if before:
+            self.stdout.write(f"What was there until now is kept: {before}")

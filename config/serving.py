@@ -1,0 +1,176 @@
+"""Gets the data ready and serves the app. Started by run.py, inside .venv, with the environment already set.
+
+All in one process: starting Django once instead of once a step keeps the next start under three seconds.
+"""
+
+import argparse
+import hashlib
+import os
+import sys
+import threading
+import time
+import webbrowser
+
+import django
+
+THREADS = 4
+CONNECTION_LIMIT = 400
+HOUR = 3600
+
+
+def say(text: str) -> None:
+    print(text, flush=True)  # noqa: T201 - this is what the person at the terminal reads
+
+
+def bring_data_up_to_date(*, keep_backups: bool) -> None:
+    from django.core.management import call_command
+    from django.db import connection
+    from django.db.migrations.executor import MigrationExecutor
+
+    from . import backups
+
+    executor = MigrationExecutor(connection)
+    waiting = executor.migration_plan(executor.loader.graph.leaf_nodes())
+    if keep_backups and executor.loader.applied_migrations and backups.on_this_database():
+        backups.write_backup()
+    if waiting:
+        say("Bringing the database up to date ...")
+        call_command("migrate", verbosity=0, interactive=False)
+
+
+def collect_static_files() -> None:
+    """Only when one of them changed: hashing and compressing them takes longer than the rest of a start."""
+    from django.conf import settings
+    from django.core.management import call_command
+
+    digest = hashlib.sha256()
+    for folder in settings.STATICFILES_DIRS:
+        for path in sorted(path for path in folder.rglob("*") if path.is_file()):
+            digest.update(f"{path.relative_to(folder)} {path.stat().st_size} {path.stat().st_mtime_ns}\n".encode())
+    stamp = settings.DATA_DIR / "static.stamp"
+    if stamp.exists() and settings.STATIC_ROOT.exists() and stamp.read_text() == digest.hexdigest():
+        return
+    say("Laying out styles and scripts ...")
+    call_command("collectstatic", verbosity=0, interactive=False, clear=True)
+    stamp.write_text(digest.hexdigest())
+
+
+def report_checks() -> None:
+    """Say what this machine lacks, in the words of the system checks."""
+    from django.core.checks import run_checks
+
+    for message in run_checks():
+        if message.id and message.id.startswith("countfold."):
+            say(f"Note {message.id}: {message.msg}\n  {message.hint}")
+
+
+def show_qr(address: str) -> None:
+    import segno
+
+    segno.make(address).terminal(out=sys.stdout, compact=True)
+
+
+def back_up_daily() -> None:
+    from django.db import connection
+
+    from . import backups
+
+    while True:
+        time.sleep(HOUR)
+        if backups.newest_is_old():
+            backups.write_backup()
+        connection.close()
+
+
+def open_demo(options: argparse.Namespace) -> None:
+    from django.core.management import call_command
+
+    from accounts.models import School
+
+    bring_data_up_to_date(keep_backups=False)
+    if not School.objects.exists():
+        say("Making the demo school ...")
+        call_command("make_demo_school")
+    collect_static_files()
+    report_checks()
+    address = f"http://127.0.0.1:{options.port}/"
+    say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
+    say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
+    if options.browser:
+        threading.Timer(1, webbrowser.open, [address]).start()
+    serve_http("127.0.0.1", options.port)
+
+
+def open_school(options: argparse.Namespace) -> None:
+    from django.conf import settings
+
+    from accounts.models import School
+    from accounts.set_up_code import set_up_code
+
+    from . import backups
+
+    bring_data_up_to_date(keep_backups=True)
+    collect_static_files()
+    report_checks()
+    say(f"\nCountfold is open: {options.public}   (Ctrl+C closes it)")
+    say(f"Data folder: {settings.DATA_DIR}")
+    if options.qr:
+        show_qr(options.public)
+    if not School.objects.exists():
+        say(f"\nThis server has no school yet. Open the address above and type this set-up code: {set_up_code()}\n")
+    if backups.on_this_database():
+        threading.Thread(target=back_up_daily, daemon=True).start()
+    if options.cert:
+        serve_https(options)
+    else:
+        serve_http(options.address, options.port)
+
+
+def serve_http(address: str, port: int) -> None:
+    import waitress
+
+    from .wsgi import application
+
+    waitress.serve(application, host=address, port=port, threads=THREADS, connection_limit=CONNECTION_LIMIT, ident=None)
+
+
+def serve_https(options: argparse.Namespace) -> None:
+    from pathlib import Path
+
+    from granian import Granian
+    from granian.constants import Interfaces, SSLProtocols
+
+    Granian(
+        "config.wsgi:application",
+        address=options.address,
+        port=options.port,
+        interface=Interfaces.WSGI,
+        blocking_threads=THREADS,
+        ssl_cert=Path(options.cert),
+        ssl_key=Path(options.key),
+        ssl_protocol_min=SSLProtocols.tls12,
+        respawn_failed_workers=True,
+    ).serve()
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("what", choices=("demo", "serve"))
+    parser.add_argument("--address", default="127.0.0.1")
+    parser.add_argument("--port", type=int, required=True)
+    parser.add_argument("--public", default="")
+    parser.add_argument("--cert")
+    parser.add_argument("--key")
+    parser.add_argument("--qr", action="store_true")
+    parser.add_argument("--browser", action="store_true")
+    options = parser.parse_args()
+    os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
+    django.setup()
+    try:
+        open_demo(options) if options.what == "demo" else open_school(options)
+    except KeyboardInterrupt:
+        say("Closed.")
+
+
+if __name__ == "__main__":
+    main()

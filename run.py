@@ -1,0 +1,311 @@
+#!/usr/bin/env python3
+"""Runs Countfold from a bare clone with nothing but Python 3.11 or newer.
+
+  python3 run.py                the demo school, on this machine only (--port N, --no-browser)
+  python3 run.py serve          your own school (--lan for the school network, --cert and --key for HTTPS)
+  python3 run.py backup         write a backup of your school's data now
+  python3 run.py restore FILE   put a backup back
+  python3 run.py test           lint and every test; further words go to pytest
+  python3 run.py lint           style, types, import rules, migrations, security settings
+  python3 run.py bench [NAME]   measure
+  python3 run.py proof --grids N   the engine against its brute force, for as long as you like
+
+Standard library only: it builds .venv itself, from the pinned requirements, and starts everything else in there.
+"""
+
+import argparse
+import hashlib
+import os
+import shutil
+import socket
+import subprocess
+import sys
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent
+VENV = HERE / ".venv"
+WINDOWS = os.name == "nt"
+PYTHON = VENV / ("Scripts/python.exe" if WINDOWS else "bin/python")
+NEEDED_PYTHON = (3, 11)
+
+RUNTIME = ("requirements.txt",)
+TEST = ("requirements-test.txt",)
+DEV = ("requirements-test.txt", "requirements-dev.txt")
+
+
+def say(text: str) -> None:
+    print(text, flush=True)
+
+
+def stop(text: str) -> None:
+    say(text)
+    raise SystemExit(1)
+
+
+# The environment
+
+
+def make_venv() -> None:
+    """Make .venv, or make it anew where it belongs to another Python than the one running this."""
+    made_by = VENV / "pyvenv.cfg"
+    version = f"version = {sys.version_info.major}.{sys.version_info.minor}."
+    if PYTHON.exists() and made_by.exists() and version in made_by.read_text(encoding="utf-8"):
+        return
+    try:
+        import ensurepip  # noqa: F401 - on Debian its absence is the sign that venv is missing
+        import venv
+    except ImportError:
+        stop(
+            f"Python's venv module is missing. On Debian or Ubuntu: sudo apt install "
+            f"python{sys.version_info.major}.{sys.version_info.minor}-venv. Then run this again."
+        )
+    say("Making .venv ...")
+    venv.create(VENV, with_pip=True, clear=VENV.exists())
+
+
+def prepare(files: tuple[str, ...]) -> None:
+    """Bring .venv up to date with these requirement files; a stamp by their hash makes this free the next time."""
+    if sys.version_info < NEEDED_PYTHON:
+        stop(f"Countfold needs Python 3.11 or newer; this is {sys.version.split()[0]}.")
+    make_venv()
+    for name in files:
+        stamp = VENV / f"{name}.stamp"
+        digest = hashlib.sha256((HERE / name).read_bytes()).hexdigest()
+        if not stamp.exists() or stamp.read_text(encoding="ascii") != digest:
+            install(name)
+            stamp.write_text(digest, encoding="ascii")
+
+
+def install(name: str) -> None:
+    say(f"Installing what {name} lists; the first time takes about a minute.")
+    command = [PYTHON, "-m", "pip", "install", "--require-hashes", "--no-input", "--disable-pip-version-check"]
+    command += ["--progress-bar", "off", "-r", HERE / name]
+    last_lines: list[str] = []
+    collected = 0
+    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True) as pip:
+        for line in pip.stdout:
+            last_lines = [*last_lines[-14:], line]
+            if line.startswith("Collecting"):
+                collected += 1
+                if collected % 10 == 0:
+                    say(f"  {collected} packages ...")
+    if pip.returncode:
+        stop(
+            "".join(last_lines) + f"\nThe packages in {name} could not be installed; the lines above say why. "
+            "Mostly this machine has no way to the package index. Run this again when it has."
+        )
+    say(f"  {collected or 'no'} new packages. Done.")
+
+
+def child_environment(**settings: str) -> dict[str, str]:
+    return {**os.environ, "DJANGO_SETTINGS_MODULE": "config.settings", "PYTHONUTF8": "1", **settings}
+
+
+def run(*arguments: str | Path, **settings: str) -> int:
+    """Run Python inside .venv and wait for it."""
+    return subprocess.call([PYTHON, *arguments], cwd=HERE, env=child_environment(**settings))
+
+
+def become(*arguments: str, **settings: str) -> int:
+    """Go on as another program, so that whoever stops this one stops the server and not just its parent."""
+    if WINDOWS:
+        try:
+            return run(*arguments, **settings)
+        except KeyboardInterrupt:
+            return 0
+    os.chdir(HERE)
+    return os.execve(PYTHON, [str(PYTHON), *arguments], child_environment(**settings))
+
+
+# Serving
+
+
+def own_data_folder() -> Path:
+    """Where a school's own data lie: outside the clone, so that throwing the clone away loses nothing."""
+    home = Path.home()
+    if WINDOWS:
+        return Path(os.environ.get("LOCALAPPDATA") or home / "AppData" / "Local") / "Countfold"
+    if sys.platform == "darwin":
+        return home / "Library" / "Application Support" / "Countfold"
+    return Path(os.environ.get("XDG_DATA_HOME") or home / ".local" / "share") / "countfold"
+
+
+def own_data() -> dict[str, str]:
+    return {"COUNTFOLD_DATA": os.environ.get("COUNTFOLD_DATA") or str(own_data_folder()), "COUNTFOLD_DEMO": "0"}
+
+
+def require_free_port(address: str, port: int) -> None:
+    with socket.socket() as probe:
+        if not WINDOWS:
+            probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((address, port))
+        except OSError:
+            stop(f"Port {port} is taken by another program. Choose another one, such as --port {port + 1}.")
+
+
+def address_on_the_network() -> str:
+    """This machine's address as others on its network see it; connecting a datagram socket sends nothing."""
+    with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
+        try:
+            probe.connect(("192.0.2.1", 9))
+        except OSError:
+            stop("This machine is on no network, so --lan has no address to give out.")
+        return probe.getsockname()[0]
+
+
+def demo(options: argparse.Namespace) -> int:
+    require_free_port("127.0.0.1", options.port)
+    prepare(RUNTIME)
+    words = ["-m", "config.serving", "demo", "--port", str(options.port)]
+    if not options.no_browser:
+        words.append("--browser")
+    return become(
+        *words, COUNTFOLD_DATA=str(HERE / "demo-data"), COUNTFOLD_DEMO="1", COUNTFOLD_HOSTS="localhost,127.0.0.1"
+    )
+
+
+def serve(options: argparse.Namespace) -> int:
+    if bool(options.cert) != bool(options.key):
+        stop("HTTPS needs both: --cert FILE and --key FILE.")
+    for path in (options.cert, options.key):
+        if path and not Path(path).is_file():
+            stop(f"There is no file {path}.")
+    address = "0.0.0.0" if options.lan else "127.0.0.1"  # noqa: S104 - only where --lan asks for it
+    require_free_port(address, options.port)
+    prepare(RUNTIME)
+    hosts = ["localhost", "127.0.0.1"]
+    public = "127.0.0.1"
+    if options.lan:
+        public = address_on_the_network()
+        hosts += [public, socket.gethostname().lower()]
+    if options.name:
+        public = options.name.lower()
+        hosts.append(public)
+    scheme = "https" if options.cert else "http"
+    words = ["-m", "config.serving", "serve", "--address", address, "--port", str(options.port)]
+    words += ["--public", f"{scheme}://{public}:{options.port}/"]
+    if options.cert:
+        words += ["--cert", str(Path(options.cert).resolve()), "--key", str(Path(options.key).resolve())]
+    if options.lan:
+        words.append("--qr")
+    settings = {"COUNTFOLD_HOSTS": os.environ.get("COUNTFOLD_HOSTS") or ",".join(dict.fromkeys(hosts))}
+    if options.cert:
+        settings["COUNTFOLD_HTTPS"] = "1"
+    return become(*words, **own_data(), **settings)
+
+
+def backup(options: argparse.Namespace) -> int:
+    prepare(RUNTIME)
+    return run("manage.py", "backup", **own_data())
+
+
+def restore(options: argparse.Namespace) -> int:
+    if not Path(options.file).is_file():
+        stop(f"There is no file {options.file}.")
+    prepare(RUNTIME)
+    more = ["--from-another-server"] if options.from_another_server else []
+    return run("manage.py", "restore", str(Path(options.file).resolve()), *more, **own_data())
+
+
+# Proving
+
+
+def missing_parts() -> list[str]:
+    """What of this machine the whole suite needs and does not find."""
+    missing = []
+    if not any(shutil.which(name) for name in ("chromium", "chromium-browser", "google-chrome")):
+        missing.append("chromium: the browser tests")
+    if not shutil.which("node"):
+        missing.append("node: the tests of the scripts")
+    if run("-c", "from config.checks import pango_is_there; raise SystemExit(not pango_is_there())"):
+        missing.append("Pango: the tests of the PDF pages")
+    return missing
+
+
+def lint(options: argparse.Namespace) -> int:
+    prepare(DEV)
+    steps = {
+        "ruff check": ("-m", "ruff", "check", "."),
+        "ruff format": ("-m", "ruff", "format", "--check", "."),
+        "mypy on the engine": ("-m", "mypy"),
+        "import rules": ("-c", "from importlinter.cli import lint_imports_command as lint; lint()"),
+        "migrations": ("manage.py", "makemigrations", "--check", "--dry-run"),
+        "security settings": ("manage.py", "check", "--deploy", "--tag", "security", "--fail-level", "WARNING"),
+    }
+    failed = []
+    for name, words in steps.items():
+        say(f"-- {name}")
+        if run(*words, COUNTFOLD_HTTPS="1"):
+            failed.append(name)
+    if failed:
+        say(f"Not in order: {', '.join(failed)}.")
+    return 1 if failed else 0
+
+
+def test(options: argparse.Namespace) -> int:
+    prepare(DEV)
+    missing = missing_parts()
+    if missing and os.environ.get("CI") == "true":
+        stop("Missing on this machine, and CI skips nothing: " + "; ".join(missing) + ".")
+    not_in_order = lint(options)
+    result = run("-m", "pytest", *(options.words or ["-n", "2"]))
+    for part in missing:
+        say(f"!! NOT TESTED HERE, because it is missing: {part}.")
+    if "DATABASE_URL" not in os.environ:
+        say("Tested on SQLite. For PostgreSQL set DATABASE_URL and run this again (.ci/run does both).")
+    return result or not_in_order
+
+
+def bench(options: argparse.Namespace) -> int:
+    prepare(TEST)
+    there = sorted(path.stem for path in (HERE / "bench").glob("*.py") if not path.stem.startswith("_"))
+    names = [options.name] if options.name else there
+    if not names or set(names) - set(there):
+        stop(f"There is no such measurement. There are: {', '.join(there) or 'none yet'}.")
+    return max(run("-c", f"from bench.{name} import main; raise SystemExit(main())") for name in names)
+
+
+def proof(options: argparse.Namespace) -> int:
+    prepare(TEST)
+    code = "from tests.brute_force.long_run import main; raise SystemExit(main())"
+    return run("-c", code, "--grids", str(options.grids))
+
+
+def read_arguments(words: list[str]) -> argparse.Namespace:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.set_defaults(command=demo)
+    commands = parser.add_subparsers(metavar="COMMAND")
+
+    def add(name: str, command, summary: str) -> argparse.ArgumentParser:
+        added = commands.add_parser(name, help=summary)
+        added.set_defaults(command=command)
+        return added
+
+    for demo_parser in (parser, add("demo", demo, "the demo school (as with no command)")):
+        demo_parser.add_argument("--port", type=int, default=8000)
+        demo_parser.add_argument("--no-browser", action="store_true", help="open no browser window")
+    own = add("serve", serve, "your own school")
+    own.add_argument("--port", type=int, default=8000)
+    own.add_argument("--lan", action="store_true", help="let other devices on the school network in")
+    own.add_argument("--name", help="the host name others use, such as countfold.myschool.example")
+    own.add_argument("--cert", help="certificate file for HTTPS")
+    own.add_argument("--key", help="key file for HTTPS")
+    add("backup", backup, "write a backup now")
+    putting_back = add("restore", restore, "put a backup back")
+    putting_back.add_argument("file")
+    putting_back.add_argument("--from-another-server", action="store_true", help="accept a backup made elsewhere")
+    add("lint", lint, "style, types, import rules, migrations, security settings")
+    add("test", test, "lint and every test; further words go to pytest")
+    add("bench", bench, "measure").add_argument("name", nargs="?")
+    add("proof", proof, "the engine against its brute force").add_argument("--grids", type=int, default=1000)
+    options, further = parser.parse_known_args(words)
+    if further and options.command is not test:
+        parser.error(f"unknown: {' '.join(further)}")
+    options.words = further
+    return options
+
+
+if __name__ == "__main__":
+    chosen = read_arguments(sys.argv[1:])
+    raise SystemExit(chosen.command(chosen))
