@@ -89,7 +89,7 @@ class Count:
         for name, value in (("start", self.start), ("step", self.step)):
             if abs(value) > LARGEST_VALUE:
                 raise CountError(name, f"Choose a {name} between -1,000,000,000 and 1,000,000,000.")
-            refuse_fine_parts(value, name)
+            kind.check(value, name)
         if self.scale > LARGEST_DENOMINATOR:
             for n in range(2, self.terms + 1):
                 refuse_fine_parts(self.value(n), "step")

@@ -32,10 +32,13 @@ class Clock(NumberKind):
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)
-        if grain.denominator != 1:
-            raise CountError("step", "Choose times and steps of whole minutes.")
         self.wrap = 60 * style.clock
         self.halves = style.halves and style.clock == 12
+
+    @classmethod
+    def check(cls, value: Fraction, field: str) -> None:
+        if value.denominator != 1:
+            raise CountError(field, "Choose times and steps of whole minutes.")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
@@ -59,8 +62,6 @@ class Clock(NumberKind):
     @classmethod
     def read_step(cls, text: str, style: Style) -> Typed:
         typed = Elapsed.read(text, style, "step")
-        if typed.value.denominator != 1:
-            raise CountError("step", "Choose a step of whole minutes.")
         return Typed(typed.value)
 
     @classmethod

@@ -48,7 +48,8 @@ _NAMES: dict[tuple[str, str], tuple[CoinName, CoinName]] = {
     ("GBP", "es"): (CoinName("libra", "libras", "feminine"), CoinName("penique", "peniques")),
 }
 _SMALL_SYMBOLS = {**dict.fromkeys((*_DOLLAR_CODES, *_PESO_CODES), "¢"), "EUR": "c", "GBP": "p"}
-_SEVERAL_LANDS = {"EUR": "ES"}
+# A currency of several countries is written as in the one that speaks the language.
+_SEVERAL_LANDS = {("EUR", "en"): "IE", ("EUR", "es"): "ES"}
 
 
 @lru_cache(maxsize=64)
@@ -63,7 +64,7 @@ def currency_named(code: str, language: str) -> Currency:
     if not is_currency(code):
         raise CountError("style", f"Choose a currency by its three letters, such as USD or EUR: {code} is none.")
     digits = get_currency_precision(code)
-    land = _SEVERAL_LANDS.get(code, code[:2])
+    land = _SEVERAL_LANDS.get((code, language), code[:2])
     try:
         home = Locale.parse(f"und_{land}")
     except (UnknownLocaleError, ValueError):

@@ -21,9 +21,7 @@ class DecimalNumber(NumberKind):
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)
-        needed = places_needed(grain.denominator)
-        if needed is None or needed > FINEST_PLACES:
-            raise CountError("step", "Choose decimals no finer than a thousandth (0.001).")
+        needed = places_needed(grain.denominator) or 0
         if style.places is not None and style.places < needed:
             raise CountError("style", f"Show at least {needed} decimal places, or values would be lost.")
         self.trimmed = style.places is None and style.fractions == "simplified"
@@ -31,12 +29,16 @@ class DecimalNumber(NumberKind):
         self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)
 
     @classmethod
+    def check(cls, value: Fraction, field: str) -> None:
+        needed = places_needed(value.denominator)
+        if needed is None or needed > FINEST_PLACES:
+            raise CountError(field, "Choose a decimal no finer than a thousandth (0.001).")
+
+    @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
         sign, rest = split_sign(tidy(text, field))
         numeral = read_numeral(rest, style, field)
-        needed = places_needed(numeral.value.denominator)
-        if needed is None or needed > FINEST_PLACES:
-            raise CountError(field, "Type a decimal no finer than a thousandth (0.001).")
+        cls.check(numeral.value, field)
         return Typed(sign * numeral.value, numeral.over)
 
     @classmethod

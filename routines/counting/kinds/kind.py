@@ -38,7 +38,7 @@ class NumberKind(ABC):
     part_names: tuple[str, ...] = ()
 
     def __init__(self, style: Style, grain: Fraction) -> None:
-        """Raises: CountError on `style` when the style would lose a value, on `step` when the kind has no such values."""
+        """Raises: CountError on `style` when the style would lose a value."""
         self.style = style
         self.grain = grain
 
@@ -46,6 +46,11 @@ class NumberKind(ABC):
     @abstractmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
         """Read one typed value. Raises: CountError on `field`."""
+
+    @classmethod
+    def check(cls, value: Fraction, field: str) -> None:
+        """Refuse a start or step that no count of this kind has. Raises: CountError on `field`."""
+        refuse_fine_parts(value, field)
 
     @classmethod
     def read_step(cls, text: str, style: Style) -> Typed:

@@ -28,13 +28,16 @@ class Money(NumberKind):
         english = currency_named(style.currency, "en")
         self.main_part = english.main.several
         self.small_part = english.small.several or "small"
-        if grain.denominator != 1:
-            raise CountError("step", "Money has no part smaller than its smallest coin: choose whole cents.")
         self.in_small_units = style.units == "one" and self.currency.digits > 0
         if self.in_small_units and not self.currency.small_symbol:
             raise CountError("style", f"Write {style.currency} in its main unit: its small unit has no sign here.")
         if self.currency.digits and not self.in_small_units:
             self.part_names = (self.main_part, self.small_part)
+
+    @classmethod
+    def check(cls, value: Fraction, field: str) -> None:
+        if value.denominator != 1:
+            raise CountError(field, "Choose an amount without parts of the smallest coin.")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:

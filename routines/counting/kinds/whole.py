@@ -16,10 +16,10 @@ _MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50
 class Whole(NumberKind):
     name = "whole"
 
-    def __init__(self, style: Style, grain: Fraction) -> None:
-        super().__init__(style, grain)
-        if grain.denominator != 1:
-            raise CountError("step", "Use whole numbers, or choose the kind fraction or decimal.")
+    @classmethod
+    def check(cls, value: Fraction, field: str) -> None:
+        if value.denominator != 1:
+            raise CountError(field, "Choose a whole number, or the kind fraction or decimal.")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:

@@ -1,0 +1,115 @@
+"""Clock times: minutes that never wrap, writing that does, halves of the day, words."""
+
+import pytest
+
+from routines.counting import Count, CountError, Style
+
+
+def clock(start: str, step: str, terms: int = 12, **style: object) -> Count:
+    return Count.parse(kind="clock", start=start, step=step, terms=terms, style=Style(**style))  # type: ignore[arg-type]
+
+
+def texts(count: Count, *terms: int) -> list[str]:
+    return [count.text(n) for n in terms]
+
+
+def test_a_twelve_hour_clock_goes_from_twelve_to_one() -> None:
+    count = clock("10:50", "20 min")
+    assert texts(count, 4, 5, 7, 8, 17) == ["11:50", "12:10", "12:50", "1:10", "4:10"]
+    assert count.value(8) == 650 + 7 * 20
+    assert count.wrap == 720
+
+
+def test_a_clock_wraps_both_ways() -> None:
+    assert texts(clock("1:10", "-20 min"), 1, 2, 4, 5) == ["1:10", "12:50", "12:10", "11:50"]
+    assert texts(clock("00:10", "-20 min", clock=24), 1, 2) == ["00:10", "23:50"]
+
+
+def test_the_end_of_a_day_is_the_start_of_the_next() -> None:
+    # ISO 8601: 24:00 of one day is 00:00 of the next; minutes stay 00 to 59.
+    assert texts(clock("23:45", "15 min", clock=24), 1, 2, 3) == ["23:45", "00:00", "00:15"]
+    assert clock("24:00", "15 min", clock=24).text(1) == "00:00"
+
+
+def test_a_start_with_its_half_of_the_day_keeps_naming_it() -> None:
+    # NIST, Time Questions and Answers: noon is best written as the word.
+    count = clock("11:30 a.m.", "15 min")
+    assert texts(count, 1, 2, 3, 4, 7) == ["11:30 a.m.", "11:45 a.m.", "12:00 noon", "12:15 p.m.", "1:00 p.m."]
+    assert texts(clock("11:45 pm", "15 min"), 2, 3) == ["12:00 midnight", "12:15 a.m."]
+    assert texts(clock("11:45 pm", "15 min", clock=24), 1, 2) == ["23:45", "00:00"]
+
+
+def test_hours_and_minutes_are_parts_as_written() -> None:
+    count = clock("12:50", "20 min")
+    assert [count.parts(n) for n in (1, 2)] == [{"hours": 12, "minutes": 50}, {"hours": 1, "minutes": 10}]
+    assert count.part_names() == ("hours", "minutes")
+    assert count.span(2, part="minutes") == (2, 0, 2)
+
+
+@pytest.mark.parametrize(
+    ("step", "jump"), [("20 min", "20 min"), ("-20 min", "20 min"), ("75", "1 h 15 min"), ("1 h", "1 h")]
+)
+def test_a_jump_is_a_length_of_time(step: str, jump: str) -> None:
+    count = clock("10:50", step)
+    assert count.difference_text(count.step) == jump
+
+
+@pytest.mark.parametrize(
+    ("start", "style", "english", "spanish"),
+    [
+        ("7:50", {}, "seven fifty", "las siete y cincuenta"),
+        ("2:30", {}, "half past two", "las dos y media"),
+        ("2:30", {"saying": "counted"}, "two thirty", "las dos y treinta"),
+        ("1:05", {}, "one oh five", "la una y cinco"),
+        ("2:15", {}, "two fifteen", "las dos y quince"),
+        ("2:15", {"saying": "renamed"}, "quarter past two", "las dos y cuarto"),
+        ("12:45", {"saying": "renamed"}, "quarter to one", "la una menos cuarto"),
+        ("7:00", {}, "seven o'clock", "las siete"),
+        ("12:30", {}, "half past twelve", "las doce y media"),
+        ("21:30", {"clock": 24}, "twenty-one thirty", "las veintiuna y treinta"),
+        ("00:00", {"clock": 24}, "midnight", "medianoche"),
+        ("2:30 pm", {}, "half past two p.m.", "las dos y media de la tarde"),
+        ("2:30 am", {}, "half past two a.m.", "las dos y media de la madrugada"),
+        ("noon", {}, "noon", "mediodía"),
+    ],
+)
+def test_times_are_said(start: str, style: dict[str, object], english: str, spanish: str) -> None:
+    count = clock(start, "20 min", **style)
+    assert count.words(1) == english
+    assert count.words(1, "es") == spanish
+
+
+@pytest.mark.parametrize(
+    "start",
+    [
+        "10:70",
+        "9:60",
+        "7:5",
+        "25:00",
+        "24:15",
+        "13:10 pm",
+        "0:30 am",
+        "12:30 noon",
+        "10.50",
+        "10:50:00",
+        "10",
+        "-1:00",
+        "10:50 xm",
+        "ten",
+    ],
+)
+def test_what_no_clock_shows_is_refused(start: str) -> None:
+    with pytest.raises(CountError) as refused:
+        clock(start, "20 min")
+    assert refused.value.field == "start"
+
+
+@pytest.mark.parametrize("step", ["12 h", "720", "-12 h", "24 h", "0", "45 s", "10:50", "1.5 min", "", "9 in"])
+def test_a_step_that_moves_no_hand_or_no_whole_minute_is_refused(step: str) -> None:
+    with pytest.raises(CountError) as refused:
+        clock("10:50", step)
+    assert refused.value.field == "step"
+
+
+def test_twelve_hours_move_the_hands_of_a_day_s_clock() -> None:
+    assert texts(clock("10:50", "12 h", clock=24), 1, 2, 3) == ["10:50", "22:50", "10:50"]

@@ -1,0 +1,98 @@
+"""Money: counted in the smallest unit of a CLDR currency, written as its country writes it."""
+
+import pytest
+from babel.numbers import format_currency, get_currency_precision
+
+from routines.counting import Count, CountError, Style
+
+
+def money(start: str, step: str, terms: int = 8, **style: object) -> Count:
+    return Count.parse(kind="money", start=start, step=step, terms=terms, style=Style(**style))  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("code", ["USD", "EUR", "GBP", "JPY", "KWD", "MXN", "CAD", "CHF", "SEK", "INR"])
+def test_the_base_unit_is_the_currency_s_smallest_in_cldr(code: str) -> None:
+    # Unicode CLDR, supplemental currency data (fraction digits), read through Babel.
+    assert money("3", "1", currency=code).start == 3 * 10 ** get_currency_precision(code)
+
+
+@pytest.mark.parametrize(
+    ("code", "language", "mark", "locale"),
+    [
+        ("USD", "en", ".", "en_US"),
+        ("USD", "es", ".", "es_US"),
+        ("GBP", "en", ".", "en_GB"),
+        ("MXN", "es", ".", "es_MX"),
+        ("CAD", "en", ".", "en_CA"),
+        ("EUR", "es", ",", "es_ES"),
+        ("EUR", "en", ".", "en_IE"),
+        ("INR", "en", ".", "en_IN"),
+    ],
+)
+def test_an_amount_is_written_as_cldr_does_at_home(code: str, language: str, mark: str, locale: str) -> None:
+    count = money("735.5" if mark == "." else "735,5", "1", currency=code, language=language, decimal_mark=mark)
+    assert count.text(1) == format_currency(735.5, code, locale=locale).replace("\u00a0", " ")
+
+
+@pytest.mark.parametrize(
+    ("start", "step", "written"),
+    [
+        ("$0.35", "$0.25", ["$0.35", "$0.60", "$0.85", "$1.10"]),
+        ("35c", "25c", ["35¢", "60¢", "85¢", "110¢"]),
+        ("$0.10", "25¢", ["$0.10", "$0.35", "$0.60", "$0.85"]),
+        ("$1.00", "-$0.25", ["$1.00", "$0.75", "$0.50", "$0.25"]),
+        ("$999", "$1", ["$999.00", "$1,000.00"]),
+    ],
+)
+def test_dollars_and_cents_are_written_as_typed(start: str, step: str, written: list[str]) -> None:
+    count = money(start, step, 4)
+    assert [count.text(n) for n in range(1, len(written) + 1)] == written
+
+
+def test_units_one_counts_in_cents_and_two_in_dollars() -> None:
+    assert money("$0.35", "$0.25", units="one").text(4) == "110¢"
+    assert money("35c", "25c", units="two").text(4) == "$1.10"
+
+
+def test_dollars_and_cents_are_parts() -> None:
+    count = money("$0.35", "$0.25")
+    assert count.part_names() == ("dollars", "cents")
+    assert [count.parts(n) for n in (1, 4)] == [{"dollars": 0, "cents": 35}, {"dollars": 1, "cents": 10}]
+    pieces = count.pieces(4)
+    assert [piece.text for piece in pieces] == ["$", "1", ".", "10"]
+    assert count.span(4, part="cents") == (3, 0, 2)
+    assert [count.span(4, place=place) for place in range(4)] == [(3, 1, 2), (3, 0, 1), (1, 0, 1), None]
+
+
+@pytest.mark.parametrize(
+    ("start", "style", "english", "spanish"),
+    [
+        ("0.35", {}, "thirty-five cents", "treinta y cinco centavos"),
+        ("0.01", {}, "one cent", "un centavo"),
+        ("1", {}, "one dollar", "un dólar"),
+        ("1.35", {}, "one dollar and thirty-five cents", "un dólar con treinta y cinco centavos"),
+        ("21", {}, "twenty-one dollars", "veintiún dólares"),
+        ("1.35", {"saying": "counted"}, "one hundred thirty-five cents", "ciento treinta y cinco centavos"),
+        ("21.21", {"currency": "EUR"}, "twenty-one euros and twenty-one cents", "veintiún euros con veintiún céntimos"),
+        ("21.01", {"currency": "GBP"}, "twenty-one pounds and one penny", "veintiuna libras con un penique"),
+        ("35", {"currency": "MXN"}, "thirty-five pesos", "treinta y cinco pesos"),
+    ],
+)
+def test_money_is_said(start: str, style: dict[str, object], english: str, spanish: str) -> None:
+    count = money(start, "1", **style)
+    assert count.words(1) == english
+    assert count.words(1, "es") == spanish
+
+
+@pytest.mark.parametrize("text", ["$0.355", "$1.2.3", "35.5c", "$", "1 dollar 35", "£1", "$1,35", "0.35c"])
+def test_what_is_no_amount_is_refused(text: str) -> None:
+    with pytest.raises(CountError) as refused:
+        money(text, "1")
+    assert refused.value.field == "start"
+
+
+@pytest.mark.parametrize("code", ["ZZZ", "usd", "US", "", 840])
+def test_what_is_no_currency_is_refused(code: object) -> None:
+    with pytest.raises(CountError) as refused:
+        money("1", "1", currency=code)
+    assert refused.value.field == "style"
