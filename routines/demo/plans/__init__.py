@@ -1,5 +1,11 @@
 """Every plan of the demo school, in the order in which they came into the bank."""
 
-from routines.demo.plans import whole_numbers
+from routines.demo.plans import first_grades, measures, middle_grades, upper_areas, whole_numbers
 
-PLANS = (*whole_numbers.PLANS,)
+PLANS = (
+    *first_grades.PLANS,
+    *whole_numbers.PLANS,
+    *middle_grades.PLANS,
+    *measures.PLANS,
+    *upper_areas.PLANS,
+)
