@@ -1,10 +1,49 @@
-"""The counting engine: exact counts, their folds, and what can be seen in them."""
+"""The counting engine: exact counts, their folds, and what can be seen in them.
+
+This is the public face. The parts beyond counting and folding are loaded when they are first asked for.
+"""
+
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
 
 from .audience import Audience
+from .claims import Claim
 from .count import Count
 from .errors import CountError
 from .grid import Cell, Grid
 from .kinds.piece import Piece
+from .results import Idea, Pattern, Verdict
 from .style import Style
 
-__all__ = ["Audience", "Cell", "Count", "CountError", "Grid", "Piece", "Style"]
+if TYPE_CHECKING:
+    from .checking import check
+    from .patterns import find_patterns
+
+_LOADED_WHEN_ASKED_FOR = {
+    "check": "checking",
+    "find_patterns": "patterns",
+}
+
+__all__ = [
+    "Audience",
+    "Cell",
+    "Claim",
+    "Count",
+    "CountError",
+    "Grid",
+    "Idea",
+    "Pattern",
+    "Piece",
+    "Style",
+    "Verdict",
+    "check",
+    "find_patterns",
+]
+
+
+def __getattr__(name: str) -> Any:
+    if name not in _LOADED_WHEN_ASKED_FOR:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    value = getattr(import_module(f".{_LOADED_WHEN_ASKED_FOR[name]}", __name__), name)
+    globals()[name] = value
+    return value

@@ -1,0 +1,74 @@
+"""Judging a claim that a teacher, a child or an import states: any claim, listed or not."""
+
+from __future__ import annotations
+
+from .audience import Audience
+from .claims import Claim
+from .errors import CountError
+from .grid import Grid
+from .patterns import FAMILIES
+from .patterns.found import Judged
+from .results import Verdict
+from .texts import verdict_because
+
+
+def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> Verdict:
+    """Say whether a claim is true of the terms in view, whether it can be seen, and for how long it holds.
+
+    A parameter that is left out means any value; of the ways in which the claim may be meant, the verdict is on the one
+    that does best: true and seen, then true, then the longest lived.
+    Raises: CountError on the parameter that makes no sense for this count.
+
+    >>> from .count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="14", step="-6", terms=20), line_length=5)
+    >>> verdict = check(Claim("digit", place=0, along="column", length=1), grid)
+    >>> verdict.true, verdict.breaks_at, verdict.true_from
+    (False, 6, 4)
+    """
+    whole, judged = judge(claim, grid)
+    because = verdict_because(
+        whole,
+        grid,
+        true=judged.true,
+        seen=judged.seen,
+        holds=judged.holds,
+        true_from=judged.true_from,
+        breaks_at=judged.breaks_at,
+        counterexample=judged.counterexample,
+        audience=audience,
+    )
+    return Verdict(
+        true=judged.true,
+        seen=judged.seen,
+        holds=judged.holds,
+        true_from=judged.true_from,
+        breaks_at=judged.breaks_at,
+        because=because,
+        counterexample=judged.counterexample,
+    )
+
+
+def judge(claim: Claim, grid: Grid) -> tuple[Claim, Judged]:
+    """Judge a claim without words; give it back as it was understood, with nothing left out."""
+    if not isinstance(claim, Claim):
+        raise CountError("family", "Give the claim as a Claim.")
+    family = FAMILIES[claim.family]
+    ways = [(whole, family.judge(whole, grid)) for whole in family.completed(claim, grid)]
+    if not ways:
+        raise CountError(*_nothing_meant(claim))
+    return max(ways, key=lambda way: _merit(way[1]))
+
+
+def _merit(judged: Judged) -> tuple[bool, bool, bool, int]:
+    return (
+        judged.true and judged.seen,
+        judged.true,
+        judged.breaks_at is None,
+        judged.breaks_at or 0,
+    )
+
+
+def _nothing_meant(claim: Claim) -> tuple[str, str]:
+    if claim.family in ("digit", "digit-run"):
+        return "place", "Name the place or the part that is meant; these numbers have none that is looked at by itself."
+    return "family", "Say more about what is claimed."

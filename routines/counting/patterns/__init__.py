@@ -1,0 +1,87 @@
+"""What can be seen in a grid: one module per family, each with `find(grid)`, `completed(claim, grid)` and `judge(claim, grid)`.
+
+`find` gives every claim of its family that is true of the view and can be seen in it, with the first term that breaks
+it when the count goes on. `completed` fills in what a claim leaves out, in every way it may be meant. `judge` judges a
+complete claim. Adding a family: a module here, a line in `FAMILIES`, its parameters in `claims.py`, its texts, a test.
+"""
+
+from __future__ import annotations
+
+from types import ModuleType
+
+from ..audience import Audience
+from ..grid import Grid
+from ..results import Pattern
+from ..texts import describe
+from . import (
+    digit,
+    digit_run,
+    digit_sum,
+    how_many,
+    landmarks,
+    neighbour,
+    opposites,
+    remainder,
+    step,
+    sums,
+    table,
+)
+from .follows import implied as implied_by_others
+from .found import Found
+from .ranking import rank
+
+FAMILIES: dict[str, ModuleType] = {
+    "step": step,
+    "neighbour": neighbour,
+    "digit": digit,
+    "digit-run": digit_run,
+    "digit-sum": digit_sum,
+    "remainder": remainder,
+    "landmarks": landmarks,
+    "how-many": how_many,
+    "sums": sums,
+    "table": table,
+    "opposites": opposites,
+}
+FINDERS = tuple(module.find for module in FAMILIES.values())
+
+
+def find_patterns(
+    grid: Grid, upto: int | None = None, implied: bool = False, audience: Audience | None = None
+) -> list[Pattern]:
+    """Everything that can be seen in a grid, most noticeable first.
+
+    upto: only the first so many counts are on the board. implied: also what follows from a broader claim on the list.
+    Raises: CountError on `n` for an `upto` that is not in view.
+
+    >>> from ..count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
+    >>> [p.breaks_at for p in find_patterns(grid) if p.claim.family == "how-many" and p.claim.get("multiple") == 10]
+    [None]
+    """
+    view = grid if upto is None else grid.cut(upto)
+    return [pattern_of(found, view, audience) for found in facts(view, implied=implied)]
+
+
+def facts(grid: Grid, implied: bool = False) -> list[Found]:
+    """The same without words: what is listed (with `implied`, what follows from it too), most noticeable first."""
+    found = [one for find in FINDERS for one in find(grid)]
+    if not implied:
+        follow = implied_by_others(found, grid)
+        found = [one for i, one in enumerate(found) if i not in follow]
+    return sorted(found, key=lambda one: rank(one.claim, grid))
+
+
+def pattern_of(found: Found, grid: Grid, audience: Audience | None = None) -> Pattern:
+    """A find with its words."""
+    words = describe(found.claim, grid, found.holds, found.breaks_at, audience)
+    return Pattern(
+        claim=found.claim,
+        cells=found.cells,
+        groups=found.groups,
+        statement=words.statement,
+        student_words=words.student_words,
+        because=words.because,
+        holds=found.holds,
+        breaks_at=found.breaks_at,
+    )

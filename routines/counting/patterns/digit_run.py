@@ -1,0 +1,72 @@
+"""Digit run: a digit or a part goes up or down by the same amount from each term to the next in its line.
+
+Plain differences, no carrying (EXACT 6). How long it holds is worked out by the readings.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from ..claims import ALONG, Claim
+from ..grid import Grid
+from .digit import chosen, reading_of, readings
+from .found import Found, Judged
+from .going_on import first_break, last_break
+from .lines import Lines, lines_of
+from .readings import Reading
+
+
+def find(grid: Grid) -> Iterator[Found]:
+    for named, reading in readings(grid):
+        values = reading.upto(grid.terms)
+        for along in ALONG:
+            lines = lines_of(grid, along)
+            change = _first_change(values, lines) if lines.longest >= 3 else None
+            if change and _runs(values, lines, change):
+                claim = Claim.trusted("digit-run", {**named, "along": along, "change": change})
+                yield Found.of(claim, lines.in_view, _break_beyond(reading, lines, change, grid.terms))
+
+
+def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+    for named in chosen(claim, grid):
+        for along in [claim.get("along")] if claim.get("along") else ALONG:
+            whole = claim.with_(**named, along=along)
+            if whole.get("change") is None:
+                values = reading_of(whole, grid).upto(grid.terms)
+                whole = whole.with_(change=_first_change(values, lines_of(grid, along)) or 0)
+            yield whole
+
+
+def judge(claim: Claim, grid: Grid) -> Judged:
+    reading, lines, change = reading_of(claim, grid), lines_of(grid, claim.get("along")), claim.get("change")
+    wrong = [
+        (n, later) for line in lines.in_view for n, later in pairwise(line) if reading.differs(later, later - n, change)
+    ]
+    last = last_break(reading, lines.later_pairs(1, 0), lines.stride, change)
+    true_from = None if last is None else max(1, last - lines.stride + 1)
+    if wrong:
+        return Judged.not_so(min(wrong, key=max), true_from)
+    seen = lines.longest >= 3 and change != 0
+    return Judged.so(seen, _break_beyond(reading, lines, change, grid.terms), true_from)
+
+
+def _first_change(values: Sequence[int | None], lines: Lines) -> int | None:
+    for line in lines.in_view:
+        if len(line) >= 2:
+            before, now = values[line[0]], values[line[1]]
+            return None if before is None or now is None else now - before
+    return None
+
+
+def _runs(values: Sequence[int | None], lines: Lines, change: int) -> bool:
+    for line in lines.in_view:
+        read = values[line[0] : line[-1] + 1 : lines.stride]
+        for before, now in pairwise(read):
+            if before is None or now is None or now - before != change:
+                return False
+    return True
+
+
+def _break_beyond(reading: Reading, lines: Lines, change: int, terms: int) -> int | None:
+    return first_break(reading, lines.later_pairs(1, terms), lines.stride, change)

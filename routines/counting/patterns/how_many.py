@@ -1,0 +1,126 @@
+"""How many: the number of terms in each interval [j*m, (j+1)*m) that lies wholly within the terms in view.
+
+Source: proof - the number of terms in the i-th interval is floor((y + m)/d) - floor(y/d) with y = y0 + i*m and d the
+step's size: floor(m/d), and one more exactly where y mod d >= d - (m mod d). So the i-th and all intervals a whole number
+of blocks later break the claim where a progression meets a window of remainders.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from math import lcm
+
+from ..claims import Claim
+from ..errors import CountError
+from ..grid import Grid
+from .found import Found, Judged
+from .windows import first_in_window
+
+MOST_INTERVALS = 200
+"""A block that a claim leaves open is looked for among no more intervals than a count may have terms."""
+
+
+class Intervals:
+    """The intervals between multiples, numbered from 0 in counting order; all numbers scaled to whole ones."""
+
+    def __init__(self, grid: Grid, multiple: Fraction) -> None:
+        count = grid.count
+        scale = lcm(count.scale, multiple.denominator)
+        times = scale // count.scale
+        self.width = multiple.numerator * (scale // multiple.denominator)
+        self.step = abs(count.scaled_step) * times
+        start, end = count.scaled_start * times, count.scaled(grid.terms) * times
+        self._first_beyond = 1 if count.scaled_step > 0 else 2  # a term on a multiple is above it, never below
+        if count.scaled_step > 0:  # from the first multiple at or above the start, upwards
+            self._before = -start % self.width
+            self._offset = self._before + self.step - 1
+            self.complete = max(0, (end - start - self._before) // self.width)
+        else:  # from the first multiple at or below the start, downwards
+            self._before = start % self.width
+            self._offset = self._before
+            self.complete = max(0, (start - self._before - end) // self.width)
+
+    def terms_in(self, i: int) -> int:
+        y = self._offset + i * self.width
+        return (y + self.width) // self.step - y // self.step
+
+    def members(self, i: int) -> tuple[int, ...]:
+        """The terms in the i-th interval."""
+        y = self._offset + i * self.width
+        first = y // self.step + self._first_beyond
+        return tuple(range(first, first + self.terms_in(i)))
+
+    def completed_by(self, i: int) -> int:
+        """The first term with which the i-th interval lies wholly within the terms in view."""
+        return -(-(self._before + (i + 1) * self.width) // self.step) + 1
+
+    def first_unlike(self, block: tuple[int, ...]) -> int | None:
+        """The first interval, in view or not, that does not hold as many terms as the repeating block says."""
+        fewer, rest = divmod(self.width, self.step)
+        turn = len(block) * self.width
+        found = []
+        for i, said in enumerate(block):
+            y = self._offset + i * self.width
+            if said == fewer:
+                j = first_in_window(y, turn, self.step, self.step - rest, self.step - 1) if rest else None
+            elif said == fewer + 1:
+                j = first_in_window(y, turn, self.step, 0, self.step - rest - 1)
+            else:
+                j = 0
+            if j is not None:
+                found.append(i + j * len(block))
+        return min(found, default=None)
+
+
+def find(grid: Grid) -> Iterator[Found]:
+    if grid.count.wrap is not None:
+        return
+    for multiple in grid.count.friendly_multiples():
+        if multiple < abs(grid.count.step):
+            continue  # most intervals would hold nothing
+        intervals = Intervals(grid, multiple)
+        block = _shortest_block(intervals)
+        if block:
+            unlike = intervals.first_unlike(block)
+            groups = tuple(filter(None, map(intervals.members, range(intervals.complete))))
+            claim = Claim.trusted("how-many", {"multiple": multiple, "block": block})
+            yield Found.of(claim, groups, None if unlike is None else intervals.completed_by(unlike))
+
+
+def _shortest_block(intervals: Intervals) -> tuple[int, ...]:
+    """The shortest block of which two full turns are in view; () if there is none."""
+    counts = [intervals.terms_in(i) for i in range(intervals.complete)]
+    for k in range(1, intervals.complete // 2 + 1):
+        if counts[k:] == counts[:-k]:
+            return tuple(counts[:k])
+    return ()
+
+
+def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+    _refuse_clocks(grid)
+    multiple = claim.get("multiple")
+    for chosen in [multiple] if multiple is not None else grid.count.friendly_multiples():
+        block = claim.get("block")
+        if block is None:
+            intervals = Intervals(grid, chosen)
+            fits = intervals.complete <= MOST_INTERVALS
+            block = (_shortest_block(intervals) if fits else ()) or (intervals.terms_in(0),)
+        yield claim.with_(multiple=chosen, block=block)
+
+
+def judge(claim: Claim, grid: Grid) -> Judged:
+    _refuse_clocks(grid)
+    intervals, block = Intervals(grid, claim.get("multiple")), claim.get("block")
+    unlike = intervals.first_unlike(block)
+    if unlike is None:
+        return Judged.so(seen=intervals.complete >= 2 * len(block))
+    by = intervals.completed_by(unlike)
+    if unlike < intervals.complete:
+        return Judged.not_so((*(n for n in intervals.members(unlike) if n != by), by))
+    return Judged.so(intervals.complete >= 2 * len(block), by)
+
+
+def _refuse_clocks(grid: Grid) -> None:
+    if grid.count.wrap is not None:
+        raise CountError("family", "On a clock, ask which minutes come back instead of how many times there are.")

@@ -1,0 +1,73 @@
+"""Neighbour: the next cell to the right, below or diagonally differs by the same amount everywhere on the page.
+
+Always. Source: proof - two cells next to each other in one direction are a fixed number of terms apart (1, the line
+length, or one more or less), so their values are that many steps apart.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..claims import DIRECTIONS, Claim
+from ..grid import Grid
+from .found import Found, Judged
+
+DOWN = {"right": 0, "down": 1, "down-right": 1, "down-left": 1}
+RIGHT = {"right": 1, "down": 0, "down-right": 1, "down-left": -1}
+
+
+def find(grid: Grid) -> Iterator[Found]:
+    for direction in DIRECTIONS:
+        pairs = neighbours(grid, direction, grid.terms)
+        if len(pairs) >= 2:
+            difference = grid.count.step * terms_apart(grid, direction)
+            claim = Claim.trusted("neighbour", {"direction": direction, "difference": difference})
+            yield Found.of(claim, pairs)
+
+
+def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+    for direction in [claim.get("direction")] if claim.get("direction") else DIRECTIONS:
+        difference = claim.get("difference")
+        if difference is None:
+            difference = grid.count.step * terms_apart(grid, direction)
+        yield Claim.trusted("neighbour", {"direction": direction, "difference": difference})
+
+
+def judge(claim: Claim, grid: Grid) -> Judged:
+    direction = claim.get("direction")
+    pairs = neighbours(grid, direction, grid.terms)
+    if claim.get("difference") == grid.count.step * terms_apart(grid, direction):
+        return Judged.so(seen=len(pairs) >= 2)
+    if pairs:
+        return Judged.not_so(min(pairs, key=max))
+    # The first pair of any direction comes by the time two whole lines stand beside each other.
+    later = neighbours(grid, direction, grid.terms + 3 * grid.line_length)
+    return Judged.so(seen=False, breaks_at=min(map(max, later), default=None))
+
+
+def cells_along(grid: Grid, direction: str) -> tuple[int, int]:
+    """How a step in a direction of the page goes in fill order: so many fill lines on, so many cells on in the line."""
+    down, right = DOWN[direction], RIGHT[direction]
+    if grid.fill == "down":
+        return right, down
+    return (-down if grid.fill == "across-up" else down), right
+
+
+def terms_apart(grid: Grid, direction: str) -> int:
+    """How many terms later the next cell in a direction comes (negative: earlier)."""
+    lines_on, cells_on = cells_along(grid, direction)
+    return lines_on * grid.line_length + cells_on
+
+
+def neighbours(grid: Grid, direction: str, terms: int) -> tuple[tuple[int, int], ...]:
+    """The pairs of cells that lie next to each other in a direction among the first terms, each in counting order."""
+    lines_on, cells_on = cells_along(grid, direction)
+    length, lead, apart = grid.line_length, grid.lead, lines_on * grid.line_length + cells_on
+    first, last = max(1, 1 - apart), min(terms, terms - apart)
+    ns = range(first, last + 1)
+    if cells_on:
+        wall = length - 1 if cells_on == 1 else 0  # the cell with no neighbour on that side
+        ns_beside = [n for n in ns if (n + lead - 1) % length != wall]
+    else:
+        ns_beside = list(ns)
+    return tuple([(n, n + apart) for n in ns_beside] if apart > 0 else [(n + apart, n) for n in ns_beside])

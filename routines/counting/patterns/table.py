@@ -1,0 +1,35 @@
+"""Table: each value is its position times the step, as in a multiplication table.
+
+Always. Source: proof - v(n) = start + (n - 1) * step is n * step for every n exactly when start = step, and two terms
+already fix both numbers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from ..claims import Claim
+from ..errors import CountError
+from ..grid import Grid
+from .found import Found, Judged
+
+
+def find(grid: Grid) -> Iterator[Found]:
+    count = grid.count
+    if count.wrap is None and count.start == count.step and grid.terms >= 2:
+        yield Found.of(Claim.trusted("table", {"step": count.step}), (tuple(range(1, grid.terms + 1)),))
+
+
+def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+    yield claim if claim.get("step") is not None else claim.with_(step=grid.count.step)
+
+
+def judge(claim: Claim, grid: Grid) -> Judged:
+    if grid.count.wrap is not None:
+        raise CountError("family", "Times on a clock make no multiplication table; choose another claim.")
+    step: Fraction = claim.get("step")
+    wrong = next((n for n in (1, 2) if grid.count.value(n) != n * step), None)
+    if wrong is None:
+        return Judged.so(seen=grid.terms >= 2)
+    return Judged.not_so((wrong,)) if wrong <= grid.terms else Judged.so(seen=False, breaks_at=wrong)
