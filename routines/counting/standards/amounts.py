@@ -1,0 +1,131 @@
+"""The amounts a standard's features name: which starts or steps they allow."""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from fractions import Fraction
+from math import lcm
+
+from ..count import Count
+from ..errors import CountError
+from ..kinds.units import UNITS
+
+FIELD = "count_features"
+HOUR, HALF_HOUR = 60, 30
+MEASURES = ("length", "mass", "capacity")
+
+_NUMBER = r"-?\d+(?:\.\d+)?(?:/\d+)?"
+_UNIT = r"(?: ?(?P<unit>min|c))?"
+_FRACTIONS = {"simple fraction", "fraction"}
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """One alternative of a value in the features language.
+
+    allows: whether it allows this amount as a start or step of this count. Units: see `unit_size`.
+    """
+
+    text: str
+    allows: Callable[[Fraction, Count], bool]
+
+
+def read_amounts(text: str) -> tuple[Amount, ...]:
+    """The alternatives of a value: "1|10", "1..9|10,20,...,90", "0|step", "any to 0.01".
+
+    Raises: CountError on `count_features` for what is not in the language.
+
+    >>> [amount.text for amount in read_amounts("1..9|10,20,...,90")]
+    ['1..9', '10,20,...,90']
+    """
+    return tuple(Amount(part, _allows(part)) for part in (part.strip() for part in text.split("|")))
+
+
+def unit_size(count: Count) -> Fraction:
+    """The unit that amounts are named in: the (smaller) unit a measure is written in, else the base unit."""
+    small = count.style.small
+    return UNITS[small].size if small and count.kind in MEASURES else Fraction(1)
+
+
+def written_denominator(count: Count) -> int:
+    """The denominator a count of fractions is written over (the common one, where each is simplified)."""
+    return count.scale if count.style.fractions == "simplified" else lcm(count.scale, count.style.over)
+
+
+def _allows(text: str) -> Callable[[Fraction, Count], bool]:
+    for reader in (_plain_word, _number, _run, _any_limited, _part):
+        allows = reader(text)
+        if allows is not None:
+            return allows
+    raise CountError(FIELD, f'Write amounts as in "1|10", "1..9", "any" or "0|step": “{text}” is none.')
+
+
+def _plain_word(text: str) -> Callable[[Fraction, Count], bool] | None:
+    words: dict[str, Callable[[Fraction, Count], bool]] = {
+        "any": lambda amount, count: True,
+        "step": lambda amount, count: amount == count.step / unit_size(count),
+        "multiple of step": lambda amount, count: amount % (count.step / unit_size(count)) == 0,
+        "hour": lambda amount, count: amount % HOUR == 0,
+        "half hour": lambda amount, count: amount % HOUR == HALF_HOUR,
+        "any minute": lambda amount, count: amount.denominator == 1,
+        "any whole number of minutes": lambda amount, count: amount.denominator == 1,
+        "decimal": lambda amount, count: amount.denominator > 1,
+        "mixed": lambda amount, count: amount > 1 and amount.denominator > 1,
+        # These speak of the second count of a pair.
+        "(1, factor)": lambda amount, count: True,
+        "conversion factor": lambda amount, count: True,
+        "p": lambda amount, count: True,
+    }
+    if text in ("whole", "whole number", "any whole number"):
+        return lambda amount, count: amount.denominator == 1
+    if text in _FRACTIONS:
+        return lambda amount, count: amount.denominator > 1
+    return words.get(text)
+
+
+def _number(text: str) -> Callable[[Fraction, Count], bool] | None:
+    found = re.fullmatch(rf"(?P<multiple>multiple of )?(?P<number>{_NUMBER}){_UNIT}", text)
+    if found is None:
+        return None
+    number = Fraction(found["number"])
+    if found["multiple"]:
+        return lambda amount, count: amount % number == 0
+    return lambda amount, count: amount == number
+
+
+def _run(text: str) -> Callable[[Fraction, Count], bool] | None:
+    """1..10 is every whole number from 1 to 10; 10,20,...,90 is every ten of them."""
+    if found := re.fullmatch(r"(\d+)\.\.(\d+)", text):
+        low, high = int(found[1]), int(found[2])
+        return lambda amount, count: amount.denominator == 1 and low <= amount <= high
+    if found := re.fullmatch(r"(\d+),(\d+),\.\.\.,(\d+)", text):
+        first, second, last = (int(found[at]) for at in (1, 2, 3))
+        listed = range(first, last + 1, second - first)
+        return lambda amount, count: amount in listed
+    return None
+
+
+def _any_limited(text: str) -> Callable[[Fraction, Count], bool] | None:
+    found = re.fullmatch(rf"any(?P<sign>[<>]| to )(?P<number>{_NUMBER})", text)
+    if found is None:
+        return None
+    limit = Fraction(found["number"])
+    if found["sign"] == "<":
+        return lambda amount, count: amount < limit
+    if found["sign"] == ">":
+        return lambda amount, count: amount > limit
+    return lambda amount, count: amount % limit == 0
+
+
+def _part(text: str) -> Callable[[Fraction, Count], bool] | None:
+    """1/b: one part. a/b, n/b: any number of the parts the count is written in. n/10: tenths."""
+    if text == "1/b":
+        return lambda amount, count: amount == Fraction(1, written_denominator(count))
+    if text in ("a/b", "n/b"):
+        return lambda amount, count: amount * written_denominator(count) % 1 == 0
+    if text == "a/b with a>1":
+        return lambda amount, count: amount * written_denominator(count) > 1
+    if found := re.fullmatch(r"n/(\d+)", text):
+        parts = int(found[1])
+        return lambda amount, count: amount * parts % 1 == 0
+    return None

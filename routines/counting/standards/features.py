@@ -1,0 +1,101 @@
+"""The language of `count_features`: what a count must have to serve a standard.
+
+Items `key=value`, joined by `; `. Alternatives in a value are joined by `|`, and `x..y` is a closed range. A value may
+end in a remark in brackets. Conditions: kind, start, step, min, max, direction, terms, given, denominators, places,
+unit, cross, pair. Hints for the teacher: look_for, ask, show, record, view, fold, contexts, prefer, also. `fit=direct`:
+the count itself does what the standard names; `fit=support`: it rehearses the numbers.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from ..errors import CountError
+from .amounts import FIELD
+
+CONDITIONS = (
+    "kind",
+    "start",
+    "step",
+    "min",
+    "max",
+    "direction",
+    "terms",
+    "given",
+    "denominators",
+    "places",
+    "unit",
+    "cross",
+    "pair",
+)
+HINTS = ("look_for", "ask", "show", "record", "view", "fold", "contexts", "prefer", "also")
+DIFFERENT_DENOMINATORS = "start and step with different denominators"
+
+_ITEM = re.compile(r"(?P<key>[a-z_]+)(?P<sign><=|>=|<|>|=)(?P<value>.+)")
+_REMARK = re.compile(r" \((?P<remark>[^()]*)\)$")
+
+
+@dataclass(frozen=True, slots=True)
+class Condition:
+    """One item that a count must meet.
+
+    only_if: a second item it depends on, as in "start=0|1 if step=1". remark: what stood in brackets.
+    """
+
+    key: str
+    sign: str
+    value: str
+    only_if: "Condition | None" = None
+    remark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Features:
+    direct: bool
+    conditions: tuple[Condition, ...]
+    hints: Mapping[str, str]
+
+    def with_key(self, key: str) -> tuple[Condition, ...]:
+        return tuple(condition for condition in self.conditions if condition.key == key)
+
+
+def read_features(text: str) -> Features:
+    """Read a standard's features.
+
+    Raises: CountError on `count_features` for an item that is not in the language.
+
+    >>> features = read_features("fit=direct; step=1|10; start=0|10 if step=10; max=100 (from K.CC.A.1); view=number_line")
+    >>> features.direct, [condition.key for condition in features.conditions], features.hints
+    (True, ['step', 'start', 'max'], {'view': 'number_line'})
+    """
+    fit, conditions, hints = "", [], {}
+    for item in filter(None, (part.strip() for part in text.split(";"))):
+        if item == DIFFERENT_DENOMINATORS:
+            conditions.append(Condition("denominators", "=", "different"))
+            continue
+        condition = _read_item(item)
+        if condition.key == "fit":
+            fit = condition.value
+        elif condition.key in HINTS:
+            hints[condition.key] = item.partition("=")[2]
+        elif condition.key in CONDITIONS:
+            conditions.append(condition)
+        else:
+            raise CountError(FIELD, f'There is no feature called "{condition.key}".')
+    if fit not in ("direct", "support"):
+        raise CountError(FIELD, 'Say "fit=direct" or "fit=support".')
+    return Features(fit == "direct", tuple(conditions), hints)
+
+
+def _read_item(item: str) -> Condition:
+    found = _ITEM.fullmatch(item)
+    if found is None:
+        raise CountError(FIELD, f'Write each feature as "key=value": “{item}” is none.')
+    key, sign, value = found["key"], found["sign"], found["value"]
+    if key not in CONDITIONS:
+        return Condition(key, sign, value)
+    remark = ""
+    if bracket := _REMARK.search(value):
+        value, remark = value[: bracket.start()], bracket["remark"]
+    value, _, depends = value.partition(" if ")
+    return Condition(key, sign, value, _read_item(depends) if depends else None, remark)

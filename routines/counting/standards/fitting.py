@@ -1,0 +1,97 @@
+"""Which standards a count serves, direct fits first, each with the reason."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ..audience import Audience
+from ..grid import Grid
+from .conditions import Facts, meets
+from .features import Features, read_features
+from .reasons import reason
+
+_LEVELS = {"K": 0, **{str(grade): grade for grade in range(1, 9)}}
+_RATIOS = "ratios"
+
+
+@dataclass(frozen=True, slots=True)
+class StandardFit:
+    """A standard that a count serves.
+
+    fit: "direct" (the count does what it names) or "support" (it rehearses the numbers). hints: what the standard
+    suggests to look for, ask or show, by name.
+    """
+
+    code: str
+    grade: str
+    area: str
+    summary: str
+    fit: str
+    reason: str
+    hints: Mapping[str, str]
+
+
+def suggest_standards(
+    grid: Grid, standards: Iterable[Any], grade: int | None = None, *, audience: Audience | None = None
+) -> list[StandardFit]:
+    """The standards a grid's count serves: direct fits first, then the nearest grade, then the most particular.
+
+    standards: rows with code, grade, area, summary and count_features, as mappings or objects; rows without features
+    are left out, as are ratios, which take two counts.
+    grade: a level 0 (K) to 8 whose standards come first.
+    Raises: CountError on `count_features` for features that cannot be read.
+    """
+    facts = Facts(grid.count, grid.terms)
+    language = audience.language if audience else "en"
+    fits: list[tuple[tuple[bool, int, int, str], StandardFit]] = []
+    for row in standards:
+        text = _part(row, "count_features")
+        if not text or _part(row, "area") == _RATIOS:
+            continue
+        features = read_features(text)
+        fit = _fit(features, facts)
+        if fit is None:
+            continue
+        found = StandardFit(
+            code=_part(row, "code"),
+            grade=_part(row, "grade"),
+            area=_part(row, "area"),
+            summary=_part(row, "summary"),
+            fit=fit,
+            reason=reason(features, facts, fit, language),
+            hints=features.hints,
+        )
+        away = abs(_LEVELS.get(found.grade, grade) - grade) if grade is not None else 0
+        fits.append(((fit != "direct", away, -_particular(features), found.code), found))
+    return [found for _, found in sorted(fits, key=lambda entry: entry[0])]
+
+
+def _fit(features: Features, facts: Facts) -> str | None:
+    """A second count, or a landmark that is not passed, leaves a direct standard one that is only supported."""
+    if not features.with_key("kind") and not _plain(facts):
+        return None
+    paired = bool(features.with_key("pair"))
+    if paired and not _particular(features):
+        return None
+    if not all(meets(condition, facts) for condition in features.conditions if condition.key not in ("cross", "pair")):
+        return None
+    passes = all(meets(condition, facts) for condition in features.with_key("cross"))
+    return "direct" if features.direct and passes and not paired else "support"
+
+
+def _plain(facts: Facts) -> bool:
+    """Whether the count is what features without a kind speak of: whole numbers, none below zero."""
+    return facts.count.kind == "whole" and facts.low >= 0
+
+
+def _particular(features: Features) -> int:
+    """How many of its conditions narrow the count down."""
+    return sum(
+        condition.value not in ("any", "both") and condition.key not in ("pair", "min", "max")
+        for condition in features.conditions
+    )
+
+
+def _part(row: Any, name: str) -> str:
+    value = row.get(name, "") if isinstance(row, Mapping) else getattr(row, name, "")
+    return str(value or "").strip()
