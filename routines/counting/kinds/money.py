@@ -42,10 +42,12 @@ class Money(NumberKind):
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
         currency = currency_named(style.currency, style.language)
-        sign, rest = split_sign(tidy(text, field))
+        plain = tidy(text, field)
+        sign, rest = split_sign(plain)
         unit = 10**currency.digits
         amount, small = _without_symbols(rest, currency)
-        minus, amount = split_sign(amount) if sign == 1 else (1, amount)
+        if rest == plain:  # the sign may stand behind the symbol: $-5
+            sign, amount = split_sign(amount)
         numeral = read_numeral(amount, style, field)
         if small and (numeral.over != 1 or currency.digits == 0):
             raise CountError(
@@ -54,7 +56,7 @@ class Money(NumberKind):
         value = numeral.value if small else numeral.value * unit
         if numeral.over not in (1, 10, unit) or value.denominator != 1:
             raise CountError(field, f"Write {currency.main.several} with {currency.digits} decimal places at most.")
-        return Typed(sign * minus * value, units=("small" if small else "main",))
+        return Typed(sign * value, units=("small" if small else "main",))
 
     @classmethod
     def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
