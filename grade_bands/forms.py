@@ -63,6 +63,10 @@ class GradeForm(forms.ModelForm):
         error_messages = {
             "name": {"required": "Write a short name, such as K or 1.", "unique": "There is a grade with this name."},
             "order": {"unique": "Another grade has this place. Choose another number."},
+            "level": {
+                "min_value": "The level goes from 0 for kindergarten to 8.",
+                "max_value": "The level goes from 0 for kindergarten to 8.",
+            },
         }
 
 

@@ -1,0 +1,170 @@
+"""Backups: written while the school works, refused when they are not sound, put back in one step.
+
+Each test works on a data folder of its own, through the commands a school uses, on SQLite whatever the suite runs on.
+"""
+
+import json
+import os
+import shutil
+import sqlite3
+import subprocess
+import sys
+import zipfile
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+MAKE_SCHOOL = """
+from accounts.models import School, User
+School.objects.create(pk=1, name="Larkfield School")
+User.objects.create(sign_in_name="ames", display_name="Ada Ames")
+"""
+
+
+def manage(folder: Path, *words: str | Path) -> subprocess.CompletedProcess:
+    environment = {name: value for name, value in os.environ.items() if name != "DATABASE_URL"}
+    return subprocess.run(
+        [sys.executable, ROOT / "manage.py", *words],
+        env={**environment, "COUNTFOLD_DATA": str(folder)},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+
+
+@pytest.fixture(scope="session")
+def founded(tmp_path_factory) -> Path:
+    folder = tmp_path_factory.mktemp("founded")
+    assert manage(folder, "migrate", "--verbosity", "0").returncode == 0
+    assert manage(folder, "shell", "--verbosity", "0", "-c", MAKE_SCHOOL).returncode == 0
+    assert manage(folder, "backup").returncode == 0
+    return folder
+
+
+@pytest.fixture
+def folder(founded, tmp_path) -> Path:
+    return shutil.copytree(founded, tmp_path / "data")
+
+
+@pytest.fixture
+def written(folder) -> Path:
+    (path,) = (folder / "backups").glob("*.zip")
+    return path
+
+
+def ask(folder: Path, query: str) -> list[tuple]:
+    with closing(sqlite3.connect(folder / "countfold.sqlite3")) as database:
+        rows = database.execute(query).fetchall()
+        database.commit()
+    return rows
+
+
+def rewrite(path: Path, *, about: dict | None = None, database: bytes | None = None) -> None:
+    with zipfile.ZipFile(path) as archive:
+        was_about, was_database = json.loads(archive.read("about.json")), archive.read("countfold.sqlite3")
+    with zipfile.ZipFile(path, "w") as archive:
+        archive.writestr("about.json", json.dumps({**was_about, **(about or {})}))
+        archive.writestr("countfold.sqlite3", was_database if database is None else database)
+
+
+def refusal(folder: Path, path: Path) -> str:
+    """What restoring says; and that it changed nothing."""
+    ask(folder, "UPDATE accounts_school SET name = 'Now'")
+    done = manage(folder, "restore", path)
+    assert done.returncode == 1
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Now",)]
+    assert "Traceback" not in done.stderr
+    return done.stderr
+
+
+def test_restoring_brings_back_what_was_there(folder, written):
+    ask(folder, "UPDATE accounts_school SET name = 'Spoilt'")
+    ask(folder, "DELETE FROM accounts_user")
+    done = manage(folder, "restore", written)
+    assert done.returncode == 0, done.stderr
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Larkfield School",)]
+    assert ask(folder, "SELECT sign_in_name FROM accounts_user") == [("ames",)]
+
+
+def test_what_was_there_before_a_restore_is_kept_as_a_backup(folder, written):
+    ask(folder, "UPDATE accounts_school SET name = 'Newer'")
+    manage(folder, "restore", written)
+    (newer,) = set((folder / "backups").glob("*.zip")) - {written}
+    assert manage(folder, "restore", newer).returncode == 0
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Newer",)]
+
+
+def test_a_restore_signs_everyone_out_and_changes_the_epoch(folder, written):
+    before = ask(folder, "SELECT epoch FROM accounts_school")
+    ask(folder, "INSERT INTO django_session VALUES ('k', 'd', '2099-01-01')")
+    manage(folder, "restore", written)
+    assert ask(folder, "SELECT COUNT(*) FROM django_session") == [(0,)]
+    assert ask(folder, "SELECT epoch FROM accounts_school") != before
+
+
+def test_a_restore_works_into_an_empty_data_folder(folder, written, tmp_path):
+    empty = tmp_path / "empty"
+    empty.mkdir()
+    shutil.copy(folder / "secret_key", empty)
+    assert manage(empty, "restore", written).returncode == 0
+    assert ask(empty, "SELECT name FROM accounts_school") == [("Larkfield School",)]
+
+
+def test_a_truncated_file_is_refused(folder, written):
+    written.write_bytes(written.read_bytes()[:-2000])
+    assert "damaged" in refusal(folder, written)
+
+
+def test_any_other_file_is_refused(folder, tmp_path):
+    other = tmp_path / "holiday.zip"
+    other.write_text("not a zip at all")
+    assert "no backup of Countfold" in refusal(folder, other)
+
+
+def test_a_changed_database_is_refused(folder, written):
+    with zipfile.ZipFile(written) as archive:
+        database = archive.read("countfold.sqlite3")
+    rewrite(written, database=database.replace(b"Ada Ames", b"Bob Ames"))
+    assert "its checksum does not fit" in refusal(folder, written)
+
+
+def test_a_changed_database_with_its_plain_checksum_made_anew_is_refused(folder, written):
+    import hashlib
+
+    with zipfile.ZipFile(written) as archive:
+        database = archive.read("countfold.sqlite3").replace(b"Ada Ames", b"Bob Ames")
+    rewrite(written, database=database, about={"plain": hashlib.sha256(database).hexdigest()})
+    assert "was changed after it was made" in refusal(folder, written)
+
+
+def test_a_changed_date_is_refused(folder, written):
+    rewrite(written, about={"made_at": "2030-01-01T00:00:00+00:00"})
+    assert "was changed after it was made" in refusal(folder, written)
+
+
+def test_another_servers_backup_is_refused_unless_asked_for(folder, written):
+    (folder / "secret_key").write_text("another key " * 6)
+    assert "made by another server" in refusal(folder, written)
+    assert manage(folder, "restore", written, "--from-another-server").returncode == 0
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Larkfield School",)]
+
+
+def test_a_newer_programs_backup_is_refused(folder, written):
+    rewrite(written, about={"migrations": ["accounts.9999_from_the_future"]})
+    assert "newer Countfold" in refusal(folder, written)
+
+
+def test_fourteen_are_kept(folder):
+    for number in range(20):
+        (folder / "backups" / f"countfold-2020-01-{number + 1:02}-000000-000000.zip").touch()
+    manage(folder, "backup")
+    kept = sorted(path.name for path in (folder / "backups").glob("*.zip"))
+    assert len(kept) == 14
+    assert kept[0] == "countfold-2020-01-09-000000-000000.zip"
+
+
+def test_a_backup_is_readable_by_its_owner_only(written):
+    if os.name == "posix":  # elsewhere the rights of the data folder hold
+        assert written.stat().st_mode & 0o077 == 0

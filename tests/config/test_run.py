@@ -1,0 +1,99 @@
+"""run.py before it starts anything: what it is told, and what it says is missing."""
+
+import importlib.util
+import socket
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+
+
+@pytest.fixture
+def run():
+    """run.py as a module of its own, for each test afresh."""
+    spec = importlib.util.spec_from_file_location("run_py", ROOT / "run.py")
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def test_no_command_means_the_demo_school(run):
+    options = run.read_arguments(["--port", "8123", "--no-browser"])
+    assert (options.command, options.port, options.no_browser) == (run.demo, 8123, True)
+
+
+def test_further_words_go_to_pytest(run):
+    options = run.read_arguments(["test", "tests/accounts", "-k", "kept"])
+    assert (options.command, options.words) == (run.test, ["tests/accounts", "-k", "kept"])
+
+
+def test_further_words_elsewhere_are_refused(run, capsys):
+    with pytest.raises(SystemExit):
+        run.read_arguments(["serve", "--nonsense"])
+    assert "unknown: --nonsense" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("name", ["serve", "backup", "lint", "test", "bench", "proof", "demo"])
+def test_every_command_is_known(run, name):
+    assert run.read_arguments([name]).command is getattr(run, name)
+
+
+def test_a_taken_port_is_said_with_another_to_try(run, capsys):
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        port = taken.getsockname()[1]
+        with pytest.raises(SystemExit):
+            run.require_free_port("127.0.0.1", port)
+    assert f"--port {port + 1}" in capsys.readouterr().out
+
+
+def test_https_needs_certificate_and_key(run, capsys):
+    with pytest.raises(SystemExit):
+        run.serve(run.read_arguments(["serve", "--cert", "here.pem"]))
+    assert "--cert FILE and --key FILE" in capsys.readouterr().out
+
+
+def test_an_older_python_is_told_what_is_needed(run, monkeypatch, capsys):
+    monkeypatch.setattr(run, "NEEDED_PYTHON", (99, 0))
+    with pytest.raises(SystemExit):
+        run.prepare(run.RUNTIME)
+    assert "Countfold needs Python 3.11 or newer" in capsys.readouterr().out
+
+
+def test_requirements_are_installed_once_for_each_content(run, monkeypatch, tmp_path):
+    installed = []
+    (tmp_path / "requirements.txt").write_text("one")
+    monkeypatch.setattr(run, "HERE", tmp_path)
+    monkeypatch.setattr(run, "VENV", tmp_path)
+    monkeypatch.setattr(run, "make_venv", lambda: None)
+    monkeypatch.setattr(run, "install", installed.append)
+    run.prepare(run.RUNTIME)
+    run.prepare(run.RUNTIME)
+    assert installed == ["requirements.txt"]
+    (tmp_path / "requirements.txt").write_text("two")
+    run.prepare(run.RUNTIME)
+    assert installed == ["requirements.txt", "requirements.txt"]
+
+
+def test_an_installation_that_fails_leaves_no_stamp(run, monkeypatch, tmp_path):
+    def fails(name):
+        run.stop("no network")
+
+    (tmp_path / "requirements.txt").write_text("one")
+    monkeypatch.setattr(run, "HERE", tmp_path)
+    monkeypatch.setattr(run, "VENV", tmp_path)
+    monkeypatch.setattr(run, "make_venv", lambda: None)
+    monkeypatch.setattr(run, "install", fails)
+    with pytest.raises(SystemExit):
+        run.prepare(run.RUNTIME)
+    assert not list(tmp_path.glob("*.stamp"))
+
+
+def test_requirements_are_pinned_hashed_and_name_no_index():
+    for path in ROOT.glob("requirements*.txt"):
+        text = path.read_text()
+        assert "--hash=sha256:" in text
+        assert "index-url" not in text
+        assert "://" not in "\n".join(line for line in text.splitlines() if not line.lstrip().startswith("#"))

@@ -1,0 +1,115 @@
+"""Loading standards: the bundled table and a school's own file."""
+
+import pytest
+from django.core.files.uploadedfile import SimpleUploadedFile
+from django.template import Context, Template
+
+from grade_bands.actions import lay_grades, load_standards
+from grade_bands.models import Area, Standard
+from grade_bands.standards import COMMON_CORE, StandardsFileError, common_core, read_standards
+from grade_bands.starting_point import EXPECTED_AREAS
+
+FIRST_LINE = "code,grade,area,summary"
+
+
+def test_the_bundled_table_is_loaded_with_its_grades(db):
+    lay_grades()
+    # tests/reference/SOURCES.md: standards.csv has 110 rows.
+    assert load_standards() == 110
+    assert Standard.objects.filter(framework=COMMON_CORE).count() == 110
+    assert not Standard.objects.filter(grade=None).exists()
+    # Common Core State Standards for Mathematics, 4.OA.C.5 (grade 4, generate and analyze patterns).
+    standard = Standard.objects.get(code="4.OA.C.5")
+    assert (standard.grade.name, standard.area) == ("4", Area.WHOLE)
+
+
+def test_loading_twice_brings_up_to_date_and_doubles_nothing(db):
+    lay_grades()
+    load_standards()
+    Standard.objects.filter(code="4.OA.C.5").update(summary="old words")
+    load_standards()
+    assert Standard.objects.count() == 110
+    assert Standard.objects.get(code="4.OA.C.5").summary != "old words"
+
+
+def test_the_bundled_table_is_the_one_the_tests_refer_to():
+    from pathlib import Path
+
+    bundled = Path("grade_bands/data/standards.csv").read_bytes()
+    assert bundled == Path("tests/reference/standards.csv").read_bytes()
+
+
+def test_every_expected_area_up_to_grade_6_has_a_standard_of_that_grade():
+    named = {(row.grade, row.area) for row in common_core()}
+    for level, areas in enumerate(EXPECTED_AREAS[:7]):
+        for area in areas:
+            assert ("K123456"[level], area) in named
+
+
+def test_a_grade_the_school_does_not_have_leaves_the_standard_without_one(db):
+    rows = read_standards([FIRST_LINE, "X.1,13,whole,Count on."])
+    load_standards(rows=rows, framework="Ours")
+    assert Standard.objects.get().grade is None
+
+
+@pytest.mark.parametrize(
+    ("lines", "sentence"),
+    [
+        ([], "add code, area, summary"),
+        (["code,grade"], "add area, summary"),
+        ([FIRST_LINE], "no standards under its first line"),
+        ([FIRST_LINE, ",2,whole,Count."], "Line 2: fill in code."),
+        ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: 'algebra' is no area."),
+        ([FIRST_LINE, "A.1,2,whole,Count, then write."], "Line 2 has more cells"),
+        ([FIRST_LINE, "A.1,2,whole,Count.", "A.1,2,whole,Again."], "Line 3: A.1 is there twice."),
+        ([FIRST_LINE, f"{'A' * 41},2,whole,Count."], "shorten code to 40"),
+    ],
+)
+def test_a_file_that_cannot_be_read_says_where_and_what_to_do(lines, sentence):
+    with pytest.raises(StandardsFileError) as refused:
+        read_standards(lines)
+    assert sentence in str(refused.value)
+
+
+def test_areas_may_be_written_by_name_or_by_label():
+    rows = read_standards([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,Whole Numbers,Count."])
+    assert [row.area for row in rows] == [Area.WHOLE, Area.WHOLE]
+
+
+def upload(browser, content: bytes, framework: str = "Larkfield scheme"):
+    file = SimpleUploadedFile("ours.csv", content)
+    return browser.post("/school/standards/import/", {"framework": framework, "file": file})
+
+
+def test_a_school_loads_its_own_file(visit, administrator, grade_two):
+    content = f"\ufeff{FIRST_LINE}\nLS.2,2,whole,Count on by tens.\n".encode()
+    assert upload(visit(administrator), content).status_code == 302
+    standard = Standard.objects.get()
+    assert (standard.framework, standard.grade, standard.summary) == (
+        "Larkfield scheme",
+        grade_two,
+        "Count on by tens.",
+    )
+
+
+@pytest.mark.parametrize(
+    ("content", "sentence"),
+    [(b"\xff\xfe", "CSV in UTF-8"), (b"", "This file is empty."), (b"code\n", "add area, summary")],
+)
+def test_a_bad_file_is_one_sentence_at_its_field(visit, administrator, content, sentence):
+    response = upload(visit(administrator), content)
+    assert response.status_code == 422
+    assert sentence in response.content.decode()
+    assert 'value="Larkfield scheme"' in response.content.decode()
+
+
+def test_the_codes_are_never_shown_without_the_notice_of_their_owners(visit, administrator):
+    lay_grades()
+    visit(administrator).post("/school/standards/common-core/")
+    page = visit(administrator).get("/school/grades/").content.decode()
+    assert "4.OA.C.5" in page
+    assert "Council of Chief State School Officers. All rights reserved." in page
+
+
+def test_the_notice_has_a_tag_for_templates():
+    assert "© Copyright 2010." in Template("{% load standards %}{% standards_notice %}").render(Context())
