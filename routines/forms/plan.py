@@ -82,6 +82,23 @@ class PlanForm:
         """The part of a style that belongs to the place rather than to the number kind."""
         return {name: style[name] for name in ("decimal_mark", "thousands", "currency", "language") if name in style}
 
+    @property
+    def said(self) -> list[Row]:
+        """What they may say, right or not."""
+        return [row for row in self.expected if not self._is_slip(row)]
+
+    @property
+    def slips(self) -> list[Row]:
+        """Where they may slip; each row knows what stands at that count."""
+        rows = [row for row in self.expected if self._is_slip(row)]
+        for row in rows:
+            n = only(self.typed, row.add_prefix("n"))
+            row.right = self.grid.count.text(int(n)) if self.grid and n.isdecimal() and 0 < int(n) <= 400 else ""
+        return rows
+
+    def _is_slip(self, row: Row) -> bool:
+        return only(self.typed, row.add_prefix("sort")) == "slip"
+
     # What is typed, read
 
     @property

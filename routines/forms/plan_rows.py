@@ -45,6 +45,7 @@ class Row(forms.Form):
 class AnswerRow(Row):
     section = "expected"
     texts = ("words", "reply")
+    right = ""
 
     sort = choice("Sort", SORTS.items())
     words = sentence("Words", SENTENCE_LIMIT, placeholder="What they may say", required=True)

@@ -52,6 +52,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "routine": routine,
         "undo": desk.steps[-1]["said"] if desk.steps else "",
         "kept_at": desk.draft.kept_at if desk.draft else None,
+        "opened_draft": desk.draft is not None,
         "minutes": form.reading.minutes() if form.reading else None,
         "edit_url": desk.url("plan_edit"),
         "draft_url": desk.url("plan_draft"),
