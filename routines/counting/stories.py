@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import lru_cache
 from math import gcd
 from typing import NamedTuple
 
@@ -10,7 +9,7 @@ from .count import Count
 from .errors import CountError
 from .grid import Grid
 from .kinds.currency import currency_named
-from .kinds.landmark_names import LANDMARK_NAMES, RENAMED_IN
+from .kinds.landmark_names import COIN_NAMES, LANDMARK_NAMES, MONEY_MULTIPLES, RENAMED_IN
 from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
 from .kinds.units import UNITS
 
@@ -121,23 +120,24 @@ def proposed_landmarks(grid: Grid) -> list[Landmarks]:
     count = grid.count
     known = set(count.friendly_multiples())
     found = []
-    for multiple in _ring_order(count):
+    named = MONEY_MULTIPLES if count.kind == "money" else LANDMARK_NAMES[count.kind, count.base_unit]
+    for multiple in named:
         terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
         if terms and len(terms) < grid.terms:
             found.append(Landmarks(multiple, terms, _plural_name(count, multiple)))
     return sorted(found, key=lambda landmarks: len(landmarks.terms) < 2)
 
 
-@lru_cache(maxsize=32)
-def _ring_order(count: Count) -> tuple[Fraction, ...]:
-    return tuple(LANDMARK_NAMES[count.kind, count.base_unit])
-
-
 def _plural_name(count: Count, multiple: Fraction) -> str:
-    if count.kind == "money" and multiple == 10 ** currency_named(count.style.currency, "en").digits:
-        return currency_named(count.style.currency, count.style.language).main.several
-    english, spanish = LANDMARK_NAMES[count.kind, count.base_unit][multiple]
-    return spanish if count.style.language == "es" else english
+    spanish = count.style.language == "es"
+    if count.kind == "money":
+        currency = currency_named(count.style.currency, count.style.language)
+        if multiple == 10**currency.digits:
+            return currency.main.several
+        coins = COIN_NAMES.get((currency.code, count.style.language), {})
+        amount = count.difference_text(multiple)
+        return coins.get(multiple) or (f"múltiplos de {amount}" if spanish else f"multiples of {amount}")
+    return LANDMARK_NAMES[count.kind, count.base_unit][multiple][spanish]
 
 
 def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None:

@@ -1,7 +1,9 @@
 """How a count is written and said. Values and claims never depend on it."""
 
 import re
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from typing import Any, Self
 
 from .errors import CountError
 from .kinds.units import UNITS
@@ -53,6 +55,23 @@ class Style:
     language: str = "en"
     saying: str = "written"
     currency: str = "USD"
+
+    @classmethod
+    def from_dict(cls, keywords: Mapping[str, Any]) -> Self:
+        """A style from stored keywords. Raises: CountError on `style`, for a keyword that is none too."""
+        if not isinstance(keywords, Mapping):
+            raise CountError("style", "Give the style as named choices.")
+        known = [field.name for field in fields(cls)]
+        for name in keywords:
+            if name not in known:
+                raise CountError("style", f"Leave “{name}” out: a style is made of {', '.join(known)}.")
+        return cls(**keywords)
+
+    def as_dict(self) -> dict[str, Any]:
+        """The keywords in which this style is not the plain one, ready to be stored as JSON."""
+        plain = type(self)()
+        chosen = {field.name: getattr(self, field.name) for field in fields(self)}
+        return {name: value for name, value in chosen.items() if value != getattr(plain, name)}
 
     def __post_init__(self) -> None:
         if self.thousands == "auto":

@@ -109,6 +109,17 @@ def test_the_landmarks_a_teacher_would_ring_come_first(kind: str, start: str, st
     assert (proposed[0].name, proposed[0].terms) == first
 
 
+def test_money_is_ringed_at_its_own_coins_or_at_an_amount() -> None:
+    # 31 U.S.C. 5112(a) names the dime, the quarter dollar and the half dollar.
+    dollars = Count.parse(kind="money", start="5c", step="5c", terms=40)
+    assert [marks.name for marks in proposed_landmarks(Grid(dollars, 5))][:2] == ["dollars", "half dollars"]
+    euros = Count.parse(kind="money", start="0.05", step="0.05", terms=30, style=Style(currency="EUR"))
+    assert [marks.name for marks in proposed_landmarks(Grid(euros, 5))][:2] == [
+        "multiples of €0.50",
+        "multiples of €0.25",
+    ]
+
+
 def test_landmark_names_follow_the_language() -> None:
     count = Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12, style=Style(language="es"))
     assert proposed_landmarks(Grid(count, 4))[0].name == "pies"

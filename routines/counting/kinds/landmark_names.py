@@ -55,15 +55,15 @@ LANDMARK_NAMES: dict[tuple[str, str], dict[Fraction, tuple[str, str]]] = {
         Fraction(250): ("quarter liters", "cuartos de litro"),
         Fraction(100): ("deciliters", "decilitros"),
     },
-    ("money", "cent"): {
-        Fraction(100): ("hundreds", "centenas"),
-        Fraction(1000): ("thousands", "millares"),
-        Fraction(50): ("fifties", "múltiplos de cincuenta"),
-        Fraction(25): ("twenty-fives", "múltiplos de veinticinco"),
-        Fraction(10): ("tens", "decenas"),
-    },
     ("clock", "min"): _HOURS,
     ("elapsed", "min"): _HOURS,
+}
+
+# Money is ringed at these, in smallest units, under the names of its own coins where it has them.
+MONEY_MULTIPLES = tuple(map(Fraction, (100, 1000, 50, 25, 10, 500)))
+# Source: 31 U.S.C. 5112(a): half dollar, quarter dollar, dime.
+COIN_NAMES: dict[tuple[str, str], dict[Fraction, str]] = {
+    ("USD", "en"): {Fraction(50): "half dollars", Fraction(25): "quarters", Fraction(10): "dimes"},
 }
 
 # In which unit a multiple of the base unit is one: 16 oz are 1 lb.

@@ -3,6 +3,7 @@
 import re
 from dataclasses import replace
 from fractions import Fraction
+from functools import lru_cache
 
 from ..errors import CountError
 from ..style import Style
@@ -14,7 +15,7 @@ from .numerals import read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
-_CENTS = ("¢", "c", "ct", "cts", "cent", "cents", "centavo", "centavos", "céntimo", "céntimos", "p", "penny", "pence")
+_CENT_SIGNS = ("¢", "c", "ct", "cts")
 
 
 class Money(NumberKind):
@@ -117,11 +118,22 @@ def _without_symbols(text: str, currency: Currency) -> tuple[str, bool]:
         if text.endswith(symbol):
             return text[: -len(symbol)].strip(), False
     word = re.search(r"[^\W\d_]+$|¢$", text)
-    if word and word[0].lower() in (currency.main.one, currency.main.several):
-        return text[: word.start()].strip(), False
-    if word and word[0].lower() in (*_CENTS, currency.small_symbol):
-        return text[: word.start()].strip(), True
-    return text, False
+    if word is None:
+        return text, False
+    main, small = _names(currency.code)
+    typed = word[0].casefold()
+    return (text[: word.start()].strip(), typed in small) if typed in main | small else (text, False)
+
+
+@lru_cache(maxsize=64)
+def _names(code: str) -> tuple[frozenset[str], frozenset[str]]:
+    """What a teacher may type behind an amount in the main unit, and in the small one, in either language."""
+    both = [currency_named(code, language) for language in ("en", "es")]
+    main = {name for currency in both for name in (currency.main.one, currency.main.several)}
+    small = {name for currency in both for name in (currency.small.one, currency.small.several)}
+    sign = both[0].small_symbol
+    small |= {sign, *(_CENT_SIGNS if sign in _CENT_SIGNS else ())}
+    return frozenset(name.casefold() for name in main), frozenset(small - {""})
 
 
 def _said(many: int, name: CoinName, language: str) -> str:

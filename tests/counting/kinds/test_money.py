@@ -84,11 +84,21 @@ def test_money_is_said(start: str, style: dict[str, object], english: str, spani
     assert count.words(1, "es") == spanish
 
 
-@pytest.mark.parametrize("text", ["$0.355", "$1.2.3", "35.5c", "$", "1 dollar 35", "£1", "$1,35", "0.35c"])
+@pytest.mark.parametrize(
+    "text", ["$0.355", "$1.2.3", "35.5c", "$", "1 dollar 35", "£1", "$1,35", "0.35c", "35 pence", "35p", "2 euros"]
+)
 def test_what_is_no_amount_is_refused(text: str) -> None:
     with pytest.raises(CountError) as refused:
         money(text, "1")
     assert refused.value.field == "start"
+
+
+@pytest.mark.parametrize(
+    ("code", "text", "smallest"),
+    [("GBP", "35p", 35), ("GBP", "35 pence", 35), ("GBP", "£2", 200), ("EUR", "35 c", 35), ("EUR", "2 euros", 200)],
+)
+def test_a_currency_s_own_names_are_understood(code: str, text: str, smallest: int) -> None:
+    assert money(text, text, currency=code).start == smallest
 
 
 @pytest.mark.parametrize("code", ["ZZZ", "usd", "US", "", 840])

@@ -58,6 +58,7 @@ def read(kind: str, text: str, style: Style | None = None) -> Fraction:
         ("money", "2", "200"),
         ("money", "2 dollars", "200"),
         ("money", "$1,250", "125000"),
+        ("money", "35 centavos", "35"),
         ("length", "9 in", "9"),
         ("length", "9in", "9"),
         ("length", "9 in.", "9"),
