@@ -65,11 +65,16 @@ def find_patterns(
 
 def facts(grid: Grid, implied: bool = False) -> list[Found]:
     """The same without words: what is listed (with `implied`, what follows from it too), most noticeable first."""
-    found = [one for find in FINDERS for one in find(grid)]
+    found = everything(grid)
     if not implied:
         follow = implied_by_others(found, grid)
         found = [one for i, one in enumerate(found) if i not in follow]
     return sorted(found, key=lambda one: rank(one.claim, grid))
+
+
+def everything(grid: Grid) -> list[Found]:
+    """All that can be seen, in the order of the finders."""
+    return [one for find in FINDERS for one in find(grid)]
 
 
 def pattern_of(found: Found, grid: Grid, audience: Audience | None = None) -> Pattern:

@@ -59,7 +59,7 @@ def _from_another_family(b: Claim, a: Claim, grid: Grid) -> bool:
 
 
 def _same_reading(b: Claim, a: Claim) -> bool:
-    return b.get("place") == a.get("place") and b.get("part") == a.get("part")
+    return bool(b.get("place") == a.get("place") and b.get("part") == a.get("part"))
 
 
 def _from_the_count(b: Claim, a: Claim, grid: Grid) -> bool:

@@ -25,15 +25,21 @@ Terms = tuple[int, ...]
 
 def find(grid: Grid) -> Iterator[Found]:
     for multiple in grid.count.friendly_multiples():
-        rhythm = landmark_rhythm(grid.count, multiple)
-        if rhythm is None:
-            continue
-        every, first = rhythm
-        if every >= 2 and first + every <= grid.terms:
-            claim, lie = _claim_of(grid, multiple, every, first)
-            terms = tuple(range(first, grid.terms + 1, every))
-            groups = _groups(grid, claim, terms)
-            yield Found.of(claim, groups, lie.breaks_at())
+        found = found_for(grid, multiple)
+        if found is not None:
+            yield found
+
+
+def found_for(grid: Grid, multiple: Fraction) -> Found | None:
+    """The landmarks of one multiple; None unless two or more can be seen, with other terms between."""
+    rhythm = landmark_rhythm(grid.count, multiple)
+    if rhythm is None or rhythm[0] < 2 or sum(rhythm) > grid.terms:
+        return None
+    every, first = rhythm
+    lie = Lie.seen_in(grid, every, first)
+    parameters = {"multiple": multiple, "every": every, "first": first, "lie": lie.name, "lines": lie.lines}
+    terms = tuple(range(first, grid.terms + 1, every))
+    return Found.of(Claim.trusted("landmarks", parameters), _groups(grid, lie, terms), lie.breaks_at())
 
 
 def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
@@ -50,18 +56,11 @@ def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
     return every, -(start // shared) * pow(step // shared, -1, every) % every + 1
 
 
-def _claim_of(grid: Grid, multiple: Fraction, every: int, first: int) -> tuple[Claim, Lie]:
-    lie = Lie.seen_in(grid, every, first)
-    parameters = {"multiple": multiple, "every": every, "first": first, "lie": lie.name, "lines": lie.lines}
-    return Claim.trusted("landmarks", parameters), lie
-
-
-def _groups(grid: Grid, claim: Claim, terms: Terms) -> tuple[Terms, ...]:
-    lie = claim.get("lie")
-    if lie not in ("rows", "columns"):
+def _groups(grid: Grid, lie: Lie, terms: Terms) -> tuple[Terms, ...]:
+    if lie.name not in ("rows", "columns"):
         return (terms,)
     shown = set(terms)
-    return tuple(line for line in lines_of(grid, lie[:-1]).in_view if line[0] in shown)
+    return tuple(line for line in lines_of(grid, lie.name[:-1]).in_view if line[0] in shown)
 
 
 def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from fractions import Fraction
+from itertools import chain
 from math import ceil, lcm
 
 from ..count import Count
@@ -170,9 +171,9 @@ class Part(Reading):
         return value
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
-        look: int = self._look(terms.by, gap)
-        total: int = look if terms.end is None else max(0, -(-(terms.end - terms.first) // terms.by))
-        for j in (*range(min(look, total)), *range(max(look, total - look), total)):
+        look = self._look(terms.by, gap)
+        total = look if terms.end is None else max(0, -(-(terms.end - terms.first) // terms.by))
+        for j in chain(range(min(look, total)), range(max(look, total - look), total)):
             if self.differs(terms.first + j * terms.by, gap, change):
                 return terms.first + j * terms.by
         return None

@@ -1,0 +1,151 @@
+"""What tapped cells have in common."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
+from math import gcd
+
+from .audience import Audience
+from .claims import Claim
+from .errors import CountError
+from .grid import Grid
+from .patterns import blocks, digit, everything, landmarks, neighbour, pattern_of
+from .patterns.found import Found
+from .patterns.lines import lines_of
+from .patterns.ranking import Key, rank
+from .patterns.readings import Reading, Remainder
+from .results import Pattern
+
+MOST_EXPLANATIONS = 3
+
+Cells = frozenset[int]
+
+
+def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = None) -> list[Pattern]:
+    """Say what these terms have in common: at most three patterns of different families, best first.
+
+    Each pattern's `cells` are all those in view that share it, the tapped ones among them. Best is what fits the tapped
+    cells most closely; what fits equally is ranked by how noticeable it is.
+    Raises: CountError on `n` for a term that is not in view.
+
+    >>> from .count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
+    >>> explain_cells(grid, [3, 8, 13])[0].claim
+    Claim('landmarks', multiple='10', every=5, first=3, lie='column', lines=[3])
+    """
+    tapped = frozenset(cells)
+    for n in tapped:
+        if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= grid.terms:
+            raise CountError("n", f"Tap counts from 1 to {grid.terms}.")
+    if not tapped:
+        return []
+    sharing = [(found, shared) for found, shared in _candidates(grid, tapped) if tapped <= shared]
+    best: list[tuple[Found, Cells]] = []
+    for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair)):
+        if all(found.claim.family != chosen.claim.family for chosen, _ in best):
+            best.append((found, shared))
+    return [_shared_pattern(grid, found, shared, audience) for found, shared in best[:MOST_EXPLANATIONS]]
+
+
+def _closeness(grid: Grid, found: Found, shared: Cells) -> tuple[int, bool, Key]:
+    """Where cells merely lie beside each other, what is written in them says more."""
+    return len(shared), found.claim.family == "neighbour", rank(found.claim, grid)
+
+
+def _shared_pattern(grid: Grid, found: Found, shared: Cells, audience: Audience | None) -> Pattern:
+    groups = (tuple(sorted(shared)),)
+    return pattern_of(found._replace(groups=groups), grid, audience)
+
+
+def _candidates(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+    """Finds that may explain, each with the cells that share it."""
+    for found in everything(grid):
+        yield from ((found, shared) for shared in _shares(grid, found, tapped))
+    if len(tapped) >= 2:
+        yield from _common_multiple(grid, tapped)
+        yield from _every_so_many(grid, tapped)
+        yield from _within_one_line(grid, tapped)
+
+
+def _shares(grid: Grid, found: Found, tapped: Cells) -> Iterator[Cells]:
+    """The sets of cells that a find makes alike."""
+    claim = found.claim
+    if claim.family == "landmarks":
+        yield frozenset(found.cells)
+    elif claim.family in ("digit", "remainder"):
+        yield _alike(_reading(claim, grid), grid.terms, tapped)
+    elif claim.family == "neighbour" and len(tapped) >= 2:
+        yield _chain(grid, claim.get("direction"), tapped)
+    elif claim.family == "how-many":
+        yield from map(frozenset, found.groups)
+    elif claim.family == "opposites":
+        yield frozenset(n for pair in found.groups if tapped & set(pair) for n in pair)
+
+
+def _reading(claim: Claim, grid: Grid) -> Reading:
+    return Remainder(grid.count, claim.get("modulus")) if claim.family == "remainder" else digit.reading_of(claim, grid)
+
+
+def _alike(reading: Reading, terms: int, tapped: Cells) -> Cells:
+    """All terms that read the same as the first tapped one."""
+    value = reading.at(min(tapped))
+    return frozenset(n for n in range(1, terms + 1) if reading.at(n) == value)
+
+
+def _chain(grid: Grid, direction: str, tapped: Cells) -> Cells:
+    """The cells that lie one after the other in a direction of the page, through the first tapped one."""
+    pairs = neighbour.neighbours(grid, direction, grid.terms)
+    later, earlier = dict(pairs), {b: a for a, b in pairs}
+    chain = {min(tapped)}
+    for step in (later, earlier):
+        n = min(tapped)
+        while n in step:
+            n = step[n]
+            chain.add(n)
+    return frozenset(chain)
+
+
+def _common_multiple(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+    """Landmarks of the largest number of which all tapped values are multiples."""
+    values = [grid.count.scaled(n) for n in tapped]
+    multiple = Fraction(gcd(*values), grid.count.scale)
+    if multiple:
+        found = landmarks.found_for(grid, multiple)
+        if found is not None:
+            yield found, frozenset(found.cells)
+
+
+def _every_so_many(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+    """Every k-th count: the same remainder by what k jumps make."""
+    first = min(tapped)
+    k = gcd(*(n - first for n in tapped))
+    modulus = abs(grid.count.step) * k
+    if 2 <= k <= grid.terms // 2 and (grid.count.wrap is None or (grid.count.wrap / modulus).denominator == 1):
+        reading = Remainder(grid.count, modulus)
+        found = blocks.find("remainder", {"modulus": modulus}, reading, grid, "count")
+        if found is not None:
+            yield found, frozenset(range(first - (first - 1) // k * k, grid.terms + 1, k))
+
+
+def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+    """What one row or column keeps, whether or not the others do."""
+    for along in ("row", "column"):
+        lines = lines_of(grid, along)
+        line = next((line for line in lines.in_view if tapped <= set(line)), None)
+        if line is None or len(line) < 2:
+            continue
+        number = grid.place(line[0])[0 if along == "row" else 1]
+        for named, reading in digit.readings(grid):
+            yield from _kept_by_line(grid, named, reading, along, line, number)
+
+
+def _kept_by_line(
+    grid: Grid, named: dict[str, object], reading: Reading, along: str, line: Sequence[int], number: int
+) -> Iterator[tuple[Found, Cells]]:
+    value = reading.at(line[0])
+    if value is None or any(reading.at(n) != value for n in line):
+        return
+    claim = Claim("digit", **named, along=along, blocks=[[value]], lines=[number])
+    judged = blocks.judge(claim, reading, grid)
+    yield Found(claim, (tuple(line),), judged.breaks_at, judged.holds or "shown"), frozenset(line)

@@ -1,0 +1,64 @@
+"""When each idea can first be seen while the count is being written, and when it dies."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+
+from .audience import Audience
+from .claims import Claim
+from .grid import Grid
+from .patterns import everything, pattern_of
+from .patterns.follows import implied
+from .patterns.found import Found
+from .patterns.ranking import rank
+from .results import Idea
+
+
+def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
+    """Every idea that can be seen at some time while the terms in view are written, the earliest first.
+
+    An idea is listed if at some term it does not follow from a broader one. One whose lines are still being begun
+    is the same idea while each new line keeps to it.
+
+    >>> from .count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="34", step="11", terms=12), line_length=4)
+    >>> [(i.seen_at, i.dies_at) for i in ideas(grid) if i.claim.family == "digit-run" and i.claim.get("place") == 1]
+    [(3, 7)]
+    """
+    first: dict[Hashable, tuple[int, Found]] = {}
+    last: dict[Hashable, tuple[int, Found]] = {}
+    listed: set[Hashable] = set()
+    for n in range(2, grid.terms + 1):
+        view = grid.cut(n)
+        found = everything(view)
+        follow = implied(found, view)
+        for i, one in enumerate(found):
+            key = idea_key(one.claim, view)
+            first.setdefault(key, (n, one))
+            last[key] = (n, one)
+            if i not in follow:
+                listed.add(key)
+    return sorted(
+        (_idea(grid, first[key], last[key], audience) for key in first if key in listed),
+        key=lambda idea: (idea.seen_at, rank(idea.claim, grid)),
+    )
+
+
+def idea_key(claim: Claim, grid: Grid) -> Hashable:
+    """What stays the same about a claim while more lines are begun and rows are added."""
+    named = (claim.family, claim.get("place"), claim.get("part"), claim.get("modulus"), claim.get("along"))
+    if claim.family in ("digit", "digit-sum", "remainder"):
+        return *named, claim.length, claim.get("lines")
+    if claim.family == "landmarks" and claim.get("lie") == "row" and grid.fill == "across-up":
+        return claim.with_(lines=[grid.fill_lines - claim.get("lines")[0] + 1])
+    return claim
+
+
+def _idea(grid: Grid, first: tuple[int, Found], last: tuple[int, Found], audience: Audience | None) -> Idea:
+    (seen_at, begun), (lasted, fullest) = first, last
+    return Idea(
+        claim=begun.claim,
+        seen_at=seen_at,
+        dies_at=lasted + 1 if lasted < grid.terms else fullest.breaks_at,
+        pattern=pattern_of(fullest, grid.cut(lasted), audience),
+    )
