@@ -159,18 +159,18 @@ def text_width(text: str, size: float, weight: str = "regular") -> float:
 
 def main(folder: Path) -> None:
     FONTS.mkdir(parents=True, exist_ok=True)
-    tables = {}
+    tables, heights = {}, []
     for style in ("Regular", "Bold"):
         font = shrink(folder / f"Andika-{style}.ttf", style)
         tables[style] = per_mille(font)
         (FONTS / "OFL.txt").write_text(font["name"].getDebugName(LICENCE) + "\n", encoding="utf-8")
-        height = digit_height(font)
+        heights.append(digit_height(font))
         target = FONTS / f"countfold-hand-{style.lower()}"
         font.save(target.with_suffix(".ttf"))
         font.flavor = "woff2"
         font.save(target.with_suffix(".woff2"))
     METRICS.write_text(
-        METRICS_TOP.format(height=height)
+        METRICS_TOP.format(height=max(heights))
         + table("REGULAR", tables["Regular"])
         + "\n"
         + table("BOLD", tables["Bold"])

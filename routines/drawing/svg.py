@@ -19,8 +19,8 @@ _TOKEN = re.compile(r"var\((--[\w-]+)\)")
 
 
 def plain(value: float) -> str:
-    """Write a length with two decimals at most."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    """Write a length with one decimal at most: a twentieth of a pixel is not seen, and the drawings stay small."""
+    text = f"{value:.1f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text
 
 
