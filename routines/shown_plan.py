@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from functools import cached_property
 
-from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_patterns, pattern_of
+from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_patterns, proposed_landmarks, show_claim
 from routines.plan_document import Plan
 
 
@@ -37,7 +37,7 @@ class ShownPlan:
         found = {pattern.claim: pattern for pattern in find_patterns(self.grid, audience=self.audience)}
         targets = []
         for claim in self.target_claims:
-            pattern = found.pop(claim, None) or pattern_of(claim, self.grid, audience=self.audience)
+            pattern = found.pop(claim, None) or show_claim(claim, self.grid, audience=self.audience)
             if pattern is not None:
                 targets.append(pattern)
         listed = [(pattern, True) for pattern in targets] + [(pattern, False) for pattern in found.values()]
@@ -58,8 +58,6 @@ class ShownPlan:
 
 def landmark_terms(grid: Grid, chosen: str) -> tuple[int, ...]:
     """The terms of the grid at multiples of `chosen` (as typed in the count's kind); the engine's proposal when empty."""
-    from routines.counting import proposed_landmarks
-
     count = grid.count
     if not chosen:
         proposed = proposed_landmarks(grid)

@@ -15,16 +15,24 @@ from .kinds.piece import Piece
 from .results import Idea, Pattern, Verdict
 from .style import Style
 
+# Raised when the engine would say something else of the same grid; stored with what it said.
+ENGINE_VERSION = "1"
+
 if TYPE_CHECKING:
     from .checking import check
     from .patterns import find_patterns
+    from .showing import show_claim
+    from .stories import proposed_landmarks
 
 _LOADED_WHEN_ASKED_FOR = {
     "check": "checking",
     "find_patterns": "patterns",
+    "proposed_landmarks": "stories",
+    "show_claim": "showing",
 }
 
 __all__ = [
+    "ENGINE_VERSION",
     "Audience",
     "Cell",
     "Claim",
@@ -38,6 +46,8 @@ __all__ = [
     "Verdict",
     "check",
     "find_patterns",
+    "proposed_landmarks",
+    "show_claim",
 ]
 
 

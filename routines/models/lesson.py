@@ -6,6 +6,7 @@ from typing import Self
 from django.conf import settings
 from django.db import models
 from django.db.models import Exists, OuterRef, Q
+from django.urls import reverse
 from django.utils import timezone
 
 from grade_bands.models import Area, ClassGroup
@@ -87,6 +88,9 @@ class Lesson(models.Model):
 
     def __str__(self) -> str:
         return f"{self.routine_id} on {self.taught_on}"
+
+    def get_absolute_url(self) -> str:
+        return reverse("lesson", args=[self.key])
 
 
 class ReflectionQuerySet(models.QuerySet["Reflection"]):

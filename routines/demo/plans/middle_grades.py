@@ -261,11 +261,11 @@ PLANS = [
             step="12",
             terms=20,
             line=5,
-            landmark="60",
+            landmark="10",
             story=Story("Each crate on the quay holds 12 lemons. How many crates make 180 lemons?", "crate", "180"),
             standards=("4.OA.B.4", "4.OA.C.5"),
             targets=(
-                target("landmarks", multiple="60", every=5, first=5, lie="column", lines=[5]),
+                target("landmarks", multiple="10", every=5, first=5, lie="column", lines=[5]),
                 target("table", step="12"),
             ),
             expected=(
