@@ -1,9 +1,136 @@
-"""Settings shared by every test: how many examples hypothesis tries."""
+"""What every test shares: how hard hypothesis tries, quick passphrases, and the cast of the school."""
 
 import os
+from collections.abc import Callable
 
+import pytest
+from django.test import Client
 from hypothesis import HealthCheck, settings
+
+from accounts.models import School, User
+from grade_bands.models import Grade, GradeBand, SchoolYear
+from tests.factories import (
+    ClassGroupFactory,
+    GradeBandFactory,
+    GradeFactory,
+    SchoolFactory,
+    SchoolYearFactory,
+    UserFactory,
+)
 
 settings.register_profile("quick", max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.register_profile("ci", parent=settings.get_profile("quick"), max_examples=200)
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "quick"))
+
+
+def pytest_terminal_summary(terminalreporter) -> None:
+    """On CI a skipped test is a failed run: nothing there may be missing."""
+    skipped = terminalreporter.stats.get("skipped", [])
+    if skipped and os.environ.get("CI") == "true":
+        terminalreporter.write_line(f"CI skips nothing, but {len(skipped)} were skipped.", red=True)
+
+
+def pytest_sessionfinish(session) -> None:
+    reporter = session.config.pluginmanager.get_plugin("terminalreporter")
+    if reporter and reporter.stats.get("skipped") and os.environ.get("CI") == "true":
+        session.exitstatus = pytest.ExitCode.TESTS_FAILED
+
+
+@pytest.fixture(autouse=True)
+def quick_and_plain(settings) -> None:
+    """A hash that takes no time, and static files served from where they lie."""
+    settings.PASSWORD_HASHERS = ["django.contrib.auth.hashers.MD5PasswordHasher"]
+    settings.STATIC_ROOT = settings.BASE_DIR / "static"
+    settings.STORAGES = {
+        **settings.STORAGES,
+        "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
+    }
+
+
+# Owner, co-author and teammate teach in one band; other_teacher in another.
+
+
+@pytest.fixture
+def school(db) -> School:
+    return SchoolFactory()
+
+
+@pytest.fixture
+def year(school) -> SchoolYear:
+    return SchoolYearFactory()
+
+
+@pytest.fixture
+def middle_band(school) -> GradeBand:
+    return GradeBandFactory(name="2-3", order=2)
+
+
+@pytest.fixture
+def grade_two(middle_band) -> Grade:
+    return GradeFactory(name="2", order=3, level=2, band=middle_band, areas=["whole", "measurement", "money", "time"])
+
+
+@pytest.fixture
+def grade_three(middle_band) -> Grade:
+    return GradeFactory(name="3", order=4, level=3, band=middle_band, areas=["whole", "fractions", "measurement"])
+
+
+@pytest.fixture
+def grade_five(school) -> Grade:
+    band = GradeBandFactory(name="4-5", order=3)
+    return GradeFactory(name="5", order=6, level=5, band=band, areas=["whole", "decimals", "fractions"])
+
+
+@pytest.fixture
+def owner(grade_two, year) -> User:
+    person = UserFactory(sign_in_name="owner", display_name="Owner Ota")
+    ClassGroupFactory(name="2 Wren", grade=grade_two, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def co_author(grade_three, year) -> User:
+    person = UserFactory(sign_in_name="co-author", display_name="Co-author Cole")
+    ClassGroupFactory(name="3 Plum", grade=grade_three, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def teammate(grade_two, year) -> User:
+    person = UserFactory(sign_in_name="teammate", display_name="Teammate Tao")
+    ClassGroupFactory(name="2 Finch", grade=grade_two, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def other_teacher(grade_five, year) -> User:
+    person = UserFactory(sign_in_name="other", display_name="Other Oyelaran")
+    ClassGroupFactory(name="5 Slate", grade=grade_five, year=year, teachers=[person])
+    return person
+
+
+@pytest.fixture
+def coach(school) -> User:
+    return UserFactory(sign_in_name="coach", display_name="Coach Cruz", coach=True)
+
+
+@pytest.fixture
+def administrator(school) -> User:
+    return UserFactory(sign_in_name="admin", display_name="Administrator Ames", administrator=True)
+
+
+@pytest.fixture
+def signed_out(school) -> Client:
+    return Client()
+
+
+@pytest.fixture
+def visit(school) -> Callable[[User], Client]:
+    """A browser of this person's own, signed in."""
+
+    def signed_in(person: User) -> Client:
+        client = Client()
+        client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+        return client
+
+    return signed_in
