@@ -9,7 +9,7 @@ from .errors import CountError
 from .kinds.kind import NumberKind, Typed, refuse_fine_parts
 from .kinds.piece import Piece, join
 from .kinds.registry import kind_named, number_kind
-from .style import LARGEST_DENOMINATOR, Style
+from .style import Style
 
 if TYPE_CHECKING:
     from .algebra import Rule
@@ -90,9 +90,8 @@ class Count:
             if abs(value) > LARGEST_VALUE:
                 raise CountError(name, f"Choose a {name} between -1,000,000,000 and 1,000,000,000.")
             kind.check(value, name)
-        if self.scale > LARGEST_DENOMINATOR:
-            for n in range(2, self.terms + 1):
-                refuse_fine_parts(self.value(n), "step")
+        # Some value, if perhaps past the end, has the common denominator: no prime of it cancels in every term.
+        refuse_fine_parts(Fraction(1, self.scale), "step")
         if abs(self.value(self.terms)) > LARGEST_VALUE:
             raise CountError("terms", "Choose fewer counts or a smaller step: this one goes past 1,000,000,000.")
         if not kind.goes_below_zero:

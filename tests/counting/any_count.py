@@ -82,7 +82,7 @@ def counts(draw: st.DrawFn, kind: str, most_terms: int = 60) -> Count:
     except CountError as error:
         if error.field == "style" or (kind == "clock" and error.field == "step"):
             # Units that cannot show the value, or a step round the whole clock: tested in their own right.
-            return Count(kind, Fraction(start * max(grain, 1)), Fraction(7 if step > 0 else -7), 2 if start >= 7 else 3)
+            return Count(kind, Fraction(abs(start) + 7), Fraction(7 if step > 0 else -7), 2)
         raise
 
 

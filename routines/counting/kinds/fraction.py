@@ -19,7 +19,7 @@ class FractionNumber(NumberKind):
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)
-        self.over = lcm(grain.denominator, style.over)
+        self.over = kept_denominator(grain, style)
         self.part_names = ("top", "bottom") if style.shape == "top-heavy" else ("whole", "top", "bottom")
 
     @classmethod
@@ -74,6 +74,12 @@ class FractionNumber(NumberKind):
         if value.denominator == 1:
             return say_fraction(value, 1, mixed=True, language=language)
         return say_fraction(value, self._over(value), mixed=self.style.shape == "mixed", language=language)
+
+
+def kept_denominator(grain: Fraction, style: Style) -> int:
+    """The denominator over which multiples of grain are kept: the style's too, unless that makes one nobody writes."""
+    both = lcm(grain.denominator, style.over)
+    return both if both <= LARGEST_DENOMINATOR else grain.denominator
 
 
 def with_kept_denominator(start: Typed, step: Typed, style: Style) -> Style:

@@ -7,7 +7,7 @@ from typing import ClassVar
 
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
-from .fraction import with_kept_denominator
+from .fraction import kept_denominator, with_kept_denominator
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed
 from .measure_typed import read_measure
@@ -43,7 +43,7 @@ class Measure(NumberKind):
         self.large = self._larger(style) if two else None
         self.system = small.system
         self.base_unit = BASE_UNITS[self.name, small.system]
-        self.over = lcm((grain / small.size).denominator, style.over if style.fractions == "kept" else 1)
+        self.over = kept_denominator(grain / small.size, style)
         self.places = self._places(style, (grain / small.size).denominator)
         self.part_names = self._part_names()
 
@@ -76,7 +76,7 @@ class Measure(NumberKind):
                 raise CountError("style", "Show more decimal places, or values would be lost.")
             return style.places
         if self.system == "customary" or needed is None or needed > MOST_PLACES_WRITTEN:
-            if self.over > LARGEST_DENOMINATOR:
+            if denominator > LARGEST_DENOMINATOR:
                 raise CountError(
                     "style", f"Choose a smaller unit than {self.small.symbol}: the parts are too fine for it."
                 )
