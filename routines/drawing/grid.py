@@ -10,6 +10,7 @@ from .layout import Layout, lay_out
 from .lighting import Light
 from .numerals import MINUS, Box, set_numeral
 from .sizes import SIZES
+from .sketching import sketch
 from .svg import Pen, element, plain, text_of
 from .words import SAID, UNTIL
 
@@ -40,6 +41,8 @@ def draw_grid(
     """
     pen = Pen(on_paper=size == "print")
     layout = lay_out(grid, SIZES[size], landmarks, entries, upto)
+    if layout.size.sketched:
+        lit = sketch(grid, lit, frozenset(layout.shown()))
     lights = _lights(layout, list(lit)[:LIT_AT_MOST], overlays, language)
     covered = frozenset(n for _, light, on in lights if on and light.always for group in light.groups for n in group)
     animate = size in ("plan", "phone") and not pen.on_paper

@@ -10,7 +10,8 @@ class Size:
     numeral: the font size wished for and the smallest allowed. cell_width: wished for and largest; cell_height:
     smallest and tallest (few rows may stand taller). room: the width and height the grid should keep within.
     air, tight: white beside the widest numeral, wished for and least, of the numeral. cut: leave the last lines away
-    rather than grow over the room. flag_words: a flag says until when. thickest: of a lit outline and thread.
+    rather than grow over the room. sketched: light one pattern of each kind at most, by an example where it covers much.
+    flag_words: a flag says until when. thickest: of a lit outline and thread.
     """
 
     name: str
@@ -23,6 +24,7 @@ class Size:
     air: float = 0.66
     tight: float = 0.4
     cut: bool = False
+    sketched: bool = False
     flag_words: bool = False
     thickest: float = 3.2
 
@@ -30,7 +32,7 @@ class Size:
 SIZES = {
     size.name: size
     for size in (
-        Size("card", 16, 14, 40, 29, 40, (266, 150), air=1.15, cut=True),
+        Size("card", 16, 14, 40, 29, 40, (266, 150), air=1.15, cut=True, sketched=True),
         Size("fold", 14, 14, 36, 29, 30, (330, 266), air=1.0, cut=True),
         Size("phone", 21, 14, 62, 40, 40, (310, 330)),
         Size("plan", 36, 18, 96, 82, 82, (600, 620), flag_words=True),
