@@ -8,7 +8,7 @@ from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from grade_bands.models import Area, Grade
-from routines.counting import Claim, CountError
+from routines.counting import Claim, CountError, show_claim
 from routines.facts import area_of
 from routines.forms.plan_count import CountForm
 from routines.forms.plan_fields import choice, sentence, short_text
@@ -121,6 +121,22 @@ class PlanForm:
                 found.append(Target(claim.as_dict(), words.get(text, "").strip()[:SENTENCE_LIMIT]))
         return tuple(found)
 
+    @cached_property
+    def seen_targets(self) -> tuple[Target, ...]:
+        """The ticked patterns that this grid shows, be it for a while."""
+        return tuple(target for target in self.targets if self._is_seen(target))
+
+    @property
+    def gone_targets(self) -> tuple[Target, ...]:
+        """Ticked in another fold or count, and not to be seen in this one."""
+        return tuple(target for target in self.targets if target not in self.seen_targets)
+
+    def _is_seen(self, target: Target) -> bool:
+        try:
+            return show_claim(Claim.from_dict(dict(target.claim)), self.grid) is not None
+        except CountError:
+            return False
+
     @property
     def lit_claims(self) -> list[Claim] | None:
         """The patterns asked to be lit; None where nothing was asked yet."""
@@ -159,13 +175,20 @@ class PlanForm:
             language=about.get("language", "en"),
             story=Story(about.get("story_text", ""), about.get("story_group", ""), about.get("story_goal", "")),
             landmark=about.get("landmark", ""),
-            targets=self.targets,
+            targets=self.seen_targets,
             expected=tuple(row.read() for row in self.expected if row.is_kept),
             stops=tuple(sorted(stops, key=lambda stop: stop.after)),
             next_counts=tuple(row.read() for row in self.next if row.is_kept),
             standards=tuple(about.get("standards", ())),
             notes=about.get("notes", ""),
         )
+
+    def focus_on(self, field_id: str) -> None:
+        """Let the browser go to this field of a row when the row arrives."""
+        for row in (*self.expected, *self.stops, *self.next):
+            for name in row.fields:
+                if row[name].id_for_label == field_id:
+                    row.fields[name].widget.attrs["autofocus"] = True
 
     # Whether it can be saved
 

@@ -91,11 +91,11 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
         row["after"] = next_stop(typed)
     changed = dict(typed)
     number = add_row(changed, section, **row)
-    if section == "stops" and values:
-        changed = in_counting_order(changed)
-        number = -1
     first = {"expected": "words", "stops": "question", "next": "why"}[section]
-    focus = f"id_{section}-{number}-{first}" if not values else ""
+    taken = any(name in values for name in (first, "reply", "answer"))
+    if section == "stops" and taken:
+        changed = in_counting_order(changed)
+    focus = "" if taken else f"id_{section}-{number}-{first}"
     return Change(changed, (section,), _step(typed, section, f"A {SECTION_WORDS[section]} was added."), focus)
 
 

@@ -22,7 +22,7 @@ def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
     page = answer.content.decode()
     assert answer.status_code == 200
     assert "<html" not in page
-    assert 'id="plan-desk"' in page
+    assert 'id="plan-picture"' in page
     assert 'name="target"' in page
 
 
@@ -43,7 +43,7 @@ def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit
     page = answer.content.decode()
     assert answer.status_code == 422
     assert "Choose a step other than 0." in page
-    assert 'id="plan-desk"' not in page
+    assert 'id="plan-picture"' not in page
 
 
 def test_an_unfinished_sentence_is_no_mistake(owner, visit):
@@ -87,3 +87,33 @@ def test_a_ticked_pattern_stays_ticked():
 @pytest.mark.parametrize("text", ["", "{", "[]", '{"family": "nothing"}', "[" * 5000])
 def test_a_tick_box_that_holds_no_claim_is_left_out(text):
     assert live(target=[text]).form.targets == ()
+
+
+def test_a_ticked_pattern_of_another_fold_is_named_and_leaves_with_the_save():
+    rows_of_six = next(row for row in live().found if row.pattern.claim.get("along") == "column")
+    refolded = live(line_length=7, target=[rows_of_six.value])
+    assert [row.value for row in refolded.gone] == [rows_of_six.value]
+    assert refolded.form.reading.targets == ()
+
+
+def test_a_ticked_pattern_that_makes_no_sense_for_another_kind_is_named_too():
+    digits = next(row for row in live().found if row.pattern.claim.family == "digit")
+    as_fractions = live(kind="fraction", start="2/3", step="1/3", target=[digits.value])
+    assert len(as_fractions.gone) == 1
+
+
+def test_a_long_list_keeps_to_what_one_reads():
+    shown = live(start=10, step=6, terms=48, line_length=8)
+    assert len(shown.first_found) + len(shown.more_found) <= 22
+
+
+@pytest.mark.parametrize(
+    ("fields", "said"),
+    [
+        ({"start": 10, "step": 6, "terms": 25, "line_length": 5}, ""),
+        ({"start": 1200, "step": 125, "terms": 48, "line_length": 12}, "columns can be read at once"),
+        ({"start": 1, "step": 1, "terms": 40, "line_length": 4}, "rows can be read at once"),
+    ],
+)
+def test_a_grid_too_large_for_the_back_of_the_room_is_said_to_be(fields, said):
+    assert (said in live(**fields).too_wide) if said else live(**fields).too_wide == ""

@@ -31,6 +31,7 @@ def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None)
         anchor = changed.focus or (f"part-{changed.parts[0]}" if changed.parts else "")
         return redirect(desk.url("plan_edit") + (f"#{anchor}" if anchor else ""))
     form = PlanForm(changed.typed, grades=desk.grades)
+    form.focus_on(changed.focus)
     context = {
         **page_context(desk, form),
         "parts": changed.parts,

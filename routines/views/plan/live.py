@@ -10,14 +10,16 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from grade_bands.models import Grade
-from routines.counting import Claim, Pattern
+from routines.counting import Claim, CountError, Pattern, check
 from routines.facts import count_in_words
 from routines.forms.plan import PlanForm, text_of_claim
-from routines.forms.plan_typed import clean_typed, only
+from routines.forms.plan_typed import claim_text, clean_typed, only
+from routines.reading_distance import far_reading
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPattern, ShownPlan
 
 SHOWN_AT_FIRST = 5
+MORE_SHOWN = 15
 MOST_LIT = 2
 
 
@@ -32,12 +34,21 @@ class FoundRow:
     lit: bool
 
 
+@dataclass(frozen=True, slots=True)
+class GoneRow:
+    """A ticked pattern that this fold does not show, and why."""
+
+    value: str
+    because: str
+
+
 class LivePlan:
     """Reads the form once; each picture is drawn when the template asks for it."""
 
-    def __init__(self, form: PlanForm, lit_before: Collection[str] = ()) -> None:
+    def __init__(self, form: PlanForm, lit_before: Collection[str] = (), tapped: Collection[str] = ()) -> None:
         self.form = form
         self.lit_before = lit_before
+        self.tapped_typed = tapped
         self.grid = form.grid
         self.plan = form.reading
 
@@ -45,15 +56,46 @@ class LivePlan:
     def shown(self) -> ShownPlan:
         return ShownPlan(self.plan, self.form.level)
 
+    @property
+    def gone(self) -> list[GoneRow]:
+        return [
+            GoneRow(claim_text(target.claim), self._why_gone(Claim.from_dict(dict(target.claim))))
+            for target in self.form.gone_targets
+        ]
+
+    def _why_gone(self, claim: Claim) -> str:
+        try:
+            return check(claim, self.grid, audience=self.shown.audience).because
+        except CountError as error:
+            return str(error)
+
+    @cached_property
+    def best(self) -> list[ShownPattern]:
+        """What to light when nothing was asked: targets, else one that always holds and one that holds for a while.
+
+        Ringed landmarks that line up come first; jumps cover every cell, so they come last.
+        """
+        listed = self.shown.patterns
+        targets = [item for item in listed if item.target]
+        always = [item for item in listed if item.pattern.holds == "always"]
+        ringed = [item for item in always if self._are_ringed(item.pattern)]
+        telling = [item for item in always if item.pattern.claim.family not in ("step", "neighbour")]
+        for_a_while = [item for item in listed if item.pattern.holds == "shown"]
+        return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *for_a_while[:1]]
+
+    def _are_ringed(self, pattern: Pattern) -> bool:
+        lies = pattern.claim.family == "landmarks" and pattern.claim.get("lie") != "scattered"
+        return lies and set(pattern.cells) == set(self.shown.landmarks)
+
     @cached_property
     def lit(self) -> list[ShownPattern]:
-        """The patterns to light, two at most: those asked for, else the best two of this fold."""
+        """The patterns to light, two at most: those asked for, else the best of this fold."""
         asked = self.form.lit_claims
         if asked is None:
-            return self.shown.best_two
+            return self.best
         found = [item for claim in asked if (item := self._find(claim))]
         if asked and not found:
-            return self.shown.best_two
+            return self.best
         while len(found) > MOST_LIT:
             found.remove(self._least_wanted(found))
         return found
@@ -87,11 +129,21 @@ class LivePlan:
     @property
     def more_found(self) -> list[FoundRow]:
         first = {row.key for row in self.first_found}
-        return [row for row in self.found if row.key not in first]
+        return [row for row in self.found if row.key not in first][:MORE_SHOWN]
 
     @property
     def lit_patterns(self) -> tuple[Pattern, ...]:
         return tuple(item.pattern for item in self.lit)
+
+    @cached_property
+    def tapped(self) -> tuple[int, ...]:
+        """The cells tapped on the grid, as far as they are in it."""
+        found = {int(n) for n in self.tapped_typed if n.isdecimal() and len(n) < 4}
+        return tuple(sorted(n for n in found if 1 <= n <= self.grid.terms)) if self.grid else ()
+
+    @property
+    def too_wide(self) -> str:
+        return far_reading(self.grid)
 
     @cached_property
     def in_words(self) -> str:
@@ -104,8 +156,7 @@ class LivePlan:
 
     @cached_property
     def best_statement(self) -> str:
-        best = self.shown.best_two
-        return best[0].pattern.statement if best else ""
+        return self.best[0].pattern.statement if self.best else ""
 
     @property
     def proposed_title(self) -> str:
@@ -118,8 +169,8 @@ def same_subject(one: Claim, other: Claim) -> bool:
     return one.family == other.family and all(one.get(name) == other.get(name) for name in names)
 
 
-def live_context(form: PlanForm, lit_before: Collection[str] = ()) -> dict:
-    return {"form": form, "live": LivePlan(form, lit_before)}
+def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: Collection[str] = ()) -> dict:
+    return {"form": form, "live": LivePlan(form, lit_before, tapped)}
 
 
 @require_POST
@@ -129,7 +180,7 @@ def preview(request: HttpRequest) -> HttpResponse:
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
-        **live_context(form, request.POST.getlist("lit_before")),
+        **live_context(form, request.POST.getlist("lit_before"), request.POST.getlist("tapped")),
         "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,
