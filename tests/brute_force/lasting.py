@@ -4,10 +4,12 @@ Imports nothing of the engine.
 """
 
 from fractions import Fraction
+from itertools import pairwise
+from math import lcm
 from typing import Any
 
 from .board import Board
-from .seeing import Claim, intervals, opposite_pairs, reader, totals_apart
+from .seeing import Claim, intervals, reader, totals_apart
 
 
 def first_break(board: Board, claim: Claim, limit: int) -> int | None:
@@ -28,6 +30,40 @@ def first_break(board: Board, claim: Claim, limit: int) -> int | None:
         grown = (n for n in _beyond(board, min(limit, board.terms + 3 * board.length + 3)))
         return next((n for n in grown if totals_apart(board, claim["along"], n) - {said}), None)
     return next((n for n in _beyond(board, limit) if not _still_arithmetic(board, claim, n)), None)
+
+
+def contradicts(board: Board, claim: Claim, n: int) -> bool:
+    """Whether the n-th term breaks a claim of digits, sums or remainders: it is unlike the one k cells before it."""
+    along = claim["along"]
+    earlier = n - 1
+    k = _k(claim) if claim["family"] != "digit-run" else 1
+    for _ in range(k):
+        while earlier and board.name_of_line(earlier, along) != board.name_of_line(n, along):
+            earlier -= 1
+            if n - earlier > 2 * k * board.length:
+                return False
+        earlier -= 1
+    earlier += 1
+    if earlier < 1:
+        return False
+    read = reader(board, {**claim, "family": "digit"} if claim["family"] == "digit-run" else claim)
+    now, before = read(n), read(earlier)
+    if now is None or before is None:
+        return True
+    return now - before != claim["change"] if claim["family"] == "digit-run" else now != before
+
+
+def two_turns(board: Board, claim: Claim) -> int:
+    """So many terms that whatever comes again has come again twice (a line's cells too)."""
+    worth = {"fraction": 1, "clock": 1440, "elapsed": 1440, "money": 100, "length": 900, "mass": 2000, "capacity": 2000}
+    if "place" in claim:
+        turn = Fraction(10) ** (claim["place"] + 1)
+    elif "part" in claim:
+        turn = Fraction(worth[board.kind])
+    else:
+        turn = Fraction(claim.get("modulus") or claim.get("multiple") or 1)
+    terms = abs((turn / board.step).numerator)
+    return board.terms + 2 * lcm(terms, board.length)
 
 
 def _beyond(board: Board, limit: int) -> range:
@@ -120,7 +156,7 @@ def follows(b: Claim, a: Claim, board: Board, lasts: dict[int, int | None]) -> b
     }
     if a["family"] == b["family"] and a["family"] in ("digit", "digit-sum", "remainder", "digit-run"):
         reads_same = all(a.get(key) == b.get(key) for key in ("place", "part", "modulus"))
-        runs = all(m == n + 1 for line in board.lines(b["along"]) for n, m in zip(line, line[1:], strict=False))
+        runs = all(m == n + 1 for line in board.lines(b["along"]) for n, m in pairwise(line))
         wider = reads_same and a["along"] == "count" != b["along"]
         if a["family"] == "digit-run":
             return wider and runs

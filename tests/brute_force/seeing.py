@@ -5,7 +5,7 @@ Imports nothing of the engine. Claims are plain data in the stored form.
 
 from collections.abc import Callable, Iterator
 from fractions import Fraction
-from itertools import pairwise
+from itertools import chain, pairwise
 from math import floor
 from typing import Any
 
@@ -137,7 +137,7 @@ def lie_of(board: Board, ns: list[int]) -> tuple[str, list[int]]:
     for axis, name in enumerate(("row", "column")):
         named = {place[axis] for place in places}
         lines = [line for line in board.lines(name) if board.page_place(line[0])[axis] in named]
-        if len(lines) >= 2 and all(len(line) >= 2 for line in lines) and sorted(sum(lines, [])) == ns:
+        if len(lines) >= 2 and all(len(line) >= 2 for line in lines) and sorted(chain(*lines)) == ns:
             return name + "s", sorted(named)
     if len(ns) >= 3:
         steps = {(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(places)}

@@ -5,7 +5,7 @@ The rules F1 to F7, and no others. b follows from a only if b does not hold long
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Iterator, Sequence
 from fractions import Fraction
 
 from ..claims import Claim
@@ -17,11 +17,48 @@ from .neighbour import terms_apart
 
 def implied(found: Sequence[Found], grid: Grid) -> set[int]:
     """The indexes of those that follow from another one."""
+    broader: dict[Hashable, list[Found]] = {}
+    for a in found:
+        for topic in _says_about(a.claim):
+            broader.setdefault(topic, []).append(a)
     return {
         i
         for i, b in enumerate(found)
-        if any(_no_longer(b, a) and _follows(b.claim, a.claim, grid) for a in found if a is not b)
+        if any(
+            a is not b and _no_longer(b, a) and _follows(b.claim, a.claim, grid)
+            for topic in _may_follow_about(b.claim)
+            for a in broader.get(topic, ())
+        )
     }
+
+
+def _says_about(a: Claim) -> Iterator[Hashable]:
+    """Under which topics narrower claims look for this one; only such pairs are compared."""
+    family, along = a.family, a.get("along")
+    if family == "step":
+        yield family
+    elif family == "landmarks":
+        yield family, a.get("every"), a.get("first")
+    elif family in ("digit", "digit-run", "digit-sum", "remainder"):
+        if along == "count":
+            yield family, a.get("place"), a.get("part"), _plain(a.get("modulus"))
+        if family == "remainder" or (family == "digit" and a.get("place") == 0):
+            yield "remainders", along, a.length
+
+
+def _may_follow_about(b: Claim) -> Iterator[Hashable]:
+    if b.family == "neighbour":
+        yield "step"
+    elif b.family == "landmarks":
+        yield b.family, b.get("every"), b.get("first")
+    elif b.family in ("digit", "digit-run", "digit-sum", "remainder"):
+        yield b.family, b.get("place"), b.get("part"), _plain(b.get("modulus"))
+        if b.family == "remainder":
+            yield "remainders", b.get("along"), b.length
+
+
+def _plain(modulus: Fraction | None) -> tuple[int, int] | None:
+    return None if modulus is None else (modulus.numerator, modulus.denominator)
 
 
 def _no_longer(b: Found, a: Found) -> bool:

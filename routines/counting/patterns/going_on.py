@@ -36,6 +36,9 @@ def last_break(reading: Reading, pairs: list[Progression], gap: int, change: int
     None: there is no last one. Source: proof - from `settled` on the readings come again for ever in the same way, so
     one break there means that they never end.
     """
+    ends = [pair.end for pair in pairs if pair.end is not None]
+    if len(ends) == len(pairs):  # lines that end: look at every term
+        return max(_listed(reading, pairs, 1, max(ends, default=1), gap, change), default=0)
     settled = reading.settled(crossing(reading.count)) + gap
     if _earliest(reading, [_since(pair, settled) for pair in pairs], gap, change) is not None:
         return None
