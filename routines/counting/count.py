@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING, Self
 
 from .errors import CountError
 from .kinds.kind import NumberKind, Typed, refuse_fine_parts
-from .kinds.piece import Piece, join
+from .kinds.piece import Piece
 from .kinds.registry import kind_named, number_kind
+from .kinds.written import difference_of, pieces_of, text_of
 from .style import Style
 
 if TYPE_CHECKING:
@@ -139,7 +140,7 @@ class Count:
 
     def text(self, n: int) -> str:
         """The n-th count as written."""
-        return join(self.form.pieces(self.value(n)))
+        return text_of(self.form, self.scaled(n), self.scale)
 
     def words(self, n: int, language: str | None = None) -> str:
         """The n-th count as said; without a language, in the style's."""
@@ -155,14 +156,15 @@ class Count:
 
     def pieces(self, n: int) -> tuple[Piece, ...]:
         """The n-th count as pieces for a drawing."""
-        return self.form.pieces(self.value(n))
+        return pieces_of(self.form, self.scaled(n), self.scale)
 
     def text_of(self, value: Fraction) -> str:
         """Any value as this count would write it."""
-        return join(self.form.pieces(value))
+        return text_of(self.form, value.numerator, value.denominator)
 
     def pieces_of(self, value: Fraction) -> tuple[Piece, ...]:
-        return self.form.pieces(value)
+        """Any value as this count would write it, in pieces."""
+        return pieces_of(self.form, value.numerator, value.denominator)
 
     def words_of(self, value: Fraction, language: str | None = None) -> str:
         """Any value as this count would say it."""
@@ -173,7 +175,7 @@ class Count:
 
     def difference_text(self, value: Fraction) -> str:
         """A jump of this size as written, without sign: "28", "9 in", "20 min"."""
-        return join(self.form.difference_pieces(abs(value)))
+        return difference_of(self.form, value.numerator, value.denominator)
 
     def span(self, n: int, *, place: int | None = None, part: str | None = None) -> tuple[int, int, int] | None:
         """Where a digit (place 0: ones of the base unit) or a part stands: piece, from, to; None if it is not written.

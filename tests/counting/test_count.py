@@ -1,5 +1,6 @@
 """A count: its values, its positions, and what cannot be a count."""
 
+import pickle
 from dataclasses import FrozenInstanceError, replace
 from fractions import Fraction
 
@@ -48,6 +49,20 @@ def test_a_count_is_frozen_hashable_and_equal_by_what_was_chosen() -> None:
     assert count != whole(terms=21)
     with pytest.raises(FrozenInstanceError):
         count.terms = 21  # type: ignore[misc]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@given(data=st.data())
+def test_a_count_can_be_handed_to_another_process(kind: str, data: st.DataObject) -> None:
+    count = data.draw(counts(kind))
+    handed = pickle.loads(pickle.dumps(count))
+    assert handed == count
+    assert [handed.text(n) for n in (1, 2, 99)] == [count.text(n) for n in (1, 2, 99)]
+
+
+def test_an_error_can_be_handed_to_another_process() -> None:
+    error = pickle.loads(pickle.dumps(CountError("step", "Choose a step other than 0.")))
+    assert (error.field, str(error)) == ("step", "Choose a step other than 0.")
 
 
 def test_a_count_changed_is_a_valid_count_too() -> None:
