@@ -259,5 +259,6 @@ LOGGING = {
         "handlers": ["stderr"],
         "level": environment_choice("COUNTFOLD_LOG_LEVEL", ("DEBUG", "INFO", "WARNING", "ERROR"), "WARNING"),
     },
-    "loggers": {"axes": {"level": "WARNING"}},
+    # waitress says at every short queue how deep it is, which tells a school nothing.
+    "loggers": {"axes": {"level": "WARNING"}, "waitress.queue": {"level": "ERROR"}},
 }
