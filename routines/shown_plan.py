@@ -51,6 +51,12 @@ class ShownPlan:
         return telling[:2]
 
     @cached_property
+    def lit_at_first(self) -> list[ShownPattern]:
+        """What is lit before anybody chose: the best two, but of those that fill the whole grid one alone, and only by itself."""
+        some = [shown for shown in self.best_two if len(shown.pattern.cells) < self.grid.terms]
+        return some or self.best_two[:1]
+
+    @cached_property
     def landmarks(self) -> tuple[int, ...]:
         """Terms to draw as landmarks: multiples of the plan's chosen landmark, or what the engine proposes."""
         return landmark_terms(self.grid, self.plan.landmark)

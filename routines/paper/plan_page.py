@@ -3,6 +3,7 @@
 from django.template.loader import render_to_string
 
 from accounts.models import School
+from routines.drawing.svg import tokens
 from routines.facts import count_in_words
 from routines.models import RoutineVersion
 from routines.paper.press import printing
@@ -18,7 +19,7 @@ def plan_page_html(version: RoutineVersion, school: School) -> str:
     shown = ShownPlan(plan, routine.grade.level)
     count = count_in_words(shown.grid)
     targets = [item for item in shown.patterns if item.target]
-    lit = [item.pattern for item in shown.best_two]
+    lit = [item.pattern for item in shown.lit_at_first]
     return render_to_string(
         "routines/paper/plan_page.html",
         {
@@ -30,6 +31,7 @@ def plan_page_html(version: RoutineVersion, school: School) -> str:
             "count": count,
             "listen_for": [item.pattern for item in (targets or shown.patterns)[:LISTEN_FOR]],
             "lit": lit,
+            "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
         },
     )
 

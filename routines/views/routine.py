@@ -53,7 +53,7 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
     shown = ShownPlan(found.plan, found.grade.level)
     keys = [item.key for item in shown.patterns]
     asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
-    lit = asked if "lit" in request.GET else [item.key for item in shown.best_two]
+    lit = asked if "lit" in request.GET else [item.key for item in shown.lit_at_first]
     count = count_in_words(shown.grid)
     return {
         "plan": shown.plan,
