@@ -7,6 +7,7 @@ from functools import cached_property
 from routines.counting import Pattern
 
 from .flags import Flag, draw_flag, plant
+from .groups import drawn_groups
 from .layout import Layout
 from .numerals import Box
 from .outlines import blocks, hatch, joined, outline
@@ -36,10 +37,7 @@ class Light:
     @cached_property
     def groups(self) -> tuple[tuple[int, ...], ...]:
         """The groups as far as they are written: an unfilled cell of a growing grid lights nothing."""
-        kept = (
-            tuple(n for n in group if n in self.layout.numerals)
-            for group in self.pattern.groups or (self.pattern.cells,)
-        )
+        kept = (tuple(n for n in group if n in self.layout.numerals) for group in drawn_groups(self.pattern))
         return tuple(group for group in kept if group)
 
     @cached_property

@@ -9,6 +9,8 @@ from dataclasses import replace
 
 from routines.counting import Grid, Pattern
 
+from .groups import drawn_groups
+
 MUCH = 0.5  # of the grid's counts; what covers more is shown by an example
 
 
@@ -24,7 +26,7 @@ def sketch(grid: Grid, patterns: Iterable[Pattern], shown: Collection[int]) -> l
         always = pattern.holds == "always"
         if always in chosen:
             continue
-        groups = [group for group in pattern.groups or (pattern.cells,) if group]
+        groups = drawn_groups(pattern)
         cells = {n for group in groups for n in group}
         if len(cells) > MUCH * grid.terms:
             example = _example(groups, taken, shown)
