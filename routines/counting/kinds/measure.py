@@ -122,15 +122,19 @@ class Measure(NumberKind):
         return (*pieces, *self._small_number(amount), self._symbol(self.small, amount))
 
     def _small_number(self, amount: Fraction) -> tuple[Piece, ...]:
-        part = self.small.part
+        places = self._places_of(amount)
+        if places is None:
+            return write_fraction(amount, self._over(amount), self.style, wholes="number", part=self.small.part)
+        scaled = amount.numerator * (10**places // amount.denominator)
+        return (Piece("number", write_decimal(scaled, places, self.style), "" if self.places else self.small.part),)
+
+    def _places_of(self, amount: Fraction) -> int | None:
+        """Decimal places to write an amount of the small unit with; None where a fraction is written."""
         needed = places_needed(amount.denominator)
-        if self.places is not None and needed is not None and (self.places or needed == 0 or self.system == "metric"):
-            places = max(self.places, needed)
-            if places:
-                scaled = amount.numerator * (10**places // amount.denominator)
-                return (Piece("number", write_decimal(scaled, places, self.style)),)
-            return (Piece("number", write_whole(amount.numerator, self.style), part),)
-        return write_fraction(amount, self._over(amount), self.style, wholes="number", part=part)
+        if needed is None or self.places is None or (needed and not self.places and self.system == "customary"):
+            return None
+        trimmed = self.style.fractions == "simplified" and self.style.places is None
+        return needed if trimmed else max(self.places, needed)
 
     def _over(self, amount: Fraction) -> int:
         simplified = self.style.fractions == "simplified" or amount.denominator == 1
@@ -150,11 +154,9 @@ class Measure(NumberKind):
         if self.places:
             return parts
         amount = size / self.small.size
-        parts[self.small.part] = int(amount)
-        stack = {piece.kind: int(piece.text) for piece in self._small_number(amount) if piece.kind in ("top", "bottom")}
-        if stack and not any(piece.kind == "number" for piece in self._small_number(amount)):
-            parts[self.small.part] = 0
-        return parts | stack
+        number = self._small_number(amount)
+        parts[self.small.part] = int(amount) if number[0].kind == "number" else 0
+        return parts | {piece.kind: int(piece.text) for piece in number if piece.kind != "number"}
 
     def words(self, value: Fraction, language: str) -> str:
         size = abs(value)
@@ -166,12 +168,9 @@ class Measure(NumberKind):
             said.append(say_units(Fraction(whole), self.large.symbol, language, over=1, places=None, mixed=True))
         if size or not said:
             amount = size / self.small.size
-            needed = places_needed(amount.denominator)
-            places = max(self.places, needed) if self.places and needed is not None else None
+            places, over = self._places_of(amount), self._over(amount)
             mixed = self.style.shape == "mixed"
-            said.append(
-                say_units(amount, self.small.symbol, language, over=self._over(amount), places=places, mixed=mixed)
-            )
+            said.append(say_units(amount, self.small.symbol, language, over=over, places=places, mixed=mixed))
         words = (" y " if language == "es" else " ").join(said)
         return negative(words, language) if value < 0 else words
 

@@ -64,8 +64,7 @@ def tidy(text: object, field: str) -> str:
         raise CountError(field, "Type the number as text, such as 7 or 2/3.")
     if len(text) > LONGEST_TEXT:
         raise CountError(field, f"Type one number, in at most {LONGEST_TEXT} signs.")
-    plain = " ".join(text.translate(_PLAIN).split(" ")).strip()
-    plain = re.sub(" +", " ", plain).replace("''", '"')
+    plain = re.sub(" +", " ", text.translate(_PLAIN)).strip().replace("''", '"')
     if not plain:
         raise CountError(field, "Type a number here.")
     return plain

@@ -51,6 +51,8 @@ def test_every_unit_has_a_name_in_both_languages() -> None:
         ("length", "1/4 in", "1/4 in", {}, ["1/4 in", "2/4 in", "3/4 in", "1 in", "1 1/4 in"]),
         ("length", "1/4 in", "1/4 in", {"fractions": "simplified"}, ["1/4 in", "1/2 in", "3/4 in", "1 in"]),
         ("length", "1/4 in", "1/4 in", {"places": 2}, ["0.25 in", "0.50 in", "0.75 in", "1.00 in"]),
+        ("length", "1.5 m", "0.5 m", {}, ["1.5 m", "2.0 m"]),
+        ("length", "1.5 m", "0.5 m", {"fractions": "simplified"}, ["1.5 m", "2 m"]),
         ("length", "5 cm", "5 cm", {"small": "m"}, ["0.05 m", "0.10 m"]),
         ("length", "1 m 90 cm", "15 cm", {}, ["1 m 90 cm", "2 m 5 cm"]),
         ("mass", "2 lb 6 oz", "6 oz", {}, ["2 lb 6 oz", "2 lb 12 oz", "3 lb 2 oz"]),
