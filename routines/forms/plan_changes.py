@@ -40,6 +40,8 @@ def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Chang
         return _row_added(typed, section, _values(given) if given else {})
     if section in ROWS and verb.startswith("remove."):
         return _row_removed(typed, section, verb.removeprefix("remove."))
+    if section == "target" and verb == "add":
+        return _target_added(typed, given)
     if section == "standards" and verb == "add":
         return _standard_added(typed, given)
     raise UnknownChange(asked)
@@ -121,6 +123,14 @@ def _row_removed(typed: Typed, section: str, number: str) -> Change:
     kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != int(number)]
     said = f"The {SECTION_WORDS[section]} was taken out."
     return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
+
+
+def _target_added(typed: Typed, claim: str) -> Change:
+    targets = typed.get("target", [])
+    if claim in targets:
+        return Change(typed, ("target",), None)
+    changed = {**typed, "target": [*targets, claim], "lit": [*typed.get("lit", [""]), claim]}
+    return Change(changed, ("target",), _step(typed, "target", "A pattern was ticked."))
 
 
 def _standard_added(typed: Typed, code: str) -> Change:

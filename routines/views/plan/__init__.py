@@ -6,5 +6,6 @@ from .live import preview
 from .merging import merge
 from .mine import my_plans
 from .page import edit, new
+from .parts import part
 
-__all__ = ["change", "draft", "drop_draft", "edit", "merge", "my_plans", "new", "preview"]
+__all__ = ["change", "draft", "drop_draft", "edit", "merge", "my_plans", "new", "part", "preview"]

@@ -7,6 +7,7 @@ from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
+from django_htmx.http import trigger_client_event
 
 from routines.forms.plan import PlanForm
 from routines.forms.plan_changes import UnknownChange, apply_change
@@ -39,4 +40,5 @@ def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None)
         "kept_at": timezone.now(),
         "oob": True,
     }
-    return render(request, "routines/_plan_changed.html", context)
+    response = render(request, "routines/_plan_changed.html", context)
+    return trigger_client_event(response, "counted" if "count" in changed.parts else "taken")

@@ -8,6 +8,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
+from django_htmx.http import trigger_client_event
 
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError, Pattern, check
@@ -186,4 +187,5 @@ def preview(request: HttpRequest) -> HttpResponse:
         "minutes": form.reading.minutes() if form.reading else None,
     }
     page = "routines/_plan_live.html" if wants_fragment(request) else "routines/plan_preview.html"
-    return render(request, page, context, status=422 if form.count.errors else 200)
+    response = render(request, page, context, status=422 if form.count.errors else 200)
+    return response if form.count.errors else trigger_client_event(response, "counted")

@@ -58,6 +58,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "draft_url": desk.url("plan_draft"),
         "change_url": desk.url("plan_change"),
         "drop_url": desk.url("plan_drop"),
+        "parts_at": desk.part_urls("timeline", "says", "appear", "claim", "cells", "standards"),
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
         **live_context(form),
     }

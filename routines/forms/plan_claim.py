@@ -1,0 +1,179 @@
+"""A claim from the floor, chosen from lists: ends in, goes up by, lands on, how many in each."""
+
+from fractions import Fraction
+
+from django import forms
+
+from routines.counting import Claim, CountError, Grid
+from routines.forms.plan_fields import choice, short_text
+
+SAYINGS = {
+    "ends": "ends in",
+    "jump": "goes up by",
+    "lands": "lands on",
+    "many": "how many in each",
+    "rest": "is so much more than a multiple",
+}
+WHERE = {
+    "count": "all along the count",
+    "row": "in each row",
+    "column": "in each column",
+}
+DIRECTIONS = {
+    "count": "from each count to the next",
+    "right": "to the right",
+    "down": "down a column",
+    "down-right": "down and right",
+    "down-left": "down and left",
+}
+LIES = {
+    "": "somewhere",
+    "row": "in one row",
+    "column": "in one column",
+    "rows": "as whole rows",
+    "columns": "as whole columns",
+    "down-right": "on a diagonal down right",
+    "down-left": "on a diagonal down left",
+}
+DIGIT_PLACES = {"0": "ones", "1": "tens", "2": "hundreds", "-1": "tenths", "-2": "hundredths"}
+
+
+class ClaimForm(forms.Form):
+    """`prefix` keeps these fields apart from the plan's own. `claim()` raises CountError on a field of this form."""
+
+    prefix = "claim"
+
+    saying = choice("What they say", SAYINGS.items())
+    reading = choice("Which digit or part", [], required=False)
+    digits = short_text("Is", 60, placeholder="always the same", size=12)
+    where = choice("Where", WHERE.items(), required=False)
+    line = short_text("Only line", 3, placeholder="all", size=3)
+    direction = choice("Direction", DIRECTIONS.items(), required=False)
+    jump = short_text("Goes up by", 40, placeholder="30", size=6)
+    multiple = short_text("Multiples of", 40, placeholder="10", size=6)
+    lie = choice("They stand", LIES.items(), required=False)
+    many = short_text("So many in each", 60, placeholder="1, 2, 2", size=8)
+    rest = short_text("So much more", 40, placeholder="the same", size=8)
+
+    def __init__(self, data, grid: Grid) -> None:
+        super().__init__(data or None, initial={"saying": "ends", "where": "column", "direction": "down"})
+        self.grid = grid
+        self.fields["reading"].choices = readings_of(grid)
+        for field in self.fields.values():
+            field.widget.attrs["class"] = "blank"
+
+    @property
+    def chosen_saying(self) -> str:
+        asked = self["saying"].value()
+        return asked if asked in SAYINGS else "ends"
+
+    def asked_fields(self) -> list[str]:
+        """The fields that this kind of claim needs, in the order of its sentence."""
+        return {
+            "ends": ["reading", "digits", "where", "line"],
+            "jump": ["jump", "direction"],
+            "lands": ["multiple", "lie", "line"],
+            "many": ["many", "multiple"],
+            "rest": ["rest", "multiple", "where", "line"],
+        }[self.chosen_saying]
+
+    def asked(self) -> list[forms.BoundField]:
+        return [self[name] for name in self.asked_fields()]
+
+    def clean(self):
+        cleaned = super().clean()
+        self.claim = None
+        if not self.errors:
+            try:
+                self.claim = getattr(self, f"_{cleaned['saying']}")(cleaned)
+            except CountError as error:
+                self.refuse(error)
+        return cleaned
+
+    def refuse(self, error: CountError) -> None:
+        """Put an engine's sentence beside the field it is about."""
+        self.add_error(self._field_of(error.field), str(error))
+
+    def _field_of(self, field: str) -> str:
+        """The field of this form that a parameter of the claim was read from."""
+        names = {"blocks": "digits", "block": "many", "difference": "jump", "modulus": "multiple", "lines": "line"}
+        names |= {"place": "reading", "part": "reading", "along": "where"}
+        asked = self.asked_fields()
+        name = names.get(field, field)
+        return name if name in asked else asked[0]
+
+    def _ends(self, cleaned: dict) -> Claim:
+        kind, _, name = cleaned["reading"].partition(":")
+        place = {"place": int(name)} if kind == "place" else {"part": name}
+        block = _whole_numbers(cleaned["digits"], "digits") if cleaned["digits"].strip() else None
+        return Claim("digit", **place, **self._along(cleaned, block))
+
+    def _jump(self, cleaned: dict) -> Claim:
+        difference = str(self._jump_size(cleaned["jump"]))
+        if cleaned["direction"] == "count":
+            return Claim("step", difference=difference)
+        return Claim("neighbour", direction=cleaned["direction"] or "down", difference=difference)
+
+    def _lands(self, cleaned: dict) -> Claim:
+        line = self._line(cleaned["line"])
+        if cleaned["lie"] in ("row", "column") and line is not None:
+            return Claim("landmarks", multiple=str(self._value(cleaned["multiple"])), lie=cleaned["lie"], lines=[line])
+        lie = {"lie": cleaned["lie"]} if cleaned["lie"] else {}
+        return Claim("landmarks", multiple=str(self._value(cleaned["multiple"])), **lie)
+
+    def _many(self, cleaned: dict) -> Claim:
+        block = _whole_numbers(cleaned["many"], "many")
+        return Claim("how-many", multiple=str(self._value(cleaned["multiple"])), block=block)
+
+    def _rest(self, cleaned: dict) -> Claim:
+        rest = [str(self._value(cleaned["rest"], "rest"))] if cleaned["rest"].strip() else None
+        modulus = str(self._value(cleaned["multiple"]))
+        return Claim("remainder", modulus=modulus, **self._along(cleaned, rest))
+
+    def _along(self, cleaned: dict, block: list | None) -> dict:
+        """Where it is said. Without a block each line keeps one of its own; one block said of every line is each line's."""
+        where, line = cleaned["where"] or "count", self._line(cleaned["line"])
+        if where == "count":
+            line = None
+        lines = {} if line is None else {"lines": [line]}
+        if block is None:
+            return {"along": where, "length": 1, **lines}
+        times = 1 if line is not None else len(self.grid.lines(where))
+        return {"along": where, "blocks": [block] * times, **lines}
+
+    def _line(self, text: str) -> int | None:
+        if not text.strip():
+            return None
+        if not text.strip().isdecimal() or int(text) < 1:
+            raise CountError("line", "Write the number of one row or column, or leave it empty for all.")
+        return int(text)
+
+    def _value(self, text: str, field: str = "multiple") -> Fraction:
+        try:
+            return self.grid.count.read(text.strip())
+        except CountError as error:
+            raise CountError(field, str(error)) from error
+
+    def _jump_size(self, text: str) -> Fraction:
+        """A jump; on a clock that is a length of time."""
+        count = self.grid.count
+        try:
+            return type(count.form).read_step(text.strip(), count.style).value
+        except CountError as error:
+            raise CountError("jump", str(error)) from error
+
+
+def readings_of(grid: Grid) -> list[tuple[str, str]]:
+    """The digits and parts that can be read off this count's writing."""
+    parts = grid.count.part_names()
+    if parts:
+        return [(f"part:{name}", name) for name in parts]
+    places = [0, 1, 2] if grid.count.kind in ("whole", "money") else [-1, 0, 1, -2]
+    return [(f"place:{place}", f"{DIGIT_PLACES[str(place)]} digit") for place in places]
+
+
+def _whole_numbers(text: str, field: str) -> list[int]:
+    pieces = [piece for piece in text.replace(",", " ").split() if piece]
+    if not pieces or not all(piece.isdecimal() for piece in pieces):
+        raise CountError(field, "Write whole numbers with commas between them, such as 2, 8.")
+    return [int(piece) for piece in pieces]

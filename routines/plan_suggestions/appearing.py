@@ -1,0 +1,43 @@
+"""Will it appear? The answer, its ways through the grid, and the stop it could become."""
+
+import json
+from dataclasses import dataclass
+
+from routines.counting import Audience, Grid
+from routines.counting.locate import Location, locate
+
+from .sentences import said
+
+
+@dataclass(frozen=True, slots=True)
+class Appearing:
+    """Where a value stands, or between which counts it is jumped over; all texts are the count's own writing."""
+
+    text: str
+    location: Location
+    before: str
+    after: str
+    routes: tuple[str, ...]
+    take: str
+
+
+def look_for(grid: Grid, typed: str, audience: Audience) -> Appearing:
+    """Raises CountError on `value` for what is no value of this count's kind."""
+    location = locate(grid, typed, audience)
+    count, language = grid.count, audience.language
+    text = count.text_of(location.value)
+    routes = tuple(str(route) for route in location.routes)
+    row = {
+        "after": grid.terms,
+        "question": said("will we", language, value=text),
+        "answer": said("yes" if location.appears else "no", language, reason=location.reason),
+        "routes": "\n".join(routes),
+    }
+    return Appearing(
+        text=text,
+        location=location,
+        before="" if location.before is None else count.text_of(location.before),
+        after=count.text_of(location.after),
+        routes=routes,
+        take=f"stops.add {json.dumps(row)}",
+    )

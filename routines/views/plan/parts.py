@@ -1,0 +1,127 @@
+"""Parts of the plan page that come when they are asked for: timeline, suggestions, answers to a question.
+
+Each reads the form as typed and changes nothing. With scripts a part comes as its fragment; without, as a page that
+carries the typed plan along, so that what it offers can be taken too.
+"""
+
+from collections.abc import Callable
+from typing import Any
+from uuid import UUID
+
+from django.http import Http404, HttpRequest, HttpResponse, QueryDict
+from django.shortcuts import render
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from grade_bands.models import Standard
+from routines.counting import CountError, check, show_claim
+from routines.counting.explaining import explain_cells
+from routines.counting.probes import probes
+from routines.counting.standards import suggest_standards
+from routines.forms.plan import PlanForm, text_of_claim
+from routines.forms.plan_claim import ClaimForm
+from routines.forms.plan_typed import clean_typed, only, rows
+from routines.plan_suggestions.answers import suggest_answers
+from routines.plan_suggestions.appearing import look_for
+from routines.plan_suggestions.timeline import ideas_to_show
+from routines.requests import wants_fragment
+
+from .desk import open_desk
+from .live import LivePlan
+
+MOST_ROUNDS = 6
+MOST_STANDARDS = 5
+
+
+def timeline(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    chosen = [item.pattern.claim for item in live.shown.patterns if item.target]
+    chosen += [item.pattern.claim for item in live.lit]
+    places = sorted(stop.after for stop in live.plan.stops)
+    return {"ideas": ideas_to_show(live.grid, live.shown.audience, chosen), "places": places}
+
+
+def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    asked = posted.get("rounds", "")
+    rounds = min(int(asked), MOST_ROUNDS) if asked.isdecimal() and len(asked) < 3 else 1
+    written = {row["words"] for row in rows(live.form.typed, "expected")}
+    chosen = [item.pattern.claim for item in (*live.lit, *live.shown.patterns) if item.target or item in live.lit]
+    found = suggest_answers(live.grid, live.shown.audience, rounds=rounds, written=written, targets=chosen)
+    return {"suggestions": found, "rounds": rounds, "next_rounds": rounds + 1 if rounds < MOST_ROUNDS else None}
+
+
+def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()[:40]
+    answer: dict[str, Any] = {"probes": probes(live.grid, live.shown.audience)}
+    if typed:
+        try:
+            answer["found"] = look_for(live.grid, typed, live.shown.audience)
+        except CountError as error:
+            answer["wrong"] = str(error)
+    return answer
+
+
+def claim(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    form = ClaimForm(posted, live.grid)
+    answer: dict[str, Any] = {"claim_form": form}
+    asked = any(posted.get(f"claim-{name}", "").strip() for name in ("digits", "jump", "multiple", "many", "rest"))
+    if (asked or "check_claim" in posted) and form.is_valid():
+        try:
+            answer["verdict"] = check(form.claim, live.grid, audience=live.shown.audience)
+            pattern = show_claim(form.claim, live.grid, audience=live.shown.audience)
+        except CountError as error:
+            form.refuse(error)
+        else:
+            answer["take"] = f"target.add {text_of_claim(pattern.claim)}" if pattern else ""
+    return answer
+
+
+def cells(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    patterns = explain_cells(live.grid, live.tapped, live.shown.audience) if live.tapped else []
+    found = [(pattern, f"target.add {text_of_claim(pattern.claim)}") for pattern in patterns]
+    return {"explained": found, "tapped": [live.grid.count.text(n) for n in live.tapped]}
+
+
+def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    already = set(live.plan.standards)
+    known = [
+        {"code": row.code, "grade": row.grade.name if row.grade else "", "area": row.area, "summary": row.summary,
+         "count_features": row.count_features}
+        for row in Standard.objects.select_related("grade").exclude(count_features="")
+    ]  # fmt: skip
+    found = suggest_standards(live.grid, known, live.form.level, audience=live.shown.audience)
+    return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}
+
+
+PARTS: dict[str, tuple[str, Callable[[LivePlan, QueryDict], dict[str, Any]]]] = {
+    "timeline": ("routines/_plan_timeline.html", timeline),
+    "says": ("routines/_plan_says.html", says),
+    "appear": ("routines/_plan_appear.html", appear),
+    "claim": ("routines/_plan_claim.html", claim),
+    "cells": ("routines/_plan_cells.html", cells),
+    "standards": ("routines/_plan_standards.html", standards),
+}
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def part(request: HttpRequest, name: str, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    if name not in PARTS:
+        raise Http404
+    desk = open_desk(request, pk, key)
+    typed = clean_typed(request.POST)
+    form = PlanForm(typed, grades=desk.grades)
+    live = LivePlan(form, request.POST.getlist("lit_before"), request.POST.getlist("tapped"))
+    template, build = PARTS[name]
+    context = {
+        "section": "plans",
+        "fragment": template,
+        "form": form,
+        "live": live,
+        "typed": typed,
+        "title": only(typed, "title"),
+        "part_url": request.path,
+        "change_url": desk.url("plan_change"),
+        "draft_url": desk.url("plan_draft"),
+        **(build(live, request.POST) if live.grid else {}),
+    }
+    return render(request, template if wants_fragment(request) else "routines/plan_part.html", context)
