@@ -268,8 +268,7 @@ def bench(options: argparse.Namespace) -> int:
 
 def proof(options: argparse.Namespace) -> int:
     prepare(TEST)
-    code = "from tests.brute_force.long_run import main; raise SystemExit(main())"
-    return run("-c", code, "--grids", str(options.grids))
+    return run("-m", "tests.brute_force.long_run", str(options.grids))
 
 
 def read_arguments(words: list[str]) -> argparse.Namespace:

@@ -146,6 +146,7 @@ def serve_https(options: argparse.Namespace) -> None:
         port=options.port,
         interface=Interfaces.WSGI,
         blocking_threads=THREADS,
+        websockets=False,
         ssl_cert=Path(options.cert),
         ssl_key=Path(options.key),
         ssl_protocol_min=SSLProtocols.tls12,

@@ -1,0 +1,48 @@
+"""The school's own screens in a real browser: found by axe to be in order, and they fit a small phone."""
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+
+from grade_bands.actions import load_standards
+
+pytestmark = pytest.mark.django_db(transaction=True)
+
+PAGES = ["/school/", "/school/people/", "/school/classes/", "/school/classes/new/", "/school/grades/", "/me/"]
+RULES = {"runOnly": {"type": "tag", "values": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]}}
+
+
+def faults(page) -> list[str]:
+    found = Axe().run(page, options=RULES).response["violations"]
+    return [f"{rule['id']}: {node['html']}" for rule in found for node in rule["nodes"]]
+
+
+@pytest.mark.parametrize("width", [1280, 320])
+def test_administrators_screens(open_as, administrator, owner, width):
+    load_standards()
+    page = open_as(administrator, width=width)
+    for path in PAGES:
+        page.goto(path)
+        assert faults(page) == [], path
+        assert page.evaluate("document.documentElement.scrollWidth") <= width, path
+
+
+@pytest.mark.parametrize("width", [1280, 320])
+def test_sign_in(open_as, owner, width):
+    page = open_as(None, width=width)
+    page.goto("/sign-in/")
+    assert faults(page) == []
+    page.get_by_role("button", name="Sign in").click()
+    assert faults(page) == []
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+
+def test_everything_on_the_sign_in_page_can_be_done_by_keyboard(open_as, owner):
+    page = open_as(None)
+    page.goto("/sign-in/")
+    page.get_by_label("Name or e-mail").focus()
+    page.keyboard.type("owner")
+    page.keyboard.press("Tab")
+    page.keyboard.type("wrong wrong wrong")
+    page.keyboard.press("Enter")
+    page.get_by_text("don't go together").wait_for()
+    assert page.get_by_label("Name or e-mail").input_value() == "owner"
