@@ -1,6 +1,7 @@
 """The counting engine: exact counts, their folds, and what can be seen in them.
 
-This is the public face. The parts beyond counting and folding are loaded when they are first asked for.
+This is the public face. The parts beyond counting and folding are loaded when they are first asked for, but for those
+that bear the name of their module (`ideas`, `locate`, `probes`): these are bound here, over the module's own name.
 """
 
 from importlib import import_module
@@ -11,7 +12,10 @@ from .claims import Claim
 from .count import Count
 from .errors import CountError
 from .grid import Cell, Grid
+from .ideas import ideas
 from .kinds.piece import Piece
+from .locate import Location, locate
+from .probes import Probe, probes
 from .results import Idea, Pattern, Verdict
 from .style import Style
 
@@ -20,15 +24,24 @@ ENGINE_VERSION = "1"
 
 if TYPE_CHECKING:
     from .checking import check
+    from .designing import Designs, design_grids
+    from .designing.limits import Limits
+    from .explaining import explain_cells
     from .patterns import find_patterns
     from .showing import show_claim
+    from .standards import suggest_standards
     from .stories import proposed_landmarks
 
 _LOADED_WHEN_ASKED_FOR = {
+    "Designs": "designing",
+    "Limits": "designing.limits",
     "check": "checking",
+    "design_grids": "designing",
+    "explain_cells": "explaining",
     "find_patterns": "patterns",
     "proposed_landmarks": "stories",
     "show_claim": "showing",
+    "suggest_standards": "standards",
 }
 
 __all__ = [
@@ -38,16 +51,26 @@ __all__ = [
     "Claim",
     "Count",
     "CountError",
+    "Designs",
     "Grid",
     "Idea",
+    "Limits",
+    "Location",
     "Pattern",
     "Piece",
+    "Probe",
     "Style",
     "Verdict",
     "check",
+    "design_grids",
+    "explain_cells",
     "find_patterns",
+    "ideas",
+    "locate",
+    "probes",
     "proposed_landmarks",
     "show_claim",
+    "suggest_standards",
 ]
 
 
