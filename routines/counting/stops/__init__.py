@@ -1,0 +1,31 @@
+"""Stops: where to pause in a count, what to ask there, and the ways to the answer."""
+
+from collections.abc import Iterable
+from typing import Any
+
+from ..audience import Audience
+from ..grid import Grid
+from ..slips.foreseeing import for_level
+from .asking import ask
+from .choosing import choose
+from .suggestion import StopSuggestion
+
+__all__ = ["StopSuggestion", "suggest_stops"]
+
+
+def suggest_stops(
+    grid: Grid, targets: Iterable[Any] = (), grade: int | None = None, *, audience: Audience | None = None
+) -> list[StopSuggestion]:
+    """Two or three places to stop, in counting order; the last one is the end.
+
+    targets: claims, patterns or their data, the most important first; without any, what shows best in the grid.
+    grade: the level 0 (K) to 8, in place of the audience's.
+    Raises: CountError for a target that is no claim.
+
+    >>> from ..count import Count
+    >>> grid = Grid(Count.parse(kind="whole", start="1,325", step="-50", terms=16), line_length=4)
+    >>> [stop.after for stop in suggest_stops(grid)]
+    [7, 16]
+    """
+    reader = for_level(grade, audience)
+    return [ask(grid, choice, reader) for choice in choose(grid, targets)]

@@ -1,0 +1,117 @@
+"""A chosen stop with its question, its answer and the routes to it, for a level and a language."""
+
+from functools import partial
+
+from ..audience import Audience
+from ..grid import Grid
+from ..locate import locate
+from ..locate.routes import routes_to
+from ..probes import probes
+from ..slips.jump import Jump
+from ..slips.replies import jump_phrase, written
+from ..texts import describe
+from ..texts.words import STUDENT_BANDS, band_of, capital, first_that_fits
+from .choosing import Choice
+from .sentences import ANSWERS, QUESTIONS, REASONS
+from .suggestion import StopSuggestion
+
+# Seconds to think, to talk with a partner and to share, by level band. Common practice, no source.
+TIMES = ((10, 30, 60), (20, 60, 90), (30, 60, 120), (45, 90, 150))
+
+
+def ask(grid: Grid, choice: Choice, audience: Audience) -> StopSuggestion:
+    """Put a stop into words. Every number in it comes from the count."""
+    language, band = audience.language, band_of(audience.level)
+    fields = _fields(grid, choice, audience)
+    if choice.reason == "end":
+        question, answer, routes = _past_the_end(grid, fields, audience)
+    else:
+        question = _question(choice, fields, audience)
+        target = choice.after + 1 if choice.reason != "target" else int(fields["far_n"])
+        answer = _answer(choice, fields, language)
+        routes = tuple(route.text for route in routes_to(_view(grid, choice.after), target, audience))
+    think, partner, share = TIMES[band]
+    return StopSuggestion(
+        choice.after, question, answer, routes, _why(grid, choice, fields, language), think, partner, share
+    )
+
+
+def _why(grid: Grid, choice: Choice, fields: dict[str, str], language: str) -> str:
+    key = choice.reason
+    if choice.spot is not None and key == "hard":
+        back, landed = grid.count.step < 0, grid.count.value(choice.spot.n) == choice.spot.landmark
+        key = "hard back" if back else "hard on" if landed else "hard"
+    reasons = [key, "target"] if choice.spot is not None and fields["idea"] else [key]
+    return " ".join(capital(REASONS[language][reason].format_map(fields)) for reason in reasons)
+
+
+def _view(grid: Grid, n: int) -> Grid:
+    return grid if n >= grid.terms else grid.cut(n)
+
+
+def _fields(grid: Grid, choice: Choice, audience: Audience) -> dict[str, str]:
+    language, count = audience.language, grid.count
+    here = Jump(grid, choice.after + 1)
+    far_n = choice.after + max(grid.line_length, 2)
+    fields = {
+        "a": written(here, here.said, language),
+        "next": written(here, here.due, language),
+        "jump": jump_phrase(here, language),
+        "far": written(here, count.text(far_n), language),
+        "far_n": str(far_n),
+        "place": _place(grid.grown(max(far_n, grid.terms)), far_n, language),
+        "idea": "",
+        "landmark": "",
+    }
+    if choice.claim is not None:
+        view = _view(grid, choice.after) if choice.reason == "dies" else grid
+        fields["idea"] = _sentence(describe(choice.claim, view, "always", None, audience).statement)
+        fields["idea_lower"] = fields["idea"][:1].lower() + fields["idea"][1:]
+    if choice.spot is not None:
+        fields["landmark"] = written(here, count.text_of(choice.spot.landmark), language)
+    return fields
+
+
+def _place(grid: Grid, n: int, language: str) -> str:
+    row, column = grid.place(n)
+    return f"la fila {row}, columna {column}" if language == "es" else f"row {row}, column {column}"
+
+
+def _sentence(statement: str) -> str:
+    return statement if statement.endswith((".", "!", "?")) else f"{statement}."
+
+
+def _question(choice: Choice, fields: dict[str, str], audience: Audience) -> str:
+    band = band_of(audience.level)
+    wordings = QUESTIONS[audience.language][choice.reason][band]
+    if not fields["idea"] or band == 0:
+        wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
+    turned = wordings if choice.after % 2 or choice.reason == "dies" else wordings[::-1]
+    least, most = STUDENT_BANDS[band]
+    return first_that_fits((partial(_filled, wording, fields) for wording in turned), least, most)
+
+
+def _filled(wording: str, fields: dict[str, str]) -> str:
+    return capital(wording.format_map(fields))
+
+
+def _answer(choice: Choice, fields: dict[str, str], language: str) -> str:
+    key = "place" if choice.reason == "target" and not fields["idea"] else choice.reason
+    return capital(ANSWERS[language][key].format_map(fields))
+
+
+def _past_the_end(grid: Grid, fields: dict[str, str], audience: Audience) -> tuple[str, str, tuple[str, ...]]:
+    """A number that comes past the end; on a clock that has shown every time already, the cell after the last."""
+    coming = next((probe for probe in probes(grid, audience) if probe.appears), None)
+    if coming is None:
+        answer = ANSWERS[audience.language]["place"].format_map(fields)
+        routes = routes_to(grid, int(fields["far_n"]), audience)
+        return _question(Choice(grid.terms, "target"), fields, audience), capital(answer), tuple(map(str, routes))
+    here = Jump(grid, grid.terms + 1)
+    fields["probe"] = written(here, coming.text, audience.language)
+    location = locate(grid, coming.value, audience)
+    return (
+        _question(Choice(grid.terms, "end"), fields, audience),
+        location.reason,
+        tuple(route.text for route in location.routes),
+    )

@@ -1,0 +1,63 @@
+"""Where a count is hard to go on: where it passes a large landmark that it seldom passes."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from ..count import Count
+from ..grid import Grid
+from ..kinds.units import UNITS
+
+# Counted before the first hard spot, so that the class has found its step.
+WARM_UP = 3
+
+
+@dataclass(frozen=True, slots=True)
+class HardSpot:
+    """The n-th count reaches or passes `landmark`, a multiple that is met `times` times in view.
+
+    Units: landmark is in the base unit.
+    """
+
+    n: int
+    landmark: Fraction
+    times: int
+
+
+def hard_spots(grid: Grid) -> list[HardSpot]:
+    """The hard spots of a grid, hardest first: the multiple met least often, then the earliest place."""
+    count = grid.count
+    found: dict[int, HardSpot] = {}
+    for multiple in _multiples(count):
+        places = [n for n in range(2, grid.terms + 1) if _landmark_met(count, n, multiple) is not None]
+        if 0 < len(places) < grid.terms - 1:
+            for n in places:
+                landmark = _landmark_met(count, n, multiple)
+                if landmark is not None:
+                    found.setdefault(n, HardSpot(n, landmark, len(places)))
+    spots = [spot for spot in found.values() if spot.n > WARM_UP]
+    return sorted(spots, key=lambda spot: (spot.times, spot.n))
+
+
+def _multiples(count: Count) -> list[Fraction]:
+    """Multiples with a name, largest first; whole numbers go by tens, hundreds, thousands."""
+    if count.kind == "whole":
+        return [Fraction(10**power) for power in range(9, 0, -1)]
+    if count.kind in ("decimal", "fraction"):
+        return [Fraction(10**power) for power in range(4, -1, -1)]
+    if count.kind == "money":
+        return [Fraction(1000), Fraction(100)]
+    if count.kind in ("clock", "elapsed"):
+        return [Fraction(720), Fraction(60)] if count.kind == "clock" else [Fraction(60)]
+    large = UNITS[count.style.large].size if count.style.units == "two" and count.style.large else None
+    return [large] if large else [Fraction(1000), Fraction(100), Fraction(10)]
+
+
+def _landmark_met(count: Count, n: int, multiple: Fraction) -> Fraction | None:
+    """The multiple reached or passed in the jump to the n-th count, or left behind when counting back."""
+    before, after = count.value(n - 1) / multiple, count.value(n) / multiple
+    if count.step > 0:
+        met = after // 1
+        return met * multiple if met > before // 1 else None
+    # Counting back is hard on leaving the multiple: 1,000 is easy, 950 is not.
+    left = after // 1 + 1
+    return left * multiple if left <= before and left > after else None
