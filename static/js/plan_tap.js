@@ -40,6 +40,10 @@
     next.other.focus();
   }
 
+  // Another count or fold: the same cells hold other numbers now.
+  document.body.addEventListener("counted", () => {
+    if (document.querySelector("#plan-tapped input")) remember();
+  });
   document.addEventListener("click", (event) => {
     const cell = inGrid(event.target);
     if (cell) tap(cell);
