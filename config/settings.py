@@ -169,6 +169,8 @@ SQLITE = {
         "transaction_mode": "IMMEDIATE",
         "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;",
     },
+    # A file, as in the school: a database in memory knows neither WAL nor waiting, and browser tests need both.
+    "TEST": {"NAME": DATA_DIR / "tests.sqlite3"},
 }
 DATABASES = {"default": environment_database("DATABASE_URL", SQLITE)}
 DATABASES["default"]["ATOMIC_REQUESTS"] = False

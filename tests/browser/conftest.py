@@ -51,4 +51,6 @@ def open_as(browser, live_server, school) -> Iterator[Callable[..., Page]]:
 
     yield opened
     for context in contexts:
+        for page in context.pages:
+            page.wait_for_load_state("networkidle")
         context.close()
