@@ -19,6 +19,9 @@ from .results import Pattern
 
 MOST_EXPLANATIONS = 3
 
+FAMILIES = ("landmarks", "opposites", "digit", "remainder", "how-many", "neighbour")
+"""What says most about cells that are alike comes first; that they lie beside each other says least."""
+
 Cells = frozenset[int]
 
 
@@ -40,7 +43,11 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
             raise CountError("n", f"Tap counts from 1 to {grid.terms}.")
     if not tapped:
         return []
-    sharing = [(found, shared) for found, shared in _candidates(grid, tapped) if tapped <= shared]
+    sharing = [
+        (found, shared)
+        for found, shared in _candidates(grid, tapped)
+        if tapped <= shared and _is_written(grid, found.claim, tapped)
+    ]
     best: list[tuple[Found, Cells]] = []
     for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair)):
         if all(found.claim.family != chosen.claim.family for chosen, _ in best):
@@ -48,9 +55,14 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
     return [_shared_pattern(grid, found, shared, audience) for found, shared in best[:MOST_EXPLANATIONS]]
 
 
-def _closeness(grid: Grid, found: Found, shared: Cells) -> tuple[int, bool, Key]:
-    """Where cells merely lie beside each other, what is written in them says more."""
-    return len(shared), found.claim.family == "neighbour", rank(found.claim, grid)
+def _closeness(grid: Grid, found: Found, shared: Cells) -> tuple[int, int, Key]:
+    return len(shared), FAMILIES.index(found.claim.family), rank(found.claim, grid)
+
+
+def _is_written(grid: Grid, claim: Claim, tapped: Cells) -> bool:
+    """Whether the digit that cells are to have in common stands in each: nobody sees the hundreds of 40."""
+    place = claim.get("place") or 0
+    return place <= 0 or all(abs(grid.count.scaled(n)) >= 10**place * grid.count.scale for n in tapped)
 
 
 def _shared_pattern(grid: Grid, found: Found, shared: Cells, audience: Audience | None) -> Pattern:

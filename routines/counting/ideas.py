@@ -56,9 +56,11 @@ def idea_key(claim: Claim, grid: Grid) -> Hashable:
 
 def _idea(grid: Grid, first: tuple[int, Found], last: tuple[int, Found], audience: Audience | None) -> Idea:
     (seen_at, begun), (lasted, fullest) = first, last
+    # Scattered landmarks break at no term, but later ones may show that they lie on a line after all.
+    overtaken = begun.claim.get("lie") == "scattered" and lasted < grid.terms
     return Idea(
         claim=begun.claim,
         seen_at=seen_at,
-        dies_at=lasted + 1 if lasted < grid.terms else fullest.breaks_at,
+        dies_at=lasted + 1 if overtaken else begun.breaks_at,
         pattern=pattern_of(fullest, grid.cut(lasted), audience),
     )
