@@ -1,5 +1,6 @@
 """A claim from the floor, chosen from lists: ends in, goes up by, lands on, how many in each."""
 
+from collections.abc import Mapping
 from fractions import Fraction
 
 from django import forms
@@ -55,8 +56,9 @@ class ClaimForm(forms.Form):
     many = short_text("So many in each", 60, placeholder="1, 2, 2", size=8)
     rest = short_text("So much more", 40, placeholder="the same", size=8)
 
-    def __init__(self, data, grid: Grid) -> None:
-        super().__init__(data or None, initial={"saying": "ends", "where": "column", "direction": "down"})
+    def __init__(self, posted: Mapping[str, str], grid: Grid) -> None:
+        asked = {name: text for name, text in posted.items() if name.startswith("claim-")}
+        super().__init__({"claim-saying": "ends", "claim-where": "column", "claim-direction": "down", **asked})
         self.grid = grid
         self.fields["reading"].choices = readings_of(grid)
         for field in self.fields.values():

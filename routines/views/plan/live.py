@@ -46,7 +46,7 @@ class GoneRow:
 class LivePlan:
     """Reads the form once; each picture is drawn when the template asks for it."""
 
-    def __init__(self, form: PlanForm, lit_before: Collection[str] = (), tapped: Collection[str] = ()) -> None:
+    def __init__(self, form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> None:
         self.form = form
         self.lit_before = lit_before
         self.tapped_typed = tapped
@@ -139,7 +139,7 @@ class LivePlan:
     @cached_property
     def tapped(self) -> tuple[int, ...]:
         """The cells tapped on the grid, as far as they are in it."""
-        found = {int(n) for n in self.tapped_typed if n.isdecimal() and len(n) < 4}
+        found = {int(n) for n in self.tapped_typed.split() if n.isdecimal() and len(n) < 4}
         return tuple(sorted(n for n in found if 1 <= n <= self.grid.terms)) if self.grid else ()
 
     @property
@@ -170,7 +170,7 @@ def same_subject(one: Claim, other: Claim) -> bool:
     return one.family == other.family and all(one.get(name) == other.get(name) for name in names)
 
 
-def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: Collection[str] = ()) -> dict:
+def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict:
     return {"form": form, "live": LivePlan(form, lit_before, tapped)}
 
 
@@ -181,7 +181,7 @@ def preview(request: HttpRequest) -> HttpResponse:
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
-        **live_context(form, request.POST.getlist("lit_before"), request.POST.getlist("tapped")),
+        **live_context(form, request.POST.getlist("lit_before"), request.POST.get("tapped", "")),
         "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,

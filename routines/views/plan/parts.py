@@ -110,7 +110,7 @@ def part(request: HttpRequest, name: str, pk: int | None = None, key: UUID | Non
     desk = open_desk(request, pk, key)
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=desk.grades)
-    live = LivePlan(form, request.POST.getlist("lit_before"), request.POST.getlist("tapped"))
+    live = LivePlan(form, request.POST.getlist("lit_before"), request.POST.get("tapped", ""))
     template, build = PARTS[name]
     context = {
         "section": "plans",
