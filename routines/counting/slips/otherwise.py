@@ -29,7 +29,7 @@ def _swapped(due: str, said: str) -> bool:
     """Two digits have changed places, and nothing else.
 
     >>> _swapped("1,325", "1235"), _swapped("1,325", "5321"), _swapped("16", "61"), _swapped("16", "66")
-    (True, False, True, False)
+    (True, True, True, False)
     """
     ours, theirs = ([sign for sign in text if sign.isdigit()] for text in (due, said))
     if len(ours) != len(theirs):

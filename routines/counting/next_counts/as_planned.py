@@ -1,0 +1,76 @@
+"""Next counts for a class that saw what was planned: what stays when one thing changes."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from ..claims import Claim
+from ..grid import Grid
+from ..patterns import facts
+from . import not_yet
+from .changes import Change, across_the_fill, changed, round_number, shown, small_unit
+
+# K-1 count by ones, twos, fives and tens.
+YOUNGEST = 1
+
+
+def changes(grid: Grid, slips: Sequence[int], unseen: Sequence[Claim], level: int) -> Iterator[Change]:
+    """slips: the counts where the class slipped. unseen: the patterns it did not see."""
+    if unseen:
+        yield from not_yet.fold_that_shows(grid, unseen)
+    for n in slips[:1]:
+        yield from not_yet.hard_place_again(grid, n)
+    if level > YOUNGEST:
+        yield from _step_and_a_round_number(grid)
+    yield from _other_start(grid)
+    yield from _back_again(grid)
+    yield from _two_jumps_in_one(grid)
+
+
+def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
+    """16 after 6, 80 min after 20 min: what is left past the tens, or past the hour, is as before in every cell."""
+    count = grid.count
+    size = round_number(count)
+    new = changed(grid, step=count.step + (size if count.step > 0 else -size))
+    if new is None or min(count.start, new.count.value(grid.terms)) < 0:
+        return
+    kept = [
+        found.claim
+        for found in facts(grid, implied=True)
+        if found.claim.family == "remainder" and found.claim.get("modulus") == size
+    ]
+    told = {"size": count.difference_text(new.count.step), "round": count.difference_text(size)}
+    yield Change("round number more", new, told, shown(new, *kept)[:1])
+
+
+def _other_start(grid: Grid) -> Iterator[Change]:
+    """A start that lies between two counts of before where the jump has room for one; else some way off."""
+    count = grid.count
+    unit = small_unit(count)
+    shift = abs(count.step) * Fraction(2, 5) / unit // 1 * unit or 3 * round_number(count) + 4 * unit
+    new = changed(grid, start=count.start + shift)
+    if new is not None:
+        told = {"start": new.count.text(1), "size": count.difference_text(count.step), "kept": _across(grid)}
+        yield Change("other start", new, told, shown(new, across_the_fill(grid)))
+
+
+def _back_again(grid: Grid) -> Iterator[Change]:
+    count = grid.count
+    new = changed(grid, start=count.value(grid.terms), step=-count.step)
+    if new is not None:
+        told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
+        yield Change("back again", new, told, shown(new, across_the_fill(new)))
+
+
+def _two_jumps_in_one(grid: Grid) -> Iterator[Change]:
+    """Twice the step in lines half as long: from line to line it is as far as before."""
+    if grid.line_length % 2 or grid.line_length < 4:
+        return
+    count = grid.count
+    new = changed(grid, step=2 * count.step, line_length=grid.line_length // 2)
+    if new is not None:
+        told = {"size": count.difference_text(new.count.step), "length": str(new.line_length), "kept": _across(grid)}
+        yield Change("two in one", new, told, shown(new, across_the_fill(grid)))
+
+
+def _across(grid: Grid) -> str:
+    return grid.count.difference_text(grid.count.step * grid.line_length)

@@ -1,0 +1,103 @@
+"""New counts made from one that was taught: what may change without losing what the class knows."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+
+from ..checking import judge
+from ..claims import Claim
+from ..count import Count
+from ..errors import CountError
+from ..grid import Grid
+from ..kinds.units import UNITS
+from ..style import Style
+
+LENGTHS = range(3, 13)
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """A new grid, the name of its sentences, the words that stand in them, and what it shows."""
+
+    name: str
+    grid: Grid
+    facts: dict[str, str] = field(default_factory=dict)
+    shows: tuple[Claim, ...] = ()
+
+
+def changed(
+    grid: Grid,
+    *,
+    start: Fraction | None = None,
+    step: Fraction | None = None,
+    terms: int | None = None,
+    line_length: int | None = None,
+    style: Style | None = None,
+) -> Grid | None:
+    """The grid with some of its numbers changed; None where that is no count, or the same one."""
+    old = grid.count
+    try:
+        count = Count(
+            old.kind,
+            old.start if start is None else start,
+            old.step if step is None else step,
+            terms or old.terms,
+            style or old.style,
+        )
+        length = min(line_length or grid.line_length, count.terms)
+        new = Grid(count, length, grid.fill, grid.lead if grid.lead < length else 0)
+    except CountError:
+        return None
+    same = (new.count, new.line_length) == (old, grid.line_length)
+    return None if same else new
+
+
+def is_shown(claim: Claim, grid: Grid) -> bool:
+    """Whether a claim is true of a grid and can be seen in it."""
+    try:
+        _, judged = judge(claim, grid)
+    except CountError:
+        return False
+    return judged.true and judged.seen
+
+
+def across_the_fill(grid: Grid) -> Claim:
+    """The claim about the next count in the same place of the next line."""
+    direction = "right" if grid.fill == "down" else "down"
+    difference = grid.count.step * grid.line_length * (-1 if grid.fill == "across-up" else 1)
+    return Claim("neighbour", direction=direction, difference=str(difference))
+
+
+def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:
+    """Those of the claims that the grid shows."""
+    return tuple(claim for claim in claims if is_shown(claim, grid))
+
+
+def round_number(count: Count) -> Fraction:
+    """What children read off by itself and go round by: a ten, a whole, a dollar, an hour, a foot."""
+    if count.kind == "whole":
+        return Fraction(10)
+    if count.kind in ("decimal", "fraction"):
+        return Fraction(1)
+    if count.kind == "money":
+        return Fraction(100)
+    if count.kind in ("clock", "elapsed"):
+        return Fraction(60)
+    large = count.style.large if count.style.units == "two" else None
+    return UNITS[large].size if large else 10 * small_unit(count)
+
+
+def small_unit(count: Count) -> Fraction:
+    """The smallest amount that children step by here: one inch, gram, part of a whole; five minutes or cents."""
+    if count.kind in ("decimal", "fraction"):
+        return Fraction(1, count.scale)
+    if count.kind in ("clock", "money"):
+        return Fraction(1 if count.start % 5 or count.step % 5 else 5)
+    return UNITS[count.style.small].size if count.style.small else Fraction(1)
+
+
+def other_lengths(grid: Grid) -> Iterator[Grid]:
+    """The same count in every other line length that a board takes."""
+    for length in LENGTHS if grid.count.terms > LENGTHS.start else (1, 2, 3):
+        if length <= grid.count.terms and length != grid.line_length:
+            yield replace(grid, line_length=length, lead=0)
