@@ -29,48 +29,89 @@ if TYPE_CHECKING:
     from .explaining import explain_cells
     from .patterns import find_patterns
     from .showing import show_claim
-    from .standards import suggest_standards
+    from .slips import (
+        Carried,
+        EqualName,
+        Other,
+        Repeated,
+        Right,
+        SkippedAhead,
+        Slip,
+        classify,
+        likely_slips,
+    )
+    from .standards import StandardFit, suggest_standards
+    from .stops import StopSuggestion, suggest_stops
     from .stories import proposed_landmarks
+    from .variations import Variation, next_counts
 
 _LOADED_WHEN_ASKED_FOR = {
+    "Carried": "slips",
     "Designs": "designing",
+    "EqualName": "slips",
     "Limits": "designing.limits",
+    "Other": "slips",
+    "Repeated": "slips",
+    "Right": "slips",
+    "SkippedAhead": "slips",
+    "Slip": "slips",
+    "StandardFit": "standards",
+    "StopSuggestion": "stops",
+    "Variation": "variations",
     "check": "checking",
+    "classify": "slips",
     "design_grids": "designing",
     "explain_cells": "explaining",
     "find_patterns": "patterns",
+    "likely_slips": "slips",
+    "next_counts": "variations",
     "proposed_landmarks": "stories",
     "show_claim": "showing",
     "suggest_standards": "standards",
+    "suggest_stops": "stops",
 }
 
 __all__ = [
     "ENGINE_VERSION",
     "Audience",
+    "Carried",
     "Cell",
     "Claim",
     "Count",
     "CountError",
     "Designs",
+    "EqualName",
     "Grid",
     "Idea",
     "Limits",
     "Location",
+    "Other",
     "Pattern",
     "Piece",
     "Probe",
+    "Repeated",
+    "Right",
+    "SkippedAhead",
+    "Slip",
+    "StandardFit",
+    "StopSuggestion",
     "Style",
+    "Variation",
     "Verdict",
     "check",
+    "classify",
     "design_grids",
     "explain_cells",
     "find_patterns",
     "ideas",
+    "likely_slips",
     "locate",
+    "next_counts",
     "probes",
     "proposed_landmarks",
     "show_claim",
     "suggest_standards",
+    "suggest_stops",
 ]
 
 

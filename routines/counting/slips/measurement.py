@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from ..grid import Grid
 from ..kinds.units import UNITS, Unit
+from ..written_units import written_units
 from .jump import Jump
 from .rule import Area, Rule
 from .writing import in_two_units
@@ -18,10 +19,8 @@ def serves(grid: Grid) -> bool:
 
 def two_units(grid: Grid) -> tuple[Unit, Unit] | None:
     """The large and the small unit a count is written in; None where it is written in one."""
-    style = grid.count.style
-    if style.units != "two" or style.large is None or style.small is None:
-        return None
-    return UNITS[style.large], UNITS[style.small]
+    units = written_units(grid.count)
+    return (units.large, units.small) if units and units.large else None
 
 
 class Parts:

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from ..count import Count
 from ..errors import CountError
-from ..kinds.units import UNITS
+from ..written_units import written_units
 
 LONGEST = 200
 
@@ -66,9 +66,9 @@ def is_renamed(count: Count, text: str) -> bool:
     if count.kind == "fraction" and count.style.shape == "mixed":
         found = _MIXED.search(text.strip())
         return found is None or int(found[2]) < int(found[3])
-    style = count.style
-    if style.units == "two" and style.small and style.large:
-        small, large = UNITS[style.small], UNITS[style.large]
+    units = written_units(count)
+    if units and units.large:
+        large, small = units.large, units.small
         last = re.search(r"(\d+)[^\d/]*$", text)
         ends_small = any(
             text.rstrip().casefold().endswith(name) for name in (small.symbol.casefold(), *small.spellings)

@@ -8,7 +8,7 @@ from math import lcm
 
 from ..count import Count
 from ..errors import CountError
-from ..kinds.units import UNITS
+from ..written_units import written_units
 
 FIELD = "count_features"
 HOUR, HALF_HOUR = 60, 30
@@ -43,8 +43,8 @@ def read_amounts(text: str) -> tuple[Amount, ...]:
 
 def unit_size(count: Count) -> Fraction:
     """The unit that amounts are named in: the (smaller) unit a measure is written in, else the base unit."""
-    small = count.style.small
-    return UNITS[small].size if small and count.kind in MEASURES else Fraction(1)
+    units = written_units(count)
+    return units.small.size if units and count.kind in MEASURES else Fraction(1)
 
 
 def written_denominator(count: Count) -> int:

@@ -9,7 +9,7 @@ from functools import cached_property
 from ..count import Count
 from ..errors import CountError
 from ..kinds.decimal import DecimalNumber
-from ..kinds.units import UNITS
+from ..written_units import large_size, written_units
 from .amounts import FIELD, read_amounts, unit_size, written_denominator
 from .features import Condition
 
@@ -131,9 +131,9 @@ def _places(condition: Condition, facts: Facts) -> bool:
 
 def _unit(condition: Condition, facts: Facts) -> bool:
     """Every unit the count is written in is one of those named; on a clock, minutes and hours."""
-    style = facts.count.style
-    written = (style.small, style.large) if style.units == "two" else (style.small,)
-    return {name for name in written if name} <= {name.strip() for name in condition.value.split("|")}
+    units = written_units(facts.count)
+    written = {unit.symbol for unit in units or () if unit}
+    return written <= {name.strip() for name in condition.value.split("|")}
 
 
 def _cross(condition: Condition, facts: Facts) -> bool:
@@ -157,11 +157,11 @@ def _landmark(name: str, facts: Facts) -> int | Fraction | None:
     if name == "whole":
         return 1
     if name == "unit":
-        style = facts.count.style
         if facts.count.kind == "money":
             return 100
-        if style.units == "two" and style.large:
-            return UNITS[style.large].size / unit_size(facts.count)
+        large = large_size(facts.count)
+        if large and facts.count.kind != "elapsed":
+            return large / unit_size(facts.count)
         return 60 if facts.count.kind in ("clock", "elapsed") else None
     return _LANDMARKS.get(name) or _exact(name)
 

@@ -5,8 +5,8 @@ from fractions import Fraction
 
 from ..kinds.currency import currency_named
 from ..kinds.unit_names import NAMES
-from ..kinds.units import UNITS
 from ..texts.numbers import listing
+from ..written_units import written_units
 from .amounts import unit_size, written_denominator
 from .conditions import Facts, meets, passes
 from .features import Condition, Features
@@ -93,8 +93,9 @@ def _landmark(name: str, facts: Facts, language: str) -> str:
         return _in(language, *_NAMED[name])
     if name in ("100c", "unit") and count.kind == "money":
         return _in(language, "a whole ", "1 ") + currency_named(count.style.currency, language).main.one
-    if name == "unit" and count.style.large in UNITS:
-        return _in(language, "a whole ", "1 ") + NAMES[count.style.large, language].one
+    units = written_units(count)
+    if name == "unit" and units and units.large:
+        return _in(language, "a whole ", "1 ") + NAMES[units.large.symbol, language].one
     if name == "unit":
         return _in(language, "a whole larger unit", "una unidad mayor entera")
     multiple = count.difference_text(Fraction(name) * unit_size(count))

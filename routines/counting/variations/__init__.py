@@ -1,4 +1,4 @@
-"""Next counts: what to count after a lesson, by how it went."""
+"""Variations of a count: what to count after a lesson, by how it went."""
 
 from collections.abc import Iterable, Iterator
 from typing import Any

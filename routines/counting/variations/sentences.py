@@ -14,7 +14,7 @@ SENTENCES: Mapping[str, Mapping[str, tuple[str, str]]] = {
             "In lines of {length} it lines up, where it can be seen at one glance: {shows}",
         ),
         "fewer": (
-            "The same count, but only the first {terms}, up to {last}.",
+            "The same count, but only the first {terms}, as far as {last}.",
             "With less on the board there is less to look through, and time to look at each line.",
         ),
         "multiples": (

@@ -9,8 +9,8 @@ from ..claims import Claim
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
-from ..kinds.units import UNITS
 from ..style import Style
+from ..written_units import large_size, written_units
 
 LENGTHS = range(3, 13)
 
@@ -83,8 +83,7 @@ def round_number(count: Count) -> Fraction:
         return Fraction(100)
     if count.kind in ("clock", "elapsed"):
         return Fraction(60)
-    large = count.style.large if count.style.units == "two" else None
-    return UNITS[large].size if large else 10 * small_unit(count)
+    return large_size(count) or 10 * small_unit(count)
 
 
 def small_unit(count: Count) -> Fraction:
@@ -93,7 +92,8 @@ def small_unit(count: Count) -> Fraction:
         return Fraction(1, count.scale)
     if count.kind in ("clock", "money"):
         return Fraction(1 if count.start % 5 or count.step % 5 else 5)
-    return UNITS[count.style.small].size if count.style.small else Fraction(1)
+    units = written_units(count)
+    return units.small.size if units else Fraction(1)
 
 
 def other_lengths(grid: Grid) -> Iterator[Grid]:

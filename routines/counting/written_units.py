@@ -1,0 +1,32 @@
+"""The units a measure is written in."""
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from .count import Count
+from .kinds.measure import Measure
+from .kinds.units import Unit
+
+
+class WrittenUnits(NamedTuple):
+    """large: None where the count is written in one unit."""
+
+    large: Unit | None
+    small: Unit
+
+
+def written_units(count: Count) -> WrittenUnits | None:
+    """The units of a length, mass, capacity or elapsed time; None for every other kind.
+
+    >>> units = written_units(Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12))
+    >>> units.large.symbol, units.small.symbol
+    ('ft', 'in')
+    """
+    form = count.form
+    return WrittenUnits(form.large, form.small) if isinstance(form, Measure) else None
+
+
+def large_size(count: Count) -> Fraction | None:
+    """The size of the large unit of a measure in two, in the base unit."""
+    units = written_units(count)
+    return units.large.size if units and units.large else None
