@@ -18,6 +18,7 @@ ALONG = ("count", "row", "column")
 DIRECTIONS = ("right", "down", "down-right", "down-left")
 LIES = ("row", "column", "rows", "columns", "down-right", "down-left", "scattered")
 SUMS = ("block-corners", "ends", "centre-mean", "line-totals")
+MOST_TERMS = 200
 BLOCK_FAMILIES = ("digit", "digit-sum", "remainder")
 
 Blocks = tuple[tuple[Any, ...], ...]
@@ -165,6 +166,13 @@ def _from_one(name: str, value: Any) -> int:
     return number
 
 
+def _length(name: str, value: Any) -> int:
+    number = _from_one(name, value)
+    if number > MOST_TERMS:
+        raise CountError(name, f"Choose a block length of at most {MOST_TERMS}, the most terms of a count.")
+    return number
+
+
 def _not_negative(name: str, value: Any) -> int:
     number = _whole(name, value)
     if number < 0:
@@ -203,8 +211,8 @@ def _list(name: str, value: Any) -> tuple[Any, ...]:
 def _block_of(read: Callable[[str, Any], Any]) -> Callable[[str, Any], tuple[Any, ...]]:
     def read_block(name: str, value: Any) -> tuple[Any, ...]:
         block = tuple(read(name, item) for item in _list(name, value))
-        if not block:
-            raise CountError(name, f"Put at least one number in {name}.")
+        if not 1 <= len(block) <= MOST_TERMS:
+            raise CountError(name, f"Put from 1 to {MOST_TERMS} numbers in each of the {name}.")
         return block
 
     return read_block
@@ -251,16 +259,16 @@ PARAMETERS: dict[str, dict[str, Callable[[str, Any], Any]]] = {
         "part": _part,
         "along": _ALONG_READER,
         "blocks": _blocks_of(_not_negative),
-        "length": _from_one,
+        "length": _length,
         "lines": _lines,
     },
     "digit-run": {"place": _place, "part": _part, "along": _ALONG_READER, "change": _whole},
-    "digit-sum": {"along": _ALONG_READER, "blocks": _blocks_of(_not_negative), "length": _from_one, "lines": _lines},
+    "digit-sum": {"along": _ALONG_READER, "blocks": _blocks_of(_not_negative), "length": _length, "lines": _lines},
     "remainder": {
         "modulus": _above_zero,
         "along": _ALONG_READER,
         "blocks": _blocks_of(_remainder),
-        "length": _from_one,
+        "length": _length,
         "lines": _lines,
     },
     "landmarks": {

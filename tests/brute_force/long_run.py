@@ -31,7 +31,7 @@ def main(grids: int, seed: int = 2026) -> int:
     batches = [(seed * 1_000_003 + i, min(GRIDS_AT_A_TIME, grids - i)) for i in range(0, grids, GRIDS_AT_A_TIME)]
     total = Tally()
     with get_context("spawn").Pool(os.cpu_count()) as pool:
-        for tally in pool.imap_unordered(_batch, batches):
+        for tally in pool.imap_unordered(batch, batches):
             total += tally
             for line in tally.wrong:
                 print(line, flush=True)  # noqa: T201
@@ -43,7 +43,8 @@ def main(grids: int, seed: int = 2026) -> int:
     return len(total.wrong)
 
 
-def _batch(job: tuple[int, int]) -> Tally:
+def batch(job: tuple[int, int]) -> Tally:
+    """Check so many random grids from a seed: (seed, grids)."""
     from routines.counting.patterns import facts
     from tests.counting.comparing import disagreements
     from tests.counting.random_grids import any_grid
