@@ -85,9 +85,9 @@ class TaughtForm(ReflectionForm):
         max_length=2000,
         label="Slips heard",
         help_text="One a line: the count it happened at, a colon, what was said. Such as 8: 925.",
-        widget=forms.Textarea(attrs={"rows": 3}),
+        widget=forms.Textarea(attrs={"rows": 3, "placeholder": "8: 925"}),
     )
-    voice = forms.ChoiceField(required=False, choices=VOICES, label="The voice of the class")
+    voice = forms.ChoiceField(required=False, choices=VOICES, widget=forms.RadioSelect, label="The voice of the class")
     noticed = _text("What they noticed", "One idea a line. " + WORDS, rows=3)
     practice = forms.BooleanField(required=False, label="This was a practice run; don’t count it")
 
