@@ -55,34 +55,46 @@ class Light:
     def stretches(self) -> list[Stretch]:
         return [part for group in self.groups for part in thread(self.layout, group, self.knots, self.always)]
 
-    def shapes(self, pen: Pen) -> str:
-        """Outline, wash and hatch of each group, touching cells as one shape."""
+    @cached_property
+    def outlines(self) -> list[tuple[list[tuple[int, int]], str]]:
+        """Each shape of touching cells with the path around it."""
         layout = self.layout
-        inset = max(1.3, 0.035 * layout.height) if self.always else max(2.4, 0.075 * layout.height)
-        drawn = []
+        found = []
         for group in self.groups:
             places = [cell for n in group if (cell := layout.cell(n)) is not None]
             for shape in joined(places):
-                around = outline(shape, layout.width, layout.height, inset, layout.radius)
-                drawn.append(
-                    element(
-                        "path", pen.look(f"g-{self.kind}"), d=around, stroke_width=layout.lit_line, **self._dashes()
-                    )
-                )
-                if not self.always:
-                    drawn.append(self._hatched(pen, shape, inset))
-        if not self.always:
-            drawn += [self._patch(pen, knot) for knot in self.knots.values()]
-        return "".join(drawn)
+                found.append((shape, outline(shape, layout.width, layout.height, self._inset, layout.radius)))
+        return found
 
-    def _dashes(self) -> dict[str, str]:
-        if self.always:
-            return {}
+    @property
+    def _inset(self) -> float:
+        height = self.layout.height
+        return max(1.3, 0.035 * height) if self.always else max(2.4, 0.075 * height)
+
+    def shapes(self, pen: Pen) -> str:
+        """Wash of each shape; with its outline where it always holds, with its hatch where it holds for a while."""
         thick = self.layout.lit_line
-        return {"stroke_dasharray": f"{2.4 * thick:.1f} {1.7 * thick:.1f}"}
+        if self.always:
+            return "".join(
+                element("path", pen.look("g-always"), d=around, stroke_width=thick) for _, around in self.outlines
+            )
+        drawn = []
+        for shape, around in self.outlines:
+            drawn.append(element("path", pen.look("g-halo"), d=around))
+            drawn.append(self._hatched(pen, shape))
+        return "".join(drawn + [self._patch(pen, knot) for knot in self.knots.values()])
 
-    def _hatched(self, pen: Pen, shape: Sequence[tuple[int, int]], inset: float) -> str:
-        layout, inside = self.layout, inset + self.layout.lit_line
+    def _dashed_line(self, pen: Pen) -> str:
+        """The outline of what holds for a while lies above all washes: where both hold, both lines are seen."""
+        if self.always or not self.outlines:
+            return ""
+        thick = self.layout.lit_line
+        around = "".join(path for _, path in self.outlines)
+        dashes = f"{2.4 * thick:.1f} {1.7 * thick:.1f}"
+        return element("path", pen.look("g-while-line"), d=around, stroke_width=thick, stroke_dasharray=dashes)
+
+    def _hatched(self, pen: Pen, shape: Sequence[tuple[int, int]]) -> str:
+        layout, inside = self.layout, self._inset + self.layout.lit_line
         spacing = max(5.0, 0.11 * layout.height)
         lines = []
         for row, column, last_row, last_column in blocks(shape):
@@ -110,8 +122,8 @@ class Light:
         )
 
     def marks(self, pen: Pen, covered: frozenset[int] = frozenset(), animate: bool = False) -> str:
-        """Thread, underlines and flag. The thread is left out where both its ends lie under an always shape."""
-        layout, drawn = self.layout, []
+        """Dashed outline, thread, underlines and flag. The thread is left out where both its ends lie under an always shape."""
+        layout, drawn = self.layout, [self._dashed_line(pen)]
         stretches = [s for s in self.stretches if not (s.start in covered and s.end in covered)]
         for index, part in enumerate(stretches):
             step = 1 + index * min(LAST_STEP, len(stretches)) // len(stretches)
