@@ -5,7 +5,7 @@ Imports nothing of the engine.
 
 from fractions import Fraction
 from itertools import pairwise
-from math import lcm
+from math import floor, lcm
 from typing import Any
 
 from .board import Board
@@ -54,7 +54,7 @@ def contradicts(board: Board, claim: Claim, n: int) -> bool:
 
 
 def two_turns(board: Board, claim: Claim) -> int:
-    """So many terms that whatever comes again has come again twice (a line's cells too)."""
+    """So many terms that whatever comes again has come again twice (a line's cells too), beyond zero where that lies ahead."""
     worth = {"fraction": 1, "clock": 1440, "elapsed": 1440, "money": 100, "length": 900, "mass": 2000, "capacity": 2000}
     if "place" in claim:
         turn = Fraction(10) ** (claim["place"] + 1)
@@ -63,7 +63,12 @@ def two_turns(board: Board, claim: Claim) -> int:
     else:
         turn = Fraction(claim.get("modulus") or claim.get("multiple") or 1)
     terms = abs((turn / board.step).numerator)
-    return board.terms + 2 * lcm(terms, board.length)
+    return board.terms + terms_to_zero(board) + 2 * lcm(terms, board.length)
+
+
+def terms_to_zero(board: Board) -> int:
+    """After how many terms the count is past zero; 0 where it never comes there."""
+    return max(0, floor(-board.start / board.step) + 2) if board.start * board.step < 0 else 0
 
 
 def _beyond(board: Board, limit: int) -> range:

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from routines.counting import Claim, Count, CountError, Grid, check
 from routines.counting.checking import judge
 from tests.brute_force.judging import judge_blocks
-from tests.brute_force.lasting import two_turns
+from tests.brute_force.lasting import terms_to_zero, two_turns
 from tests.counting.comparing import board_of
 from tests.counting.random_grids import FILLS, grid_of
 
@@ -143,8 +143,8 @@ def test_random_block_claims_are_judged_as_by_listing(seed: int) -> None:
     view = grid_of(random, "whole", random.choice(FILLS), lead=random.random() < 0.3, down=random.random() < 0.5)
     claim = _random_claim(random, view)
     board = board_of(view)
-    crossing = max(0, -(view.count.scaled_start // view.count.scaled_step)) + 1
-    turn = two_turns(board, claim.as_dict()) - board.terms
+    crossing = terms_to_zero(board)
+    turn = two_turns(board, claim.as_dict()) - board.terms - crossing
     if crossing + turn > 4000 or claim.family == "digit-sum":
         turn = 0  # too far to list: only the view is judged
     by_listing = judge_blocks(board, claim.as_dict(), board.terms + crossing + 2 * turn + 50, turn)
