@@ -66,6 +66,9 @@ class Arcs:
 
     def members(self, span: Span) -> Iterator[int]:
         """Give the numbers of the span that lie on the arcs."""
+        if self.turn <= span.grain:  # hardly a turn has a number of the span: look at the numbers instead
+            yield from (n for n in span.members() if any(low <= n % self.turn < high for low, high in self.stretches))
+            return
         for base in range(span.low // self.turn * self.turn, span.high + 1, self.turn):
             for low, high in self.stretches:
                 yield from span.narrowed(base + low, base + high - 1).members()

@@ -34,7 +34,10 @@ def find(grid: Grid) -> Iterator[Found]:
 
 def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
     modulus = claim.get("modulus")
+    largest = max((rest for block in claim.get("blocks") or () for rest in block), default=-1)
     for chosen in [modulus] if modulus is not None else grid.count.friendly_multiples():
+        if largest >= chosen:
+            continue
         for along in [claim.get("along")] if claim.get("along") else ALONG:
             whole = claim.with_(modulus=chosen, along=along)
             if whole.length is None:

@@ -1,0 +1,60 @@
+"""Landmarks: every so many counts, from which on, and how they lie on the page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from math import gcd
+
+from ..claims import LIES, Claim
+from ..grid import Grid
+from ..patterns.landmarks import Lie
+from .congruences import Residues, Span
+from .numbers import Numbers
+from .wants import Narrowing, Want
+
+
+def landmarks(claim: Claim, multiple: int, numbers: Numbers) -> Want:
+    """The multiples stand at every k-th count from the n-th on, and lie so.
+
+    Source: proof - the terms at multiples of m are every k-th one with k = m / gcd(step, m): so the step is m/k times
+    a number without a factor in common with k, and the start is a multiple of m, n - 1 steps back.
+    How they lie depends on k, n and the fold alone.
+    """
+
+    def on(fold: Grid) -> Narrowing:
+        firsts = _firsts(claim, multiple, fold)
+        steps: set[int] = set()
+        for every in firsts:
+            for times in range(1, every):
+                if gcd(times, every) == 1:
+                    steps.update(numbers.steps.members(Residues(multiple // every * times, multiple)))
+
+        def starts(step: int, span: Span) -> Iterable[int]:
+            every = multiple // gcd(multiple, step)
+            for first in firsts.get(every, ()):
+                yield from span.members(Residues(-(first - 1) * step % multiple, multiple))
+
+        return Narrowing(steps, starts)
+
+    return on
+
+
+def _firsts(claim: Claim, multiple: int, fold: Grid) -> dict[int, list[int]]:
+    """Give, by every how many counts, the first terms with which landmarks would lie in the fold as wanted."""
+    wanted_every, wanted_first = claim.get("every"), claim.get("first")
+    found: dict[int, list[int]] = {}
+    for every in range(2, fold.terms) if wanted_every is None else (wanted_every,):
+        if every < 2 or multiple % every:
+            continue
+        for first in range(1, every + 1) if wanted_first is None else (wanted_first,):
+            if first <= every and first + every <= fold.terms and _lie_so(claim, fold, every, first):
+                found.setdefault(every, []).append(first)
+    return found
+
+
+def _lie_so(claim: Claim, fold: Grid, every: int, first: int) -> bool:
+    lie, lines = claim.get("lie"), claim.get("lines")
+    if lie is None and lines is None:
+        return True
+    terms = tuple(range(first, fold.terms + 1, every))
+    return any(Lie(fold, name, lines, (every, first)).fits(terms) for name in (LIES if lie is None else (lie,)))

@@ -1,0 +1,120 @@
+"""Within which limits a grid is looked for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from ..count import FEWEST_TERMS, LARGEST_VALUE, MOST_TERMS
+from ..errors import CountError
+from ..grid import FILLS
+from ..kinds.kind import Typed
+from ..kinds.registry import kind_named
+from ..style import Style
+
+Number = Fraction | int
+
+PLAIN_STYLE = Style()
+MOST_GRIDS = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """From where to where to look: every pair is a lowest and a highest, both allowed.
+
+    grain: starts and steps are multiples of it. largest: bounds |value| in view.
+    off_multiple: True for starts that are no multiple of the step, False for multiples, None for both.
+    at_most: give only so many grids, the best ones (None: all of them). The grids have no lead.
+
+    Units: numbers are in the base unit; `Limits.parse` reads them as typed.
+    Raises: CountError on kind, start, step, line_length, fill, terms or value.
+    """
+
+    kind: str = "whole"
+    grain: Number = 1
+    starts: tuple[Number, Number] = (0, 100)
+    steps: tuple[Number, Number] = (1, 20)
+    line_lengths: tuple[int, int] = (2, 12)
+    fills: tuple[str, ...] = ("across", "down")
+    terms: tuple[int, int] = (12, 40)
+    largest: Number = LARGEST_VALUE
+    off_multiple: bool | None = None
+    at_most: int | None = MOST_GRIDS
+    style: Style = PLAIN_STYLE
+
+    @classmethod
+    def parse(
+        cls,
+        *,
+        kind: str = "whole",
+        grain: str | Number = 1,
+        starts: Sequence[str | Number] = (0, 100),
+        steps: Sequence[str | Number] = (1, 20),
+        largest: str | Number = LARGEST_VALUE,
+        style: Style = PLAIN_STYLE,
+        **others: Any,
+    ) -> Limits:
+        """Read limits as a teacher types them, with their units; the highest ones settle the units of the grids.
+
+        >>> Limits.parse(kind="length", grain="1 in", starts=("0 in", "2 ft"), steps=("1 in", "1 ft")).starts
+        (Fraction(0, 1), Fraction(24, 1))
+        """
+        number = kind_named(kind)
+
+        def value(given: str | Number, field: str) -> Typed:
+            return number.read(given, style, field) if isinstance(given, str) else Typed(Fraction(given))
+
+        def length(given: str | Number) -> Typed:
+            return number.read_step(given, style) if isinstance(given, str) else Typed(Fraction(given))
+
+        low, high = (value(start, "start") for start in starts)
+        least, most = (length(step) for step in steps)
+        return cls(
+            kind=kind,
+            grain=length(grain).value,
+            starts=(low.value, high.value),
+            steps=(least.value, most.value),
+            largest=value(largest, "value").value,
+            style=number.settle(high, length(grain), style),
+            **others,
+        )
+
+    @property
+    def reach(self) -> Fraction:
+        """A bound of |value| in every grid within the limits."""
+        start, step = (max(abs(Fraction(number)) for number in pair) for pair in (self.starts, self.steps))
+        return min(Fraction(self.largest), start + (self.terms[1] - 1) * step)
+
+    def __post_init__(self) -> None:
+        kind_named(self.kind)
+        for field, numbers in (("start", self.starts), ("step", self.steps)):
+            _check_pair(field, numbers)
+            if not all(_is_exact(number) for number in numbers):
+                raise CountError(field, f"Give the limits of the {field} as whole numbers or exact fractions.")
+        if not _is_exact(self.grain) or self.grain <= 0:
+            raise CountError("step", "Choose a grain above 0, of which starts and steps are multiples.")
+        if not _is_exact(self.largest) or self.largest < 0:
+            raise CountError("value", "Choose a largest number of 0 or more.")
+        for field, whole, least in (("line_length", self.line_lengths, 1), ("terms", self.terms, FEWEST_TERMS)):
+            _check_pair(field, whole)
+            if not all(_is_whole(number) for number in whole) or whole[0] < least or whole[1] > MOST_TERMS:
+                raise CountError(field, f"Choose whole numbers from {least} to {MOST_TERMS}.")
+        if not self.fills or any(fill not in FILLS for fill in self.fills):
+            raise CountError("fill", f"Choose how to fill the grid from: {', '.join(FILLS)}.")
+        if self.at_most is not None and (not _is_whole(self.at_most) or self.at_most < 1):
+            raise CountError("value", "Ask for 1 grid or more.")
+
+
+def _check_pair(field: str, pair: Sequence[Number]) -> None:
+    if not isinstance(pair, (tuple, list)) or len(pair) != 2:
+        raise CountError(field, "Give a lowest and a highest.")
+
+
+def _is_exact(number: object) -> bool:
+    return isinstance(number, (int, Fraction)) and not isinstance(number, bool)
+
+
+def _is_whole(number: object) -> bool:
+    return isinstance(number, int) and not isinstance(number, bool)
