@@ -1,5 +1,7 @@
 """Pairs of a pattern become lines; what does not hang together stays as it is."""
 
+from itertools import pairwise
+
 from hypothesis import given
 
 from routines.counting import Grid
@@ -8,7 +10,7 @@ from tests.routines.drawing.grids import drawn_grids, pattern
 
 
 def pairs(lines):
-    return [pair for line in lines for pair in zip(line, line[1:], strict=False)]
+    return [pair for line in lines for pair in pairwise(line)]
 
 
 @given(drawn_grids())
