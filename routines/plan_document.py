@@ -208,9 +208,15 @@ def _plain(value: Any) -> Any:
     return value
 
 
-def _mapping(value: Any, path: str) -> Mapping[str, Any]:
+def _mapping(value: Any, path: str, parts: type | None = None) -> Mapping[str, Any]:
+    """A group of named parts; where `parts` is given, it holds none but the fields of that class."""
     if not isinstance(value, Mapping):
         raise PlanError(path, f'"{path}" should be a group of named parts.')
+    if parts is not None:
+        known = {field.name for field in fields(parts)}
+        for name in value:
+            if name not in known:
+                raise PlanError(f"{path}.{name}", f'"{path}" has no part called "{name}".')
     return value
 
 
@@ -250,7 +256,7 @@ def _choice(root: Mapping[str, Any], key: str, choices: tuple[str, ...], default
 
 
 def _count(value: Any, path: str) -> CountTyped:
-    part = _mapping(value, path)
+    part = _mapping(value, path, CountTyped)
     style = dict(_mapping(part.get("style", {}), f"{path}.style"))
     for name in style:
         if name not in STYLE_NAMES:
@@ -265,7 +271,7 @@ def _count(value: Any, path: str) -> CountTyped:
 
 
 def _fold(value: Any, path: str) -> Fold:
-    part = _mapping(value, path)
+    part = _mapping(value, path, Fold)
     return Fold(
         line_length=_number(part, "line_length", f"{path}.", 1, 200, 5),
         fill=_choice(part, "fill", FILLS, "across", f"{path}."),
@@ -274,7 +280,7 @@ def _fold(value: Any, path: str) -> Fold:
 
 
 def _story(value: Any) -> Story:
-    part = _mapping(value, "story")
+    part = _mapping(value, "story", Story)
     return Story(
         text=_text(part, "text", TEXT_LIMIT, "story."),
         group=_text(part, "group", 40, "story."),
@@ -283,14 +289,14 @@ def _story(value: Any) -> Story:
 
 
 def _target(value: Any, path: str) -> Target:
-    part = _mapping(value, path)
+    part = _mapping(value, path, Target)
     return Target(
         claim=dict(_mapping(part.get("claim"), f"{path}.claim")), words=_text(part, "words", SENTENCE_LIMIT, f"{path}.")
     )
 
 
 def _answer(value: Any, path: str) -> ExpectedAnswer:
-    part = _mapping(value, path)
+    part = _mapping(value, path, ExpectedAnswer)
     return ExpectedAnswer(
         words=_text(part, "words", SENTENCE_LIMIT, f"{path}."),
         reply=_text(part, "reply", SENTENCE_LIMIT, f"{path}."),
@@ -300,7 +306,7 @@ def _answer(value: Any, path: str) -> ExpectedAnswer:
 
 
 def _stop(value: Any, path: str) -> Stop:
-    part = _mapping(value, path)
+    part = _mapping(value, path, Stop)
     dotted = f"{path}."
     return Stop(
         after=_number(part, "after", dotted, 1, 200, 1),
@@ -314,7 +320,7 @@ def _stop(value: Any, path: str) -> Stop:
 
 
 def _next(value: Any, path: str) -> NextCount:
-    part = _mapping(value, path)
+    part = _mapping(value, path, NextCount)
     dotted = f"{path}."
     count, fold = part.get("count"), part.get("fold")
     return NextCount(

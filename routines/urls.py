@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from routines.views import bank, coverage, lessons, paper, plan, routine
+from routines.views import bank, coverage, exchange, lessons, paper, plan, routine
 
 urlpatterns = [
     path("", bank.bank, name="bank"),
@@ -27,6 +27,8 @@ urlpatterns = [
     path("routines/<int:pk>/edit/drop/", plan.drop_draft, name="plan_drop"),
     path("routines/<int:pk>/edit/change/", plan.change, name="plan_change"),
     path("routines/<int:pk>/edit/merge/", plan.merge, name="plan_merge"),
+    path("routines/<int:pk>/edit/history/", plan.history, name="plan_history"),
+    path("routines/<int:pk>/edit/restore/", plan.restore, name="plan_restore"),
     # lessons
     path("routines/<int:pk>/taught/", lessons.taught, name="lesson_taught"),
     path("lessons/", lessons.lessons, name="lessons"),
@@ -36,4 +38,12 @@ urlpatterns = [
     path("coverage/<int:grade>/<slug:area>/", coverage.cell, name="coverage_cell"),
     # paper
     path("routines/<int:pk>/plan.pdf", paper.plan_pdf, name="plan_pdf"),
+    # files
+    path("routines/<int:pk>/file.json", exchange.export_routine, name="export_routine"),
+    path("routines/<int:pk>/grid.csv", exchange.export_grid, name="export_grid"),
+    path("bank.json", exchange.export_bank, name="export_bank"),
+    path("import/", exchange.import_file, name="import"),
+    path("import/<uuid:key>/", exchange.import_look, name="import_look"),
+    path("import/<uuid:key>/add/", exchange.import_add, name="import_add"),
+    path("file-format.json", exchange.file_schema, name="file_schema"),
 ]

@@ -2,6 +2,7 @@
 
 from .draft import PlanDraft
 from .event import LessonEvent
+from .import_file import ImportFile
 from .lesson import Lesson, Reflection, TargetOutcome
 from .note import RoutineNote
 from .planned import Planned
@@ -10,6 +11,7 @@ from .suggestion import Suggestion
 from .version import RoutineVersion
 
 __all__ = [
+    "ImportFile",
     "Lesson",
     "LessonEvent",
     "PlanDraft",

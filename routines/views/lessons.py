@@ -54,7 +54,7 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     shown = ShownPlan(routine.plan, routine.grade.level)
     form = TaughtForm(
-        request.POST or None,
+        request.POST if request.method == "POST" else None,
         user=request.user,
         plan=shown.plan,
         statements=_statements(shown),
@@ -135,7 +135,12 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
             initial |= {
                 name: getattr(written, name) for name in ("outcome", "seen", "stuck", "next_step", "to_next_year")
             }
-        form = ReflectionForm(request.POST or None, plan=shown.plan, statements=_statements(shown), initial=initial)
+        form = ReflectionForm(
+            request.POST if request.method == "POST" else None,
+            plan=shown.plan,
+            statements=_statements(shown),
+            initial=initial,
+        )
         if request.method == "POST" and form.is_valid():
             with transaction.atomic():
                 _keep_reflection(form, found)

@@ -1,0 +1,46 @@
+"""Adding the routines of a file, some at a time, so that a large file shows its progress and can go on after a stop."""
+
+from django.db import transaction
+
+from routines.actions.plans import start_routine
+from routines.exchange.reading import Read
+from routines.exchange.written import canonical
+from routines.models import ImportFile, Routine
+from routines.plan_document import Plan
+
+AT_A_TIME = 25
+
+
+def hold_file(*, by, name: str, read: Read) -> ImportFile:
+    """Keep a file that was read, to be looked at before anything is added. Earlier files that were not finished go."""
+    ImportFile.objects.of(by).delete()
+    return ImportFile.objects.create(
+        by=by,
+        name=name[:120],
+        plans=[plan.as_dict() for plan in read.plans],
+        refused=[[entry.number, entry.title, entry.field, entry.reason] for entry in read.refused],
+    )
+
+
+@transaction.atomic
+def add_some(*, file: ImportFile, by) -> ImportFile:
+    """Add the next few plans as drafts of `by`, or into the bank; a plan that she can already see is not added again."""
+    file = ImportFile.objects.select_for_update().get(pk=file.pk)
+    for document in file.plans[file.done : file.done + AT_A_TIME]:
+        plan = Plan.from_dict(document)
+        if is_here(plan, by):
+            file.already_here += 1
+        else:
+            routine = start_routine(plan=plan, by=by)
+            if file.into_bank:
+                routine.share()
+        file.done += 1
+    file.save(update_fields=["done", "already_here"])
+    return file
+
+
+def is_here(plan: Plan, user) -> bool:
+    """True when a routine that the user can see has just this plan."""
+    same_title = Routine.objects.visible_to(user).filter(title=plan.title).select_related("current_version")
+    wanted = canonical(plan.as_dict())
+    return any(canonical(routine.current_version.plan) == wanted for routine in same_title)

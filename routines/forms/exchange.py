@@ -1,0 +1,30 @@
+"""Choosing a file of routines."""
+
+from django import forms
+
+from routines.exchange.reading import BYTES_LIMIT, FileError, Read, read
+
+
+class ImportForm(forms.Form):
+    file = forms.FileField(
+        label="A file of counts",
+        help_text="A .json file that was exported from a Countfold bank. You see what is in it before anything is added.",
+        error_messages={"required": "Choose a file first.", "empty": "This file is empty. Choose another."},
+    )
+
+    def __init__(self, *args, grades: set[str], **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.grades = grades
+        self.read: Read | None = None
+
+    def clean_file(self):
+        file = self.cleaned_data["file"]
+        if file.size > BYTES_LIMIT:
+            raise forms.ValidationError(
+                f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time."
+            )
+        try:
+            self.read = read(file.read(), self.grades)
+        except FileError as error:
+            raise forms.ValidationError(str(error)) from error
+        return file

@@ -1,0 +1,42 @@
+"""A file of routines on its way into the bank: read and shown first, then added some at a time, with progress."""
+
+import uuid
+
+from django.conf import settings
+from django.db import models
+from django.utils import timezone
+
+
+class ImportFileQuerySet(models.QuerySet["ImportFile"]):
+    def of(self, user):
+        return self.filter(by=user)
+
+
+class ImportFile(models.Model):
+    """`plans` are the documents that can be added, `refused` what cannot and why; `done` says how many are dealt with."""
+
+    key = models.UUIDField(default=uuid.uuid4, unique=True, editable=False)
+    by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="+")
+    name = models.CharField(max_length=120)
+    at = models.DateTimeField(default=timezone.now)
+    plans = models.JSONField()
+    refused = models.JSONField(default=list)
+    into_bank = models.BooleanField(default=False)
+    done = models.PositiveIntegerField(default=0)
+    already_here = models.PositiveIntegerField(default=0)
+
+    objects = ImportFileQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["-at"]
+
+    def __str__(self) -> str:
+        return self.name
+
+    @property
+    def added(self) -> int:
+        return self.done - self.already_here
+
+    @property
+    def finished(self) -> bool:
+        return self.done >= len(self.plans)

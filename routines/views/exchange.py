@@ -1,0 +1,95 @@
+"""Files in and out: exporting a routine or the bank, importing with a look at what is in the file first."""
+
+from django.core.exceptions import PermissionDenied
+from django.http import HttpRequest, HttpResponse, JsonResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.text import slugify
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
+
+from grade_bands.models import Grade
+from routines.actions.importing import add_some, hold_file, is_here
+from routines.exchange.grid_csv import grid_csv
+from routines.exchange.written import schema, written
+from routines.forms.exchange import ImportForm
+from routines.models import ImportFile, Routine
+from routines.plan_document import Plan
+from routines.requests import wants_fragment
+
+LOOKED_AT = 60
+
+
+def _download(content: bytes, name: str, kind: str) -> HttpResponse:
+    return HttpResponse(content, content_type=kind, headers={"Content-Disposition": f'attachment; filename="{name}"'})
+
+
+@require_GET
+def export_routine(request: HttpRequest, pk: int) -> HttpResponse:
+    routine = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
+    return _download(written([routine.plan]), f"{slugify(routine.title) or 'count'}.json", "application/json")
+
+
+@require_GET
+def export_grid(request: HttpRequest, pk: int) -> HttpResponse:
+    routine = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
+    # The mark in front tells spreadsheets that the text is UTF-8.
+    content = ("\ufeff" + grid_csv(routine.plan.grid())).encode()
+    return _download(content, f"{slugify(routine.title) or 'count'}.csv", "text/csv; charset=utf-8")
+
+
+@require_GET
+def export_bank(request: HttpRequest) -> HttpResponse:
+    """The whole bank: for coaches and administrators."""
+    if not may_move_the_bank(request.user):
+        raise PermissionDenied
+    bank = Routine.objects.in_bank().select_related("current_version").order_by("pk")
+    return _download(written(routine.plan for routine in bank.iterator()), "bank.json", "application/json")
+
+
+@require_GET
+def file_schema(request: HttpRequest) -> HttpResponse:
+    return JsonResponse(schema(), json_dumps_params={"indent": 1})
+
+
+def _sent(request: HttpRequest) -> tuple:
+    return (request.POST, request.FILES) if request.method == "POST" else (None, None)
+
+
+@require_http_methods(["GET", "POST"])
+def import_file(request: HttpRequest) -> HttpResponse:
+    """Choose a file; what it holds is shown before anything is added."""
+    form = ImportForm(*_sent(request), grades=set(Grade.objects.values_list("name", flat=True)))
+    if request.method == "POST" and form.is_valid():
+        file = hold_file(by=request.user, name=form.cleaned_data["file"].name, read=form.read)
+        return redirect("import_look", key=file.key)
+    context = {"section": "plans", "form": form, "may_move_bank": may_move_the_bank(request.user)}
+    return render(request, "routines/import.html", context, status=422 if form.errors else 200)
+
+
+@require_GET
+def import_look(request: HttpRequest, key) -> HttpResponse:
+    file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
+    plans = [Plan.from_dict(document) for document in file.plans[:LOOKED_AT]]
+    context = {
+        "section": "plans",
+        "file": file,
+        "rows": [(plan, plan.grid(), is_here(plan, request.user)) for plan in plans],
+        "more": max(0, len(file.plans) - LOOKED_AT),
+        "may_move_bank": may_move_the_bank(request.user),
+    }
+    return render(request, "routines/import_look.html", context)
+
+
+@require_POST
+def import_add(request: HttpRequest, key) -> HttpResponse:
+    """Add the next few; the page asks again by itself until all are in, or by a button without scripts."""
+    file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
+    if file.done == 0:
+        file.into_bank = bool(request.POST.get("into_bank")) and may_move_the_bank(request.user)
+        file.save(update_fields=["into_bank"])
+    file = add_some(file=file, by=request.user)
+    template = "routines/_import_progress.html" if wants_fragment(request) else "routines/import_progress.html"
+    return render(request, template, {"section": "plans", "file": file})
+
+
+def may_move_the_bank(user) -> bool:
+    return user.is_coach or user.is_administrator

@@ -1,0 +1,119 @@
+"""Files of routines: what goes out comes in again to the byte, and a bad entry loses none of the good ones."""
+
+import copy
+import json
+
+import jsonschema
+import pytest
+
+from routines.demo.plans import PLANS
+from routines.exchange.reading import ENTRIES_LIMIT, FileError, read
+from routines.exchange.written import schema, written
+from routines.plan_document import Plan
+from tests.routines.making import SEVENS
+
+GRADES = {"K", "1", "2", "3", "4", "5", "6"}
+DEMO = [demo.plan for demo in PLANS]
+
+
+def test_written_read_and_written_again_is_the_same_to_the_byte():
+    first = written(DEMO)
+    assert written(read(first, GRADES).plans) == first
+
+
+def test_the_order_of_the_plans_does_not_matter():
+    assert written(DEMO) == written(reversed(DEMO))
+
+
+def test_what_is_written_follows_the_published_schema():
+    jsonschema.Draft202012Validator.check_schema(schema())
+    jsonschema.validate(json.loads(written(DEMO)), schema())
+
+
+def file_of(*entries, **changes):
+    return json.dumps({"format": "countfold-routines", "version": 1, "routines": list(entries), **changes}).encode()
+
+
+def changed(path, value):
+    document = copy.deepcopy(SEVENS.as_dict())
+    part = document
+    for key in path[:-1]:
+        part = part[key]
+    part[path[-1]] = value
+    return document
+
+
+WRONG = [
+    (("title",), 5),
+    (("title",), "x" * 500),
+    (("grade",), "99"),
+    (("count", "step"), "0"),
+    (("count", "kind"), "colour"),
+    (("count", "wide"), 1),
+    (("count", "style"), {"clock": 13}),
+    (("fold", "line_length"), 50),
+    (("stops", 0, "after"), 10**9),
+    (("targets", 0, "claim"), {"family": "step", "difference": 0.5}),
+    (("schema",), 2),
+    (("unknown",), 1),
+]
+
+
+@pytest.mark.parametrize(("path", "value"), WRONG)
+def test_a_bad_entry_is_named_with_its_reason_and_the_good_ones_are_kept(path, value):
+    found = read(file_of(SEVENS.as_dict(), changed(path, value), SEVENS.as_dict()), GRADES)
+    assert len(found.plans) == 2
+    assert [entry.number for entry in found.refused] == [2]
+    assert len(found.refused[0].reason) > 10
+
+
+@pytest.mark.parametrize(
+    ("path", "value"),
+    [
+        case
+        for case in WRONG
+        if case[0] not in [("grade",), ("count", "step"), ("fold", "line_length"), ("targets", 0, "claim")]
+    ],
+)
+def test_the_schema_refuses_the_same_forms(path, value):
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(json.loads(file_of(changed(path, value))), schema())
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        b"",
+        b"not json",
+        b"[]",
+        b"{}",
+        b"\xff\xfe\x00",
+        b"[" * 100_000,
+        b'{"format": "countfold-routines"}',
+        file_of(),
+        file_of(version=2),
+        file_of(SEVENS.as_dict(), version=2),
+        file_of(SEVENS.as_dict(), version=True),
+        file_of(SEVENS.as_dict(), format="other"),
+        file_of(*[1] * (ENTRIES_LIMIT + 1)),
+        b'{"format": "countfold-routines", "version": 1, "routines": [NaN]}',
+        b" " * (12 * 1024 * 1024 + 1),
+    ],
+)
+def test_what_is_no_file_of_routines_is_refused_in_one_sentence(content):
+    with pytest.raises(FileError) as refused:
+        read(content, GRADES)
+    assert len(str(refused.value)) > 20
+
+
+@pytest.mark.parametrize("entry", [None, 3, "plan", [], {}, {"schema": 1}])
+def test_an_entry_that_is_no_plan_is_refused(entry):
+    found = read(file_of(entry), GRADES)
+    assert not found.plans
+    assert len(found.refused) == 1
+
+
+def test_hostile_text_stays_text():
+    plan = SEVENS.changed(title="<script>alert(1)</script>", notes="=cmd()")
+    assert read(written([plan]), GRADES).plans == (plan,)
+    assert Plan.from_dict(plan.as_dict()) == plan
