@@ -144,6 +144,11 @@ class CountForm(forms.Form):
             field.widget.attrs |= {"class": "blank", "aria-label": field.label, "aria-describedby": f"wrong-{name}"}
 
     @property
+    def style_typed(self) -> dict[str, Any]:
+        """The style as far as it is chosen, whether or not there is a count to write in it."""
+        return self.style.keywords(self.language) if self.style.is_valid() else {}
+
+    @property
     def is_begun(self) -> bool:
         """True once there is a start and a step to read."""
         return bool(self.data.get("start", "").strip() and self.data.get("step", "").strip())

@@ -5,10 +5,17 @@ from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import zip_longest
 
-from routines.counting import Audience, Claim, Grid, Pattern, check, find_patterns
-from routines.counting.locate import locate
-from routines.counting.probes import probes
-from routines.counting.slips import likely_slips
+from routines.counting import (
+    Audience,
+    Claim,
+    Grid,
+    Pattern,
+    check,
+    find_patterns,
+    likely_slips,
+    locate,
+    probes,
+)
 from routines.counting.texts import ordinal
 
 from .sentences import reply_to, said

@@ -3,8 +3,7 @@
 import json
 from dataclasses import dataclass
 
-from routines.counting import Audience, Grid
-from routines.counting.locate import Location, locate
+from routines.counting import Audience, Grid, Location, locate
 
 from .sentences import said
 

@@ -3,8 +3,7 @@
 from collections.abc import Collection
 from functools import lru_cache
 
-from routines.counting import Audience, Claim, Grid, Idea, find_patterns
-from routines.counting.ideas import ideas
+from routines.counting import Audience, Claim, Grid, Idea, find_patterns, ideas
 
 PLAINEST = 4
 DYING = 2

@@ -1,6 +1,7 @@
 """The plan page: writing a count, seeing what its fold shows, and saving it."""
 
 from .changing import change
+from .history import history, restore
 from .keeping import draft, drop_draft
 from .live import preview
 from .merging import merge
@@ -8,4 +9,4 @@ from .mine import my_plans
 from .page import edit, new
 from .parts import part
 
-__all__ = ["change", "draft", "drop_draft", "edit", "merge", "my_plans", "new", "part", "preview"]
+__all__ = ["change", "draft", "drop_draft", "edit", "history", "merge", "my_plans", "new", "part", "preview", "restore"]

@@ -21,6 +21,7 @@ from .merging import merge_context
 
 # What a teacher may want to do with the plan right after saving it.
 LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
+PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design")
 PREFILLED = ("kind", "start", "step", "terms", "line_length", "fill", "lead", "grade", "area", "title", "standards")
 
 
@@ -58,7 +59,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "draft_url": desk.url("plan_draft"),
         "change_url": desk.url("plan_change"),
         "drop_url": desk.url("plan_drop"),
-        "parts_at": desk.part_urls("timeline", "says", "appear", "claim", "cells", "standards"),
+        "parts_at": desk.part_urls(*PART_NAMES),
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
         **live_context(form),
     }

@@ -14,15 +14,15 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from grade_bands.models import Standard
-from routines.counting import CountError, check, show_claim
-from routines.counting.explaining import explain_cells
-from routines.counting.probes import probes
-from routines.counting.standards import suggest_standards
+from routines.counting import Audience, CountError, check, explain_cells, probes, show_claim, suggest_standards
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_claim import ClaimForm
+from routines.forms.plan_design import DesignForm
 from routines.forms.plan_typed import clean_typed, only, rows
 from routines.plan_suggestions.answers import suggest_answers
 from routines.plan_suggestions.appearing import look_for
+from routines.plan_suggestions.designs import designs_for
+from routines.plan_suggestions.taking import offered_next_counts, offered_stops
 from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
 
@@ -92,6 +92,29 @@ def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}
 
 
+def stops(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    targets = [item.pattern.claim for item in live.shown.patterns if item.target]
+    asked_already = {row["question"] for row in rows(live.form.typed, "stops")}
+    return {"offers": offered_stops(live.grid, targets, live.shown.audience, asked_already)}
+
+
+def following(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    written = {row["why"] for row in rows(live.form.typed, "next")}
+    return {"offers": offered_next_counts(live.grid, live.shown.audience, written)}
+
+
+def design(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    form = DesignForm(posted, live.form.count.style_typed)
+    answer: dict[str, Any] = {"design_form": form}
+    if form.is_valid():
+        try:
+            audience = Audience(level=live.form.level)
+            answer["designs"], answer["all_of_them"] = designs_for(form.wanted, form.limits, audience)
+        except CountError as error:
+            form.refuse(error)
+    return answer
+
+
 PARTS: dict[str, tuple[str, Callable[[LivePlan, QueryDict], dict[str, Any]]]] = {
     "timeline": ("routines/_plan_timeline.html", timeline),
     "says": ("routines/_plan_says.html", says),
@@ -99,7 +122,11 @@ PARTS: dict[str, tuple[str, Callable[[LivePlan, QueryDict], dict[str, Any]]]] = 
     "claim": ("routines/_plan_claim.html", claim),
     "cells": ("routines/_plan_cells.html", cells),
     "standards": ("routines/_plan_standards.html", standards),
+    "stops": ("routines/_plan_stop_offers.html", stops),
+    "next": ("routines/_plan_next_offers.html", following),
+    "design": ("routines/_plan_design.html", design),
 }
+WITHOUT_A_COUNT = ("design",)
 
 
 @require_POST
@@ -122,6 +149,6 @@ def part(request: HttpRequest, name: str, pk: int | None = None, key: UUID | Non
         "part_url": request.path,
         "change_url": desk.url("plan_change"),
         "draft_url": desk.url("plan_draft"),
-        **(build(live, request.POST) if live.grid else {}),
+        **(build(live, request.POST) if live.grid or name in WITHOUT_A_COUNT else {}),
     }
     return render(request, template if wants_fragment(request) else "routines/plan_part.html", context)

@@ -1,0 +1,58 @@
+"""The saves of a plan, what each changed, and going back to one."""
+
+from itertools import pairwise
+
+from django.contrib import messages
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.views.decorators.http import require_GET, require_POST
+
+from routines.actions.plans import restore_version
+from routines.models import RoutineVersion
+from routines.plan_changes import changes_between
+
+from .desk import open_desk
+
+SHOWN_AT_MOST = 30
+
+
+@require_GET
+def history(request: HttpRequest, pk: int) -> HttpResponse:
+    """Newest first; each save with the parts in which it differs from the one before."""
+    desk = open_desk(request, pk, None)
+    versions = list(desk.routine.versions.select_related("by").newest_first()[: SHOWN_AT_MOST + 1])
+    level = desk.routine.grade.level
+    plans = {version.pk: version.read_plan() for version in versions}
+    saves = [
+        {"version": later, "changes": changes_between(plans[earlier.pk], plans[later.pk], level)}
+        for later, earlier in pairwise(versions)
+    ]
+    if len(versions) <= SHOWN_AT_MOST:
+        saves.append({"version": versions[-1], "changes": []})
+    context = {
+        "section": "plans",
+        "routine": desk.routine,
+        "saves": saves,
+        "has_draft": desk.draft is not None,
+        "edit_url": desk.url("plan_edit"),
+        "restore_url": desk.url("plan_restore"),
+    }
+    return render(request, "routines/plan_history.html", context)
+
+
+@require_POST
+def restore(request: HttpRequest, pk: int) -> HttpResponse:
+    """Make an older save the newest again. Unsaved changes are never thrown away by it."""
+    desk = open_desk(request, pk, None)
+    number = request.POST.get("number", "")
+    if not number.isdecimal() or len(number) > 6:
+        raise Http404
+    version = get_object_or_404(
+        RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
+    )
+    if desk.draft is not None:
+        messages.warning(request, "You have changes that are not saved. Save them or let go of them first.")
+        return redirect(desk.url("plan_history"))
+    saved = restore_version(version=version, by=request.user)
+    messages.success(request, f"Version {number} is the plan again, as version {saved.number}.")
+    return redirect(desk.url("plan_edit"))
