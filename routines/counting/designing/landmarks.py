@@ -7,7 +7,7 @@ from math import gcd
 
 from ..claims import LIES, Claim
 from ..grid import Grid
-from ..patterns.landmarks import Lie
+from ..patterns.lie import Lie
 from .congruences import Residues, Span
 from .numbers import Numbers
 from .wants import Narrowing, Want

@@ -96,7 +96,7 @@ class PlaceDigit(Reading):
 
     def upto(self, terms: int) -> list[int | None]:
         start, step, unit = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self._unit
-        return [None, *(abs(v) // unit % 10 for v in range(start, start + terms * step, step))]
+        return [None, *[abs(v) // unit % 10 for v in range(start, start + terms * step, step)]]
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         j = self._steps_to_miss(terms.first, terms.by, gap, change)
@@ -249,6 +249,7 @@ class Remainder(Reading):
         self.scale = lcm(count.scale, modulus.denominator)
         self.turn = modulus.numerator * (self.scale // modulus.denominator)
         self._times = self.scale // count.scale
+        self._shown: dict[int, Fraction] = {}
 
     @property
     def period(self) -> int:
@@ -258,8 +259,14 @@ class Remainder(Reading):
     def at(self, n: int) -> int:
         return self.count.scaled(n) * self._times % self.turn
 
+    def upto(self, terms: int) -> list[int | None]:
+        start, step, turn = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self.turn
+        return [None, *[v % turn for v in range(start, start + terms * step, step)]]
+
     def shown(self, value: int) -> Fraction:
-        return Fraction(value, self.scale)
+        if value not in self._shown:
+            self._shown[value] = Fraction(value, self.scale)
+        return self._shown[value]
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         return _within(terms, 0) if self.differs(terms.first, gap, change) else None
