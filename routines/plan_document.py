@@ -45,7 +45,7 @@ class CountTyped:
     def count(self) -> Count:
         """Read the typed count. Raises CountError with the field at fault."""
         return Count.parse(
-            kind=self.kind, start=self.start, step=self.step, terms=self.terms, style=Style(**dict(self.style))
+            kind=self.kind, start=self.start, step=self.step, terms=self.terms, style=Style.from_dict(self.style)
         )
 
 
