@@ -85,7 +85,7 @@ def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | Non
 def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
     """Whether both are one answer: written alike, or of one value (decimals differ in how they are read)."""
     count = jump.count
-    if not heard or heard == jump.due:
+    if not heard or heard in (jump.due, *jump.due.split(" = ")):
         return False
     if plain(count, heard) == plain(count, said):
         return True

@@ -64,7 +64,7 @@ def places(rule: Rule, grid: Grid, language: str) -> Iterator[tuple[Jump, str]]:
         jump = Jump(grid, n)
         if rule.happens(jump):
             heard = rule.heard(jump, language)
-            if heard and heard != jump.due:
+            if heard and heard not in (jump.due, *jump.due.split(" = ")):
                 yield jump, heard
 
 

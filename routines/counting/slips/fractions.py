@@ -5,6 +5,7 @@ from math import gcd, lcm
 from typing import NamedTuple
 
 from ..grid import Grid
+from ..kinds.numerals import write_whole
 from .jump import Jump
 from .rule import Area, Rule
 from .sources import ADD_ACROSS, HACKENBERG_2007, NI_ZHOU_2005
@@ -39,28 +40,32 @@ def _written(jump: Jump, value: Fraction) -> Written:
     return Written(top // over, top % over, over)
 
 
-def _fraction(whole: int, top: int, bottom: int) -> str:
-    return f"{whole} {top}/{bottom}" if whole else f"{top}/{bottom}"
+def _fraction(jump: Jump, whole: int, top: int, bottom: int) -> str:
+    return f"{_whole(jump, whole)} {top}/{bottom}" if whole else f"{top}/{bottom}"
+
+
+def _whole(jump: Jump, whole: int) -> str:
+    return write_whole(whole, jump.count.style)
 
 
 def _added_across(jump: Jump, language: str) -> str:
     """2/12 after 1/6: tops added and bottoms added."""
     a, s = _written(jump, jump.a), _written(jump, abs(jump.s))
     if jump.s > 0:
-        return _fraction(a.whole + s.whole, a.top + s.top, a.bottom + s.bottom)
+        return _fraction(jump, a.whole + s.whole, a.top + s.top, a.bottom + s.bottom)
     top = a.whole * a.bottom + a.top - s.whole * s.bottom - s.top
-    return _fraction(0, top, a.bottom + s.bottom) if top else ""
+    return _fraction(jump, 0, top, a.bottom + s.bottom) if top else ""
 
 
 def _bottom_counted(jump: Jump, language: str) -> str:
     """1/4 after 1/3; from a whole the first new part is named wrong: 2 1/9 after 2."""
     a = _written(jump, jump.a)
-    return _fraction(a.whole, a.top or 1, a.bottom + 1)
+    return _fraction(jump, a.whole, a.top or 1, a.bottom + 1)
 
 
 def _both_counted(jump: Jump, language: str) -> str:
     a = _written(jump, jump.a)
-    return _fraction(a.whole, a.top + 1, a.bottom + 1)
+    return _fraction(jump, a.whole, a.top + 1, a.bottom + 1)
 
 
 def _stops(jump: Jump, language: str) -> str:
@@ -69,7 +74,7 @@ def _stops(jump: Jump, language: str) -> str:
 
 def _full_set_of_parts(jump: Jump, language: str) -> str:
     """1 5/5 for 2."""
-    return _fraction(int(jump.b) - 1, denominator(jump), denominator(jump))
+    return _fraction(jump, int(jump.b) - 1, denominator(jump), denominator(jump))
 
 
 def _run_together(jump: Jump, language: str) -> str:
@@ -84,12 +89,12 @@ def _renamed(jump: Jump, language: str) -> str:
     mixed = jump.count.style.shape == "mixed"
     whole = int(size) if mixed or size.denominator == 1 else 0
     rest = size - whole
-    simplest = sign + (_fraction(whole, rest.numerator, rest.denominator) if rest else str(whole))
+    simplest = sign + (_fraction(jump, whole, rest.numerator, rest.denominator) if rest else _whole(jump, whole))
     if simplest not in jump.due.split(" = "):
         return simplest
     over = denominator(jump)
     whole = whole if rest else whole - 1 if mixed else 0
-    return sign + _fraction(whole, int((size - whole) * over), over)
+    return sign + _fraction(jump, whole, int((size - whole) * over), over)
 
 
 def _from_the_renamed(jump: Jump, language: str) -> str:
@@ -97,7 +102,7 @@ def _from_the_renamed(jump: Jump, language: str) -> str:
     whole = int(jump.a) if jump.count.style.shape == "mixed" else 0
     rest = jump.a - whole
     parts = int(jump.s * denominator(jump))
-    return _fraction(whole, rest.numerator + parts, rest.denominator)
+    return _fraction(jump, whole, rest.numerator + parts, rest.denominator)
 
 
 def _hundredths(jump: Jump, language: str) -> str:
@@ -119,7 +124,7 @@ def _parts_miscounted(jump: Jump, language: str) -> str:
     whole, top = int(size), int(size % 1 * over)
     top = top + 1 if top + 1 < over else top - 1
     sign = "-" if jump.b < 0 else ""
-    return sign + (_fraction(whole, top, over) if top else str(whole))
+    return sign + (_fraction(jump, whole, top, over) if top else _whole(jump, whole))
 
 
 def _splits(jump: Jump) -> bool:

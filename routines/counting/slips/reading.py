@@ -14,13 +14,13 @@ _MIXED = re.compile(r"(?:(\d+) )?(\d+) ?/ ?(\d+)$")
 
 
 def plain(count: Count, text: str) -> str:
-    """A text without what does not matter in reading: spaces, capitals, thousands marks, dots in a.m."""
-    folded = text[:LONGEST].casefold().replace("\u2212", "-").translate({ord(" "): None, 0x00A0: None, 0x202F: None})
-    folded = "".join(folded.split())
+    """A text without what does not matter in reading: capitals, thousands marks, spaces but those between numbers."""
+    folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split())
+    folded = re.sub(r"(?<!\d) | (?!\d)", "", folded)
     if count.kind == "clock":
         return folded.replace(".", "")
-    mark = count.style.thousands.strip()
-    return re.sub(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?!\d))", "", folded) if mark else folded
+    mark = count.style.thousands
+    return re.sub(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?![\d/]))", "", folded) if mark else folded
 
 
 def value_of(count: Count, text: str) -> Fraction | None:
