@@ -25,7 +25,7 @@ def describe(
     >>> grid = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
     >>> claim = Claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1])
     >>> describe(claim, grid, "always", None).because
-    '5 jumps of 6 make 30, and 30 is 3 tens.'
+    '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
     return words_of(TELLINGS[claim.family](page, claim, Life(holds, breaks_at)))

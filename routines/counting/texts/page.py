@@ -27,36 +27,65 @@ class Page:
         self.tongue = TONGUES[audience.language]
         self.band = band_of(audience.level)
         self.on_clock = self.count.wrap is not None
-        self.jump = self.difference(self.count.step)
+        # "3/3 = 1" would read as a second equation inside a sentence.
+        self._two_names = self.count.kind == "fraction" and self.count.style.wholes == "both"
+        self._differences: dict[tuple[int, int], str] = {}
         self._texts: dict[int, str] = {}
+        self._values: dict[int, str] = {}
+        self._moves: dict[int, str] = {}
         self._parts: dict[int, dict[str, int]] = {}
-        self._marks: dict[Fraction, tuple[Noun, bool]] = {}
+        self._marks: dict[tuple[int, int], tuple[Noun, bool]] = {}
+        self.forwards = self.count.scaled_step > 0
+        self.jump = self.difference(self.count.step)
         self.seed = f"{self.count.start}{self.count.step}{grid.line_length}{grid.fill}"
 
     def text(self, n: int) -> str:
         """The n-th count as written."""
         text = self._texts.get(n)
         if text is None:
-            text = self._texts[n] = self.count.text(n)
+            text = self._texts[n] = self._short(self.count.value(n)) if self._two_names else self.count.text(n)
         return text
 
     def value(self, n: int) -> str:
         """The n-th count as it stands in a sentence."""
-        return self.tongue.value(self.text(n), clock=self.on_clock)
+        value = self._values.get(n)
+        if value is None:
+            value = self._values[n] = self.tongue.value(self.text(n), clock=self.on_clock)
+        return value
 
     def difference(self, value: Fraction) -> str:
         """A difference as written, without sign."""
-        return self.count.difference_text(value)
+        key = (value.numerator, value.denominator)
+        text = self._differences.get(key)
+        if text is None:
+            text = self._differences[key] = self.count.difference_text(value)
+        return text
+
+    def move(self, k: int) -> str:
+        """What `k` jumps make, as written."""
+        text = self._moves.get(k)
+        if text is None:
+            text = self._moves[k] = self.count.difference_text(Fraction(k * self.count.scaled_step, self.count.scale))
+        return text
+
+    def how_many_in(self, k: int, multiple: Fraction) -> int | None:
+        """How many of a multiple `k` jumps make; None where that is no whole number."""
+        many, rest = divmod(
+            k * abs(self.count.scaled_step) * multiple.denominator, self.count.scale * multiple.numerator
+        )
+        return None if rest else many
 
     def amount(self, value: Fraction) -> str:
         """A sum or product as written, with its sign; on a clock it is a length of time."""
-        if self.on_clock:
-            return ("-" if value < 0 else "") + self.difference(value)
-        return self.count.text_of(value)
+        return self._short(value) if self.on_clock or self._two_names else self.count.text_of(value)
+
+    def _short(self, value: Fraction) -> str:
+        return ("-" if value < 0 else "") + self.difference(value)
 
     def spot(self, value: Fraction) -> str:
         """A value that need not be a count, as it stands in a sentence."""
-        return self.tongue.value(self.count.text_of(value), clock=self.on_clock)
+        text = self._short(value) if self._two_names else self.count.text_of(value)
+        return self.tongue.value(text, clock=self.on_clock)
 
     def parts(self, n: int) -> dict[str, int]:
         """The n-th count's parts as written."""
@@ -71,12 +100,14 @@ class Page:
 
     def jumps(self, k: int) -> str:
         """`k` jumps of the step and what they make."""
-        return self.tongue.jumps(k, self.jump, self.difference(self.count.step * k))
+        return self.tongue.jumps(k, self.jump, self.move(k))
 
-    def more(self, difference: Fraction) -> str:
+    def more(self, difference: Fraction | int) -> str:
+        """Write "more" or "less"."""
         return self.tongue.less if difference < 0 else self.tongue.more
 
-    def up(self, difference: Fraction) -> str:
+    def up(self, difference: Fraction | int) -> str:
+        """Write "up" or "down"."""
         return self.tongue.down if difference < 0 else self.tongue.up
 
     def named_mark(self, multiple: Fraction) -> Noun | None:
@@ -89,11 +120,12 @@ class Page:
         return self._mark(multiple)[0]
 
     def _mark(self, multiple: Fraction) -> tuple[Noun, bool]:
-        found = self._marks.get(multiple)
+        key = (multiple.numerator, multiple.denominator)
+        found = self._marks.get(key)
         if found is None:
             own = self._own_mark(multiple)
             found = (own, True) if own else (self.tongue.multiple(self.difference(multiple)), False)
-            self._marks[multiple] = found
+            self._marks[key] = found
         return found
 
     def _own_mark(self, multiple: Fraction) -> Noun | None:
@@ -106,12 +138,19 @@ class Page:
     def pure(self, value: Fraction, multiple: Fraction) -> str:
         """Write a multiple as so many of them, "3 tens" or "3 × 7"; empty where that says nothing new."""
         many = value / multiple
+        return self._pure(many.numerator, self.difference(value), multiple) if many.denominator == 1 else ""
+
+    def pure_move(self, k: int, multiple: Fraction) -> str:
+        """Write what `k` jumps make as so many of a multiple; empty where they don't, or where that is nothing new."""
+        many = self.how_many_in(k, multiple)
+        return "" if many is None else self._pure(many, self.move(k), multiple)
+
+    def _pure(self, many: int, written: str, multiple: Fraction) -> str:
         if many == 0:
             return ""
         noun = self.named_mark(multiple)
         if noun is None:
             return "" if abs(many) == 1 else f"{many} × {self.difference(multiple)}"
-        written = self.difference(value)
         if written.startswith(f"{many} ") and written.count(" ") == 1 and "/" not in written:
             return ""
         return f"{many} {noun.one if abs(many) == 1 else noun.many}"

@@ -32,7 +32,7 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("min", "15"): Noun("quarter hour", "quarter hours"),
     ("min", "30"): Noun("half hour", "half hours"),
     ("min", "60"): Noun("full hour", "full hours"),
-    ("min", "720"): Noun("half day", "half days"),
+    ("min", "720"): Noun("noon or midnight", "noons and midnights"),
 }
 
 PLACES: dict[int, Noun] = {

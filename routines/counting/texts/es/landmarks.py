@@ -14,8 +14,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_marks} bajan hacia la izquierda, paso a paso",
     ),
     "lie.scattered.statement": (
-        "cada {k} números hay {a_mark}, desde el {nth}",
-        "{the_marks} llegan cada {k} números, desde el {nth}",
+        "cada {k} números hay {a_mark}, desde el {nth} número",
+        "{the_marks} llegan cada {k} números, desde el {nth} número",
     ),
     "lie.scattered-first.statement": ("cada {k} números hay {a_mark}", "{the_marks} llegan cada {k} números"),
     "lie.column.core": (

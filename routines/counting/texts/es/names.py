@@ -32,7 +32,7 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("min", "15"): Noun("cuarto de hora", "cuartos de hora"),
     ("min", "30"): Noun("media hora", "medias horas", feminine=True),
     ("min", "60"): Noun("hora en punto", "horas en punto", feminine=True),
-    ("min", "720"): Noun("medio día", "medios días"),
+    ("min", "720"): Noun("mediodía o medianoche", "mediodías y medianoches"),
 }
 
 PLACES: dict[int, Noun] = {

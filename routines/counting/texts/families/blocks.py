@@ -70,7 +70,9 @@ class Block(Telling):
         row, column = self.grid.place(line[0])
         return column if self.along == "column" else row
 
+    @cached_property
     def fields(self) -> dict[str, object]:
+        """What the phrases of the family may hold."""
         noun, plural = self.feature.noun, self.feature.plural
         line = self.tongue.lines[self.along]
         return {
@@ -101,7 +103,7 @@ class Block(Telling):
         )
 
     def _whole_statement(self) -> str:
-        fields = self.fields()
+        fields = dict(self.fields)
         blocks = self.claim.get("blocks")
         if self.claim.get("along") is None:
             return self.say("any-count.statement", **fields)
@@ -142,13 +144,13 @@ class Block(Telling):
             key = COUNT_FORMS.get(self.length, "repeat")
         else:
             key = {1: "keep", 2: "turns-line"}.get(self.length, "repeat-line")
-        return self.saying(f"{key}.core", x=readings[0], y=readings[-1], **self.fields())
+        return self.saying(f"{key}.core", x=readings[0], y=readings[-1], **self.fields)
 
     def _readings(self, most: int) -> list[str]:
         return [self.reading(n) or "0" for n in self.line[:most]]
 
     def evidence(self) -> Iterator[Line]:
-        fields = self.fields()
+        fields = self.fields
         if self.length == 1:
             key = "same.evidence-count" if self.along == "count" else "same.evidence"
             for most in (3, 2):
@@ -162,27 +164,27 @@ class Block(Telling):
 
     def reasons(self) -> Iterator[Line]:
         yield from self.own_reasons()
-        moved = self.length * self._terms_along()
-        total = abs(self.count.step) * moved
+        moved = self.length * self._terms_along
         period = self.period()
-        if period and total % period == 0:
-            yield from self._jump_reasons(moved, total, period)
+        if period and self.page.how_many_in(moved, period) is not None:
+            yield from self._jump_reasons(moved, period)
         yield from self._listed_reasons()
 
     def own_reasons(self) -> Iterator[Line]:
         """Reasons better than jumps, if the family has any."""
         return iter(())
 
+    @cached_property
     def _terms_along(self) -> int:
         """How many counts one cell on along a line is."""
         if self.along == "count" or (self.along == "column") == (self.grid.fill == "down"):
             return 1
         return self.grid.line_length
 
-    def _jump_reasons(self, moved: int, total: Fraction, period: Fraction) -> Iterator[Line]:
-        written, pure = self.page.difference(total), self.page.pure(total, period)
-        jumps = self.page.jumps(moved)
-        fields = {**self.fields(), "jumps": jumps, "total": written, "more": self.page.more(self.count.step)}
+    def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
+        jumps, pure = self.page.jumps(moved), self.page.pure_move(moved, period)
+        more = self.page.more(self.count.scaled_step)
+        fields = {**self.fields, "jumps": jumps, "total": self.page.move(moved), "more": more}
         if pure:
             yield from self.saying("reason.pure", pure=pure, **fields)
         yield from self.saying("reason.jumps", **fields)
@@ -193,7 +195,7 @@ class Block(Telling):
         for most in (min(2 * self.length, 6), 4, 3, 2):
             terms = self.line[:most]
             readings = self.short_series(self._readings(most))
-            yield from self.saying(key, some=self.some(terms), series=readings, **self.fields())
+            yield from self.saying(key, some=self.some(terms), series=readings, **self.fields)
 
     def note(self) -> str:
         n = self.life.breaks_at
@@ -202,7 +204,7 @@ class Block(Telling):
         due, found = self._due(n), self.reading(n)
         if due is None or found is None or due == found:
             return super().note()
-        return self.say("note.digit", until=self.page.value(n), x=due, y=found, **self.fields())
+        return self.say("note.digit", until=self.page.value(n), x=due, y=found, **self.fields)
 
     def _due(self, n: int) -> str | None:
         """What the n-th count would have to show for its line to repeat; None where its line is too short to tell."""
@@ -216,14 +218,14 @@ class Block(Telling):
         blocks = self.claim.get("blocks")
         lines = self.grid.lines(self.along)
         if all(self.reading(n) is None for n in self.line[:2]):
-            return self.say("no.absent", **self.fields())
+            return self.say("no.absent", **self.fields)
         if blocks is not None and not self.claim.get("lines") and len(blocks) != len(lines):
             key = "no.line" if len(lines) == 1 else "no.lines"
-            return self.say(key, n=len(lines), claimed=len(blocks), **self.fields())
+            return self.say(key, n=len(lines), claimed=len(blocks), **self.fields)
         n = counterexample[-1] if counterexample else self.line[-1]
         line = next((line for line in lines if n in line), self.line)
         shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
-        fields = {**self.fields(), "in_line": self.tongue.in_line(self.along, self._number(line))}
+        fields = {**self.fields, "in_line": self.tongue.in_line(self.along, self._number(line))}
         key = "no.block-count" if self.along == "count" else "no.block"
         first = "..., " if line.index(n) >= 6 else ""
         return self.say(

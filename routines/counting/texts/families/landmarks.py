@@ -9,6 +9,8 @@ from functools import cached_property
 from ..tongue import Noun
 from .telling import Line, Telling
 
+MOST_STRETCHES = 12
+
 
 class Landmarks(Telling):
     """The multiples of a friendly number come every so many counts and lie in a certain way."""
@@ -20,8 +22,9 @@ class Landmarks(Telling):
     @cached_property
     def _found(self) -> tuple[int, ...]:
         """The landmarks in view, as term numbers."""
-        count, multiple = self.count, self._multiple
-        return tuple(n for n in range(1, self.grid.terms + 1) if count.value(n) % multiple == 0)
+        start, step, parts = self.count.scaled_start, self.count.scaled_step, self._multiple.denominator
+        modulus = self._multiple.numerator * self.count.scale
+        return tuple(n for n in range(1, self.grid.terms + 1) if (start + (n - 1) * step) * parts % modulus == 0)
 
     def _every(self) -> int:
         every = self.claim.get("every")
@@ -33,6 +36,7 @@ class Landmarks(Telling):
         first = self.claim.get("first")
         return int(first) if first is not None else (self._found or (1,))[0]
 
+    @cached_property
     def _fields(self) -> dict[str, object]:
         mark = self.page.mark(self._multiple)
         lines = self.claim.get("lines") or ()
@@ -59,26 +63,22 @@ class Landmarks(Telling):
         lie = self._lie()
         if lie == "scattered" and self._first() == self._every():
             lie = "scattered-first"
-        return self.say(f"lie.{lie}.statement", **self._fields())
+        return self.say(f"lie.{lie}.statement", **self._fields)
 
     def cores(self) -> Iterator[Line]:
-        return self.saying(f"lie.{self._lie().removesuffix('-first')}.core", **self._fields())
+        return self.saying(f"lie.{self._lie().removesuffix('-first')}.core", **self._fields)
 
     def evidence(self) -> Iterator[Line]:
         for most in (4, 3, 2):
-            yield from self.saying("lie.evidence", some=self.some(self._found[:most]), **self._fields())
+            yield from self.saying("lie.evidence", some=self.some(self._found[:most]), **self._fields)
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
-        total = abs(self.count.step) * every
-        if total % self._multiple != 0:
+        if self.page.how_many_in(every, self._multiple) is None:
             yield from self.evidence()
             return
-        fields = {
-            "jumps": self.page.jumps(every),
-            "total": self.page.difference(total),
-            "pure": self.page.pure(total, self._multiple),
-        }
+        pure = self.page.pure_move(every, self._multiple)
+        fields = {"jumps": self.page.jumps(every), "total": self.page.move(every), "pure": pure}
         yield from self.saying("lie.reason" if fields["pure"] else "lie.reason-bare", **fields)
         yield lambda: str(fields["jumps"])
 
@@ -91,14 +91,14 @@ class Landmarks(Telling):
         key = "lie.note-inside" if inside else "lie.note-outside"
         if self.grid.fill == "across-up" and n > self._last_row_end():
             return super().note()
-        return self.say(key, until=self.page.value(n), row=row, column=column, **self._fields())
+        return self.say(key, until=self.page.value(n), row=row, column=column, **self._fields)
 
     def _last_row_end(self) -> int:
         """The last term that still fits the rows in view, whose numbers then stay as they are."""
         return self.grid.fill_lines * self.grid.line_length - self.grid.lead
 
     def refutation(self, counterexample: Sequence[int]) -> str:
-        found, fields = self._found, self._fields()
+        found, fields = self._found, dict(self._fields)
         if not found:
             return self.say("no.none", **fields)
         shown = found[:6]
@@ -122,21 +122,19 @@ class HowMany(Telling):
 
     @cached_property
     def _stretches(self) -> tuple[tuple[int, tuple[int, ...]], ...]:
-        """The stretches wholly inside the terms in view, in counting order: j and the terms in [j m, (j + 1) m)."""
-        multiple, terms = self._multiple, self.grid.terms
-        low, high = sorted((self.count.value(1), self.count.value(terms)))
-        inside: dict[int, list[int]] = {}
-        for n in range(1, terms + 1):
-            inside.setdefault(self.count.value(n) // multiple, []).append(n)
-        first, last = -(-low // multiple), (high // multiple) - 1
-        if (high + self._grain()) % multiple == 0:
-            last += 1
-        order = range(first, last + 1) if self.count.step > 0 else range(last, first - 1, -1)
-        return tuple((j, tuple(inside.get(j, ()))) for j in order)
-
-    def _grain(self) -> Fraction:
-        """Nothing is counted between the last value and one step on, so a stretch that ends there is whole."""
-        return abs(self.count.step)
+        """The first stretches wholly inside the terms in view, in counting order: j and the terms in [j m, (j + 1) m)."""
+        count, parts = self.count, self._multiple.denominator
+        width = self._multiple.numerator * count.scale
+        start, step = count.scaled_start * parts, count.scaled_step * parts
+        end = start + (self.grid.terms - 1) * step
+        first, last = -(-min(start, end) // width), max(start, end) // width - 1
+        if step > 0:
+            order = range(first, min(last, first + MOST_STRETCHES) + 1)
+            edges = {j: -(-(j * width - start) // step) + 1 for j in [*order, order.stop]}
+            return tuple((j, tuple(range(edges[j], edges[j + 1]))) for j in order)
+        order = range(last, max(first, last - MOST_STRETCHES) - 1, -1)
+        edges = {j: (j * width - start) // step + 2 for j in [last + 1, *order]}
+        return tuple((j, tuple(range(edges[j + 1], edges[j]))) for j in order)
 
     def _block(self) -> tuple[int, ...]:
         block = self.claim.get("block")
@@ -146,6 +144,7 @@ class HowMany(Telling):
         mark = self.page.named_mark(self._multiple)
         return mark or self.tongue.stretch(self.page.difference(self._multiple))
 
+    @cached_property
     def _fields(self) -> dict[str, object]:
         block = self._block()
         return {
@@ -162,11 +161,11 @@ class HowMany(Telling):
         return "many.one-only" if block[0] == 1 else "many.one"
 
     def statement(self) -> str:
-        return self.say(f"{self._form()}.statement", **self._fields())
+        return self.say(f"{self._form()}.statement", **self._fields)
 
     def cores(self) -> Iterator[Line]:
         keys = [f"{self._form()}.core"]
-        return self.saying(*keys, **self._fields())
+        return self.saying(*keys, **self._fields)
 
     def evidence(self) -> Iterator[Line]:
         filled = [(j, terms) for j, terms in self._stretches if terms]
@@ -176,7 +175,7 @@ class HowMany(Telling):
         j, terms = min(filled[:4], key=lambda stretch: len(stretch[1]))
         shown = terms if self.count.step > 0 else terms[::-1]
         a, b = self.page.spot(j * self._multiple), self.page.spot((j + 1) * self._multiple)
-        yield from self.saying("many.evidence", a=a, b=b, some=self.some(shown), **self._fields())
+        yield from self.saying("many.evidence", a=a, b=b, some=self.some(shown), **self._fields)
 
     def reasons(self) -> Iterator[Line]:
         block = self._block()
@@ -195,10 +194,10 @@ class HowMany(Telling):
     def note(self) -> str:
         if not self.life.breaks_at:
             return ""
-        return self.say("many.note", until=self.page.value(self.life.breaks_at), **self._fields())
+        return self.say("many.note", until=self.page.value(self.life.breaks_at), **self._fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         many = [str(len(terms)) for _, terms in self._stretches]
         if not many:
-            return self.say("no.many-few", **self._fields())
+            return self.say("no.many-few", **self._fields)
         return self.say("no.many", stretch=self._stretch().one, series=self.short_series(many))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import cached_property
 
 from ..tongue import Feature
 from .blocks import Block
@@ -13,11 +14,11 @@ from .telling import Line
 class Remainder(Block):
     """What each count is past a multiple stays or comes back."""
 
-    @property
+    @cached_property
     def modulus(self) -> Fraction:
         return Fraction(self.claim.get("modulus", 2))
 
-    @property
+    @cached_property
     def is_parity(self) -> bool:
         """Even and odd, which have words of their own."""
         return self.modulus == 2 and self.count.kind == "whole"
@@ -27,7 +28,10 @@ class Remainder(Block):
         return self.tongue.remainder(self.page.difference(self.modulus), mark)
 
     def remainder(self, n: int) -> Fraction:
-        return self.count.value(n) % self.modulus
+        """What the n-th count is past the multiple before it."""
+        parts = self.modulus.denominator
+        scaled = self.count.scaled(n) * parts % (self.modulus.numerator * self.count.scale)
+        return Fraction(scaled, self.count.scale * parts)
 
     def reading(self, n: int) -> str | None:
         return self.written(self.remainder(n))
@@ -40,25 +44,25 @@ class Remainder(Block):
     def period(self) -> Fraction | None:
         return self.modulus
 
+    @cached_property
     def fields(self) -> dict[str, object]:
         mark = self.page.mark(self.modulus)
-        terms = self.line
-        second = terms[min(1, len(terms) - 1)]
-        total = self.count.step * self.length * self._terms_along()
+        first, second, third = (self.line[min(at, len(self.line) - 1)] for at in range(3))
         value = self.page.value
         return {
-            **super().fields(),
+            **super().fields,
             "mark": mark.one,
             "marks": mark.many,
             "a_mark": self.tongue.a(mark),
-            "a": value(terms[0]),
+            "a": value(first),
             "b": value(second),
-            "c": value(terms[min(2, len(terms) - 1)]),
+            "c": value(third),
             "d": self.page.jump,
-            "total": self.page.difference(total),
+            "total": self.page.move(self.length * self._terms_along),
+            "more": self.page.more(self.count.scaled_step),
         }
 
-    @property
+    @cached_property
     def _form(self) -> str:
         """Which set of phrases suits: parity has its own, and so has one remainder for the whole count."""
         if self.is_parity and self.length <= 2:
@@ -83,25 +87,22 @@ class Remainder(Block):
             r=x,
             x_all=self.tongue.parity(odd=first % 2 == 1, plural=True),
             series=self.short_series([self.written(block[0]) for block in blocks]),
-            **self.fields(),
+            **self.fields,
         )
 
-    def _form_fields(self, shown: int) -> dict[str, object]:
+    @cached_property
+    def _form_fields(self) -> dict[str, object]:
         first, second = self.line[0], self.line[min(1, len(self.line) - 1)]
-        return {
-            **self.fields(),
-            "x": self.written(self.remainder(first)),
-            "y": self.written(self.remainder(second)),
-            "x_all": self.tongue.parity(odd=self.remainder(first) % 2 == 1, plural=True),
-            "r": self.written(self.remainder(first)),
-            "m_a": self.page.spot(self.count.value(first) - self.remainder(first)),
-            "m_b": self.page.spot(self.count.value(second) - self.remainder(second)),
-            "some": self.some(self.line[:shown]),
-        }
+        x, y = self.remainder(first), self.remainder(second)
+        fields = {**self.fields, "x": self.written(x), "y": self.written(y), "r": self.written(x)}
+        if self.is_parity:
+            return {**fields, "x_all": self.tongue.parity(odd=x == 1, plural=True)}
+        m_a, m_b = self.page.spot(self.count.value(first) - x), self.page.spot(self.count.value(second) - y)
+        return {**fields, "m_a": m_a, "m_b": m_b}
 
     def cores(self) -> Iterator[Line]:
         form = self._form
-        return self.saying(f"{form}.core", **self._form_fields(3)) if form else super().cores()
+        return self.saying(f"{form}.core", **self._form_fields) if form else super().cores()
 
     def evidence(self) -> Iterator[Line]:
         form = self._form
@@ -109,21 +110,19 @@ class Remainder(Block):
             yield from super().evidence()
             return
         for shown in (3, 2, 1):
-            yield from self.saying(f"{form}.evidence", **self._form_fields(shown))
+            yield from self.saying(f"{form}.evidence", some=self.some(self.line[:shown]), **self._form_fields)
 
     def own_reasons(self) -> Iterator[Line]:
-        form = self._form
-        per_cell = abs(self.count.step) * self._terms_along()
+        form, along = self._form, self._terms_along
         if form.startswith("parity"):
             turns = form in ("parity.turns", "parity.turns-line")
-            if (per_cell % 2 == 1) != turns:
+            if (self.page.how_many_in(along, Fraction(2)) is None) != turns:
                 return
-            fields = {**self._form_fields(3), "total": self.page.difference(per_cell)}
-            fields["jumps"] = self.page.jumps(self._terms_along())
+            fields = {**self._form_fields, "total": self.page.move(along), "jumps": self.page.jumps(along)}
             yield from self.saying(f"{form}.reason", **fields)
-        elif form and per_cell % self.modulus == 0:
-            fields = {**self._form_fields(3), "jumps": self.page.jumps(1)}
-            fields["pure_a"] = self.page.pure(self.count.value(self.line[0]), self.modulus)
-            fields["pure_d"] = self.page.pure(abs(self.count.step), self.modulus)
-            if fields["pure_d"] and (form == "past" or fields["pure_a"]):
+        elif form and self.page.how_many_in(1, self.modulus) and not (form == "all" and self.page.on_clock):
+            pure_a = self.page.pure(self.count.value(self.line[0]), self.modulus)
+            pure_d = self.page.pure_move(1, self.modulus)
+            if pure_d and (form == "past" or pure_a):
+                fields = {**self._form_fields, "jumps": self.page.jumps(1), "pure_a": pure_a, "pure_d": pure_d}
                 yield from self.saying(f"{form}.reason", **fields)

@@ -33,6 +33,7 @@ class DigitRun(Telling):
         first = [self._reader.number(n) or 0 for n in self._line[:2]]
         return first[-1] - first[0]
 
+    @cached_property
     def _fields(self) -> dict[str, object]:
         feature = self._reader.feature()
         row, column = self.grid.place(self._line[0])
@@ -53,15 +54,15 @@ class DigitRun(Telling):
         }
 
     def statement(self) -> str:
-        return self.say("run.statement", **self._fields())
+        return self.say("run.statement", **self._fields)
 
     def cores(self) -> Iterator[Line]:
-        return self.saying("run.core", **self._fields())
+        return self.saying("run.core", **self._fields)
 
     def _shown(self, most: int) -> dict[str, object]:
         terms = self._line[:most]
         readings = [str(self._reader.number(n) or 0) for n in terms]
-        return {**self._fields(), "some": self.some(terms), "series": self.short_series(readings)}
+        return {**self._fields, "some": self.some(terms), "series": self.short_series(readings)}
 
     def evidence(self) -> Iterator[Line]:
         key = "run.evidence-count" if self._along == "count" else "run.evidence"
@@ -123,7 +124,7 @@ class DigitRun(Telling):
         due = before + self._change
         if due == found:
             return super().note()
-        fields = {**self._fields(), "until": self.page.value(n), "y": found, "x": due}
+        fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
         past_the_end = self._reader.part is None and not 0 <= due <= 9
         return self.say("note.restart" if past_the_end else "note.digit", **fields)
 
@@ -137,5 +138,5 @@ class DigitRun(Telling):
         a, b = line[at - 1], line[at]
         x, y = self._reader.number(a), self._reader.number(b)
         if x is None or y is None:
-            return self.say("no.absent", **self._fields())
-        return self.say("no.run", a=self.page.value(a), b=self.page.value(b), x=x, y=y, **self._fields())
+            return self.say("no.absent", **self._fields)
+        return self.say("no.run", a=self.page.value(a), b=self.page.value(b), x=x, y=y, **self._fields)

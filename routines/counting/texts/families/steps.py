@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from functools import cached_property
 
 from .telling import Line, Telling
 
@@ -9,9 +10,10 @@ from .telling import Line, Telling
 class Step(Telling):
     """Each count is so much more than the one before."""
 
+    @cached_property
     def _fields(self) -> dict[str, str]:
-        value, more = self.page.value, self.page.more(self.count.step)
-        up = self.page.up(self.count.step)
+        value, more = self.page.value, self.page.more(self.count.scaled_step)
+        up = self.page.up(self.count.scaled_step)
         return {"d": self.page.jump, "more": more, "up": up, "a": value(1), "b": value(2), "c": value(3)}
 
     def statement(self) -> str:
@@ -19,15 +21,15 @@ class Step(Telling):
         return self.say("step.statement", d=self.page.difference(by), more=self.page.more(by))
 
     def cores(self) -> Iterator[Line]:
-        return self.saying("step.core", **self._fields())
+        return self.saying("step.core", **self._fields)
 
     def evidence(self) -> Iterator[Line]:
         keys = ("step.evidence", "step.evidence-short") if self.grid.terms > 2 else ("step.evidence-short",)
-        return self.saying(*keys, **self._fields())
+        return self.saying(*keys, **self._fields)
 
     def reasons(self) -> Iterator[Line]:
         keys = ("step.reason", "step.reason-short") if self.grid.terms > 2 else ("step.reason-short",)
-        return self.saying(*keys, **self._fields())
+        return self.saying(*keys, **self._fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         n = max(counterexample[-1] if counterexample else 2, 2)
@@ -38,6 +40,7 @@ class Step(Telling):
 class Neighbour(Telling):
     """One cell on, in a direction as seen on the page."""
 
+    @cached_property
     def _offset(self) -> int:
         length = self.grid.line_length
         rights = {"across": 1, "down": length, "across-up": 1}[self.grid.fill]
@@ -59,11 +62,12 @@ class Neighbour(Telling):
 
     def _difference(self) -> Fraction:
         """What one step that way really is; 0 counts on where the grid is one cell wide."""
-        return self.count.step * self._offset()
+        return self.count.step * self._offset
 
+    @cached_property
     def _fields(self) -> dict[str, str]:
         pairs = self._pairs()
-        a, b = next(pairs, (1, 1 + abs(self._offset())))
+        a, b = next(pairs, (1, 1 + abs(self._offset)))
         b2, c2 = next(pairs, (a, b))
         value = self.page.value
         return {
@@ -83,13 +87,13 @@ class Neighbour(Telling):
         return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
 
     def cores(self) -> Iterator[Line]:
-        return self.saying("neighbour.core", **self._fields())
+        return self.saying("neighbour.core", **self._fields)
 
     def evidence(self) -> Iterator[Line]:
-        return self.saying("neighbour.evidence", "neighbour.evidence-short", **self._fields())
+        return self.saying("neighbour.evidence", "neighbour.evidence-short", **self._fields)
 
     def reasons(self) -> Iterator[Line]:
-        offset, direction = self._offset(), self._direction()
+        offset, direction = self._offset, self._direction()
         if abs(offset) == 1:
             key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
             return self.saying(key, direction=direction, diff=self.page.jump)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from functools import cached_property
 
 from .telling import Line, Telling
 
@@ -31,14 +32,14 @@ class Sums(Telling):
         return self.say("totals.column.statement", **step)
 
     def cores(self) -> Iterator[Line]:
-        return self.saying(f"{self._key}.core", **(self._fields() or self._bare_fields()))
+        return self.saying(f"{self._key}.core", **(self._fields or self._bare_fields()))
 
     def evidence(self) -> Iterator[Line]:
-        fields = self._fields()
+        fields = self._fields
         return self.saying(f"{self._key}.evidence", **fields) if fields else iter(())
 
     def reasons(self) -> Iterator[Line]:
-        fields = self._fields()
+        fields = self._fields
         if not fields:
             return self.saying("no.small")
         if self._which == "line-totals" and not fields["each_is_even"]:
@@ -46,7 +47,7 @@ class Sums(Telling):
         return self.saying(f"{self._key}.reason", **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
-        fields = self._fields()
+        fields = self._fields
         if not fields:
             return self.say("no.small")
         if self._which == "line-totals":
@@ -60,6 +61,7 @@ class Sums(Telling):
         difference = Fraction(self.claim.get("difference", 0))
         return {"line": self.tongue.lines[along].one, **self.change(difference)}
 
+    @cached_property
     def _fields(self) -> dict[str, object] | None:
         """The numbers of one example in view; None where the grid is too small to hold one."""
         if self._which == "line-totals":
@@ -99,7 +101,7 @@ class Sums(Telling):
                 nine = [self.grid.at(row + down, column + right) for down in (-1, 0, 1) for right in (-1, 0, 1)]
                 middle = self.grid.at(row, column)
                 if None not in nine and middle is not None:
-                    total = sum((self.count.value(n) for n in nine if n is not None), Fraction(0))
+                    total = self._total([n for n in nine if n is not None])
                     return {"mid": self.page.value(middle), "sum": self.page.amount(total)}
         return None
 
@@ -112,7 +114,7 @@ class Sums(Telling):
             if after is None:
                 continue
             each = self.count.value(after[0]) - self.count.value(line[0])
-            x, y = (sum((self.count.value(n) for n in terms), Fraction(0)) for terms in (line, after))
+            x, y = self._total(line), self._total(after)
             return {
                 "line": self.tongue.lines[along].one,
                 "i": i,
@@ -125,6 +127,9 @@ class Sums(Telling):
                 **self.change(y - x),
             }
         return None
+
+    def _total(self, terms: Sequence[int]) -> Fraction:
+        return Fraction(sum(map(self.count.scaled, terms)), self.count.scale)
 
     def _number(self, line: Sequence[int], along: str) -> int:
         row, column = self.grid.place(line[0])
@@ -154,6 +159,7 @@ class Opposites(Telling):
         pairs = self._pairs()
         return self.say("opposites.statement", pairs=self._listed(pairs) + (", ..." if len(pairs) > 3 else ""))
 
+    @cached_property
     def _fields(self) -> dict[str, object]:
         a, b = (self._pairs() or ((1, 1),))[-1 if self._seed % 2 else 0]
         low, high = sorted((a, b), key=self.count.value)
@@ -162,13 +168,13 @@ class Opposites(Telling):
         return {"a": value(a), "b": value(b), "low": value(low), "high": value(high), "far": far}
 
     def cores(self) -> Iterator[Line]:
-        return self.saying("opposites.core", **self._fields())
+        return self.saying("opposites.core", **self._fields)
 
     def evidence(self) -> Iterator[Line]:
-        return self.saying("opposites.evidence", **self._fields())
+        return self.saying("opposites.evidence", **self._fields)
 
     def reasons(self) -> Iterator[Line]:
-        return self.saying("opposites.reason", "opposites.reason-short", **self._fields())
+        return self.saying("opposites.reason", "opposites.reason-short", **self._fields)
 
     def note(self) -> str:
         n = self.life.breaks_at
