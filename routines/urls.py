@@ -15,7 +15,7 @@ urlpatterns = [
     # plan
     path("plans/", plan.my_plans, name="my_plans"),
     path("plans/new/", plan.new, name="plan_new"),
-    path("plans/preview/", plan.preview, name="plan_preview"),
+    path("plans/new/<uuid:key>/preview/", plan.preview, name="plan_preview"),
     path("plans/new/<uuid:key>/", plan.edit, name="plan_edit"),
     path("plans/new/<uuid:key>/draft/", plan.draft, name="plan_draft"),
     path("plans/new/<uuid:key>/drop/", plan.drop_draft, name="plan_drop"),
@@ -23,6 +23,7 @@ urlpatterns = [
     path("plans/new/<uuid:key>/part/<slug:name>/", plan.part, name="plan_part"),
     path("routines/<int:pk>/edit/", plan.edit, name="plan_edit"),
     path("routines/<int:pk>/edit/part/<slug:name>/", plan.part, name="plan_part"),
+    path("routines/<int:pk>/edit/preview/", plan.preview, name="plan_preview"),
     path("routines/<int:pk>/edit/draft/", plan.draft, name="plan_draft"),
     path("routines/<int:pk>/edit/drop/", plan.drop_draft, name="plan_drop"),
     path("routines/<int:pk>/edit/change/", plan.change, name="plan_change"),

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from routines.counting import Audience, Claim, Grid, Limits, Pattern, design_grids, show_claim
+from routines.counting import Audience, Claim, Grid, Limits, Pattern, design_grids, find_patterns
 from routines.facts import count_in_words
 
 from .taking import take_count
@@ -30,7 +30,17 @@ def designs_for(wanted: Claim, limits: Limits, audience: Audience) -> tuple[list
         distinct.setdefault((grid.count.step, grid.line_length, grid.fill), grid)
     shown = list(distinct.values())[:MOST_SHOWN]
     designs = [
-        Design(grid, show_claim(wanted, grid, audience=audience), take_count(grid), count_in_words(grid))
-        for grid in shown
+        Design(grid, _wanted_in(grid, wanted, audience), take_count(grid), count_in_words(grid)) for grid in shown
     ]
     return designs, found.complete and len(shown) == len(found.grids)
+
+
+def _wanted_in(grid: Grid, wanted: Claim, audience: Audience) -> Pattern | None:
+    """The wanted pattern as this grid shows it, with what was left open filled in."""
+    given = {name: value for name, value in wanted.parameters.items() if name != "length"}
+    for pattern in find_patterns(grid, implied=True, audience=audience):
+        claim = pattern.claim
+        same = claim.family == wanted.family and all(claim.get(name) == value for name, value in given.items())
+        if same and wanted.get("length") in (None, claim.length):
+            return pattern
+    return None

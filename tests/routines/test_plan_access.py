@@ -63,7 +63,7 @@ def test_addresses_that_change_something_refuse_get(owner, visit, name):
 
 
 def test_the_preview_refuses_get(owner, visit):
-    assert visit(owner).get(reverse("plan_preview")).status_code == 405
+    assert visit(owner).get(reverse("plan_preview", kwargs={"key": uuid4()})).status_code == 405
 
 
 @pytest.mark.parametrize("name", ["plan_new", "my_plans"])

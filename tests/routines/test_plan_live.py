@@ -1,5 +1,7 @@
 """The live part: one small fragment per pause in typing."""
 
+from uuid import uuid4
+
 import pytest
 from django.urls import reverse
 
@@ -18,7 +20,7 @@ def live(grades=(), **fields: object) -> LivePlan:
 
 
 def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
-    answer = visit(owner).post(reverse("plan_preview"), sheet(), **HTMX)
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
     page = answer.content.decode()
     assert answer.status_code == 200
     assert "<html" not in page
@@ -27,19 +29,19 @@ def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
 
 
 def test_without_scripts_the_preview_is_a_page(owner, visit):
-    answer = visit(owner).post(reverse("plan_preview"), sheet())
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet())
     assert "<html" in answer.content.decode()
 
 
 def test_a_pause_in_typing_costs_few_queries(owner, visit, django_assert_max_num_queries):
     client = visit(owner)
-    client.post(reverse("plan_preview"), sheet(), **HTMX)
+    client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
     with django_assert_max_num_queries(5):
-        client.post(reverse("plan_preview"), sheet(), **HTMX)
+        client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
 
 
 def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit):
-    answer = visit(owner).post(reverse("plan_preview"), sheet(step="0"), **HTMX)
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(step="0"), **HTMX)
     page = answer.content.decode()
     assert answer.status_code == 422
     assert "Choose a step other than 0." in page
@@ -47,14 +49,17 @@ def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit
 
 
 def test_an_unfinished_sentence_is_no_mistake(owner, visit):
-    answer = visit(owner).post(reverse("plan_preview"), sheet(step=""), **HTMX)
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(step=""), **HTMX)
     assert answer.status_code == 200
     assert "Where will yours start?" in answer.content.decode()
 
 
 def test_another_kind_brings_its_own_way_of_writing(owner, visit):
     data = sheet(kind="fraction", start="2/3", step="1/3", kind_before="whole")
-    assert 'name="style-shape"' in visit(owner).post(reverse("plan_preview"), data, **HTMX).content.decode()
+    assert (
+        'name="style-shape"'
+        in visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), data, **HTMX).content.decode()
+    )
 
 
 def test_two_patterns_are_lit_unless_asked_otherwise():

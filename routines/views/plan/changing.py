@@ -41,4 +41,4 @@ def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None)
         "oob": True,
     }
     response = render(request, "routines/_plan_changed.html", context)
-    return trigger_client_event(response, "counted" if "count" in changed.parts else "taken")
+    return trigger_client_event(response, "counted" if "count" in changed.parts else "taken", after="settle")

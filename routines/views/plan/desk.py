@@ -38,10 +38,6 @@ class Desk:
     def url(self, name: str) -> str:
         return reverse(name, kwargs=self.kwargs)
 
-    def part_urls(self, *names: str) -> dict[str, str]:
-        """The addresses of the parts that come when they are asked for."""
-        return {name: reverse("plan_part", kwargs={**self.kwargs, "name": name}) for name in names}
-
     @property
     def kept_typed(self) -> Typed:
         return read_typed(self.draft.fields.get("typed")) if self.draft else {}

@@ -3,9 +3,12 @@
 from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
+from uuid import UUID
 
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
+from django.urls import reverse
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
@@ -15,6 +18,7 @@ from routines.counting import Claim, CountError, Pattern, check
 from routines.facts import count_in_words
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_typed import claim_text, clean_typed, only
+from routines.plan_suggestions.folds import same_subject
 from routines.reading_distance import far_reading
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPattern, ShownPlan
@@ -22,6 +26,7 @@ from routines.shown_plan import ShownPattern, ShownPlan
 SHOWN_AT_FIRST = 5
 MORE_SHOWN = 15
 MOST_LIT = 2
+PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,28 +169,34 @@ class LivePlan:
         return self.form.proposed_title(self.best_statement) if self.grid else ""
 
 
-def same_subject(one: Claim, other: Claim) -> bool:
-    """Two claims about the same thing, as it may look in two folds: the tens, the tens digit, what is below."""
-    names = ("place", "part", "multiple", "modulus", "direction", "which", "along")
-    return one.family == other.family and all(one.get(name) == other.get(name) for name in names)
-
-
 def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict:
     return {"form": form, "live": LivePlan(form, lit_before, tapped)}
 
 
+def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
+    """Where the page asks for its grid, and for the parts that come when they are looked at."""
+    return {
+        "preview_url": reverse("plan_preview", kwargs=kwargs),
+        "parts_at": {name: reverse("plan_part", kwargs={**kwargs, "name": name}) for name in PART_NAMES},
+    }
+
+
 @require_POST
 @vary_on_headers("HX-Request")
-def preview(request: HttpRequest) -> HttpResponse:
-    """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why."""
+def preview(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why.
+
+    Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.
+    """
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
         **live_context(form, request.POST.getlist("lit_before"), request.POST.get("tapped", "")),
+        **live_addresses({"pk": pk} if pk else {"key": key}),
         "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,
     }
     page = "routines/_plan_live.html" if wants_fragment(request) else "routines/plan_preview.html"
     response = render(request, page, context, status=422 if form.count.errors else 200)
-    return response if form.count.errors else trigger_client_event(response, "counted")
+    return response if form.count.errors else trigger_client_event(response, "counted", after="settle")

@@ -16,12 +16,11 @@ from routines.forms.plan_typed import clean_typed
 from routines.models import PlanDraft, Routine
 
 from .desk import Desk, open_desk
-from .live import LivePlan, live_context
+from .live import LivePlan, live_addresses, live_context
 from .merging import merge_context
 
 # What a teacher may want to do with the plan right after saving it.
 LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
-PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design")
 PREFILLED = ("kind", "start", "step", "terms", "line_length", "fill", "lead", "grade", "area", "title", "standards")
 
 
@@ -59,7 +58,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "draft_url": desk.url("plan_draft"),
         "change_url": desk.url("plan_change"),
         "drop_url": desk.url("plan_drop"),
-        "parts_at": desk.part_urls(*PART_NAMES),
+        **live_addresses(desk.kwargs),
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
         **live_context(form),
     }

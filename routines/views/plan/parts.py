@@ -22,6 +22,7 @@ from routines.forms.plan_typed import clean_typed, only, rows
 from routines.plan_suggestions.answers import suggest_answers
 from routines.plan_suggestions.appearing import look_for
 from routines.plan_suggestions.designs import designs_for
+from routines.plan_suggestions.folds import other_folds
 from routines.plan_suggestions.taking import offered_next_counts, offered_stops
 from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
@@ -92,6 +93,11 @@ def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}
 
 
+def folds(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    chosen = [item.pattern.claim for item in live.lit]
+    return {"folds": other_folds(live.grid, chosen, live.shown.audience)}
+
+
 def stops(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     targets = [item.pattern.claim for item in live.shown.patterns if item.target]
     asked_already = {row["question"] for row in rows(live.form.typed, "stops")}
@@ -122,6 +128,7 @@ PARTS: dict[str, tuple[str, Callable[[LivePlan, QueryDict], dict[str, Any]]]] = 
     "claim": ("routines/_plan_claim.html", claim),
     "cells": ("routines/_plan_cells.html", cells),
     "standards": ("routines/_plan_standards.html", standards),
+    "folds": ("routines/_plan_folds.html", folds),
     "stops": ("routines/_plan_stop_offers.html", stops),
     "next": ("routines/_plan_next_offers.html", following),
     "design": ("routines/_plan_design.html", design),
