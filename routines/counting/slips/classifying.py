@@ -43,8 +43,11 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
     away = offset(count, value, said, n)
     if away == 0:
         return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
-    before = _offsets(grid, n, earlier)
-    if n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0))):
+    texts = {at: text for at, text in _in_pairs(n, earlier) if 1 <= at < n}
+    before = _offsets(grid, texts)
+    again = n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0)))
+    # 2/16 after 1/8 is of the same value, but it is no repeating: it is a slip of its own.
+    if again and (known is None or plain(count, said) == plain(count, texts.get(n - 1, count.text(n - 1)))):
         return Repeated(n, said, correct, notes.repeated(said, audience.language), known)
     since = _carried_since(before, away)
     if since is not None:
@@ -73,11 +76,13 @@ def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | Non
     found = [
         rule
         for rule in rules_for(grid)
-        if rule.happens(jump) and _sounds_like(jump, rule.heard(jump, audience.language), said)
+        if audience.language in rule.languages
+        and rule.happens(jump)
+        and _sounds_like(jump, rule.heard(jump, audience.language), said)
     ]
     if not found:
         return None
-    suited = [rule for rule in found if rule.suits(audience.level) and audience.language in rule.languages]
+    suited = [rule for rule in found if rule.suits(audience.level)]
     rule = max(suited or found, key=lambda rule: rule.weight)
     return slip_at(rule, jump, rule.heard(jump, audience.language), audience)
 
@@ -93,12 +98,12 @@ def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
     return count.kind != "decimal" and value is not None and value == value_of(count, heard) != jump.b
 
 
-def _offsets(grid: Grid, n: int, earlier: Earlier) -> dict[int, Fraction]:
+def _offsets(grid: Grid, texts: Mapping[int, str]) -> dict[int, Fraction]:
     """How far off the readable ones of the counts before were, by count."""
     offsets = {}
-    for at, text in _in_pairs(n, earlier):
+    for at, text in texts.items():
         value = value_of(grid.count, text)
-        if 1 <= at < n and value is not None:
+        if value is not None:
             offsets[at] = offset(grid.count, value, text, at)
     return offsets
 

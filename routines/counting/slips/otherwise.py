@@ -5,6 +5,9 @@ from fractions import Fraction
 from ..grid import Grid
 from . import notes
 
+# So few jumps are a likelier cause than a place that is off.
+FEW = 3
+
 
 def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction, language: str) -> tuple[str, str]:
     """What would lead from what was due to what was said, and the same as a note.
@@ -16,12 +19,12 @@ def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction
     jumps = away / count.step
     if jumps == -2 and n > 1:
         return "wrong-way", notes.wrong_way(count.difference_text(count.step), language)
-    if jumps.denominator == 1:
-        return "jumps", notes.jumps(int(jumps), count.difference_text(count.step), language)
     if _swapped(count.text(n), said):
         return "swapped", notes.swapped(language)
-    if _one_place_off(grid, n, value, away):
+    if _one_place_off(grid, n, value, away) and (jumps.denominator > 1 or abs(jumps) > FEW):
         return "place", notes.place(size, away > 0, language)
+    if jumps.denominator == 1:
+        return "jumps", notes.jumps(int(jumps), count.difference_text(count.step), language)
     return "difference", notes.difference(size, away > 0, language)
 
 

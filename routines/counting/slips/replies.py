@@ -1,13 +1,10 @@
 """The sentences about one slip at one count, for a level and a language."""
 
-from collections.abc import Mapping, Sequence
-from functools import partial
-
 from ..audience import Audience
 from ..grid import Grid
 from ..kinds.currency import currency_named
 from ..kinds.unit_names import NAMES
-from ..texts.words import STUDENT_BANDS, band_of, capital, first_that_fits
+from ..texts.words import STUDENT_BANDS, band_of, capital
 from .jump import Jump
 from .measurement import two_units
 from .wording import WORDS
@@ -25,13 +22,11 @@ def reply(rule: str, jump: Jump, audience: Audience) -> str:
     fields = _fields(jump, audience.language)
     question = words.show if band == 0 and words.show else words.ask
     asked = question.in_language(audience.language)
-    endings = _turned((ABOUT_WRITING if words.of_writing else ABOUT_A_JUMP)[audience.language][band], jump.n)
+    endings = (ABOUT_WRITING if words.of_writing else ABOUT_A_JUMP)[audience.language][band]
+    replies = [capital(f"{asked} {ending}".format_map(fields)) for ending in endings]
     least, most = STUDENT_BANDS[band]
-    return first_that_fits((partial(_filled, f"{asked} {ending}", fields) for ending in endings), least, most)
-
-
-def _filled(text: str, fields: Mapping[str, str]) -> str:
-    return capital(text.format_map(fields))
+    fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
+    return fitting[jump.n % len(fitting)]
 
 
 def line_of(grid: Grid, n: int, language: str) -> str:
@@ -55,12 +50,6 @@ def written(jump: Jump, text: str, language: str) -> str:
     if language == "es" and jump.count.kind == "clock":
         return f"la {text}" if text.startswith("1:") else f"las {text}"
     return text
-
-
-def _turned(endings: Sequence[str], n: int) -> Sequence[str]:
-    """The endings from another one on at each count; the last, shortest one stays last."""
-    at = n % (len(endings) - 1)
-    return (*endings[at:-1], *endings[:at], endings[-1])
 
 
 def _fields(jump: Jump, language: str) -> dict[str, str]:

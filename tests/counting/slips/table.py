@@ -114,3 +114,40 @@ def counts_for(identity: str) -> list[tuple[Count, int]]:
 
 def grid_of(count: Count) -> Grid:
     return Grid(count, line_length=min(4, count.terms))
+
+
+def _grid(kind: str, start: str, step: str, fill: str = "across", terms: int = 12, **style: object) -> Grid:
+    return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms, style=Style(**style)), 4, fill)
+
+
+EXAMPLE_GRIDS = [
+    _grid("whole", "15", "1", terms=24),
+    _grid("whole", "96", "1"),
+    _grid("whole", "374", "10"),
+    _grid("whole", "1,325", "-50", terms=16),
+    _grid("whole", "52", "6", fill="down"),
+    _grid("whole", "62", "-1", terms=16),
+    _grid("whole", "14", "-6", fill="across-up"),
+    _grid("whole", "-23", "1"),
+    _grid("whole", "480", "20"),
+    _grid("decimal", "2.7", "0.1"),
+    _grid("decimal", "5.90", "0.03", fill="down"),
+    _grid("decimal", "6,2", "-0,1", decimal_mark=","),
+    _grid("fraction", "1/8", "1/8"),
+    _grid("fraction", "3 1/5", "-1/5"),
+    _grid("fraction", "1/2", "1/3", shape="top-heavy"),
+    _grid("money", "$2.85", "5c"),
+    _grid("money", "$7.10", "-$0.05"),
+    _grid("money", "0,85", "0,25", currency="EUR", decimal_mark=","),
+    _grid("clock", "10:50", "20 min"),
+    _grid("clock", "11:35 p.m.", "5 min"),
+    _grid("clock", "23:35", "25 min", clock=24),
+    _grid("clock", "8:10", "-5 min"),
+    _grid("elapsed", "1 h 35 min", "35 min"),
+    _grid("length", "1 ft 3 in", "9 in"),
+    _grid("length", "9 ft 2 in", "-9 in"),
+    _grid("mass", "2 lb 6 oz", "5 oz"),
+    _grid("mass", "3 kg 10 g", "30 g"),
+    _grid("capacity", "1 L 700 mL", "150 mL"),
+    _grid("capacity", "2 gal 2 qt", "1 qt"),
+]
