@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from .designing import Designs, design_grids
     from .designing.limits import Limits
     from .explaining import explain_cells
+    from .folds import FoldReport, Sight, compare_folds
     from .patterns import find_patterns
     from .showing import show_claim
     from .slips import (
@@ -49,10 +50,12 @@ _LOADED_WHEN_ASKED_FOR = {
     "Carried": "slips",
     "Designs": "designing",
     "EqualName": "slips",
+    "FoldReport": "folds",
     "Limits": "designing.limits",
     "Other": "slips",
     "Repeated": "slips",
     "Right": "slips",
+    "Sight": "folds",
     "SkippedAhead": "slips",
     "Slip": "slips",
     "StandardFit": "standards",
@@ -60,6 +63,7 @@ _LOADED_WHEN_ASKED_FOR = {
     "Variation": "variations",
     "check": "checking",
     "classify": "slips",
+    "compare_folds": "folds",
     "design_grids": "designing",
     "explain_cells": "explaining",
     "find_patterns": "patterns",
@@ -81,6 +85,7 @@ __all__ = [
     "CountError",
     "Designs",
     "EqualName",
+    "FoldReport",
     "Grid",
     "Idea",
     "Limits",
@@ -91,6 +96,7 @@ __all__ = [
     "Probe",
     "Repeated",
     "Right",
+    "Sight",
     "SkippedAhead",
     "Slip",
     "StandardFit",
@@ -100,6 +106,7 @@ __all__ = [
     "Verdict",
     "check",
     "classify",
+    "compare_folds",
     "design_grids",
     "explain_cells",
     "find_patterns",

@@ -68,11 +68,11 @@ def parts_meant(claim: Claim, limits: Limits) -> list[Part | None]:
     name = claim.get("part")
     if name is None:
         digits: list[Part | None] = [Part(Fraction(10) ** place, 10) for place in _places(limits)]
-        return digits + [_part(form, each) for each in form.part_names]
+        return digits + [part_of(form, each) for each in form.part_names]
     if name not in form.part_names:
         names = ", ".join(form.part_names)
         raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
-    return [_part(form, name)]
+    return [part_of(form, name)]
 
 
 def _places(limits: Limits) -> range:
@@ -83,7 +83,8 @@ def _places(limits: Limits) -> range:
     return range(finest, len(str(int(limits.reach))))
 
 
-def _part(form: NumberKind, name: str) -> Part | None:
+def part_of(form: NumberKind, name: str) -> Part | None:
+    """Give a part by its unit; None for one that is no wheel (the top of a fraction)."""
     if name == "whole":
         return Part(Fraction(1), None)
     if isinstance(form, Clock):

@@ -1,0 +1,182 @@
+"""The same count in every line length side by side: what lines up, slides or vanishes with one more cell in a line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from ..audience import Audience
+from ..claims import Claim
+from ..count import Count
+from ..grid import Grid
+from ..patterns import find_patterns
+from ..patterns.lie import Lie
+from ..results import Pattern
+from ..texts.page import page_of
+from . import wording
+from .features import Feature, features
+
+__all__ = ["FoldReport", "Sight", "compare_folds"]
+
+
+@dataclass(frozen=True, slots=True)
+class Sight:
+    """Something that lines up or slides in a fold, or no longer does.
+
+    `claim` says that it stays the same in every line across the fill: true of what lines up, false of what slides or
+    vanishes; for landmarks it says how they lie. `way`: "column" or "row" it lines up in; "down-right" or "down-left"
+    it slides along; "" where it does neither. plain: read off at a glance, so that it is named first.
+    """
+
+    name: str
+    way: str
+    claim: Claim
+    plain: bool
+
+
+@dataclass(frozen=True)
+class FoldReport:
+    """One fold of the strip.
+
+    lines_up: what stays in its column (row, where columns are filled down). slides: what stays on diagonals instead.
+    vanishes: what lined up or slid in the strip's fold before this one, of the same fill, and does neither here.
+    sentence: what this fold does that the one before does not, in one line.
+    """
+
+    grid: Grid
+    lines_up: tuple[Sight, ...]
+    slides: tuple[Sight, ...]
+    vanishes: tuple[Sight, ...]
+    sentence: str
+    audience: Audience = field(repr=False)
+
+    @property
+    def line_length(self) -> int:
+        return self.grid.line_length
+
+    @property
+    def fill(self) -> str:
+        return self.grid.fill
+
+    @cached_property
+    def patterns(self) -> tuple[Pattern, ...]:
+        """Everything that can be seen in the fold; worked out when it is first asked for."""
+        return tuple(find_patterns(self.grid, audience=self.audience))
+
+
+def compare_folds(
+    count: Count,
+    line_lengths: Iterable[int] = range(2, 13),
+    fills: Sequence[str] = ("across", "down"),
+    audience: Audience | None = None,
+) -> list[FoldReport]:
+    """Fold the count in every way and say what each fold does; line lengths over the number of terms are left out.
+
+    Raises: CountError on `line_length` or `fill`.
+
+    >>> count = Count.parse(kind="whole", start="58", step="6", terms=20)
+    >>> four, five = compare_folds(count, line_lengths=(4, 5), fills=("across",))
+    >>> [sight.name for sight in five.lines_up]
+    ['the tens', 'the ones digits', 'the multiples of 20']
+    >>> [(sight.name, sight.way) for sight in four.slides if sight.plain]
+    [('the ones digits', 'down-right')]
+    """
+    audience = audience or Audience()
+    lengths = [length for length in line_lengths if length <= count.terms]
+    reports: list[FoldReport] = []
+    readable: list[Feature] | None = None
+    for fill in fills:
+        before: _Seen | None = None
+        for length in lengths:
+            grid = Grid(count, length, fill)
+            if readable is None:
+                readable = features(count, page_of(grid, audience))
+            seen = _Seen.in_fold(grid, readable)
+            reports.append(_report(grid, seen, before, audience))
+            before = seen
+    return reports
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    """Every feature with how it stands in one fold."""
+
+    grid: Grid
+    sights: tuple[tuple[Feature, Sight], ...]
+
+    @classmethod
+    def in_fold(cls, grid: Grid, readable: Sequence[Feature]) -> _Seen:
+        return cls(grid, tuple((feature, _sight(feature, grid)) for feature in readable))
+
+    @property
+    def lines_up(self) -> list[tuple[Feature, Sight]]:
+        return [(feature, sight) for feature, sight in self.sights if sight.way in ("row", "column")]
+
+    @property
+    def slides(self) -> list[tuple[Feature, Sight]]:
+        return [(feature, sight) for feature, sight in self.sights if sight.way in ("down-right", "down-left")]
+
+
+def _report(grid: Grid, seen: _Seen, before: _Seen | None, audience: Audience) -> FoldReport:
+    lines_up, slides = tuple(_not_said_by_others(seen.lines_up)), tuple(_not_said_by_others(seen.slides))
+    if before is None:
+        sentence = wording.alone(grid, _names(lines_up, slides), audience)
+        return FoldReport(grid, lines_up, slides, (), sentence, audience)
+    there = {sight.name for sight in _not_said_by_others([*before.lines_up, *before.slides])}
+    vanishes = tuple(sight for _, sight in seen.sights if not sight.way and sight.name in there)
+    lined_up, slid = ({sight.name for _, sight in sights} for sights in (before.lines_up, before.slides))
+    news = _names(
+        [sight for sight in lines_up if sight.name not in lined_up],
+        [sight for sight in slides if sight.name not in slid],
+        vanishes,
+    )
+    sentence = wording.against(grid, before.grid.line_length, news, _names(lines_up, slides), audience)
+    return FoldReport(grid, lines_up, slides, vanishes, sentence, audience)
+
+
+def _names(*groups: Sequence[Sight]) -> list[list[str]]:
+    """Give the names of what a class would notice; the rest only where there is nothing else in any group."""
+    plain = any(sight.plain for sights in groups for sight in sights)
+    return [[sight.name for sight in sights if sight.plain or not plain] for sights in groups]
+
+
+def _sight(feature: Feature, grid: Grid) -> Sight:
+    across_fill = "row" if grid.fill == "down" else "column"
+    if feature.family == "landmarks":
+        return _landmark_sight(feature, grid, across_fill)
+    claim = Claim.trusted(feature.family, {**dict(feature.named), "along": across_fill, "length": 1})
+    length, terms = grid.line_length, grid.terms
+    if length < terms and feature.stays(length):
+        return Sight(feature.name, across_fill, claim, feature.plain)
+    # One cell on in the next line is length + 1 terms on, one cell back length - 1; three cells make a diagonal.
+    onward, backward = ("down-left", "down-right") if grid.fill == "across-up" else ("down-right", "down-left")
+    for distance, way in ((length + 1, onward), (length - 1, backward)):
+        if length >= 3 and terms > 2 * distance and feature.stays(distance):
+            return Sight(feature.name, way, claim, feature.plain)
+    return Sight(feature.name, "", claim, feature.plain)
+
+
+def _landmark_sight(feature: Feature, grid: Grid, across_fill: str) -> Sight:
+    assert feature.first is not None
+    lie = Lie.seen_in(grid, feature.period, feature.first)
+    claim = Claim.trusted("landmarks", {**dict(feature.named), "lie": lie.name, "lines": lie.lines})
+    if lie.name in (across_fill, f"{across_fill}s"):
+        return Sight(feature.name, across_fill, claim, feature.plain)
+    way = lie.name if lie.name in ("down-right", "down-left") else ""
+    return Sight(feature.name, way, claim, feature.plain)
+
+
+def _not_said_by_others(found: Sequence[tuple[Feature, Sight]]) -> Iterator[Sight]:
+    """Leave out remainders that stay because another's modulus, a multiple of theirs, stays."""
+    covering = [feature for feature, _ in found if feature.covers is not None]
+    for feature, sight in found:
+        said = feature.family == "remainder" and any(
+            other is not feature
+            and feature.covers is not None
+            and other.covers is not None
+            and (other.covers / feature.covers).denominator == 1
+            for other in covering
+        )
+        if not said:
+            yield sight
