@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from ..errors import CountError
-from .amounts import FIELD
+from .amounts import FIELD, read_amounts
 
 CONDITIONS = (
     "kind",
@@ -31,6 +31,17 @@ CONDITIONS = (
 HINTS = ("look_for", "ask", "show", "record", "view", "fold", "contexts", "prefer", "also")
 DIFFERENT_DENOMINATORS = "start and step with different denominators"
 
+_NUMBER = r"-?\d+(\.\d+)?(/[1-9]\d*)?"
+_VALUES = {
+    "min": _NUMBER,
+    "max": _NUMBER,
+    "direction": "up|down|both",
+    "terms": r"\d+( after 0)?",
+    "given": rf"{_NUMBER}\.\.{_NUMBER}",
+    "denominators": rf"different|{_NUMBER}(\|{_NUMBER})*",
+    "places": r"\d+(\.\.\d+|(\|\d+)*)",
+    "cross": rf"({_NUMBER}|whole|unit|hour|noon|midnight|100c)(\|({_NUMBER}|whole|unit|hour|noon|midnight|100c))*",
+}
 _ITEM = re.compile(r"(?P<key>[a-z_]+)(?P<sign><=|>=|<|>|=)(?P<value>.+)")
 _REMARK = re.compile(r" \((?P<remark>[^()]*)\)$")
 
@@ -98,4 +109,8 @@ def _read_item(item: str) -> Condition:
     if bracket := _REMARK.search(value):
         value, remark = value[: bracket.start()], bracket["remark"]
     value, _, depends = value.partition(" if ")
+    if key in ("start", "step"):
+        read_amounts(value)
+    elif key in _VALUES and not re.fullmatch(_VALUES[key], value):
+        raise CountError(FIELD, f'“{value}” cannot stand after "{key}{sign}".')
     return Condition(key, sign, value, _read_item(depends) if depends else None, remark)
