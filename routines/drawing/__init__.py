@@ -2,7 +2,7 @@
 
     draw_grid(grid, size="card"|"fold"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
               landmarks=(n, ...), title="", upto=None, entries={n: Entry(...)}, interactive=False, chosen=(n, ...),
-              language="en")
+              language="en", labels={n: "crate 3"})
     draw_strip(grid, landmarks=(n, ...), width=1140, on_paper=False, language="en")
     draw_timeline(ideas, stops, terms, count=count, width=1216, on_paper=False, language="en")
     draw_sign("always"|"shown"|"flag")    draw_folded_glyph("none"|"few"|"good")    draw_week_bars((1, 0, 2, ...))

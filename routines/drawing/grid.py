@@ -1,11 +1,12 @@
 """The folded grid, drawn once for card, phone, plan, paper and board."""
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from routines.counting import Grid, Pattern, Piece
 
 from .cells import draw_cell, read_aloud
 from .entries import Entries
+from .labels import LABEL, draw_label
 from .layout import Layout, lay_out
 from .lighting import Light
 from .numerals import MINUS, Box, set_numeral
@@ -30,6 +31,7 @@ def draw_grid(
     interactive: bool = False,
     chosen: Collection[int] = (),
     language: str = "en",
+    labels: Mapping[int, str] | None = None,
 ) -> str:
     """Draw a grid as inline SVG.
 
@@ -37,10 +39,10 @@ def draw_grid(
     js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
     numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
     the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words
-    in the drawing.
+    in the drawing. labels: small words under the numerals, by term ("crate 3").
     """
     pen = Pen(on_paper=size == "print")
-    layout = lay_out(grid, SIZES[size], landmarks, entries, upto)
+    layout = lay_out(grid, SIZES[size], landmarks, entries, upto, labels)
     if layout.size.sketched:
         lit = sketch(grid, lit, frozenset(layout.shown()))
     lights = _lights(layout, list(lit)[:LIT_AT_MOST], overlays, language)
@@ -56,6 +58,11 @@ def draw_grid(
         for key, light, on in ordered
     ]
     body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
+    body += [
+        draw_label(pen, words, layout.middle(n)[0], layout.rectangle(n).bottom, LABEL * layout.numeral)
+        for n, words in layout.labels.items()
+        if layout.cell(n) is not None
+    ]
     words = _how_far(layout)
     if words:
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))

@@ -1,12 +1,13 @@
 """Where everything of one grid stands: cell size, numeral size, which cells are shown."""
 
 from collections.abc import Collection, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from routines.counting import Grid, Piece
 
 from .entries import Entries, Entry, entry_for
 from .fitting import fit_to
+from .labels import LABEL, LABEL_HEIGHT, labels_that_fit
 from .numerals import HALF_DIGIT, Box, Numeral, pieces_of_words, set_numeral
 from .sizes import Size
 
@@ -29,6 +30,7 @@ class Layout:
     entries: Entries | None
     upto: int | None
     numerals: Mapping[int, Numeral]
+    labels: Mapping[int, str] = field(default_factory=dict)
 
     @property
     def rows(self) -> int:
@@ -88,7 +90,10 @@ class Layout:
         numeral, (x, y) = self.numerals.get(n), self.middle(n)
         half = HALF_DIGIT * self.numeral
         box = numeral.box if numeral else Box(0, -half, 0, half)
-        return box.moved(x, y).grown(HALO * self.numeral)
+        free = box.moved(x, y).grown(HALO * self.numeral)
+        if n not in self.labels:
+            return free
+        return Box(free.left, free.top, free.right, max(free.bottom, y + self.height / 2))
 
 
 def pieces_in(grid: Grid, n: int, entry: Entry) -> tuple[Piece, ...]:
@@ -101,9 +106,17 @@ def pieces_in(grid: Grid, n: int, entry: Entry) -> tuple[Piece, ...]:
 
 
 def lay_out(
-    grid: Grid, size: Size, landmarks: Collection[int], entries: Entries | None = None, upto: int | None = None
+    grid: Grid,
+    size: Size,
+    landmarks: Collection[int],
+    entries: Entries | None = None,
+    upto: int | None = None,
+    labels: Mapping[int, str] | None = None,
 ) -> Layout:
-    """Fit a grid to a size. Lines are left away only where the size allows it; across-up keeps its lowest rows."""
+    """Fit a grid to a size. Lines are left away only where the size allows it; across-up keeps its lowest rows.
+
+    labels: small words under the numerals, by term; the cells make room for them.
+    """
     marked = frozenset(landmarks)
 
     def weight(n: int) -> str:
@@ -117,12 +130,16 @@ def lay_out(
         kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
         fit = fit_to(size, grid.rows, grid.columns, kept)
     up = grid.fill == "across-up"
+    height = fit.height
+    if labels:
+        deepest = max(numeral.box.bottom for numeral in measured.values()) * fit.numeral
+        height = max(height, 2 * (deepest + LABEL_HEIGHT * LABEL * fit.numeral))
     return Layout(
         grid=grid,
         size=size,
         numeral=fit.numeral,
         width=fit.width,
-        height=fit.height,
+        height=height,
         first_row=grid.rows - fit.rows + 1 if up else 1,
         last_row=grid.rows if up else fit.rows,
         last_column=fit.columns,
@@ -130,6 +147,7 @@ def lay_out(
         entries=entries,
         upto=upto,
         numerals={n: set_numeral(pieces, fit.numeral, weight(n)) for n, pieces in written.items() if pieces},
+        labels=labels_that_fit(labels or {}, LABEL * fit.numeral, fit.width),
     )
 
 

@@ -1,0 +1,24 @@
+"""Small labels under the numerals: which crate, which ticket of a word problem each count belongs to."""
+
+from collections.abc import Mapping
+
+from .metrics import text_width
+from .svg import Pen, element, text_of
+
+LABEL = 0.36  # of the numeral
+LABEL_HEIGHT = 1.3  # with the white above and below it, of its own size
+LABEL_FOOT = 0.42  # from the cell's edge to its baseline, of its own size
+SIDES = 0.9  # of the cell's width may be taken
+
+
+def labels_that_fit(labels: Mapping[int, str], size: float, cell_width: float) -> dict[int, str]:
+    """The labels, or where one is too long for its cell only their numbers: "crate 3" or "3"."""
+    if all(text_width(words, size) <= SIDES * cell_width for words in labels.values()):
+        return dict(labels)
+    return {n: str(n) for n in labels}
+
+
+def draw_label(pen: Pen, words: str, middle: float, foot: float, size: float) -> str:
+    """The label centred on x `middle`, in a cell whose lower edge is at y `foot`."""
+    x = middle - text_width(words, size) / 2
+    return element("text", pen.look("g-quiet"), text_of(words), x=x, y=foot - LABEL_FOOT * size, font_size=size)
