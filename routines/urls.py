@@ -12,6 +12,8 @@ urlpatterns = [
     path("routines/<int:pk>/share/", routine.share, name="routine_share"),
     path("routines/<int:pk>/retire/", routine.retire, name="routine_retire"),
     path("routines/<int:pk>/notes/", routine.add_note, name="routine_note"),
+    path("routines/<int:pk>/compare/", routine.compare, name="routine_compare"),
+    path("routines/<int:pk>/co-authors/", routine.co_authors, name="routine_co_authors"),
     # plan
     path("plans/", plan.my_plans, name="my_plans"),
     path("plans/new/", plan.new, name="plan_new"),

@@ -23,6 +23,7 @@ SHOWS = {
 }
 STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
 TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
+WHOSE = {"mine": "mine", "team": "my team"}
 SORTS = {"newest": "Newest first", "taught": "Most taught first", "title": "By title"}
 KINDS = ("whole", "decimal", "fraction", "length", "mass", "capacity", "money", "clock", "elapsed")
 
@@ -49,6 +50,7 @@ class BankFilter:
     shows: tuple[str, ...] = ()
     for_a_while: bool = False
     taught: str = ""
+    whose: str = ""
     owner: int | None = None
     standard: str = ""
     sort: str = "newest"
@@ -69,6 +71,7 @@ class BankFilter:
             shows=chosen("shows", SHOWS),
             for_a_while=query.get("while") == "1",
             taught=next(iter(chosen("taught", TAUGHT)), ""),
+            whose=next(iter(chosen("whose", WHOSE)), ""),
             owner=int(owner) if owner.isascii() and owner.isdigit() and len(owner) < 10 else None,
             standard=query.get("standard", "").replace("\x00", "").strip()[:60],
             sort=next(iter(chosen("sort", SORTS)), "newest"),
@@ -76,10 +79,10 @@ class BankFilter:
 
     def how_many_on(self) -> int:
         lists = (self.grades, self.areas, self.directions, self.steps, self.kinds, self.shows)
-        single = (self.text, self.for_a_while, self.taught, self.owner, self.standard)
+        single = (self.text, self.for_a_while, self.taught, self.whose, self.owner, self.standard)
         return sum(map(len, lists)) + sum(map(bool, single))
 
-    def apply(self, routines: RoutineQuerySet, year) -> RoutineQuerySet:
+    def apply(self, routines: RoutineQuerySet, user, year) -> RoutineQuerySet:
         """The routines asked for, in the order asked for. Expects `with_teaching()` to have been called."""
         if self.text:
             routines = routines.matching(self.text)
@@ -99,6 +102,10 @@ class BankFilter:
             routines = routines.staying_for_a_while()
         if self.taught:
             routines = routines.taught_when(self.taught, year)
+        if self.whose == "mine":
+            routines = routines.of(user)
+        if self.whose == "team":
+            routines = routines.by_team_of(user, year)
         if self.owner:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
@@ -118,6 +125,7 @@ class BankFilter:
             "shows": self.shows,
             "while": "1" if self.for_a_while else "",
             "taught": self.taught,
+            "whose": self.whose,
             "owner": self.owner or "",
             "standard": self.standard,
             "sort": self.sort if self.sort != "newest" else "",
@@ -146,6 +154,9 @@ class BankFilter:
 
     def taught_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.taught) for value, label in TAUGHT.items()]
+
+    def whose_choices(self) -> list[Choice]:
+        return [Choice(value, label, value == self.whose) for value, label in WHOSE.items()]
 
     def sort_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]

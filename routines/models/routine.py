@@ -8,7 +8,7 @@ from django.db.models import Count, Exists, F, Max, OuterRef, Q, Subquery
 from django.db.models.functions import Abs, Coalesce
 from django.utils import timezone
 
-from grade_bands.models import Area
+from grade_bands.models import Area, ClassGroup
 
 from .lesson import Lesson
 
@@ -33,6 +33,12 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
             Q(owner=user)
             | Exists(Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk))
         )
+
+    def by_team_of(self, user, year) -> Self:
+        """Routines owned by those who teach in the same bands as the user in this year, the user included."""
+        bands = ClassGroup.objects.filter(teachers=user, year=year).values("grade__band")
+        team = ClassGroup.objects.filter(year=year, grade__band__in=bands).values("teachers")
+        return self.filter(Q(owner=user) | Q(owner__in=team))
 
     def for_grades(self, names) -> Self:
         return self.filter(grade__name__in=names)

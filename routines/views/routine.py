@@ -2,15 +2,21 @@
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.http import HttpRequest, HttpResponse
+from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.models import User
 from routines.actions.plans import copy_routine
+from routines.alike import alike
+from routines.cards import cards_of
 from routines.facts import count_in_words
+from routines.forms.co_author import CoAuthorForm
 from routines.forms.note import NoteForm
 from routines.models import Lesson, Routine, RoutineNote
+from routines.plan_changes import changes_between
+from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPlan
 
@@ -39,6 +45,10 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         "lessons": Lesson.objects.shared_about(found, request.user)
         .select_related("reflection", "class_group", "teacher")
         .order_by("-taught_on")[:6],
+        "alike": cards_of(alike(found).with_teaching().for_cards()),
+        "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
+        "stop_places": [stop.after for stop in context["plan"].stops],
+        "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         "notes": found.notes.select_related("by")[:20],
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
@@ -111,3 +121,51 @@ def add_note(request: HttpRequest, pk: int) -> HttpResponse:
         RoutineNote.objects.create(routine=found, by=request.user, text=form.cleaned_data["text"])
         return redirect(f"{request.path.removesuffix('notes/')}#notes")
     return render(request, "routines/note.html", {"section": "bank", "routine": found, "note_form": form}, status=422)
+
+
+@require_GET
+def compare(request: HttpRequest, pk: int) -> HttpResponse:
+    """A copy beside the version it was copied from: both grids, and what changed part by part."""
+    seen = Routine.objects.visible_to(request.user)
+    copy = get_object_or_404(seen.for_cards().select_related("copied_from_version"), pk=pk)
+    original = get_object_or_404(seen.select_related("owner", "grade"), pk=copy.copied_from_id)
+    if copy.copied_from_version is None:
+        raise Http404
+    before, after = copy.copied_from_version.read_plan(), copy.plan
+    sides = []
+    for plan, of in ((before, original), (after, copy)):
+        shown = ShownPlan(plan, of.grade.level)
+        sides.append((of, plan, shown, count_in_words(shown.grid), [item.pattern for item in shown.lit_at_first]))
+    context = {
+        "section": "bank",
+        "routine": copy,
+        "original": original,
+        "version": copy.copied_from_version,
+        "sides": sides,
+        "changes": changes_between(before, after, copy.grade.level),
+    }
+    return render(request, "routines/compare.html", context)
+
+
+@require_POST
+def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
+    """The owner takes a colleague in as co-author, or lets one go (`leave` is the person)."""
+    found = get_object_or_404(Routine.objects.visible_to(request.user).prefetch_related("co_authors"), pk=pk)
+    if found.owner_id != request.user.pk:
+        raise PermissionDenied
+    if "leave" in request.POST:
+        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=_number(request.POST["leave"]))
+        found.co_authors.remove(person)
+        messages.success(request, f"{person.display_name} writes this plan no longer.")
+        return redirect("routine", pk=pk)
+    form = CoAuthorForm(request.POST, routine=found)
+    if form.is_valid():
+        found.co_authors.add(form.cleaned_data["person"])
+        messages.success(request, f"{form.cleaned_data['person'].display_name} can change this plan now, and save it.")
+    else:
+        messages.error(request, " ".join(error for errors in form.errors.values() for error in errors))
+    return redirect("routine", pk=pk)
+
+
+def _number(text: str) -> int:
+    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0

@@ -110,3 +110,12 @@ def test_the_number_of_queries_does_not_grow_with_the_cards(owner, visit, django
 
 def test_posting_to_the_bank_is_refused(bank):
     assert bank.post("/").status_code == 405
+
+
+def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
+    make_routine(owner, title="Sevens up")
+    make_routine(teammate, title="Eights back")
+    make_routine(other_teacher, title="Thirds to four", grade="5")
+    assert titles(visit(owner).get("/?whose=mine")) == {"Sevens up"}
+    assert titles(visit(owner).get("/?whose=team")) == {"Sevens up", "Eights back"}
+    assert titles(visit(owner).get("/?whose=everyone")) == {"Sevens up", "Eights back", "Thirds to four"}

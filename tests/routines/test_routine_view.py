@@ -1,8 +1,12 @@
 """The routine page: patterns that light up by address, the plan, lineage, and notes."""
 
+import pytest
 from django.urls import reverse
 
-from tests.routines.making import make_lesson, make_routine
+from routines.actions.plans import copy_routine, save_version
+from routines.alike import alike
+from routines.plan_document import CountTyped
+from tests.routines.making import SEVENS, make_lesson, make_routine
 
 
 def page_of(routine, client, query=""):
@@ -100,3 +104,60 @@ def test_queries_are_bounded(owner, visit, django_assert_max_num_queries):
     client = visit(owner)
     with django_assert_max_num_queries(22):
         page_of(routine, client)
+
+
+def test_a_copy_is_laid_beside_its_original(owner, teammate, visit):
+    routine = make_routine(owner)
+    copy = copy_routine(routine=routine, by=teammate)
+    plan = SEVENS.changed(title="Eights from four", count=CountTyped("whole", "4", "8", 20), targets=())
+    save_version(routine=copy, plan=plan, based_on=copy.current_version, by=teammate)
+    page = visit(teammate).get(reverse("routine_compare", args=[copy.pk])).text
+    for words in ("By 7 from 4", "By 8 from 4", "Eights from four", "Title", "Target patterns"):
+        assert words in page
+
+
+def test_what_was_not_copied_has_nothing_to_compare(owner, visit):
+    assert visit(owner).get(reverse("routine_compare", args=[make_routine(owner).pk])).status_code == 404
+
+
+def test_a_copy_in_draft_is_compared_by_its_authors_alone(owner, teammate, visit):
+    copy = copy_routine(routine=make_routine(owner), by=teammate)
+    assert visit(owner).get(reverse("routine_compare", args=[copy.pk])).status_code == 404
+
+
+def test_three_like_it_come_from_the_bank_most_alike_first(owner, visit):
+    routine = make_routine(owner)
+    far = make_routine(owner, title="Back by nines", count=CountTyped("whole", "180", "-9", 20), targets=())
+    near = make_routine(owner, title="Sevens from five", count=CountTyped("whole", "5", "7", 20), targets=())
+    make_routine(owner, title="A hidden draft", shared=False)
+    make_routine(owner, title="Thirds", area="fractions", count=CountTyped("fraction", "1/3", "1/3", 20), targets=())
+    assert list(alike(routine)) == [near, far]
+
+
+def test_the_owner_takes_a_co_author_in_and_lets_her_go(owner, teammate, visit):
+    routine = make_routine(owner, shared=False)
+    address = reverse("routine_co_authors", args=[routine.pk])
+    visit(owner).post(address, {"person": teammate.pk})
+    assert list(routine.co_authors.all()) == [teammate]
+    assert page_of(routine, visit(teammate)).status_code == 200
+    visit(owner).post(address, {"leave": teammate.pk})
+    assert not routine.co_authors.exists()
+    assert page_of(routine, visit(teammate)).status_code == 404
+
+
+@pytest.mark.parametrize("person", ["0", "x", "", "99999"])
+def test_a_co_author_is_a_colleague(owner, visit, person):
+    routine = make_routine(owner)
+    address = reverse("routine_co_authors", args=[routine.pk])
+    assert visit(owner).post(address, {"person": person}, follow=True).status_code == 200
+    assert visit(owner).post(address, {"leave": person}).status_code == 404
+    assert not routine.co_authors.exists()
+
+
+@pytest.mark.parametrize("name", ["co_author", "coach", "administrator", "other_teacher"])
+def test_only_the_owner_chooses_co_authors(request, owner, co_author, visit, name):
+    routine = make_routine(owner, co_authors=[co_author])
+    who = request.getfixturevalue(name)
+    answer = visit(who).post(reverse("routine_co_authors", args=[routine.pk]), {"leave": co_author.pk})
+    assert answer.status_code == 403
+    assert list(routine.co_authors.all()) == [co_author]

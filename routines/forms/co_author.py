@@ -1,0 +1,20 @@
+"""Choosing a colleague to write a plan together with."""
+
+from django import forms
+
+from accounts.models import User
+from routines.models import Routine
+
+
+class CoAuthorForm(forms.Form):
+    person = forms.ModelChoiceField(
+        queryset=User.objects.none(),
+        label="Write it together with",
+        empty_label="choose a colleague",
+        error_messages={"required": "Choose a colleague.", "invalid_choice": "Choose a colleague from the list."},
+    )
+
+    def __init__(self, *args, routine: Routine, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        others = User.objects.active().exclude(pk=routine.owner_id).exclude(co_authored_routines=routine)
+        self.fields["person"].queryset = others.in_name_order()
