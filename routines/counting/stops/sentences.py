@@ -27,7 +27,8 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
             (
                 "Say what you notice as a rule, and use your rule to predict {place}. How could we test whether it "
                 "works everywhere?",
-                "Make a conjecture about where each {jump} leads on the grid, and test it by predicting {place}.",
+                "Make a conjecture about where {jump} leads from any cell, and use it to predict {place}. How would you "
+                "test it?",
             ),
         ),
         "hard": (
@@ -44,7 +45,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
                 "Before we go on from {a}: which count comes next, what changes in it, and which count helps you?",
             ),
             (
-                "The jump from {a} is not like those before it. Predict what changes, say why, and test it with "
+                "The jump from {a} is not like those before it. What changes, and why? Predict it, and test it with "
                 "another way through the grid.",
                 "What must change in the next count after {a}, and what cannot? Make your conjecture before we count.",
             ),
@@ -106,7 +107,8 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
             (
                 "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo probarías si sirve en todas "
                 "partes?",
-                "Haz una conjetura sobre adónde lleva en la tabla cada {jump} y ponla a prueba prediciendo {place}.",
+                "Haz una conjetura sobre adónde lleva {jump} desde cualquier celda y úsala para predecir {place}. ¿Cómo "
+                "la probarías?",
             ),
         ),
         "hard": (
@@ -123,7 +125,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
                 "Antes de seguir desde {a}: ¿qué número sigue, qué cambia en él y qué número te ayuda?",
             ),
             (
-                "El salto desde {a} no es como los de antes. Predice qué cambia, di por qué y ponlo a prueba por otro "
+                "El salto desde {a} no es como los de antes. ¿Qué cambia y por qué? Predícelo y ponlo a prueba por otro "
                 "camino en la tabla.",
                 "¿Qué tiene que cambiar en el número después de {a} y qué no puede cambiar? Haz tu conjetura antes de "
                 "contar.",
