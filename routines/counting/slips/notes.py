@@ -4,7 +4,7 @@ from ..texts.numbers import ordinal
 
 
 def right(language: str) -> str:
-    return _in(language, "This is the count.", "Esta es la cuenta.")
+    return _in(language, "This is the count.", "Es el número que toca.")
 
 
 def equal_name(correct: str, language: str) -> str:
@@ -27,14 +27,14 @@ def carried(since: int, language: str) -> str:
     return _in(
         language,
         f"The jump is as it should be; it goes on from the {ordinal(since, 'en')} count.",
-        f"El salto es el debido; viene desde la {ordinal(since, 'es', feminine=True)} cuenta.",
+        f"El salto es el debido; viene desde el {ordinal(since, 'es', before_noun=True)} número.",
     )
 
 
 def skipped(by: int, language: str) -> str:
     if by == 1:
-        return _in(language, "One count was left out.", "Se dejó fuera una cuenta.")
-    return _in(language, f"{by} counts were left out.", f"Se dejaron fuera {by} cuentas.")
+        return _in(language, "One count was left out.", "Se dejó fuera un número.")
+    return _in(language, f"{by} counts were left out.", f"Se dejaron fuera {by} números.")
 
 
 def wrong_way(step: str, language: str) -> str:

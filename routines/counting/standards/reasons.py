@@ -37,9 +37,9 @@ def reason(features: Features, facts: Facts, fit: str, language: str) -> str:
             )
     parts = list(dict.fromkeys(part for part in parts if part))
     parts = parts if len(parts) <= _MOST_PARTS else [*parts[: _MOST_PARTS - 1], parts[-1]]
-    sentence = _in(language, "The count ", "La cuenta ") + listing(parts, language)
+    sentence = _in(language, "The count ", "El conteo ") + listing(parts, language)
     if features.with_key("pair"):
-        sentence += _in(language, "; it takes a second count beside it", "; pide otra cuenta al lado")
+        sentence += _in(language, "; it takes a second count beside it", "; pide otro conteo al lado")
     elif features.direct and fit == "support":
         missed = _landmark(features.with_key("cross")[0].value.split("|")[0].strip(), facts, language)
         sentence += _in(language, "; it does not reach ", "; no llega a ") + missed

@@ -117,7 +117,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
                 "Señala {a}. ¿Qué número viene después?",
             ),
             (
-                "Paramos en {a}. ¿Qué número sigue y qué número de la tabla te ayuda?",
+                "Paramos en {a}. ¿Qué número sigue y qué número de la cuadrícula te ayuda?",
                 "¿Qué viene después de {a} y qué cifras o partes van a cambiar? ¿Cómo lo sabes?",
             ),
             (
@@ -126,7 +126,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
             ),
             (
                 "El salto desde {a} no es como los de antes. ¿Qué cambia y por qué? Predícelo y ponlo a prueba por otro "
-                "camino en la tabla.",
+                "camino en la cuadrícula.",
                 "¿Qué tiene que cambiar en el número después de {a} y qué no puede cambiar? Haz tu conjetura antes de "
                 "contar.",
             ),
@@ -201,6 +201,6 @@ REASONS: Mapping[str, Mapping[str, str]] = {
         "hard on": "El salto siguiente, desde {a}, llega a {landmark}.",
         "hard back": "El salto siguiente, de {a} a {next}, deja atrás {landmark}.",
         "dies": "{idea} El número siguiente, {next}, es el primero que no encaja.",
-        "end": "Ya está toda la tabla: es hora de mirarla y de pensar más allá de su final.",
+        "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
     },
 }

@@ -172,7 +172,7 @@ def test_a_count_that_does_not_exist_is_refused(n: object) -> None:
 
 
 def test_the_note_is_in_the_language_asked_for() -> None:
-    assert classify(BACK, 8, "925", audience=Audience(4, "es")).note == "Se dejó fuera una cuenta."  # type: ignore[union-attr]
+    assert classify(BACK, 8, "925", audience=Audience(4, "es")).note == "Se dejó fuera un número."  # type: ignore[union-attr]
 
 
 @given(st.sampled_from(KINDS).flatmap(grids), st.data())

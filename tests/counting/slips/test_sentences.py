@@ -14,7 +14,8 @@ from tests.counting.slips.table import EXAMPLE_GRIDS
 LENGTHS = {0: (6, 14), 1: (6, 14), 2: (12, 25), 3: (12, 25), 4: (15, 35), 5: (15, 35), 6: (15, 45), 8: (15, 45)}
 JUDGING = re.compile(r"\b(correct|right|wrong|mistake|error|correcto|correcta|mal|equivocado)\b", re.IGNORECASE)
 GRID = re.compile(
-    r"\b(grid|row|column|point|touch|show|tabla|fila|columna|señala|muestra|toca|señálalo|muéstralo)\b", re.IGNORECASE
+    r"\b(grid|row|column|point|touch|show|cuadrícula|fila|columna|señala|muestra|toca|señálalo|muéstralo)\b",
+    re.IGNORECASE,
 )
 
 

@@ -103,7 +103,7 @@ def test_the_reason_holds_the_counts_own_numbers() -> None:
     spanish = suggest_standards(
         Grid(Count.parse(kind="whole", start="5", step="5", terms=20), 5), ROWS, audience=Audience(3, "es")
     )
-    assert all(fit.reason.startswith("La cuenta sube de 5 en 5") for fit in spanish)
+    assert all(fit.reason.startswith("El conteo sube de 5 en 5") for fit in spanish)
 
 
 def test_rows_may_be_objects_and_rows_without_features_are_left_out() -> None:

@@ -149,6 +149,24 @@ def test_what_is_typed_gives_the_same_count(grid: Grid, outcome: str) -> None:
         assert typed.step == count.step
 
 
+@given(st.integers(0, 400), st.integers(1, 60), st.integers(0, 8))
+def test_the_arithmetic_of_the_reasons_is_right(start: int, step: int, level: int) -> None:
+    grid = Grid(Count(kind="whole", start=start, step=step, terms=16), 4)  # type: ignore[arg-type]
+    for one in next_counts(grid, "ready-for-more", level):
+        if found := re.match(r"(\d[\d,]*) is nearly (\d[\d,]*):", one.why):
+            nearly, friendly = (int(text.replace(",", "")) for text in found.groups())
+            assert abs(nearly - friendly) == 1
+            assert friendly % 10 == 0
+        if found := re.match(r"One jump of (\d+) does what (\d+) jumps of (\d+) did", one.why):
+            large, many, small = map(int, found.groups())
+            assert large == many * small
+    for one in next_counts(grid, "not-yet", level):
+        if found := re.match(r"From (\d[\d,]*) every count is a multiple of (\d+)", one.why):
+            first, size = (int(text.replace(",", "")) for text in found.groups())
+            assert first % size == 0
+            assert one.grid.count.step % size == 0
+
+
 def test_an_unknown_outcome_is_refused() -> None:
     with pytest.raises(CountError) as error:
         next_counts(BACK, "so-so")

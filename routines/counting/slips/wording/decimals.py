@@ -82,7 +82,7 @@ WORDS = {
         ),
     ),
     "D09": SlipWords(
-        InTwo("The whole {b} is left out of the count.", "Se deja fuera de la cuenta {b}."),
+        InTwo("The whole {b} is left out of the count.", "Se deja fuera {b}, un número entero."),
         InTwo(
             "How far is it from {a} to that number: one jump, or more?",
             "¿Cuánto hay desde {a} hasta ese número: un salto, o más?",

@@ -33,17 +33,17 @@ WORDS = {
     "F04": SlipWords(
         InTwo(
             "One whole is taken for the end, so after {a} the count starts again.",
-            "La unidad se toma por el final y después de {a} la cuenta vuelve a empezar.",
+            "La unidad se toma por el final y después de {a} el conteo vuelve a empezar.",
         ),
         InTwo(
             "After {a}, is the next count more than a whole or less?",
-            "Después de {a}, ¿la cuenta que sigue es más que la unidad o menos?",
+            "Después de {a}, ¿el número que sigue es más que la unidad o menos?",
         ),
     ),
     "F05": SlipWords(
         InTwo(
             "Fractions are thought to be less than one, so the count stops after {a}.",
-            "Se cree que las fracciones son menores que uno y la cuenta se detiene después de {a}.",
+            "Se cree que las fracciones son menores que uno y el conteo se detiene después de {a}.",
         ),
         InTwo(
             "Can we take one more jump from {a}, and what do we then have?",

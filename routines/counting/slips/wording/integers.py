@@ -6,7 +6,7 @@ WORDS = {
     "N01": SlipWords(
         InTwo(
             "Zero is taken for the smallest number, so the count stays there.",
-            "El cero se toma por el número más pequeño y la cuenta se queda ahí.",
+            "El cero se toma por el número más pequeño y el conteo se queda ahí.",
         ),
         InTwo(
             "What lies one jump below {a}, and how far from zero is it?",
@@ -20,13 +20,13 @@ WORDS = {
         ),
         InTwo(
             "What stands between the counts above zero and those below, and do we land there?",
-            "¿Qué hay entre las cuentas mayores que cero y las menores, y caemos ahí?",
+            "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
         ),
     ),
     "N03": SlipWords(
         InTwo(
             "The count starts again at zero: the part of the jump that led from {a} to zero is forgotten.",
-            "La cuenta vuelve a empezar en cero: se olvida la parte del salto que llevó de {a} a cero.",
+            "El conteo vuelve a empezar en cero: se olvida la parte del salto que llevó de {a} a cero.",
         ),
         InTwo(
             "How much of the jump from {a} takes us to zero, and how much is left?",
@@ -36,7 +36,7 @@ WORDS = {
     "N04": SlipWords(
         InTwo(
             "Larger digits are taken for larger numbers, so the count goes the wrong way from {a}.",
-            "Las cifras mayores se toman por números mayores y la cuenta va al revés desde {a}.",
+            "Las cifras mayores se toman por números mayores y el conteo va al revés desde {a}.",
         ),
         InTwo(
             "We are counting up: is that nearer to zero than {a}, or further away?",
@@ -50,7 +50,7 @@ WORDS = {
         ),
         InTwo(
             "On which side of zero is the count after {a}, and how do we show that?",
-            "¿De qué lado del cero está la cuenta después de {a} y cómo lo mostramos?",
+            "¿De qué lado del cero está el número después de {a} y cómo lo mostramos?",
         ),
     ),
     "N06": SlipWords(

@@ -46,7 +46,7 @@ WORDS = {
     "W06": SlipWords(
         InTwo(
             "The word for {a} sounds like ninety, so the count goes on from there.",
-            "La palabra de {a} suena como noventa y la cuenta sigue desde ahí.",
+            "La palabra de {a} suena como noventa y el conteo sigue desde ahí.",
         ),
         InTwo("How many tens does {a} have?", "¿Cuántas decenas tiene {a}?"),
         InTwo("How many tens are in {a}?", "¿Cuántas decenas hay en {a}?"),
@@ -189,7 +189,7 @@ WORDS = {
     "W20": SlipWords(
         InTwo(
             "The well-known multiples of {size} take over, though the count began at {start}.",
-            "Se imponen los múltiplos conocidos de {size}, aunque la cuenta empezó en {start}.",
+            "Se imponen los múltiplos conocidos de {size}, aunque el conteo empezó en {start}.",
         ),
         InTwo(
             "How far is it from {a} to that number: is it one of our jumps?",
