@@ -183,6 +183,21 @@ def test_two_wanted_patterns_agree_with_trying_everything(data, name):
     agree(wanted, SMALL[name], all_pages(name))
 
 
+@pytest.mark.parametrize(
+    ("name", "wanted"),
+    [
+        ("small", {"family": "digit", "place": 0, "along": "column", "length": 1, "lines": [2, 3]}),
+        ("small", {"family": "remainder", "modulus": "3", "along": "row", "blocks": [["0"], ["2"]], "lines": [1, 3]}),
+        (
+            "both signs",
+            {"family": "remainder", "modulus": "3", "along": "row", "blocks": [["0"], ["2"]], "lines": [1, 3]},
+        ),
+    ],
+)
+def test_claims_limited_to_some_lines_agree_with_trying_everything(name, wanted):
+    assert agree([Claim.from_dict(wanted)], SMALL[name], all_pages(name)) >= 1
+
+
 def test_off_multiple_starts_leave_out_the_table():
     wanted = [Claim("landmarks", multiple=10, lie="column")]
     limits = {"starts": (1, 40), "steps": (5, 6), "line_lengths": (5, 5), "terms": (15, 15), "at_most": None}

@@ -65,6 +65,16 @@ def test_every_route_leads_to_the_term(grid, n):
         assert route.start + sum(terms_moved(grid, move) for move in route.moves) == n
 
 
+@given(number_grids(), st.integers(2, 90), st.sampled_from(["en", "es"]))
+def test_the_amounts_in_a_route_make_the_difference(grid, n, language):
+    count = grid.count
+    for route in locate(grid, count.value(n), Audience(3, language)).routes:
+        amounts = re.findall(r"\(([^)]+) (more|less|más|menos)\)", route.text)
+        made = sum((count.read(size) if word in ("more", "más") else -count.read(size)) for size, word in amounts)
+        assert made == count.value(n) - count.value(route.start)
+        assert count.text(route.start) in route.text
+
+
 @given(number_grids(), st.integers(2, 90))
 def test_routes_are_two_or_three_different_ways(grid, n):
     routes = locate(grid, grid.count.value(n)).routes
