@@ -42,7 +42,8 @@ class FractionNumber(NumberKind):
         whole_as_fraction = value.denominator == 1 and self.style.wholes != "number"
         if self.style.fractions == "simplified" and not whole_as_fraction:
             return value.denominator
-        return lcm(self.over, value.denominator)
+        # A value that is no multiple of this count's fraction is not counted: it is written in its own.
+        return self.over if self.over % value.denominator == 0 else value.denominator
 
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         return write_fraction(value, self._over(value), self.style)
