@@ -31,7 +31,7 @@ ROWS = {
     "stops": ("after", "question", "answer", "routes", "think", "partner", "share"),
     "next": ("outcome", "why", "kind", "start", "step", "terms", "line_length", "fill"),
 }
-CHOICES = ("target", "lit", "words_of", "words", "based_on")
+CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
 LONGEST = 8000
 
 _KNOWN = re.compile(

@@ -107,9 +107,18 @@ def test_a_ticked_pattern_that_makes_no_sense_for_another_kind_is_named_too():
     assert len(as_fractions.gone) == 1
 
 
-def test_a_long_list_keeps_to_what_one_reads():
-    shown = live(start=10, step=6, terms=48, line_length=8)
-    assert len(shown.first_found) + len(shown.more_found) <= 22
+def test_a_long_list_keeps_to_what_one_reads_until_more_is_asked_for():
+    fields = {"start": 10, "step": 6, "terms": 48, "line_length": 8}
+    assert len(live(**fields).rows) <= 8
+    assert len(live(**fields).rows) + live(**fields).further == len(live(**fields, all_found="1").rows) <= 26
+
+
+def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
+    """By six from ten the tens digits go up by 3 down each column until 100, the 16th count, breaks them."""
+    shown = live(start=10, step=6, terms=25, line_length=5)
+    over = [row.pattern for row in shown.found if row.pattern.claim.family == "digit-run"]
+    assert [(pattern.claim.get("change"), pattern.breaks_at) for pattern in over] == [(3, 16)]
+    assert over[0] in shown.lit_patterns
 
 
 @pytest.mark.parametrize(

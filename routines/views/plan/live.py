@@ -19,12 +19,14 @@ from routines.facts import count_in_words
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_typed import claim_text, clean_typed, only
 from routines.plan_suggestions.folds import same_subject
+from routines.plan_suggestions.timeline import dying_ideas
 from routines.reading_distance import far_reading
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPattern, ShownPlan
 
-SHOWN_AT_FIRST = 5
-MORE_SHOWN = 15
+SHOWN_AT_FIRST = 6
+ALL_SHOWN = 24
+PHONE_COLUMNS = 6
 MOST_LIT = 2
 PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
@@ -76,18 +78,38 @@ class LivePlan:
             return str(error)
 
     @cached_property
-    def best(self) -> list[ShownPattern]:
-        """What to light when nothing was asked: targets, else one that always holds and one that holds for a while.
+    def listed(self) -> list[ShownPattern]:
+        """Targets, what lights up by itself, then everything else found, most noticeable first.
 
-        Ringed landmarks that line up come first; jumps cover every cell, so they come last.
+        With what was found in the whole grid stands what held for a while on it and is over.
         """
-        listed = self.shown.patterns
-        targets = [item for item in listed if item.target]
-        always = [item for item in listed if item.pattern.holds == "always"]
+        found = list(self.shown.patterns)
+        known = {item.pattern.claim for item in found}
+        over = [idea.pattern for idea in dying_ideas(self.grid, self.shown.audience)]
+        found += [
+            ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known
+        ]
+        first = [item for item in found if item.target]
+        first += [item for item in self._best_of(found) if item not in first]
+        return first + [item for item in found if item not in first]
+
+    @property
+    def best(self) -> list[ShownPattern]:
+        """What to light when nothing was asked."""
+        return self._best_of(self.listed)
+
+    def _best_of(self, found: list[ShownPattern]) -> list[ShownPattern]:
+        """Targets, else one that always holds and one that holds for a while.
+
+        Ringed landmarks that line up come first, digits that run until they stop; jumps cover every cell and come last.
+        """
+        targets = [item for item in found if item.target]
+        always = [item for item in found if item.pattern.holds == "always"]
         ringed = [item for item in always if self._are_ringed(item.pattern)]
         telling = [item for item in always if item.pattern.claim.family not in ("step", "neighbour")]
-        for_a_while = [item for item in listed if item.pattern.holds == "shown"]
-        return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *for_a_while[:1]]
+        for_a_while = [item for item in found if item.pattern.holds == "shown"]
+        running = [item for item in for_a_while if item.pattern.claim.family == "digit-run"]
+        return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *(running or for_a_while)[:1]]
 
     def _are_ringed(self, pattern: Pattern) -> bool:
         lies = pattern.claim.family == "landmarks" and pattern.claim.get("lie") != "scattered"
@@ -108,7 +130,7 @@ class LivePlan:
 
     def _find(self, claim: Claim) -> ShownPattern | None:
         for same in (lambda other: other == claim, lambda other: same_subject(other, claim)):
-            for item in self.shown.patterns:
+            for item in self.listed:
                 if same(item.pattern.claim):
                     return item
         return None
@@ -125,17 +147,28 @@ class LivePlan:
         lit = {item.key for item in self.lit}
         return [
             FoundRow(item.key, text_of_claim(item.pattern.claim), item.pattern, item.target, item.key in lit)
-            for item in self.shown.patterns
+            for item in self.listed
         ]
 
     @property
-    def first_found(self) -> list[FoundRow]:
-        return [row for at, row in enumerate(self.found) if at < SHOWN_AT_FIRST or row.target or row.lit]
+    def shows_all(self) -> bool:
+        return "all_found" in self.form.typed
+
+    @cached_property
+    def rows(self) -> list[FoundRow]:
+        """The first few, and always those ticked or lit; all of them when asked for."""
+        most = ALL_SHOWN if self.shows_all else SHOWN_AT_FIRST
+        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit]
 
     @property
-    def more_found(self) -> list[FoundRow]:
-        first = {row.key for row in self.first_found}
-        return [row for row in self.found if row.key not in first][:MORE_SHOWN]
+    def further(self) -> int:
+        """How many more there are to show."""
+        return min(len(self.found), ALL_SHOWN) - len(self.rows)
+
+    @property
+    def is_wide(self) -> bool:
+        """True where a phone scrolls the grid sideways rather than shrink its numerals."""
+        return self.grid.columns > PHONE_COLUMNS
 
     @property
     def lit_patterns(self) -> tuple[Pattern, ...]:
