@@ -14,7 +14,8 @@ from .patterns import blocks, digit, everything, landmarks, neighbour, pattern_o
 from .patterns.found import Found
 from .patterns.lines import lines_of
 from .patterns.ranking import Key, rank
-from .patterns.readings import Reading, Remainder
+from .patterns.readings import Reading
+from .patterns.remainder import Remainder
 from .results import Pattern
 
 MOST_EXPLANATIONS = 3

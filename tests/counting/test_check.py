@@ -144,7 +144,8 @@ def test_random_block_claims_are_judged_as_by_listing(seed: int) -> None:
     claim = _random_claim(random, view)
     board = board_of(view)
     crossing = terms_to_zero(board)
-    turn = two_turns(board, claim.as_dict()) - board.terms - crossing
+    # Both what is read and the block come round in so many terms.
+    turn = (two_turns(board, claim.as_dict()) - board.terms - crossing) * (claim.length or 1)
     if crossing + turn > 4000 or claim.family == "digit-sum":
         turn = 0  # too far to list: only the view is judged
     by_listing = judge_blocks(board, claim.as_dict(), board.terms + crossing + 2 * turn + 50, turn)

@@ -14,7 +14,9 @@ import pytest
 from sympy import gcd
 
 from routines.counting import Claim, Count, Grid, Style, check, find_patterns, locate
-from routines.counting.patterns.readings import DigitSum, PlaceDigit, Remainder
+from routines.counting.patterns.digit_sum import DigitSum
+from routines.counting.patterns.readings import PlaceDigit
+from routines.counting.patterns.remainder import Remainder
 
 TABLE = Path(__file__).parents[1] / "reference" / "worked_examples.csv"
 ROWS: dict[str, dict[str, str]] = {row["id"]: row for row in csv.DictReader(TABLE.open(encoding="utf-8"))}

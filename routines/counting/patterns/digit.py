@@ -14,7 +14,7 @@ from ..errors import CountError
 from ..grid import Grid
 from . import blocks
 from .found import Found, Judged
-from .readings import Part, PlaceDigit, Reading, places
+from .readings import PlaceDigit, Reading, part_reading, places
 
 
 def readings(grid: Grid) -> Iterator[tuple[dict[str, Any], Reading]]:
@@ -22,13 +22,13 @@ def readings(grid: Grid) -> Iterator[tuple[dict[str, Any], Reading]]:
     for place in places(grid.count, grid.terms):
         yield {"place": place}, PlaceDigit(grid.count, place)
     for name in grid.count.part_names():
-        yield {"part": name}, Part(grid.count, name)
+        yield {"part": name}, part_reading(grid.count, name)
 
 
 def reading_of(claim: Claim, grid: Grid) -> Reading:
     """The reading a claim names. Raises: CountError on `place` for clocks, on `part` for a part that is not there."""
     if claim.get("part") is not None:
-        return Part(grid.count, claim.get("part"))
+        return part_reading(grid.count, claim.get("part"))
     if grid.count.wrap is not None:
         raise CountError("place", "On a clock, name the hours or the minutes instead of a place.")
     return PlaceDigit(grid.count, claim.get("place"))

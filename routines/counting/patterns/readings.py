@@ -1,4 +1,4 @@
-"""What a child reads off a count: the digit at a place, a part, a digit sum, a remainder.
+"""What a child reads off a count: the digit at a place, a part; other families bring readings of their own.
 
 A reading gives a whole number for every term (None where a part is not written) and knows, for terms far past the
 view, the first at which two terms a fixed gap apart stop differing by a given change. The terms asked about then lie
@@ -20,18 +20,6 @@ from .lines import Progression
 from .windows import first_in_window
 
 Value = int | Fraction
-
-DIGIT_SUM_REACH = 200_000
-
-
-class BeyondReach(CountError):
-    """Digit sums that stay the same for longer than they are followed."""
-
-    def __init__(self) -> None:
-        super().__init__("family", "These digit sums stay the same for longer than we look; choose a smaller step.")
-
-    def __reduce__(self) -> tuple[type[CountError], tuple[str, str]]:
-        return CountError, (self.field, self.message)
 
 
 class Reading(ABC):
@@ -77,30 +65,32 @@ class Reading(ABC):
         return zero or 1
 
 
-class PlaceDigit(Reading):
-    """The digit of |value| at a place of the base unit: floor(|v| / 10^place) mod 10.
+class Wheel(Reading):
+    """The whole units in |value|, turning back to 0 after `turn` of them (None: never): a digit, the inches, the feet.
 
-    Source: proof - with unit = 10^place and a gap worth q*unit + r (0 <= r < unit), the digit goes up by q, and by one
-    more exactly where |v| mod unit >= unit - r; so the terms that differ lie in windows of |v| mod unit, and, where
-    a digit must not pass 9 or 0, in a window of |v| mod 10*unit.
+    Source: proof - for a gap worth q*unit + r (0 <= r < unit), the reading goes up by q, and by one more exactly where
+    |v| mod unit >= unit - r; so the terms that differ lie in windows of |v| mod unit, and, where a reading must not turn
+    back, in a window of |v| mod turn*unit.
     """
 
-    def __init__(self, count: Count, place: int) -> None:
+    def __init__(self, count: Count, unit: Fraction, turn: int | None) -> None:
         super().__init__(count)
-        fine = 10 ** max(0, -place)
-        self._times = lcm(count.scale, fine) // count.scale
-        self._unit: int = count.scale * self._times * 10 ** max(0, place) // fine
+        self._times = lcm(count.scale, unit.denominator) // count.scale
+        self._unit: int = count.scale * self._times * unit.numerator // unit.denominator
+        self._turn = turn
 
     def at(self, n: int) -> int:
-        return abs(self.count.scaled(n)) * self._times // self._unit % 10
+        units = abs(self.count.scaled(n)) * self._times // self._unit
+        return units if self._turn is None else units % self._turn
 
     def upto(self, terms: int) -> list[int | None]:
         start, step, unit = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self._unit
-        return [None, *[abs(v) // unit % 10 for v in range(start, start + terms * step, step)]]
+        units = [abs(v) // unit for v in range(start, start + terms * step, step)]
+        return [None, *units] if self._turn is None else [None, *[u % self._turn for u in units]]
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         j = self._steps_to_miss(terms.first, terms.by, gap, change)
-        return None if j is None else _within(terms, j)
+        return None if j is None else within(terms, j)
 
     def last_miss(self, terms: Progression, gap: int, change: int) -> int:
         assert terms.end is not None
@@ -124,23 +114,31 @@ class PlaceDigit(Reading):
 
     def _windows(self, gap: int, up: int) -> list[tuple[int, int, int]]:
         """The windows (modulus, low, high) of the smaller size in which the digit does not go up by `up`."""
-        unit = self._unit
-        if abs(up) > 9:
-            return [(1, 0, 0)]
+        unit, turn = self._unit, self._turn
         q, rest = divmod(gap, unit)
-        windows = []
-        if (q - up) % 10 == 0:
-            if rest:
-                windows.append((unit, unit - rest, unit - 1))
-        elif (q + 1 - up) % 10 == 0:
-            windows.append((unit, 0, unit - rest - 1))
+        if turn is None:
+            without, carried = q == up, q + 1 == up
         else:
+            without, carried = (q - up) % turn == 0, (q + 1 - up) % turn == 0
+        windows = []
+        if not (without or carried) or (turn is not None and abs(up) >= turn):
             return [(1, 0, 0)]
-        if up > 0:
-            windows.append((10 * unit, (10 - up) * unit, 10 * unit - 1))
-        elif up < 0:
-            windows.append((10 * unit, 0, -up * unit - 1))
+        if not carried:
+            windows += [(unit, unit - rest, unit - 1)] if rest else []
+        elif not without:
+            windows.append((unit, 0, unit - rest - 1))
+        if turn is not None and up > 0:
+            windows.append((turn * unit, (turn - up) * unit, turn * unit - 1))
+        elif turn is not None and up < 0:
+            windows.append((turn * unit, 0, -up * unit - 1))
         return windows
+
+
+class PlaceDigit(Wheel):
+    """The digit of |value| at a place of the base unit: floor(|v| / 10^place) mod 10."""
+
+    def __init__(self, count: Count, place: int) -> None:
+        super().__init__(count, Fraction(10) ** place, 10)
 
 
 class Part(Reading):
@@ -156,9 +154,6 @@ class Part(Reading):
 
     def __init__(self, count: Count, name: str) -> None:
         super().__init__(count)
-        if name not in count.part_names():
-            names = ", ".join(count.part_names())
-            raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
         self.name = name
         self.reads_sign = count.wrap is not None
         self._known: dict[int, int | None] = {}
@@ -197,82 +192,24 @@ class Part(Reading):
         return ceil((self._unit + abs(self.count.step) * gap) / worth) + 1 + 2 * (self._unit / worth).numerator
 
 
-class DigitSum(Reading):
-    """The sum of the digits of |value|, for whole numbers.
+def part_reading(count: Count, name: str) -> Reading:
+    """How a part is read: whole units by counting them round, the rest by looking at what is written.
 
-    Source: proof that the search ends - where the digit sum is the same after a gap worth e, adding e carries s(e)/9
-    times, s(e) being its digit sum; that is at most as often as e has digits, E. Going past a multiple of 10^M carries
-    at least M - E times, so beyond M = 2E such a passing breaks the claim. Only lines that always begin just at these
-    multiples could escape. Then a line's worth divides a power of ten, the lower digits come again after so many lines,
-    and the higher ones change inside no line: if eleven such turns show no break (one of them would, were a multiple
-    of ten turns passed inside a line), none comes.
+    Raises: CountError on `part` for a part that these numbers do not have.
     """
-
-    def at(self, n: int) -> int:
-        return sum(map(int, str(abs(self.count.scaled(n)))))
-
-    def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
-        turn = self._turn(terms.by)
-        reach = DIGIT_SUM_REACH if turn is None else min(DIGIT_SUM_REACH, 11 * turn)
-        total = None if terms.end is None else max(0, -(-(terms.end - terms.first) // terms.by))
-        most = reach if total is None else min(reach, total)
-        for n in range(terms.first, terms.first + most * terms.by, terms.by):
-            if self.differs(n, gap, change):
-                return n
-        if most == total or (turn is not None and reach == 11 * turn):
-            return None
-        raise BeyondReach
-
-    def _turn(self, by: int) -> int | None:
-        """After how many lines of `by` terms the lower digits come again, if a line is worth part of a power of ten."""
-        worth = abs(self.count.scaled_step) * by
-        power = next((10**m for m in range(1, 40) if 10**m % worth == 0), None)
-        return None if power is None or by == 1 else power // worth
-
-
-class Remainder(Reading):
-    """The remainder v - m*floor(v/m), below zero too.
-
-    Source: proof - two terms a gap apart leave the same remainder exactly when the gap's worth is a multiple of m,
-    whatever the terms: one pair decides for all.
-    """
-
-    reads_sign = True
-
-    def __init__(self, count: Count, modulus: Fraction) -> None:
-        super().__init__(count)
-        self.modulus = modulus
-        if count.wrap is not None and (count.wrap / modulus).denominator != 1:
-            raise CountError(
-                "modulus", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60."
-            )
-        self.scale = lcm(count.scale, modulus.denominator)
-        self.turn = modulus.numerator * (self.scale // modulus.denominator)
-        self._times = self.scale // count.scale
-        self._shown: dict[int, Fraction] = {}
-
-    @property
-    def period(self) -> int:
-        """After how many consecutive terms the remainders first come again."""
-        return abs((self.modulus / self.count.step).numerator)
-
-    def at(self, n: int) -> int:
-        return self.count.scaled(n) * self._times % self.turn
-
-    def upto(self, terms: int) -> list[int | None]:
-        start, step, turn = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self.turn
-        return [None, *[v % turn for v in range(start, start + terms * step, step)]]
-
-    def shown(self, value: int) -> Fraction:
-        if value not in self._shown:
-            self._shown[value] = Fraction(value, self.scale)
-        return self._shown[value]
-
-    def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
-        return _within(terms, 0) if self.differs(terms.first, gap, change) else None
-
-    def settled(self, zero: int | None) -> int:
-        return 1
+    if name not in count.part_names():
+        names = ", ".join(count.part_names())
+        raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
+    form = count.form
+    if isinstance(form, Money):
+        coins = 10**form.currency.digits
+        return Wheel(count, Fraction(coins), None) if name == form.main_part else Wheel(count, Fraction(1), coins)
+    if isinstance(form, Measure) and form.large is not None and name == form.large.part:
+        return Wheel(count, form.large.size, None)
+    if isinstance(form, Measure) and name == form.small.part:
+        turn = None if form.large is None else (form.large.size / form.small.size).numerator
+        return Wheel(count, form.small.size, turn)
+    return Part(count, name)
 
 
 def larger_unit(count: Count) -> Fraction:
@@ -296,6 +233,7 @@ def places(count: Count, terms: int) -> tuple[int, ...]:
     return tuple(range(len(str(largest)) - 1, -finest - 1, -1))
 
 
-def _within(terms: Progression, j: int) -> int | None:
+def within(terms: Progression, j: int) -> int | None:
+    """The j-th of some terms after the first, None if it is beyond their end."""
     n = terms.first + j * terms.by
     return n if terms.end is None or n < terms.end else None

@@ -7,14 +7,62 @@ modulus; the shortest such gap along a line is modulus/gcd(modulus, the line's s
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import gcd
+from fractions import Fraction
+from math import gcd, lcm
 
 from ..claims import ALONG, Claim
+from ..count import Count
+from ..errors import CountError
 from ..grid import Grid
 from . import blocks
 from .found import Found, Judged
-from .lines import lines_of
-from .readings import Remainder
+from .lines import Progression, lines_of
+from .readings import Reading, within
+
+
+class Remainder(Reading):
+    """The remainder v - m*floor(v/m), below zero too.
+
+    Source: proof - two terms a gap apart leave the same remainder exactly when the gap's worth is a multiple of m,
+    whatever the terms: one pair decides for all.
+    """
+
+    reads_sign = True
+
+    def __init__(self, count: Count, modulus: Fraction) -> None:
+        super().__init__(count)
+        self.modulus = modulus
+        if count.wrap is not None and (count.wrap / modulus).denominator != 1:
+            raise CountError(
+                "modulus", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60."
+            )
+        self.scale = lcm(count.scale, modulus.denominator)
+        self.turn = modulus.numerator * (self.scale // modulus.denominator)
+        self._times = self.scale // count.scale
+        self._shown: dict[int, Fraction] = {}
+
+    @property
+    def period(self) -> int:
+        """After how many consecutive terms the remainders first come again."""
+        return abs((self.modulus / self.count.step).numerator)
+
+    def at(self, n: int) -> int:
+        return self.count.scaled(n) * self._times % self.turn
+
+    def upto(self, terms: int) -> list[int | None]:
+        start, step, turn = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self.turn
+        return [None, *[v % turn for v in range(start, start + terms * step, step)]]
+
+    def shown(self, value: int) -> Fraction:
+        if value not in self._shown:
+            self._shown[value] = Fraction(value, self.scale)
+        return self._shown[value]
+
+    def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
+        return within(terms, 0) if self.differs(terms.first, gap, change) else None
+
+    def settled(self, zero: int | None) -> int:
+        return 1
 
 
 def find(grid: Grid) -> Iterator[Found]:
