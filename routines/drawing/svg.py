@@ -1,8 +1,8 @@
 """Writing SVG: elements, numbers, and the pen that knows screen from paper.
 
-On screen an element carries a class and static/css/components/grid.css colours it. WeasyPrint gives no document CSS to
-inline SVG, so on paper the same rules are read from that file, their tokens resolved from tokens.css, and written as
-presentation attributes. The rules thus stand once, in CSS.
+On screen an element carries a class, and static/css/components/grid.css (g- rules) and pictures.css (p- rules) colour
+it. WeasyPrint gives no document CSS to inline SVG, so on paper the same rules are read from those files, their tokens
+resolved from tokens.css, and written as presentation attributes. The rules thus stand once, in CSS.
 """
 
 import re
@@ -12,7 +12,8 @@ from html import escape
 from pathlib import Path
 
 _CSS = Path(__file__).resolve().parents[2] / "static" / "css"
-_RULE = re.compile(r"((?:\.g-[\w-]+[,\s]*)+)\{([^}]*)\}")
+_DRAWING_SHEETS = ("grid.css", "pictures.css")
+_RULE = re.compile(r"((?:\.[gp]-[\w-]+[,\s]*)+)\{([^}]*)\}")
 _COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
 _DECLARATION = re.compile(r"([\w-]+)\s*:\s*([^;]+);")
 _TOKEN = re.compile(r"var\((--[\w-]+)\)")
@@ -62,12 +63,13 @@ def tokens(theme: str = "print") -> dict[str, str]:
 
 @cache
 def rules() -> dict[str, tuple[tuple[str, str], ...]]:
-    """The drawing rules of grid.css by class name, as declared (tokens not yet resolved)."""
-    css = _COMMENT.sub("", (_CSS / "components" / "grid.css").read_text(encoding="utf-8"))
+    """The drawing rules of grid.css and pictures.css by class name, as declared (tokens not yet resolved)."""
+    sheets = [(_CSS / "components" / name).read_text(encoding="utf-8") for name in _DRAWING_SHEETS]
+    css = _COMMENT.sub("", "\n".join(sheets))
     found: dict[str, tuple[tuple[str, str], ...]] = {}
     for selectors, body in _RULE.findall(css):
         declared = tuple((name, value.strip()) for name, value in _DECLARATION.findall(body))
-        for name in re.findall(r"\.(g-[\w-]+)", selectors):
+        for name in re.findall(r"\.([gp]-[\w-]+)", selectors):
             found[name] = found.get(name, ()) + declared
     return found
 

@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString, mark_safe
 
 from routines import drawing
 from routines.counting import Count, Grid, Idea, Pattern
+from routines.drawing import pictures
 
 register = template.Library()
 
@@ -45,6 +46,13 @@ def grid(
 def strip(grid: Grid, landmarks: Collection[int] = (), **options: Any) -> SafeString:
     """{% strip grid landmarks=landmarks %}: the count unfolded, creased where the grid folds."""
     return _svg(drawing.draw_strip(grid, landmarks=landmarks or (), **options))
+
+
+@register.simple_tag
+def picture(count: Count, name: str = "", narrow: bool = False, **options: Any) -> SafeString:
+    """{% picture count "line" first=13 language="es" %}: a dozen terms as one of drawing.pictures; narrow=True for a phone."""
+    width = pictures.NARROW if narrow else pictures.WIDE
+    return _svg(pictures.draw_picture(count, kind=name, width=width, **options))
 
 
 @register.simple_tag

@@ -18,6 +18,7 @@ from routines.models import Lesson, Routine, RoutineNote
 from routines.plan_changes import changes_between
 from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
+from routines.shown_picture import shown_picture
 from routines.shown_plan import ShownPlan
 
 SHOWN_AT_FIRST = 6
@@ -36,7 +37,8 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
     )
     context = {"section": "bank", "routine": found, **_grid_context(request, found)}
     if wants_fragment(request):
-        return render(request, "routines/_lit_grid.html", context)
+        asked_for = "_pictures" if request.htmx.target == "pictures" else "_lit_grid"
+        return render(request, f"routines/{asked_for}.html", context)
     context |= {
         "copies": Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")[:6],
         "origin_open": found.copied_from is not None
@@ -74,6 +76,7 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
         "more_patterns": shown.patterns[SHOWN_AT_FIRST:],
         "lit_patterns": [item.pattern for item in shown.patterns if item.key in lit],
         "overlays": [(item.key, item.pattern) for item in shown.patterns],
+        "picture": shown_picture(shown.grid.count, request.GET),
     }
 
 

@@ -1,0 +1,53 @@
+"""The picture of a count that a page shows: which one, which dozen of its terms, and what else there is to choose."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from routines.counting import Count
+from routines.drawing.pictures import DOZEN, pictures_for
+
+HOW_TO_READ = {
+    "line": "Each arc is one jump. The smaller numbers lie between: which of them does the count pass by?",
+    "clock": "The shaded turn is how far the minute hand moved since the time before. Watch the hour hand too.",
+    "ruler": "Each arc is one jump along the edge; every count has its own mark.",
+    "scale": "The shaded turn is how far the pointer moved for one jump.",
+    "jugs": "The arrow beside a jug is one jump: from the level before to this one.",
+    "coins": "Each amount in the fewest everyday notes and coins. Where do some of them turn into a larger one?",
+    "bars": "Dark parts were there before; the parts under the bracket are the last jump. Where is a whole full?",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class ShownPicture:
+    """choices: name and label of every picture that fits. before, after: the first terms of the neighbouring dozens."""
+
+    kind: str
+    choices: tuple[tuple[str, str], ...]
+    first: int
+    last: int
+    terms: int
+
+    @property
+    def before(self) -> int | None:
+        return max(self.first - DOZEN, 1) if self.first > 1 else None
+
+    @property
+    def after(self) -> int | None:
+        return self.last + 1 if self.last < self.terms else None
+
+    @property
+    def how_to_read(self) -> str:
+        return HOW_TO_READ[self.kind]
+
+
+def shown_picture(count: Count, asked: Mapping[str, str]) -> ShownPicture:
+    """What a query string asks for (`picture`, `first`); the best picture and the first dozen where it asks for nothing known."""
+    choices = pictures_for(count)
+    names = [name for name, _ in choices]
+    kind = asked.get("picture", "")
+    typed = asked.get("first", "")
+    first = int(typed) if typed.isascii() and typed.isdecimal() and len(typed) <= 3 else 1
+    if not 1 <= first <= count.terms:
+        first = 1
+    last = min(first + DOZEN - 1, count.terms)
+    return ShownPicture(kind if kind in names else names[0], choices, first, last, count.terms)
