@@ -6,7 +6,7 @@ from typing import Any
 
 from routines.forms.plan_typed import COUNT, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
 
-SECTION_WORDS = {"expected": "answer", "stops": "stop", "next": "next count"}
+SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
 NEW_ROWS: dict[str, dict[str, object]] = {
     "expected": {"sort": "own"},
     "stops": {"think": 20, "partner": 60, "share": 90},

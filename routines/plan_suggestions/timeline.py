@@ -8,6 +8,7 @@ from routines.counting import Audience, Claim, Grid, Idea, find_patterns, ideas
 PLAINEST = 4
 DYING = 3
 MOST = 7
+SHORTEST_LIFE = 3
 LONGEST_LOOKED_AT = 60
 # What children follow with a finger until it stops.
 FAMILIES = ("digit-run", "digit", "landmarks", "digit-sum", "remainder")
@@ -29,7 +30,9 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
     over = [
         idea
         for idea in ideas_of(grid, audience)
-        if idea.dies_at is not None and idea.dies_at <= grid.terms and idea.claim.family in FAMILIES
+        if idea.dies_at is not None
+        and idea.seen_at + SHORTEST_LIFE <= idea.dies_at <= grid.terms
+        and idea.claim.family in FAMILIES
     ]
     return sorted(over, key=lambda idea: (FAMILIES.index(idea.claim.family), idea.seen_at - (idea.dies_at or 0)))[
         :DYING

@@ -15,7 +15,7 @@
   document.body.addEventListener("htmx:afterRequest", (event) => {
     if (event.detail.elt !== state) return;
     if (event.detail.successful) unkept = false;
-    else state.textContent = state.dataset.lost;
+    else state.textContent = event.detail.xhr.status ? state.dataset.refused : state.dataset.lost;
   });
 
   // A closed tab gives no time for an answer: the browser sends this after the page is gone.

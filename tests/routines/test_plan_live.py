@@ -1,13 +1,18 @@
 """The live part: one small fragment per pause in typing."""
 
+from datetime import date
 from uuid import uuid4
 
 import pytest
 from django.urls import reverse
 
 from routines.forms.plan import PlanForm, text_of_claim
+from routines.models import Lesson
+from routines.plan_document import CountTyped
+from routines.plan_suggestions.counted_before import counted_before
 from routines.views.plan.live import LivePlan
-from tests.routines.plan_sheets import sheet
+from tests.routines.making import make_lesson
+from tests.routines.plan_sheets import saved_plan, sheet
 
 pytestmark = pytest.mark.django_db
 
@@ -36,7 +41,7 @@ def test_without_scripts_the_preview_is_a_page(owner, visit):
 def test_a_pause_in_typing_costs_few_queries(owner, visit, django_assert_max_num_queries):
     client = visit(owner)
     client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
-    with django_assert_max_num_queries(5):
+    with django_assert_max_num_queries(6):
         client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
 
 
@@ -131,3 +136,22 @@ def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
 )
 def test_a_grid_too_large_for_the_back_of_the_room_is_said_to_be(fields, said):
     assert (said in live(**fields).too_wide) if said else live(**fields).too_wide == ""
+
+
+def test_a_class_that_counted_this_already_is_named(owner):
+    routine = saved_plan(owner)
+    make_lesson(routine, owner, taught_on=date(2026, 10, 6))
+    count = routine.plan.count.count()
+    assert counted_before(count, owner, date(2026, 11, 25)) == "2 Wren counted this in October."
+
+
+def test_lessons_of_others_practice_other_counts_and_other_years_are_not_named(owner, teammate):
+    shared = saved_plan(owner, shared=True)
+    make_lesson(shared, teammate)
+    make_lesson(shared, owner, practice=True)
+    make_lesson(saved_plan(owner, count=CountTyped("whole", "20", "5", 18)), owner)
+    make_lesson(shared, owner, taught_on=date(2026, 9, 1))
+    count = shared.plan.count.count()
+    assert counted_before(count, owner, date(2027, 9, 1)) == ""
+    Lesson.objects.filter(teacher=owner, routine=shared, practice=False).delete()
+    assert counted_before(count, owner, date(2026, 11, 25)) == ""

@@ -9,6 +9,7 @@ from uuid import UUID
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.urls import reverse
+from django.utils import timezone
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
@@ -18,6 +19,7 @@ from routines.counting import Claim, CountError, Pattern, check
 from routines.facts import count_in_words
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_typed import claim_text, clean_typed, only
+from routines.plan_suggestions.counted_before import counted_before
 from routines.plan_suggestions.folds import same_subject
 from routines.plan_suggestions.timeline import dying_ideas
 from routines.reading_distance import far_reading
@@ -226,6 +228,7 @@ def preview(request: HttpRequest, pk: int | None = None, key: UUID | None = None
     context = {
         **live_context(form, request.POST.getlist("lit_before"), request.POST.get("tapped", "")),
         **live_addresses({"pk": pk} if pk else {"key": key}),
+        "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
         "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,

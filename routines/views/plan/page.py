@@ -8,12 +8,14 @@ from django.db import transaction
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
+from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_safe
 
 from routines.actions.plans import StaleSave, save_version, start_routine
 from routines.forms.plan import PlanForm
 from routines.forms.plan_typed import clean_typed
 from routines.models import PlanDraft, Routine
+from routines.plan_suggestions.counted_before import counted_before
 
 from .desk import Desk, open_desk
 from .live import LivePlan, live_addresses, live_context
@@ -59,6 +61,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "change_url": desk.url("plan_change"),
         "drop_url": desk.url("plan_drop"),
         **live_addresses(desk.kwargs),
+        "counted_before": counted_before(form.grid.count, desk.user, timezone.localdate()) if form.grid else "",
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
         **live_context(form),
     }
