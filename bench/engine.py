@@ -20,7 +20,10 @@ from tests.brute_force.designing import Page, designs
 from tests.brute_force.lasting import first_break, two_turns
 from tests.brute_force.seeing import everything_seen
 
-RUNS = 7
+RUNS, FEWEST_RUNS = 7, 3
+LONG_ENOUGH = 5.0
+"""After so many seconds the fewest runs are enough."""
+
 SIZES = ((12, 4), (48, 8), (200, 10))
 """Cells and line length of the grids."""
 
@@ -40,7 +43,7 @@ WANTED = (Claim("landmarks", multiple=10, lie="column"), Claim("digit", place=0,
 
 def main() -> int:
     """Print the ratios and the medians."""
-    write(f"Median of {RUNS} runs, milliseconds of processor time; ratio = brute force / engine.")
+    write(f"Median of {FEWEST_RUNS} to {RUNS} runs, milliseconds of processor time; ratio = brute force / engine.")
     write(f"{'cells':>6}  {'what':<16}{'engine':>10}{'brute force':>14}{'ratio':>9}")
     for cells, length in SIZES:
         for kind, start, step in KINDS:
@@ -65,8 +68,8 @@ def line(cells: int, what: str, engine: Callable[[], object], brute_force: Calla
 def time_of(work: Callable[[], object]) -> float:
     """Give the median processor time of some runs in milliseconds, after one that is not counted."""
     work()
-    times = []
-    for _ in range(RUNS):
+    times: list[float] = []
+    while len(times) < RUNS and (len(times) < FEWEST_RUNS or sum(times) < LONG_ENOUGH):
         began = process_time()
         work()
         times.append(process_time() - began)
