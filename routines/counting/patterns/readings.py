@@ -206,7 +206,9 @@ def part_reading(count: Count, name: str) -> Reading:
         return Wheel(count, Fraction(coins), None) if name == form.main_part else Wheel(count, Fraction(1), coins)
     if isinstance(form, Measure) and form.large is not None and name == form.large.part:
         return Wheel(count, form.large.size, None)
-    if isinstance(form, Measure) and name == form.small.part:
+    # Top-heavy amounts ("707/60 h") write no whole units: what is written has to be looked at.
+    top_heavy = isinstance(form, Measure) and form.places is None and count.style.shape == "top-heavy"
+    if isinstance(form, Measure) and name == form.small.part and not top_heavy:
         turn = None if form.large is None else (form.large.size / form.small.size).numerator
         return Wheel(count, form.small.size, turn)
     return Part(count, name)

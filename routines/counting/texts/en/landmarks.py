@@ -12,7 +12,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{marks} come every {k} counts, from the {nth} on",
     ),
     "lie.scattered-first.statement": ("every {kth} count is {a_mark}", "{marks} come every {k} counts"),
-    "lie.none.statement": ("some counts are {marks}",),
     "lie.column.core": ("the {marks} are all in column {i}", "column {i} is where all the {marks} are"),
     "lie.row.core": ("the {marks} are all in row {i}", "row {i} is where all the {marks} are"),
     "lie.columns.core": ("the {marks} are columns {i}, nothing else", "columns {i} have only {marks} in them"),

@@ -91,7 +91,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "pares e impares se turnan {each_way}",
         "{each_way} van {x}, {y}, {x}, {y}",
     ),
-    "parity.turns-line.evidence": ("{in_line} {a} es {x} y {b} es {y}", "mira {in_line}: {a} es {x} y {b} es {y}"),
+    "parity.turns-line.evidence": ("{in_line}, {a} es {x} y {b} es {y}", "mira {in_line}: {a} es {x} y {b} es {y}"),
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("en {until} {the_feat} {be} {y}, no {x}", "en {until} {the_feat} {be} {y} y tocaba {x}"),
     "note.restart": ("en {until} {the_feat} {restart} {y}",),

@@ -164,7 +164,7 @@ class Block(Telling):
 
     def reasons(self) -> Iterator[Line]:
         yield from self.own_reasons()
-        moved = self.length * self._terms_along
+        moved = self.length * self.terms_along(self.along)
         period = self.period()
         if period and self.page.how_many_in(moved, period) is not None:
             yield from self._jump_reasons(moved, period)
@@ -173,13 +173,6 @@ class Block(Telling):
     def own_reasons(self) -> Iterator[Line]:
         """Reasons better than jumps, if the family has any."""
         return iter(())
-
-    @cached_property
-    def _terms_along(self) -> int:
-        """How many counts one cell on along a line is."""
-        if self.along == "count" or (self.along == "column") == (self.grid.fill == "down"):
-            return 1
-        return self.grid.line_length
 
     def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
         jumps, pure = self.page.jumps(moved), self.page.pure_move(moved, period)
@@ -208,9 +201,8 @@ class Block(Telling):
 
     def _due(self, n: int) -> str | None:
         """What the n-th count would have to show for its line to repeat; None where its line is too short to tell."""
-        lines = self.grid.grown(n).lines(self.along)
-        line = next(line for line in lines if line[-1] == n)
-        return self.reading(line[-1 - self.length]) if len(line) > self.length else None
+        before = self.cell_before(n, self.length, self.along)
+        return None if before is None else self.reading(before)
 
     # The answer to a false claim.
 

@@ -58,7 +58,7 @@ class Remainder(Block):
             "b": value(second),
             "c": value(third),
             "d": self.page.jump,
-            "total": self.page.move(self.length * self._terms_along),
+            "total": self.page.move(self.length * self.terms_along(self.along)),
             "more": self.page.more(self.count.scaled_step),
         }
 
@@ -113,7 +113,7 @@ class Remainder(Block):
             yield from self.saying(f"{form}.evidence", some=self.some(self.line[:shown]), **self._form_fields)
 
     def own_reasons(self) -> Iterator[Line]:
-        form, along = self._form, self._terms_along
+        form, along = self._form, self.terms_along(self.along)
         if form.startswith("parity"):
             turns = form in ("parity.turns", "parity.turns-line")
             if (self.page.how_many_in(along, Fraction(2)) is None) != turns:

@@ -70,16 +70,11 @@ class DigitRun(Telling):
             yield from self.saying(key, **self._shown(most))
 
     def reasons(self) -> Iterator[Line]:
-        moved = self.count.step * self._terms_along()
+        moved = self.count.step * self.terms_along(self._along)
         yield from self._sum_reasons(moved)
         key = "run.reason-list-count" if self._along == "count" else "run.reason-list"
         for most in (4, 3, 2):
             yield from self.saying(key, **self._shown(most))
-
-    def _terms_along(self) -> int:
-        if self._along == "count" or (self._along == "column") == (self.grid.fill == "down"):
-            return 1
-        return self.grid.line_length
 
     def _sum_reasons(self, moved: Fraction) -> Iterator[Line]:
         """One cell on as so many of the place, and a rest of whole periods that the place does not show."""
@@ -90,7 +85,7 @@ class DigitRun(Telling):
         rest = moved - own
         fields = {"total": self.page.difference(moved), "more": self.page.more(moved)}
         if rest == 0:
-            jumps = self._terms_along()
+            jumps = self.terms_along(self._along)
             fields["jumps"] = self.page.jumps(jumps)
             if self._reader.part is None and self.count.kind != "money" and self.claim.get("place") != 0:
                 place = self.tongue.place_amount(abs(self._change), self._reader.place)
@@ -117,8 +112,8 @@ class DigitRun(Telling):
         n = self.life.breaks_at
         if n is None:
             return ""
-        line = next(line for line in self.grid.grown(n).lines(self._along) if line[-1] == n)
-        found, before = self._reader.number(n), self._reader.number(line[-2]) if len(line) > 1 else None
+        cell = self.cell_before(n, 1, self._along)
+        found, before = self._reader.number(n), None if cell is None else self._reader.number(cell)
         if found is None or before is None:
             return super().note()
         due = before + self._change

@@ -82,6 +82,20 @@ class Telling(ABC):
             for template in variants[first:] + variants[:first]:
                 yield lambda template=template: template.format(**fields)  # type: ignore[misc]
 
+    def terms_along(self, along: str) -> int:
+        """How many counts one cell on along a line is."""
+        if along == "count" or (along == "column") == (self.grid.fill == "down"):
+            return 1
+        return self.grid.line_length
+
+    def cell_before(self, n: int, k: int, along: str) -> int | None:
+        """The term `k` cells before the n-th in its line, when the count has gone on to the n-th; None ahead of it."""
+        before = n - k * self.terms_along(along)
+        if before < 1 or along == "count":
+            return before if before >= 1 else None
+        grown, at = self.grid.grown(n), 1 if along == "column" else 0
+        return before if grown.place(before)[at] == grown.place(n)[at] else None
+
     def some(self, terms: Sequence[int]) -> str:
         """Counts as a list that ends in "and"."""
         return self.page.listing([self.page.value(n) for n in terms])
