@@ -5,7 +5,9 @@ from uuid import uuid4
 import pytest
 from django.urls import reverse
 
+from routines.forms.plan_typed import claim_text
 from routines.models import PlanDraft, Routine
+from routines.plan_document import Target
 from tests.routines.plan_sheets import answer_fields, saved_plan, sheet, stop_fields
 
 pytestmark = pytest.mark.django_db
@@ -183,3 +185,16 @@ def test_a_signed_out_save_leads_to_signing_in_with_the_text(owner, signed_out):
     assert answer.status_code == 401
     assert "Typed for an hour" in answer.content.decode()
     assert routine.versions.count() == 1
+
+
+def test_a_target_keeps_the_teachers_own_words_through_a_save(owner, visit):
+    step = {"family": "step", "difference": "4"}
+    routine = saved_plan(owner, targets=(Target(step, "Fours, every time"),))
+    client = visit(owner)
+    page = client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+    assert 'value="Fours, every time"' in page
+    claim = claim_text(step)
+    data = sheet(based_on="1", title="Another", target=claim, words_of=claim, words="Fours, always")
+    client.post(reverse("plan_edit", kwargs={"pk": routine.pk}), data)
+    routine.refresh_from_db()
+    assert routine.plan.targets[0].words == "Fours, always"

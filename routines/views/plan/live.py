@@ -42,6 +42,7 @@ class FoundRow:
     pattern: Pattern
     target: bool
     lit: bool
+    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +51,7 @@ class GoneRow:
 
     value: str
     because: str
+    words: str
 
 
 class LivePlan:
@@ -69,7 +71,7 @@ class LivePlan:
     @property
     def gone(self) -> list[GoneRow]:
         return [
-            GoneRow(claim_text(target.claim), self._why_gone(Claim.from_dict(dict(target.claim))))
+            GoneRow(claim_text(target.claim), self._why_gone(Claim.from_dict(dict(target.claim))), target.words)
             for target in self.form.gone_targets
         ]
 
@@ -147,10 +149,12 @@ class LivePlan:
     @cached_property
     def found(self) -> list[FoundRow]:
         lit = {item.key for item in self.lit}
-        return [
-            FoundRow(item.key, text_of_claim(item.pattern.claim), item.pattern, item.target, item.key in lit)
-            for item in self.listed
-        ]
+        words = {claim_text(target.claim): target.words for target in self.form.targets}
+        return [self._row(item, item.key in lit, words) for item in self.listed]
+
+    def _row(self, item: ShownPattern, lit: bool, words: dict[str, str]) -> FoundRow:
+        value = text_of_claim(item.pattern.claim)
+        return FoundRow(item.key, value, item.pattern, item.target, lit, words.get(value, ""))
 
     @property
     def shows_all(self) -> bool:
