@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from routines.views import bank, coverage, exchange, lessons, paper, plan, routine
+from routines.views import bank, booklet, coverage, exchange, lessons, paper, plan, routine
 
 urlpatterns = [
     path("", bank.bank, name="bank"),
@@ -40,7 +40,13 @@ urlpatterns = [
     path("coverage/", coverage.coverage_page, name="coverage"),
     path("coverage/<int:grade>/<slug:area>/", coverage.cell, name="coverage_cell"),
     # paper
+    path("routines/<int:pk>/print/", paper.print_page, name="print"),
+    path("routines/<int:pk>/print/<slug:name>/", paper.print_html, name="print_html"),
+    path("routines/<int:pk>/print/<slug:name>.pdf", paper.print_pdf, name="print_pdf"),
     path("routines/<int:pk>/plan.pdf", paper.plan_pdf, name="plan_pdf"),
+    path("booklet/", booklet.booklet_choose, name="booklet_choose"),
+    path("booklet/<uuid:key>/", booklet.booklet, name="booklet"),
+    path("booklet/<uuid:key>/booklet.pdf", booklet.booklet_pdf, name="booklet_pdf"),
     # files
     path("routines/<int:pk>/file.json", exchange.export_routine, name="export_routine"),
     path("routines/<int:pk>/grid.csv", exchange.export_grid, name="export_grid"),

@@ -1,41 +1,162 @@
 """The plan on one page: the grid with its targets, what to listen for, stops with room to write, what they may say and slip."""
 
+from collections.abc import Iterable, Sequence
+from typing import Any
+
 from django.template.loader import render_to_string
+from django.utils.html import format_html
+from django.utils.safestring import SafeString, mark_safe
 
-from accounts.models import School
+from routines.counting import Pattern
+from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
-from routines.facts import count_in_words
-from routines.models import RoutineVersion
-from routines.paper.press import printing
-from routines.paper.styles import paper_css
-from routines.shown_plan import ShownPlan
+from routines.paper.picture import Picture, draw, text_room
+from routines.paper.subject import Subject
+from routines.plan_document import Stop
 
-LISTEN_FOR = 5
+ALSO_THERE = 3
+STOPS_IN_A_ROW = 3
+ROWS_SIDE_BY_SIDE = 8
+# Points: numerals that are read with ease on a desk, and those that need be no larger.
+LARGE_ENOUGH, LARGEST = 15.0, 21.0
+# The shares of the page that the grid may take: beside what to listen for, above it, and as a page of its own.
+BESIDE, ABOVE, ALONE = (0.56, 0.34), (1.0, 0.3), (1.0, 0.78)
 
 
-def plan_page_html(version: RoutineVersion, school: School) -> str:
-    plan = version.read_plan()
-    routine = version.routine
-    shown = ShownPlan(plan, routine.grade.level)
-    count = count_in_words(shown.grid)
-    targets = [item for item in shown.patterns if item.target]
-    lit = [item.pattern for item in shown.lit_at_first]
-    return render_to_string(
-        "routines/paper/plan_page.html",
-        {
-            "school": school,
-            "routine": routine,
-            "version": version,
-            "plan": plan,
-            "shown": shown,
-            "count": count,
-            "listen_for": [item.pattern for item in (targets or shown.patterns)[:LISTEN_FOR]],
-            "lit": lit,
-            "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
-        },
+def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
+    plan = subject.plan
+    lit = [item.pattern for item in subject.shown.lit_at_first]
+    layout, picture = place_grid(subject, lit)
+    slips = [answer for answer in plan.expected if answer.sort == "slip"]
+    says = [answer for answer in plan.expected if answer.sort != "slip"]
+    context = {
+        "anchor": anchor,
+        "layout": layout,
+        "picture": picture,
+        "legend": legend(subject, lit),
+        "listen_for": list(_listen_for(subject)),
+        "also_there": [
+            (subject.pattern_words(item.pattern, "statement"), _sign(subject, item.pattern.holds))
+            for item in subject.shown.patterns
+            if not item.target
+        ][:ALSO_THERE],
+        "stop_rows": in_rows([stop_row(subject, i, stop) for i, stop in enumerate(plan.stops, 1)], STOPS_IN_A_ROW),
+        "says": says,
+        "slips": [(_heard_as(subject, slip.n), slip) for slip in slips],
+        "side_by_side": max(len(says), len(slips)) <= ROWS_SIDE_BY_SIDE,
+        "next_rows": in_rows(list(_next_rows(subject)), STOPS_IN_A_ROW),
+        **common(subject),
+    }
+    return mark_safe(render_to_string("routines/paper/plan_page.html", context))  # noqa: S308 - our own template
+
+
+def place_grid(subject: Subject, lit: Sequence[Pattern]) -> tuple[str, Picture]:
+    """Where the grid stands ("beside" what to listen for, "above" it, "alone") so that it is large enough to read."""
+    width, height = text_room(subject.school)
+    beside, above, alone = (
+        draw(subject, (width * w, height * h), lit=lit, largest=LARGEST) for w, h in (BESIDE, ABOVE, ALONE)
     )
+    if beside.numeral >= LARGE_ENOUGH or beside.numeral >= 0.9 * above.numeral > LARGE_ENOUGH * 0.6:
+        return "beside", beside
+    if above.numeral >= LARGE_ENOUGH * 0.6:
+        return "above", above
+    return "alone", alone
 
 
-def plan_page_pdf(version: RoutineVersion, school: School) -> bytes:
-    """Raises PaperError when it cannot be printed."""
-    return printing.pdf(plan_page_html(version, school), paper_css(school.paper))
+def legend(subject: Subject, lit: Iterable[Pattern]) -> list[tuple[SafeString, SafeString]]:
+    """The signs in the picture with their words."""
+    lit = list(lit)
+    signs = [holds for holds in ("always", "shown") if any(pattern.holds == holds for pattern in lit)]
+    if any(pattern.breaks_at and pattern.breaks_at <= subject.grid.terms for pattern in lit):
+        signs.append("flag")
+    told = [(_sign(subject, name), subject.say[name]) for name in signs]
+    if subject.shown.landmarks:
+        name = subject.landmark_name
+        told.append(
+            (_notch(subject), subject.say.tell("landmark", name=name) if name else subject.say["landmark_plain"])
+        )
+    return told
+
+
+def _sign(subject: Subject, name: str) -> SafeString:
+    return mark_safe(draw_sign(name, on_paper=True, language=subject.say.main))  # noqa: S308 - drawn by us, escaped
+
+
+def _notch(subject: Subject) -> SafeString:
+    """The filled corner of a landmark."""
+    drawn = '<svg viewBox="0 0 10 10" role="img"><title>{}</title><path d="M1 0h9l-9 9z" fill="{}"/></svg>'
+    return format_html(drawn, subject.phrase("landmark_plain"), tokens()["--ink"])
+
+
+def in_rows(items: list[Any], most: int) -> list[list[Any]]:
+    """In rows of the same length where possible: four are two and two, not three and one."""
+    rows = -(-len(items) // most)
+    each = -(-len(items) // rows) if rows else 1
+    return [items[first : first + each] for first in range(0, len(items), each)]
+
+
+def _listen_for(subject: Subject) -> Iterable[dict[str, Any]]:
+    """The targets: the teacher's own words first where she wrote some, then what the engine says."""
+    for target, claim in zip(subject.plan.targets, subject.shown.target_claims, strict=True):
+        pattern = next((item.pattern for item in subject.shown.patterns if item.pattern.claim == claim), None)
+        if pattern is not None or target.words:
+            yield {
+                "words": target.words,
+                "statement": subject.pattern_words(pattern, "statement") if pattern else "",
+                "because": subject.pattern_words(pattern, "because") if pattern else "",
+            }
+
+
+def stop_row(subject: Subject, number: int, stop: Stop) -> dict[str, Any]:
+    last = stop.after == subject.grid.terms
+    return {
+        "number": number,
+        "stop": stop,
+        "place": subject.say.tell(
+            "after_last" if last else "after", text=subject.text(stop.after), nth=subject.nth(stop.after)
+        ),
+        "times": stop_times(subject, stop),
+    }
+
+
+def stop_times(subject: Subject, stop: Stop) -> list[SafeString]:
+    named = (("think", stop.think), ("partner", stop.partner), ("share", stop.share))
+    return [subject.say.tell(name, time=time_words(seconds)) for name, seconds in named if seconds]
+
+
+def time_words(seconds: int) -> str:
+    """ "20 s", "2 min", not to be broken over two lines."""
+    return f"{seconds // 60}\u00a0min" if seconds % 60 == 0 else f"{seconds}\u00a0s"
+
+
+def _heard_as(subject: Subject, n: int) -> SafeString | str:
+    return subject.say.tell("heard_as", text=subject.text(n), nth=subject.nth(n)) if n else ""
+
+
+def _next_rows(subject: Subject) -> Iterable[dict[str, Any]]:
+    for following in subject.plan.next_counts:
+        grid = following.grid()
+        yield {
+            "outcome": subject.say[following.outcome],
+            "why": following.why,
+            "count": subject.line_of(grid) if grid is not None else "",
+        }
+
+
+def common(subject: Subject) -> dict[str, Any]:
+    """What every sheet about one routine says: its head, its footers, the language of the teacher's own words."""
+    plan = subject.plan
+    written_lang = format_html(' lang="{}"', subject.written) if subject.written != subject.say.main else ""
+    return {
+        "subject": subject,
+        "plan": plan,
+        "say": subject.say,
+        "written_lang": written_lang,
+        "count_line": subject.count_line,
+        "grade": subject.say.tell("grade", grade=subject.routine.grade.name),
+        "minutes": subject.say.tell("about_minutes", minutes=plan.minutes()),
+        "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
+        "foot_left": f"{subject.school.name} · {subject.phrase('planned_by', name=subject.routine.owner.display_name)}",
+        "foot_middle": subject.phrase("foot"),
+        "foot_right": subject.phrase("version", number=subject.version.number),
+    }

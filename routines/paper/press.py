@@ -1,4 +1,4 @@
-"""Asking the printing process for a PDF, with a time limit."""
+"""Asking a printing process for a PDF, with a time limit."""
 
 import atexit
 import json
@@ -6,6 +6,7 @@ import logging
 import subprocess
 import sys
 import threading
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from django.conf import settings
@@ -13,6 +14,7 @@ from django.conf import settings
 logger = logging.getLogger(__name__)
 
 TIME_LIMIT = 60.0
+BOOKLET_TIME_LIMIT = 600.0
 
 
 class PaperError(Exception):
@@ -20,22 +22,34 @@ class PaperError(Exception):
 
 
 class PrintingProcess:
-    """One process that prints, started when first needed and again after it failed. Pages are printed one at a time."""
+    """One process that prints, started when first needed and again after it failed. It prints one thing at a time."""
 
-    def __init__(self) -> None:
+    def __init__(self, *words: str) -> None:
+        self.words = words
         self.turn = threading.Lock()
         self.process: subprocess.Popen[bytes] | None = None
         atexit.register(self.stop)
 
-    def pdf(self, html: str, css: str, *, time_limit: float = TIME_LIMIT) -> bytes:
-        """Units: seconds. Raises PaperError when the page takes longer, or cannot be printed."""
+    def pdf(
+        self,
+        html: str,
+        css: str,
+        *,
+        looks: Sequence[str] = (),
+        time_limit: float = TIME_LIMIT,
+        on_page: Callable[[int], None] | None = None,
+    ) -> bytes:
+        """Of several looks (CSS) the first that brings all on one page is taken. `on_page` hears of each page laid out.
+
+        Units: seconds, from when it is this print's turn. Raises PaperError when it takes longer or cannot be printed.
+        """
         with self.turn:
             process = self._running()
             late = threading.Event()
             timer = threading.Timer(time_limit, self._give_up, (process, late))
             timer.start()
             try:
-                return self._ask(process, html.encode(), css.encode())
+                return self._ask(process, html, css, looks, on_page)
             except (OSError, ValueError) as error:
                 self.stop()
                 if late.is_set():
@@ -60,7 +74,7 @@ class PrintingProcess:
         if self.process is None or self.process.poll() is not None:
             fonts = Path(settings.BASE_DIR) / "static" / "fonts"
             self.process = subprocess.Popen(  # noqa: S603 - our own module, no outside words in the command
-                [sys.executable, "-m", "routines.paper.worker", str(fonts)],
+                [sys.executable, "-m", "routines.paper.worker", str(fonts), *self.words],
                 stdin=subprocess.PIPE,
                 stdout=subprocess.PIPE,
                 cwd=settings.BASE_DIR,
@@ -73,14 +87,23 @@ class PrintingProcess:
         process.kill()
 
     @staticmethod
-    def _ask(process: subprocess.Popen[bytes], html: bytes, css: bytes) -> bytes:
+    def _ask(
+        process: subprocess.Popen[bytes],
+        html: str,
+        css: str,
+        looks: Sequence[str],
+        on_page: Callable[[int], None] | None,
+    ) -> bytes:
         if process.stdin is None or process.stdout is None:
             raise ValueError("The printing process has no pipes.")
-        process.stdin.write(json.dumps({"html": len(html), "css": len(css)}).encode() + b"\n" + html + css)
+        texts = [text.encode() for text in (html, css, *looks)]
+        lengths = [len(text) for text in texts]
+        message = {"html": lengths[0], "css": lengths[1], "looks": lengths[2:]}
+        process.stdin.write(json.dumps(message).encode() + b"\n" + b"".join(texts))
         process.stdin.flush()
-        answer = json.loads(process.stdout.readline() or b"null")
-        if answer is None:
-            raise ValueError("The printing process ended.")
+        while "pdf" not in (answer := json.loads(process.stdout.readline() or b'{"pdf": 0, "error": "It ended."}')):
+            if on_page is not None:
+                on_page(answer["page"])
         pdf = process.stdout.read(answer["pdf"])
         if answer["error"]:
             raise ValueError(answer["error"])
@@ -88,3 +111,5 @@ class PrintingProcess:
 
 
 printing = PrintingProcess()
+# A process of their own, and one that steps back for others: a booklet keeps neither a page nor a lesson waiting.
+booklet_printing = PrintingProcess("--after-others")

@@ -5,7 +5,19 @@ from pathlib import Path
 
 from django.conf import settings
 
+from routines.drawing.svg import tokens
+
 SIZES = {"letter": "Letter", "a4": "A4"}
+
+# Looks of a plan page, from the roomiest to the tightest: the first that keeps it on one page is taken.
+LOOKS = (
+    ":root { --text: 10.5pt; --small: 9.5pt; --gap: 14pt; --ruled: 17pt; --row: 3.5pt }",
+    ":root { --text: 10pt; --small: 9pt; --gap: 11pt; --ruled: 15pt; --row: 2.5pt } .ruled-4 { display: none }",
+    ":root { --text: 9.5pt; --small: 8.5pt; --gap: 8pt; --ruled: 14pt; --row: 1.5pt } .ruled-3, .ruled-4 { display: none }",
+    ":root { --text: 9pt; --small: 8pt; --gap: 6pt; --ruled: 14pt; --row: 1pt } .ruled-2, .ruled-3, .ruled-4 { display: none }",
+)
+# In a booklet plans of any length stand side by side; they all take this one.
+BOOKLET_LOOK = LOOKS[1]
 
 
 @cache
@@ -13,4 +25,17 @@ def paper_css(paper: str) -> str:
     """`paper` is "letter" or "a4"."""
     folder = Path(settings.BASE_DIR) / "static" / "css"
     sheets = [(folder / name).read_text(encoding="utf-8") for name in ("tokens.css", "paper.css")]
-    return "\n".join([*sheets, f"@page {{ size: {SIZES[paper]} }}"])
+    return "\n".join([*sheets, _page_css(SIZES[paper])])
+
+
+def _page_css(size: str) -> str:
+    """Sizes, and what has a colour but belongs to the page as a whole, where custom properties cannot be read."""
+    accent, quiet = tokens()["--accent"], tokens()["--ink-2"]
+    margin_line = f"1.5pt solid {accent}"
+    feet = " ".join(f"@bottom-{side} {{ color: {quiet} }}" for side in ("left", "center", "right"))
+    plain = "border: none; @bottom-left { border: none }"
+    return (
+        f"@page {{ size: {size}; border-left: {margin_line}; {feet} @bottom-left {{ border-left: {margin_line} }} }}\n"
+        f"@page upright {{ size: {size}; {plain} }}\n"
+        f"@page wide {{ size: {size} landscape; {plain} }}"
+    )

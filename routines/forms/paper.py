@@ -1,0 +1,41 @@
+"""What to print, and how."""
+
+from django import forms
+
+from routines.models import Lesson
+from routines.paper.prints import Wishes
+from routines.paper.recording import AMOUNTS
+
+LANGUAGES = [("", "as planned"), ("en", "English"), ("es", "Spanish"), ("both", "English and Spanish")]
+SHOWS = [("plain", "plain"), ("lit", "with the targets lit"), ("lesson", "as it happened")]
+
+
+class PrintForm(forms.Form):
+    """`lessons` are those of this routine that the reader may read. Every field may be left out."""
+
+    language = forms.ChoiceField(choices=LANGUAGES, required=False)
+    starts_at = forms.TimeField(required=False)
+    show = forms.ChoiceField(choices=SHOWS, required=False)
+    lesson = forms.ModelChoiceField(queryset=Lesson.objects.none(), to_field_name="key", required=False)
+    cleaned = forms.BooleanField(required=False)
+    amount = forms.MultipleChoiceField(choices=[(amount, amount) for amount in AMOUNTS], required=False)
+
+    def __init__(self, *args, lessons, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.fields["lesson"].queryset = lessons
+
+    def clean(self) -> dict:
+        chosen = super().clean()
+        if chosen.get("show") == "lesson" and not chosen.get("lesson") and "lesson" not in self.errors:
+            self.add_error("lesson", "Choose the lesson.")
+        return chosen
+
+    def wishes(self) -> Wishes:
+        chosen = self.cleaned_data
+        return Wishes(
+            starts_at=chosen["starts_at"],
+            lit=chosen["show"] == "lit",
+            lesson=chosen["lesson"] if chosen["show"] == "lesson" else None,
+            cleaned=chosen["cleaned"],
+            amounts=chosen["amount"] or AMOUNTS,
+        )

@@ -1,0 +1,66 @@
+"""A booklet of several counts: a table of contents with page numbers, then the chosen prints of each, as one document.
+
+One document, not merged pages: its tags, its outline and its page numbers are then right without another library.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from django.template.loader import render_to_string
+from django.utils.safestring import SafeString, mark_safe
+
+from routines.drawing.svg import tokens
+from routines.paper.document import Document
+from routines.paper.prints import PRINTS, Wishes
+from routines.paper.subject import Subject
+
+AT_MOST = 40
+CONTENTS = ("plan", "substitute", "poster", "recording", "follow-up")
+PAGES = {"plan": 1, "substitute": 2, "poster": 1, "recording": 3, "follow-up": 2}  # usually; for the progress shown
+
+
+@dataclass(frozen=True, slots=True)
+class Booklet:
+    """What goes into it. `subjects` are one to forty, `contents` names of prints."""
+
+    title: str
+    subjects: Sequence[Subject]
+    contents: Sequence[str] = ("plan",)
+
+    def pages_expected(self) -> int:
+        return 1 + len(self.subjects) * sum(PAGES[name] for name in self.contents)
+
+    def document(self) -> Document:
+        first = self.subjects[0]
+        chapters = [_chapter(number, sheets) for number, sheets in enumerate(self._sheets(), 1)]
+        return Document(
+            title=self.title,
+            author=first.school.name,
+            language=first.say.main,
+            paper=first.school.paper,
+            sheets=[self._cover(), *chapters],
+        )
+
+    def _sheets(self) -> Iterable[list[SafeString]]:
+        """The sheets of each count, made one after another."""
+        for subject in self.subjects:
+            yield [sheet for name in self.contents for sheet in PRINTS[name](subject, Wishes())]
+
+    def _cover(self) -> SafeString:
+        first = self.subjects[0]
+        context = {
+            "booklet": self,
+            "say": first.say,
+            "school": first.school,
+            "main": first.say.main,
+            "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
+            "kind": "sheet-cover",
+            "foot_left": first.school.name,
+            "foot_middle": first.phrase("foot"),
+            "foot_right": first.phrase("booklet_of", counts=len(self.subjects)),
+        }
+        return mark_safe(render_to_string("routines/paper/cover.html", context))  # noqa: S308 - our own template
+
+
+def _chapter(number: int, sheets: list[SafeString]) -> SafeString:
+    return mark_safe(render_to_string("routines/paper/chapter.html", {"number": number, "sheets": sheets}))  # noqa: S308

@@ -1,0 +1,37 @@
+"""A document to print: one or more sheets, as HTML and as PDF."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from django.template.loader import render_to_string
+from django.utils.safestring import SafeString
+
+from routines.paper.press import BOOKLET_TIME_LIMIT, PrintingProcess, booklet_printing, printing
+from routines.paper.styles import BOOKLET_LOOK, LOOKS, paper_css
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """`language` is the main language, `paper` the school's; `sheets` are HTML, each begins a page."""
+
+    title: str
+    author: str
+    language: str
+    paper: str
+    sheets: Sequence[SafeString]
+
+    def html(self, *, for_browser: bool = False) -> str:
+        """For a browser the page brings its own style sheets; the printing process gets them beside it."""
+        return render_to_string("routines/paper/document.html", {"document": self, "for_browser": for_browser})
+
+    def pdf(self) -> bytes:
+        """Raises PaperError when it cannot be printed."""
+        return printing.pdf(self.html(), paper_css(self.paper), looks=LOOKS if len(self.sheets) == 1 else LOOKS[1:2])
+
+    def booklet_pdf(
+        self, on_page: Callable[[int], None] | None = None, process: PrintingProcess = booklet_printing
+    ) -> bytes:
+        """In the process of booklets, with their time limit. Raises PaperError when it cannot be printed."""
+        return process.pdf(
+            self.html(), paper_css(self.paper), looks=[BOOKLET_LOOK], time_limit=BOOKLET_TIME_LIMIT, on_page=on_page
+        )

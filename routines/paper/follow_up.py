@@ -1,0 +1,107 @@
+"""The follow-up: missing counts that the targets find, one far past the end, and the answers on a page of their own."""
+
+from collections.abc import Iterable, Sequence
+from string import ascii_lowercase
+from typing import Any
+
+from django.template.loader import render_to_string
+from django.utils.safestring import SafeString, mark_safe
+
+from routines.counting import Audience, Pattern, Probe, locate, probes
+from routines.drawing import Entry
+from routines.paper.asked_cells import Asked, asked_cells
+from routines.paper.full_page import MARGIN, full_page
+from routines.paper.picture import PAPER, draw
+from routines.paper.plan_page import common, legend
+from routines.paper.subject import Subject
+
+# Points: what the page's head and each question take, and a question's second language.
+HEAD, QUESTION, ALSO = 140.0, 80.0, 16.0
+KEY_SHARE = 0.4  # of the page's height
+ROUTES = 2
+
+
+def follow_up_sheets(subject: Subject) -> list[SafeString]:
+    patterns = _patterns(subject)
+    asked = asked_cells(subject.grid, patterns)
+    lettered = dict(zip(ascii_lowercase, [*asked, *_past_the_end(subject)], strict=False))
+    return [_questions(subject, lettered), _answers(subject, lettered, patterns)]
+
+
+def _patterns(subject: Subject) -> list[Pattern]:
+    """The targets; of a plan without any, what is lit on its card."""
+    targets = [item.pattern for item in subject.shown.patterns if item.target]
+    return targets or [item.pattern for item in subject.shown.best_two]
+
+
+def _past_the_end(subject: Subject) -> list[Probe]:
+    """A value far past the end that comes, and one that looks as if it might and does not."""
+    found = probes(subject.grid, audience=subject.shown.audience)
+    coming = sorted((probe for probe in found if probe.appears), key=lambda probe: probe.n or 0)
+    missing = [probe for probe in found if not probe.appears]
+    return coming[-1:] + missing[:1]
+
+
+def _questions(subject: Subject, lettered: dict[str, Asked | Probe]) -> SafeString:
+    cells = {letter: asked for letter, asked in lettered.items() if isinstance(asked, Asked)}
+    empty = frozenset().union(*(asked.around for asked in cells.values())) if cells else frozenset()
+    entries = {n: Entry() for n in range(1, subject.grid.terms + 1) if n not in empty}
+    entries |= {asked.n: Entry("next") for asked in cells.values()}
+    width, height = PAPER[subject.school.paper]
+    each = QUESTION + ALSO * (len(subject.say.languages) - 1)
+    picture = draw(
+        subject,
+        (width - 2 * MARGIN, height - HEAD - each * len(lettered)),
+        entries=entries,
+        landmarks=False,
+        labels={asked.n: letter for letter, asked in cells.items()},
+        title=subject.phrase("missing"),
+    )
+    questions = [_question(subject, letter, asked) for letter, asked in lettered.items()]
+    return full_page("follow_up.html", subject, "sheet-upright", picture=picture, questions=questions)
+
+
+def _question(subject: Subject, letter: str, asked: Asked | Probe) -> SafeString:
+    if isinstance(asked, Probe):
+        return subject.say.tell("will_come", letter=letter, value=asked.text)
+    row, column = subject.grid.place(asked.n)
+    return subject.say.tell("which_cell", letter=letter, row=row, column=column)
+
+
+def _answers(subject: Subject, lettered: dict[str, Asked | Probe], patterns: Sequence[Pattern]) -> SafeString:
+    width, height = PAPER[subject.school.paper]
+    lit = patterns[:2]
+    picture = draw(subject, (width - 100, height * KEY_SHARE), lit=lit)
+    context = {
+        **common(subject),
+        "picture": picture,
+        "legend": legend(subject, lit),
+        "answers": list(_answer_rows(subject, lettered)),
+    }
+    return mark_safe(render_to_string("routines/paper/answers.html", context))  # noqa: S308 - our own template
+
+
+def _answer_rows(subject: Subject, lettered: dict[str, Asked | Probe]) -> Iterable[dict[str, Any]]:
+    for letter, asked in lettered.items():
+        yield _cell_row(subject, letter, asked) if isinstance(asked, Asked) else _probe_row(subject, letter, asked)
+
+
+def _cell_row(subject: Subject, letter: str, asked: Asked) -> dict[str, Any]:
+    return {
+        "answer": subject.say.tell("cell_answer", letter=letter, text=subject.text(asked.n)),
+        "why": [subject.pattern_words(asked.pattern, part) for part in ("statement", "because")],
+    }
+
+
+def _probe_row(subject: Subject, letter: str, probe: Probe) -> dict[str, Any]:
+    say, level = subject.say, subject.routine.grade.level
+    told = {language: locate(subject.grid, probe.value, Audience(level, language)) for language in say.languages}
+    place = told[say.main]
+    facts = {"nth": subject.nth(place.n)} if place.n else {}
+    routes = [
+        say.each(lambda language, i=i: str(told[language].routes[i])) for i in range(min(ROUTES, len(place.routes)))
+    ]
+    return {
+        "answer": say.tell("yes_at" if place.appears else "no_not", letter=letter, value=probe.text, **facts),
+        "why": [say.each(lambda language: told[language].reason), *routes],
+    }

@@ -1,0 +1,40 @@
+"""Pages on which the grid is nearly everything: upright or across, whichever lets it be larger."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from django.template.loader import render_to_string
+from django.utils.safestring import SafeString, mark_safe
+
+from routines.drawing import Entry
+from routines.paper.picture import PAPER, Picture, draw
+from routines.paper.plan_page import common
+from routines.paper.subject import Subject
+
+NEARLY = 0.92  # a page across looks fuller, so it may cost a little size
+MARGIN, FOOT = 40.0, 44.0  # points, as the named pages of paper.css have them
+
+
+def placed(
+    subject: Subject,
+    taken: float,
+    *,
+    taken_across: float | None = None,
+    entries: Mapping[int, Entry] | None = None,
+    **options: Any,
+) -> tuple[str, Picture]:
+    """The kind of page ("sheet-upright" or "sheet-wide") and the grid on it.
+
+    Units: points; `taken` is the height that other things need on the page, `taken_across` on a page across.
+    """
+    short, long = PAPER[subject.school.paper]
+    upright = draw(subject, (short - 2 * MARGIN, long - MARGIN - FOOT - taken), entries=entries, **options)
+    height = short - MARGIN - FOOT - (taken if taken_across is None else taken_across)
+    wide = draw(subject, (long - 2 * MARGIN, height), entries=entries, **options)
+    return ("sheet-wide", wide) if wide.numeral > NEARLY * upright.numeral else ("sheet-upright", upright)
+
+
+def full_page(template: str, subject: Subject, kind: str, **context: Any) -> SafeString:
+    """One such page. Nothing on it says who planned it: it is looked at by children."""
+    whole = {**common(subject), "kind": kind, "foot_left": subject.school.name, **context}
+    return mark_safe(render_to_string(f"routines/paper/{template}", whole))  # noqa: S308 - our own template

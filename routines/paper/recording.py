@@ -1,0 +1,54 @@
+"""Recording sheets: the grid with some counts given, to be filled in from these alone, at three amounts."""
+
+from django.utils.safestring import SafeString
+
+from routines.counting import Grid
+from routines.drawing import Entry
+from routines.paper.full_page import full_page, placed
+from routines.paper.subject import Subject
+
+AMOUNTS = ("most", "some", "few")
+TASK, LINES_TO_WRITE = 62.0, 130.0  # points
+ALSO = 34.0
+MOST_JUMPS = 12  # between the two counts of the sheet with few given: dividing by more is another lesson
+
+
+def recording_sheets(subject: Subject, amounts: tuple[str, ...] = AMOUNTS) -> list[SafeString]:
+    """One page for each amount. No answers, no title that gives the pattern away, no place for a name."""
+    return [_sheet(subject, amount) for amount in amounts]
+
+
+def _sheet(subject: Subject, amount: str) -> SafeString:
+    given = {n: Entry() for n in givens(subject.grid, amount, subject.routine.grade.level)}
+    taken = TASK + LINES_TO_WRITE + ALSO * (len(subject.say.languages) - 1)
+    title = subject.phrase("fill_in")
+    kind, picture = placed(subject, taken, taken_across=taken - 54, entries=given, landmarks=False, title=title)
+    lines = range(2 if kind == "sheet-wide" else 4)
+    foot = {"foot_right": subject.phrase(f"given_{amount}")}
+    return full_page("recording.html", subject, kind, picture=picture, lines=lines, **foot)
+
+
+def givens(grid: Grid, amount: str, level: int = 3) -> list[int]:
+    """The terms that are given; from them, with their places, the whole count follows.
+
+    Two different places fix start and step. On a clock only neighbours do: two times that are further apart leave open
+    how often the hand went round between them. The last count is given with "most" and "some", to check by.
+    """
+    terms, line, begins = grid.terms, grid.line_length, [run[0] for run in _runs(grid)]
+    if terms < 4:
+        return [1, 2]
+    if amount == "most":
+        first_line = set(range(1, line - grid.lead + 1)) if len(begins) > 1 else set()
+        return sorted({1, 2, terms, *begins} | first_line | set(range(terms, 0, -2)))
+    if amount == "some":
+        return sorted({1, 2, 3, terms, *begins[:3]} - ({3} if terms == 4 else set()))
+    # Few: the first count and the one that begins the next line, which says what a whole line makes. The youngest, and
+    # classes that count on a clock, get two neighbours.
+    neighbours = level <= 1 or grid.count.wrap is not None or len(begins) == 1 or begins[1] > MOST_JUMPS + 1
+    return [1, 2] if neighbours else [1, begins[1]]
+
+
+def _runs(grid: Grid) -> list[tuple[int, ...]]:
+    """The lines that the fill runs along, in counting order."""
+    runs = grid.lines("column" if grid.fill == "down" else "row")
+    return sorted(runs)

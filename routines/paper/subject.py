@@ -1,0 +1,147 @@
+"""One saved plan as it is printed: its numbers and texts, in the languages of the print."""
+
+from functools import cache, cached_property
+
+from django.utils.safestring import SafeString
+
+from accounts.models import School
+from routines.counting import CountError, Grid, Pattern
+from routines.counting.stories import Story, proposed_landmarks
+from routines.counting.texts import ordinal, series
+from routines.models import RoutineVersion
+from routines.paper.languages import LANGUAGES, Voice, phrase
+from routines.plan_document import Plan
+from routines.shown_plan import ShownPlan
+
+
+class Subject:
+    """`language` is "en", "es" or "both"; without one, the plan's own."""
+
+    def __init__(self, version: RoutineVersion, school: School, language: str = "") -> None:
+        self.version = version
+        self.routine = version.routine
+        self.school = school
+        self.plan: Plan = version.read_plan()
+        self.say = Voice(LANGUAGES[language or self.plan.language])
+        self.shown_in = cache(self._shown_in)
+
+    def _shown_in(self, language: str) -> ShownPlan:
+        return ShownPlan(self.plan.changed(language=language), self.routine.grade.level)
+
+    @property
+    def shown(self) -> ShownPlan:
+        return self.shown_in(self.say.main)
+
+    @property
+    def grid(self) -> Grid:
+        return self.shown.grid
+
+    @property
+    def written(self) -> str:
+        """The language the teacher wrote her own words in."""
+        return "es" if self.plan.language == "es" else "en"
+
+    @cached_property
+    def story(self) -> Story | None:
+        """The groups of the word problem, where the plan names them."""
+        if not self.plan.story.group.strip():
+            return None
+        try:
+            return Story(self.grid.count, self.plan.story.group, self.plan.story.goal)
+        except CountError:  # a goal that this kind of count cannot be read in; the story's own text still stands
+            return Story(self.grid.count, self.plan.story.group)
+
+    @property
+    def group_labels(self) -> dict[int, str]:
+        """What stands small in each cell: which crate, which ticket."""
+        return {n: self.story.label(n) for n in range(1, self.grid.terms + 1)} if self.story else {}
+
+    def text(self, n: int) -> str:
+        """The n-th count as written, kept on one line."""
+        return self.grid.count.text(n).replace(" ", "\u00a0")
+
+    def nth(self, n: int):
+        """The place of a term, as a function of the language: "22nd", "22.º"."""
+        return lambda language: ordinal(n, language, before_noun=language == "es")
+
+    def phrase(self, key: str, **facts: object) -> str:
+        """Fixed words in the main language alone, where there is no room for two."""
+        return phrase(key, self.say.main, **facts)
+
+    def count_words(self, language: str, grid: Grid | None = None) -> str:
+        """The count in one line: "By 6 from 20"; of this plan, or of another grid."""
+        count = (grid or self.grid).count
+        step = count.difference_text(abs(count.step))
+        return phrase("by" if count.step > 0 else "back_by", language, step=step, start=count.text(1))
+
+    @property
+    def by_line(self) -> SafeString:
+        """The count without its fold: "By 6 from 20"."""
+        return self.say.each(self.count_words)
+
+    def fold_words(self, language: str, grid: Grid | None = None) -> str:
+        folded = grid or self.grid
+        return phrase(f"fold_{folded.fill}", language, length=folded.line_length)
+
+    def line_of(self, grid: Grid) -> SafeString:
+        """A count and its fold in one sentence."""
+        return self.say.each(lambda language: self.sentence_of(language, grid))
+
+    def sentence_of(self, language: str, grid: Grid) -> str:
+        return f"{self.count_words(language, grid)}, {self.fold_words(language, grid)}."
+
+    @cached_property
+    def count_line(self) -> SafeString:
+        """This plan's count, its fold and how far it goes."""
+        return self.say.tell(
+            "counts_to",
+            line=lambda language: self.sentence_of(language, self.grid),
+            terms=self.grid.terms,
+            last=self.text(self.grid.terms),
+        )
+
+    @property
+    def lines(self) -> list[str]:
+        """The count line by line, as it is folded: for grids too wide to be read on paper."""
+        along = "column" if self.grid.fill == "down" else "row"
+        return [series([self.text(n) for n in line]) for line in self.grid.lines(along)]
+
+    @cached_property
+    def picture_title(self) -> str:
+        """What the picture is called for those who hear it."""
+        return f"{self.count_words(self.say.main)}, {self.fold_words(self.say.main)}"
+
+    def pattern_words(self, pattern: Pattern, part: str) -> SafeString:
+        """A pattern's statement, reason or student words (`part`) in the languages of the print."""
+
+        def words(language: str) -> str:
+            for item in self.shown_in(language).patterns:
+                if item.pattern.claim == pattern.claim:
+                    return str(getattr(item.pattern, part))
+            return ""
+
+        return self.say.each(words)
+
+    @property
+    def landmark_name(self) -> str:
+        """What the landmarks are multiples of, in words where the engine proposes them and has a name."""
+        if self.plan.landmark:
+            return self.plan.landmark
+        proposed = proposed_landmarks(self.grid)
+        return proposed[0].name if proposed and self.grid.count.style.language == self.say.main else ""
+
+    @cached_property
+    def goal(self) -> SafeString | str:
+        """At which group the goal is met or passed, and by how much."""
+        story, count = self.story, self.grid.count
+        reached = story.reached() if story else None
+        if story is None or reached is None:
+            return ""
+        facts = {"goal": count.text_of(reached.value), "label": story.label(reached.n)}
+        if reached.met:
+            return self.say.tell("goal_met", **facts)
+        return self.say.tell("goal_passed", by=count.difference_text(reached.by), **facts)
+
+    @cached_property
+    def each(self) -> SafeString | str:
+        return self.say.tell("story_each", group=self.story.group.strip(), each=self.story.each) if self.story else ""
