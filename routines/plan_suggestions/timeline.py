@@ -5,6 +5,8 @@ from functools import lru_cache
 
 from routines.counting import Audience, Claim, Grid, Idea, find_patterns, ideas
 
+from .folds import same_subject
+
 PLAINEST = 4
 DYING = 3
 MOST = 7
@@ -40,12 +42,21 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
 
 
 def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> list[Idea]:
-    """In the order in which they can be seen. `chosen`: the ticked and lit patterns."""
-    known = ideas_of(grid, audience)
-    by_claim = {idea.pattern.claim: idea for idea in known}
+    """In the order in which they can be seen. `chosen`: the ticked and lit patterns.
+
+    Of a long count the first part is looked at: when an idea is first seen, and when it dies, is the same.
+    """
+    known = ideas_of(grid if grid.terms <= LONGEST_LOOKED_AT else grid.cut(LONGEST_LOOKED_AT), audience)
     plainest = [pattern.claim for pattern in find_patterns(grid, audience=audience)]
-    picked = [by_claim[claim] for claim in chosen if claim in by_claim]
-    picked += [by_claim[claim] for claim in plainest if claim in by_claim][:PLAINEST]
+    picked = [idea for claim in chosen if (idea := _idea_of(claim, known))]
+    picked += [idea for claim in plainest if (idea := _idea_of(claim, known))][:PLAINEST]
     picked += dying_ideas(grid, audience)
     shown = list(dict.fromkeys(picked))[:MOST]
     return sorted(shown, key=lambda idea: (idea.seen_at, idea.dies_at or grid.terms + 1))
+
+
+def _idea_of(claim: Claim, known: Collection[Idea]) -> Idea | None:
+    """The idea that became this claim."""
+    same = (idea for idea in known if idea.pattern.claim == claim)
+    alike = (idea for idea in known if same_subject(idea.pattern.claim, claim) and idea.dies_at is None)
+    return next(same, None) or next(alike, None)

@@ -28,7 +28,7 @@ from routines.shown_plan import ShownPattern, ShownPlan
 
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
-PHONE_COLUMNS = 6
+PHONE_COLUMNS, PHONE_ROWS = 6, 8
 MOST_LIT = 2
 PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
@@ -172,9 +172,9 @@ class LivePlan:
         return min(len(self.found), ALL_SHOWN) - len(self.rows)
 
     @property
-    def is_wide(self) -> bool:
-        """True where a phone scrolls the grid sideways rather than shrink its numerals."""
-        return self.grid.columns > PHONE_COLUMNS
+    def is_large(self) -> bool:
+        """True where a phone scrolls the grid rather than shrink its numerals."""
+        return self.grid.columns > PHONE_COLUMNS or self.grid.rows > PHONE_ROWS
 
     @property
     def lit_patterns(self) -> tuple[Pattern, ...]:
