@@ -16,6 +16,15 @@ class ShownPattern:
     target: bool
 
 
+@dataclass(frozen=True, slots=True)
+class ReachedGoal:
+    """The goal as written, the group at which it is reached, and by how much it is passed ("" when met exactly)."""
+
+    goal: str
+    label: str
+    by: str
+
+
 class ShownPlan:
     """Reads a plan once; everything computed is computed when first asked for."""
 
@@ -37,11 +46,33 @@ class ShownPlan:
         found = {pattern.claim: pattern for pattern in find_patterns(self.grid, audience=self.audience)}
         targets = []
         for claim in self.target_claims:
-            pattern = found.pop(claim, None) or show_claim(claim, self.grid, audience=self.audience)
+            pattern = found.pop(claim, None) or self._shown(claim)
             if pattern is not None:
                 targets.append(pattern)
         listed = [(pattern, True) for pattern in targets] + [(pattern, False) for pattern in found.values()]
         return [ShownPattern(f"p{i}", pattern, target) for i, (pattern, target) in enumerate(listed)]
+
+    def _shown(self, claim: Claim) -> Pattern | None:
+        """The pattern of a claim that is not listed; None for one that means nothing for this count."""
+        try:
+            return show_claim(claim, self.grid, audience=self.audience)
+        except CountError:
+            return None
+
+    @cached_property
+    def goal(self) -> ReachedGoal | None:
+        """Where the story's goal is met or passed; None without a goal, or with one that cannot be read in this count."""
+        count, story = self.grid.count, self.plan.story
+        try:
+            reached = count.reaching(story.goal) if story.goal.strip() else None
+        except CountError:
+            return None
+        if reached is None:
+            return None
+        label = f"{story.group.strip() or 'count'} {reached.n}"
+        return ReachedGoal(
+            count.text_of(reached.value), label, "" if reached.met else count.difference_text(reached.by)
+        )
 
     @cached_property
     def best_two(self) -> list[ShownPattern]:

@@ -5,6 +5,7 @@ from collections.abc import Container
 from dataclasses import dataclass
 from typing import Any
 
+from routines.counting import CountError, check
 from routines.exchange.written import FORMAT, VERSION
 from routines.plan_document import Plan, PlanError
 
@@ -65,11 +66,22 @@ def read(content: bytes, grades: Container[str]) -> Read:
             plan = Plan.from_dict(entry)
             if plan.grade not in grades:
                 raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+            _require_sensible_targets(plan)
         except PlanError as error:
             refused.append(Refused(number, _title(entry), error.field, str(error)))
         else:
             plans.append(plan)
     return Read(tuple(plans), tuple(refused))
+
+
+def _require_sensible_targets(plan: Plan) -> None:
+    """Refuse a target that means nothing for its count, such as the ones digit of a clock; a false one is the teacher's own."""
+    grid = plan.grid()
+    for claim in plan.claims():
+        try:
+            check(claim, grid)
+        except CountError as error:
+            raise PlanError("targets", str(error)) from error
 
 
 def _refuse_constant(name: str) -> None:

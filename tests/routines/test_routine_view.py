@@ -5,7 +5,7 @@ from django.urls import reverse
 
 from routines.actions.plans import copy_routine, save_version
 from routines.alike import alike
-from routines.plan_document import CountTyped
+from routines.plan_document import CountTyped, Story, Target
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
 
@@ -161,3 +161,19 @@ def test_only_the_owner_chooses_co_authors(request, owner, co_author, visit, nam
     answer = visit(who).post(reverse("routine_co_authors", args=[routine.pk]), {"leave": co_author.pk})
     assert answer.status_code == 403
     assert list(routine.co_authors.all()) == [co_author]
+
+
+def test_a_storys_goal_says_where_it_is_reached(owner, visit):
+    # 4, 11, 18, ...: 60 is the 9th count (4 + 8 x 7), 64 is passed at the 10th, 67, by 3
+    met = make_routine(owner, story=Story("A tray of cups.", "tray", "60"))
+    passed = make_routine(owner, title="Passed", story=Story("A tray of cups.", "tray", "64"))
+    client = visit(owner)
+    assert "The goal, 60, is met at <b>tray 9</b>." in page_of(met, client).text
+    assert "The goal, 64, is passed at <b>tray 10</b>, by 3." in page_of(passed, client).text
+
+
+def test_a_target_that_means_nothing_for_its_count_breaks_no_page(owner, visit):
+    clock = CountTyped("clock", "7:10", "40 min", 12)
+    odd = Target({"family": "digit", "place": 0, "along": "count", "blocks": [[0]]})
+    routine = make_routine(owner, area="time", count=clock, targets=(odd,), stops=())
+    assert page_of(routine, visit(owner)).status_code == 200

@@ -54,6 +54,7 @@ WRONG = [
     (("fold", "line_length"), 50),
     (("stops", 0, "after"), 10**9),
     (("targets", 0, "claim"), {"family": "step", "difference": 0.5}),
+    (("targets", 0, "claim"), {"family": "digit", "part": "inches", "along": "count", "blocks": [[1]]}),
     (("schema",), 2),
     (("unknown",), 1),
 ]
