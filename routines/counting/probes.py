@@ -34,7 +34,9 @@ READ_OFF = {
 SENTENCES = {
     "en": {
         "landmark": "It comes past the end, the {nth} count, and it is a landmark: a multiple of {multiple}.",
+        "zero": "It comes past the end, the {nth} count: how many jumps does it take to come to zero?",
         "lines": "It comes past the end, the {nth} count: {lines} lines on from {like}.",
+        "next": "It comes past the end, the {nth} count: one jump on from {like}.",
         "far": "It comes much later, as the {nth} count; too far to say them all.",
         "ends alike": "It ends in {ending}, as {like} does, but it is jumped over.",
         "even": "It is even, as every count here is, but it is jumped over.",
@@ -47,7 +49,9 @@ SENTENCES = {
     },
     "es": {
         "landmark": "Llega más allá del final, es el {nth} número y un punto de referencia: un múltiplo de {multiple}.",
+        "zero": "Llega más allá del final, es el {nth} número: ¿cuántos saltos hacen falta para llegar a cero?",
         "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",
+        "next": "Llega más allá del final, es el {nth} número: un salto después de {like}.",
         "far": "Llega mucho después, es el {nth} número; están demasiado lejos para decirlos todos.",
         "ends alike": "Termina en {ending}, igual que {like}, pero lo saltamos.",
         "even": "Es par, como todos los números de este conteo, pero lo saltamos.",
@@ -111,14 +115,15 @@ def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
         )
         if landmark:
             facts = {"nth": _nth(landmark, language), "multiple": count.difference_text(multiple)}
-            yield count.value(landmark), sentences["landmark"].format_map(facts)
+            name = "landmark" if count.value(landmark) else "zero"
+            yield count.value(landmark), sentences[name].format_map(facts)
             break
     on = end + 2 * grid.line_length
     facts = {"nth": _nth(on, language), "lines": "2", "like": count.text(end)}
     yield count.value(on), sentences["lines"].format_map(facts)
     far = next((n for n in FAR_TERMS if n > on), on + FAR_TERMS[-1])
     yield count.value(far), sentences["far"].format_map({"nth": _nth(far, language)})
-    yield count.value(end + 1), sentences["lines"].format_map(facts | {"nth": _nth(end + 1, language)})
+    yield count.value(end + 1), sentences["next"].format_map(facts | {"nth": _nth(end + 1, language)})
 
 
 def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:

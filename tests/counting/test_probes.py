@@ -41,6 +41,24 @@ def test_a_near_miss_shares_what_it_says_it_shares(grid):
 
 
 @given(number_grids())
+def test_a_value_past_the_end_is_as_far_on_as_it_says(grid):
+    for probe in probes(grid):
+        far = re.search(r"the (\d+)\w\w count(?:: (2 lines|one jump) on from (.+)\.)?", probe.why)
+        if not far:
+            assert not probe.appears
+            continue
+        assert int(far[1]) == probe.n
+        if far[2]:
+            assert probe.n == grid.terms + (1 if far[2] == "one jump" else 2 * grid.line_length)
+            assert far[3] == grid.count.text(grid.terms)
+
+
+def test_zero_is_no_multiple_of_a_thousand_to_children():
+    zero = next(probe for probe in probes(fold("whole", "60", "-5", 12, 4)) if probe.value == 0)
+    assert zero.why == "It comes past the end, the 13th count: how many jumps does it take to come to zero?"
+
+
+@given(number_grids())
 def test_probes_are_different_numbers(grid):
     texts = [probe.text for probe in probes(grid)]
     assert len(texts) == len(set(texts)) <= 6

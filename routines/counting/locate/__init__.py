@@ -8,7 +8,8 @@ from fractions import Fraction
 from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
-from .clock import part_of_day, turn_of
+from ..kinds.registry import kind_named
+from .clock import part_of_day, since_midnight, turn_of
 from .meeting import meet
 from .reasons import reason_for
 from .routes import Route, routes_to
@@ -43,6 +44,7 @@ class Location:
 def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = None) -> Location:
     """Say whether `value` is counted if the count goes on, where, and why (or why not).
 
+    On a clock a time typed with a.m. or p.m. is met in that half of the day only.
     Units: a number is in the base unit; typed text is read in the count's own kind and style.
     Raises: CountError on `value` for what is no value of this kind.
 
@@ -57,7 +59,7 @@ def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = 
     """
     audience = audience or Audience()
     count = grid.count
-    met = meet(count, _exact(grid, value))
+    met = meet(count, *_exact(grid, value))
     reason = reason_for(grid, met, audience)
     if met.n is None:
         return Location(met.value, False, None, None, None, met.before, met.after, reason)
@@ -74,13 +76,15 @@ def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = 
         reason=reason,
         routes=routes_to(grid, met.n, audience),
         turn=turn_of(count, met.n) if on_clock else None,
-        day_part=part_of_day(count.value(met.n)) if on_clock else None,
+        day_part=part_of_day(since_midnight(count, count.value(met.n))) if on_clock else None,
     )
 
 
-def _exact(grid: Grid, value: Fraction | int | str) -> Fraction:
+def _exact(grid: Grid, value: Fraction | int | str) -> tuple[Fraction, bool]:
+    """The value, and whether it was typed as a time with a.m. or p.m."""
     if isinstance(value, str):
-        return grid.count.read(value)
+        typed = kind_named(grid.count.kind).read(value, grid.count.style, "value")
+        return typed.value, typed.halves
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
         raise CountError("value", "Give a whole number or an exact fraction to look for.")
-    return Fraction(value)
+    return Fraction(value), False

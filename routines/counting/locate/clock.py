@@ -1,4 +1,4 @@
-"""Turns of the clock and parts of the day."""
+"""Turns of the clock, halves and parts of the day."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ from ..count import Count
 
 DAY = 1440
 NOON = 720
+SCHOOL_DAY = 7 * 60
+"""A 12-hour count that starts before it without a.m. or p.m. starts in the afternoon: 1:50 is 1:50 p.m."""
 
 # From which minute of the day each part runs. Common practice, no source.
 PARTS_OF_DAY = (
@@ -17,6 +19,15 @@ PARTS_OF_DAY = (
     (17 * 60, "evening"),
     (21 * 60, "night"),
 )
+
+
+def since_midnight(count: Count, value: Fraction) -> Fraction:
+    """Say how many minutes after midnight of its first day a count on a clock shows `value`.
+
+    That is the value itself, but for a bare 12-hour start outside 7:00 to 11:59, which is p.m.
+    """
+    bare = count.style.clock == 12 and not count.style.halves
+    return value + NOON if bare and count.start % DAY < SCHOOL_DAY else value
 
 
 def part_of_day(value: Fraction) -> str:

@@ -41,9 +41,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "later, on a clock": (
         "Not yet. If we go on, {value} comes {part}, in row {row}.",
         "Yes, if we go on: {jumps} after {start} it is {value} {part}, in row {row}, column {column}.",
-        "It is not on the board yet. The first {value} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
+        "It is not on the board yet. The first {asked} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
         "{turn} time round the clock, row {row}, column {column}.",
-        "It is past the board. The first {value} comes {part}: {jumps} {make} {total}, and no fewer will do. It is the "
+        "It is past the board. The first {asked} comes {part}: {jumps} {make} {total}, and no fewer will do. It is the "
         "{nth} count, {turn} time round the clock, row {row}, column {column}.",
     ),
     "behind": (

@@ -9,6 +9,7 @@ from math import gcd
 from ..count import Count
 from ..kinds.currency import currency_named
 from ..kinds.units import UNITS
+from .clock import since_midnight
 
 MOST_ENDINGS = 6
 
@@ -33,8 +34,10 @@ class Mark:
     """The size of the part's unit: shown and own are counted in it."""
 
 
-def mark_against(count: Count, value: Fraction) -> Mark:
+def mark_against(count: Count, value: Fraction, turn: int | None = None) -> Mark:
     """Give the plainest mark that tells a skipped value from every count: fewest endings first, else the remainder.
+
+    turn: after how many minutes a clock is taken to show the same again (with a.m. and p.m., a day).
 
     Source: proof - a count only ever adds the step, so by any modulus it runs through start, start + g, start + 2g ...
     with g = gcd(step, modulus) and no other remainders; by the step itself it keeps one.
@@ -42,8 +45,9 @@ def mark_against(count: Count, value: Fraction) -> Mark:
     marks = [mark for mark in _candidates(count, value) if mark.own not in mark.shown]
     if marks:
         return min(marks, key=lambda mark: len(mark.shown))
-    modulus = abs(count.step) if count.wrap is None else _gcd(abs(count.step), Fraction(count.wrap))
-    return Mark("remainder", modulus, (count.start % modulus,), value % modulus)
+    modulus = abs(count.step) if turn is None else _gcd(abs(count.step), Fraction(turn))
+    start = count.start if count.wrap is None else since_midnight(count, count.start)
+    return Mark("remainder", modulus, (start % modulus,), value % modulus)
 
 
 def _candidates(count: Count, value: Fraction) -> list[Mark]:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from ..audience import Audience
 from ..count import Count
 from ..grid import Grid
 from ..texts.words import band_of, capital
-from .clock import part_of_day, turn_of
+from .clock import DAY, part_of_day, since_midnight, turn_of
 from .marks import Mark, mark_against
 from .meeting import Meeting
 from .tongues import tongue
@@ -21,13 +22,17 @@ def reason_for(grid: Grid, met: Meeting, audience: Audience) -> str:
     count = grid.count
     clock = count.wrap is not None
     facts = {
-        "value": words.value(count.text_of(met.value), clock=clock),
+        "value": words.value(_time(count, met.value, half=False) if clock else count.text_of(met.value), clock=clock),
         "start": words.value(count.text(1), clock=clock),
         "step": count.difference_text(abs(count.step)),
         "total": count.difference_text(abs(met.distance)),
         "after": words.value(count.text_of(met.after), clock=clock),
         "way": words.way(up=count.step > 0),
     }
+    # "9:30 in the morning" says it once; what is first or never met must say which 9:30 was asked for.
+    facts["asked"] = words.value(_time(count, met.value, half=True), clock=True) if met.half_of_day else facts["value"]
+    if met.n is None:
+        facts["value"] = facts["asked"]
     if met.jumps is not None:
         facts["jumps"] = words.jumps(met.jumps, facts["step"])
         facts["make"] = words.make(met.jumps)
@@ -42,11 +47,17 @@ def reason_for(grid: Grid, met: Meeting, audience: Audience) -> str:
     return capital(words.sentences[name][band_of(audience.level)].format_map(facts))
 
 
+def _time(count: Count, value: Fraction, *, half: bool) -> str:
+    """A time with or without a.m. or p.m."""
+    written: str = replace(count, style=replace(count.style, halves=half)).text_of(value)
+    return written
+
+
 def _met_facts(grid: Grid, n: int, words: Wording, facts: dict[str, str]) -> str:
     row, column = grid.place(n)
     facts |= {"nth": words.nth(n), "row": str(row), "column": str(column)}
     if grid.count.wrap is not None:
-        facts["part"] = words.parts_of_day[part_of_day(grid.count.value(n))]
+        facts["part"] = words.parts_of_day[part_of_day(since_midnight(grid.count, grid.count.value(n)))]
         facts["turn"] = words.turn(turn_of(grid.count, n))
     if n == 1:
         return "start"
@@ -61,7 +72,9 @@ def _skipped_facts(count: Count, met: Meeting, words: Wording, facts: dict[str, 
     facts["before"] = words.value(count.text_of(met.before), clock=count.wrap is not None)
     facts["reached"] = count.difference_text(met.jumps * length)
     facts["passed"] = count.difference_text((met.jumps + 1) * length)
-    facts["mark"] = _mark_sentence(count, mark_against(count, met.value), words, facts["value"])
+    facts["mark"] = _mark_sentence(
+        count, mark_against(count, met.value, DAY if met.half_of_day else count.wrap), words, facts["value"]
+    )
 
 
 def _mark_sentence(count: Count, mark: Mark, words: Wording, value: str) -> str:
