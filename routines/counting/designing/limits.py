@@ -17,7 +17,6 @@ from ..style import Style
 Number = Fraction | int
 
 PLAIN_STYLE = Style()
-MOST_GRIDS = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +40,7 @@ class Limits:
     terms: tuple[int, int] = (12, 40)
     largest: Number = LARGEST_VALUE
     off_multiple: bool | None = None
-    at_most: int | None = MOST_GRIDS
+    at_most: int | None = None
     style: Style = PLAIN_STYLE
 
     @classmethod
