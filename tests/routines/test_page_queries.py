@@ -1,0 +1,61 @@
+"""No page asks the database more often when there is more to show."""
+
+import pytest
+from django.db import connection
+from django.test.utils import CaptureQueriesContext
+from django.urls import reverse
+
+from routines.actions.plans import copy_routine
+from tests.routines.making import make_lesson, make_routine
+
+MOST = 26
+
+
+@pytest.fixture
+def addresses(owner, teammate, coach, grade_two):
+    """A school with something on every page, and a way to put more there."""
+    routine = make_routine(owner)
+
+    def fill(times: int) -> None:
+        for number in range(times):
+            make_routine(owner, title=f"Another {number}")
+            copy_routine(routine=routine, by=teammate).share()
+            make_lesson(routine, owner, sharing="team")
+            make_lesson(routine, teammate, sharing="team")
+            routine.notes.create(by=teammate, text="worked")
+
+    fill(1)
+    lesson = make_lesson(routine, owner, sharing="team")
+    pages = [
+        "/",
+        reverse("my_plans"),
+        reverse("routine", args=[routine.pk]),
+        reverse("plan_edit", args=[routine.pk]),
+        reverse("plan_history", args=[routine.pk]),
+        reverse("print", args=[routine.pk]),
+        reverse("lesson_taught", args=[routine.pk]),
+        reverse("lessons"),
+        lesson.get_absolute_url(),
+        reverse("coverage"),
+        reverse("coverage_cell", args=[grade_two.pk, "whole"]),
+        reverse("import"),
+    ]
+    return pages, fill
+
+
+def asked(client, address: str) -> int:
+    with CaptureQueriesContext(connection) as queries:
+        assert client.get(address).status_code == 200
+    return len(queries)
+
+
+def test_more_to_show_means_no_more_queries(addresses, owner, visit):
+    pages, fill = addresses
+    client = visit(owner)
+    for address in pages:
+        client.get(address)
+    few = {address: asked(client, address) for address in pages}
+    fill(6)
+    many = {address: asked(client, address) for address in pages}
+    assert {address: (few[address], many[address]) for address in pages if many[address] > few[address]} == {}
+    assert {address: number for address, number in many.items() if number > MOST} == {}
