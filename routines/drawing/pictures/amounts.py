@@ -15,10 +15,13 @@ def shows_jumps(count: Count) -> bool:
 
 
 def top_of(count: Count, first: int, last: int) -> Fraction:
-    """What an instrument for terms first..last holds: whole rungs, of the coarsest that goes into it twice or more."""
+    """What an instrument for terms first..last holds: whole rungs, of the coarsest that goes twice into the largest term.
+
+    Always more than the largest term: a pointer that has gone right round would read 0.
+    """
     largest = max(count.value(max(first - 1, 1)), count.value(last))
     rung = max((rung for rung in rungs(count) if 2 * rung <= largest), default=rungs(count)[0])
-    return -(-largest // rung) * rung
+    return (largest // rung + 1) * rung
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +38,6 @@ def marks_of(count: Count, top: Fraction, long: float, fine_gap: float, number_g
     ladder = [rung for rung in rungs(count) if rung <= top]
     fine = next((rung for rung in ladder if float(rung / top) * long >= fine_gap), ladder[-1])
     steps = [many * rung for rung in ladder if rung >= fine for many in (1, 2)]
-    numbered = next((step for step in steps if float(step / top) * long >= number_gap), ladder[-1])
+    numbered = next((step for step in steps if float(step / top) * long >= number_gap), top)
     values = tuple(multiples(numbered, Fraction(0), top))
     return Marks(top, values, tuple(value for value in multiples(fine, Fraction(0), top) if value % numbered))

@@ -1,11 +1,12 @@
 """Kitchen scales: one a term, all with the same dial; the pointer turns by the jump."""
 
 from fractions import Fraction
+from itertools import combinations
 from math import cos, pi, radians, sin
 
 from routines.counting import Count, Piece
 
-from ..numerals import HALF_DIGIT, set_numeral
+from ..numerals import HALF_DIGIT, Box, Numeral, set_numeral
 from .amounts import Marks, marks_of, shows_jumps, top_of
 from .jumps import arrow, jump_words
 from .sheet import Sheet, quiet_numeral
@@ -29,13 +30,37 @@ def pointer_angle(value: Fraction, top: Fraction) -> Fraction:
 
 def draw(sheet: Sheet, count: Count, first: int, last: int) -> float:
     """Draw terms first..last; return the height."""
-    marks = marks_of(count, top_of(count, first, last), 2 * pi * RADIUS, FINE_GAP, NUMBER_GAP)
+    marks = _clear_marks(count, top_of(count, first, last))
 
     def draw_one(value: Fraction, before: Fraction | None, x: float, top: float) -> None:
         _draw_scale(sheet, x, top)
         _draw_dial(sheet, count, marks, value, before, x, top + ABOVE + RADIUS)
 
     return draw_side_by_side(sheet, count, range(first, last + 1), SIZE, jump_words(count), draw_one)
+
+
+def _clear_marks(count: Count, top: Fraction) -> Marks:
+    """As many numbers as stand clear of each other round the dial."""
+    gap = NUMBER_GAP
+    while True:
+        marks = marks_of(count, top, 2 * pi * RADIUS, FINE_GAP, gap)
+        boxes = [box for _, box in _numbers(count, marks)]
+        if not any(one.meets(other) for one, other in combinations(boxes, 2)):
+            return marks
+        gap *= 1.3
+
+
+def _numbers(count: Count, marks: Marks) -> list[tuple[Numeral, Box]]:
+    """The numbers, each with the box it takes round the middle: all end at one distance from the rim, however wide."""
+    found = []
+    for mark in marks.numbered:
+        if mark == marks.top:
+            continue
+        numeral = quiet_numeral(count, mark, NUMBER) if mark else set_numeral((Piece("number", "0"),), NUMBER)
+        angle = radians(float(pointer_angle(mark, marks.top)))
+        reach = abs(sin(angle)) * numeral.width / 2 + abs(cos(angle)) * HALF_DIGIT * NUMBER
+        found.append((numeral, numeral.box.moved(*_at(0, 0, RADIUS - NUMBER_RIM - reach, mark, marks.top)).grown(2)))
+    return found
 
 
 def _draw_scale(sheet: Sheet, x: float, top: float) -> None:
@@ -57,21 +82,11 @@ def _draw_dial(
     end_x, end_y = _at(x, y, POINTER * RADIUS, value, marks.top)
     sheet.path("p-minute", f"M{x:.2f} {y:.2f}L{end_x:.2f} {end_y:.2f}")
     sheet.put("circle", "p-dot", cx=x, cy=y, r=4.5)
-    for mark in marks.numbered:
-        if mark < marks.top:
-            _draw_number(sheet, count, marks, mark, x, y)
-
-
-def _draw_number(sheet: Sheet, count: Count, marks: Marks, mark: Fraction, x: float, y: float) -> None:
-    """A number ends at one distance from the rim, however wide it is, on a clear patch that the pointer runs under."""
-    numeral = quiet_numeral(count, mark, NUMBER) if mark else set_numeral((Piece("number", "0"),), NUMBER)
-    angle = radians(float(pointer_angle(mark, marks.top)))
-    reach = abs(sin(angle)) * numeral.width / 2 + abs(cos(angle)) * HALF_DIGIT * NUMBER
-    at_x, at_y = _at(x, y, RADIUS - NUMBER_RIM - reach, mark, marks.top)
-    box = numeral.box.moved(at_x, at_y).grown(2)
-    width, height = box.right - box.left, box.bottom - box.top
-    sheet.put("rect", "p-body", x=box.left, y=box.top, width=width, height=height)
-    sheet.numeral(numeral, at_x, at_y)
+    for numeral, box in _numbers(count, marks):
+        # A clear patch, so that the pointer runs under the number.
+        width, height = box.right - box.left, box.bottom - box.top
+        sheet.put("rect", "p-body", x=x + box.left, y=y + box.top, width=width, height=height)
+        sheet.numeral(numeral, x + box.left + width / 2, y + box.top + height / 2)
 
 
 def _draw_turn(sheet: Sheet, start: Fraction, end: Fraction, x: float, y: float) -> None:
