@@ -37,7 +37,7 @@ class Rule:
 
     @property
     def expression(self) -> Any:
-        """The rule as a sympy expression in the positive whole number n.
+        """The rule as a sympy expression in the plain symbol n, so that `subs("n", 5)` finds it.
 
         Units: the base unit; a clock's minutes do not wrap.
 
@@ -47,7 +47,7 @@ class Rule:
         """
         from sympy import Rational, Symbol, expand
 
-        n = Symbol("n", integer=True, positive=True)
+        n = Symbol("n")
         start, step = self.count.start, self.count.step
         first = Rational(start.numerator, start.denominator)
         return expand(first + (n - 1) * Rational(step.numerator, step.denominator))
