@@ -16,8 +16,8 @@ from routines.paper.plan_page import common, legend
 from routines.paper.subject import Subject
 
 # Points: what the page's head and each question take, and a question's second language.
-HEAD, QUESTION, ALSO = 140.0, 80.0, 16.0
-KEY_SHARE = 0.4  # of the page's height
+HEAD, QUESTION, ALSO = 150.0, 79.0, 16.0
+ANSWERS_HEAD, ANSWER, SMALLEST_KEY = 250.0, 54.0, 150.0
 ROUTES = 2
 
 
@@ -71,7 +71,8 @@ def _question(subject: Subject, letter: str, asked: Asked | Probe) -> SafeString
 def _answers(subject: Subject, lettered: dict[str, Asked | Probe], patterns: Sequence[Pattern]) -> SafeString:
     width, height = PAPER[subject.school.paper]
     lit = patterns[:2]
-    picture = draw(subject, (width - 100, height * KEY_SHARE), lit=lit)
+    each = ANSWER * len(subject.say.languages)
+    picture = draw(subject, (width - 100, max(height - ANSWERS_HEAD - each * len(lettered), SMALLEST_KEY)), lit=lit)
     context = {
         **common(subject),
         "picture": picture,

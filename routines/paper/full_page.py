@@ -28,9 +28,11 @@ def placed(
     Units: points; `taken` is the height that other things need on the page, `taken_across` on a page across.
     """
     short, long = PAPER[subject.school.paper]
-    upright = draw(subject, (short - 2 * MARGIN, long - MARGIN - FOOT - taken), entries=entries, **options)
+    upright = draw(
+        subject, (short - 2 * MARGIN, long - MARGIN - FOOT - taken), entries=entries, centred=True, **options
+    )
     height = short - MARGIN - FOOT - (taken if taken_across is None else taken_across)
-    wide = draw(subject, (long - 2 * MARGIN, height), entries=entries, **options)
+    wide = draw(subject, (long - 2 * MARGIN, height), entries=entries, centred=True, **options)
     return ("sheet-wide", wide) if wide.numeral > NEARLY * upright.numeral else ("sheet-upright", upright)
 
 

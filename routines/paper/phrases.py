@@ -152,7 +152,7 @@ PHRASES: dict[str, tuple[str, str]] = {
     ),
     "key": ("Answers", "Respuestas"),
     "key_for": ("For the teacher: keep this page.", "Para la maestra o el maestro: guarde esta página."),
-    "cell_answer": ("{letter}. {text}.", "{letter}. {text}."),
+    "cell_answer": ("{letter}. {text}", "{letter}. {text}"),
     "yes_at": ("{letter}. Yes, {value} is the {nth} count.", "{letter}. Sí, {value} es el {nth} número."),
     "no_not": ("{letter}. No, {value} does not come.", "{letter}. No, {value} no llega."),
     # Booklets

@@ -52,10 +52,12 @@ def draw(
     title: str = "",
     largest: float = 400.0,
     labels: Mapping[int, str] | None = None,
+    centred: bool = False,
 ) -> Picture:
     """The plan's grid, scaled to fill a room, but its numerals to no more than `largest`. Units: points.
 
-    labels: small words in the cells; without any, the groups of the plan's story.
+    labels: small words in the cells; without any, the groups of the plan's story. centred: in the middle of the room,
+    all of which it takes.
     """
     marked = subject.shown.landmarks if landmarks else ()
     svg = draw_grid(
@@ -72,6 +74,9 @@ def draw(
     width, height = (float(side) for side in natural.groups()) if natural else room
     drawn = lay_out(subject.grid, SIZES["print"], marked, entries).numeral
     scale = min(room[0] / width, room[1] / height, largest / drawn)
-    placed = f'width="{width * scale:.1f}pt" height="{height * scale:.1f}pt"'
+    numeral, width, height = drawn * scale, width * scale, height * scale
+    if centred and numeral >= SMALLEST_READABLE:
+        width, height = room  # SVG centres what its viewBox holds
+    placed = f'width="{width:.1f}pt" height="{height:.1f}pt"'
     # The drawing escapes every word that it writes (routines/drawing/svg.py).
-    return Picture(mark_safe(_SIZE.sub(placed, svg, count=1)), width * scale, height * scale, drawn * scale)  # noqa: S308
+    return Picture(mark_safe(_SIZE.sub(placed, svg, count=1)), width, height, numeral)  # noqa: S308

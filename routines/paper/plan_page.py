@@ -10,11 +10,13 @@ from django.utils.safestring import SafeString, mark_safe
 from routines.counting import Pattern
 from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
+from routines.paper.languages import phrase
 from routines.paper.picture import Picture, draw, text_room
 from routines.paper.subject import Subject
 from routines.plan_document import Stop
 
 ALSO_THERE = 3
+TIMES = ("think", "partner", "share")
 STOPS_IN_A_ROW = 3
 ROWS_SIDE_BY_SIDE = 8
 # Points: numerals that are read with ease on a desk, and those that need be no larger.
@@ -119,9 +121,14 @@ def stop_row(subject: Subject, number: int, stop: Stop) -> dict[str, Any]:
     }
 
 
-def stop_times(subject: Subject, stop: Stop) -> list[SafeString]:
-    named = (("think", stop.think), ("partner", stop.partner), ("share", stop.share))
-    return [subject.say.tell(name, time=time_words(seconds)) for name, seconds in named if seconds]
+def stop_times(subject: Subject, stop: Stop) -> SafeString:
+    """ "think 20 s · partner 1 min"; a time of 0 is left out."""
+    named = [
+        (name, seconds) for name, seconds in zip(TIMES, (stop.think, stop.partner, stop.share), strict=True) if seconds
+    ]
+    return subject.say.each(
+        lambda language: " · ".join(phrase(name, language, time=time_words(seconds)) for name, seconds in named)
+    )
 
 
 def time_words(seconds: int) -> str:

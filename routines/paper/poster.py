@@ -12,7 +12,7 @@ from routines.paper.full_page import full_page, placed
 from routines.paper.plan_page import legend
 from routines.paper.subject import Subject
 
-HEADING, ONE_MORE_LINE = 84.0, 26.0  # points
+HEADING, ONE_MORE_LINE = 76.0, 28.0  # points
 
 
 def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
@@ -29,7 +29,7 @@ def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
 def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = False) -> list[SafeString]:
     """The grid as one class filled it; cleaned, without what was struck."""
     state = fold(event.as_dict() for event in lesson.events.all())
-    taken = HEADING + ONE_MORE_LINE * (len(subject.say.languages) - 1)
+    taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1)
     kind, picture = placed(subject, taken, entries=entries_of(state, cleaned=cleaned), landmarks=False)
     context = {"picture": picture, "happened": True, "lesson": lesson}
     return [full_page("poster.html", subject, kind, **context)]

@@ -8,7 +8,7 @@ from routines.paper.full_page import full_page, placed
 from routines.paper.subject import Subject
 
 AMOUNTS = ("most", "some", "few")
-TASK, LINES_TO_WRITE = 62.0, 130.0  # points
+TASK, LINES_TO_WRITE = 60.0, 158.0  # points
 ALSO = 34.0
 MOST_JUMPS = 12  # between the two counts of the sheet with few given: dividing by more is another lesson
 
@@ -38,14 +38,19 @@ def givens(grid: Grid, amount: str, level: int = 3) -> list[int]:
     if terms < 4:
         return [1, 2]
     if amount == "most":
-        first_line = set(range(1, line - grid.lead + 1)) if len(begins) > 1 else set()
-        return sorted({1, 2, terms, *begins} | first_line | set(range(terms, 0, -2)))
+        first_line = range(1, line - grid.lead + 1) if line > 2 and len(begins) > 1 else ()
+        return _leaving_some({1, 2, terms, *first_line, *range(terms, 0, -2)}, terms)
     if amount == "some":
-        return sorted({1, 2, 3, terms, *begins[:3]} - ({3} if terms == 4 else set()))
+        return _leaving_some({1, 2, 3, terms, *begins[:3]}, terms)
     # Few: the first count and the one that begins the next line, which says what a whole line makes. The youngest, and
     # classes that count on a clock, get two neighbours.
     neighbours = level <= 1 or grid.count.wrap is not None or len(begins) == 1 or begins[1] > MOST_JUMPS + 1
     return [1, 2] if neighbours else [1, begins[1]]
+
+
+def _leaving_some(given: set[int], terms: int) -> list[int]:
+    """Where a short count would be given whole, its third cell stays to be filled."""
+    return sorted(given - {3} if len(given) == terms else given)
 
 
 def _runs(grid: Grid) -> list[tuple[int, ...]]:

@@ -16,8 +16,8 @@ LOOKS = (
     ":root { --text: 9.5pt; --small: 8.5pt; --gap: 8pt; --ruled: 14pt; --row: 1.5pt } .ruled-3, .ruled-4 { display: none }",
     ":root { --text: 9pt; --small: 8pt; --gap: 6pt; --ruled: 14pt; --row: 1pt } .ruled-2, .ruled-3, .ruled-4 { display: none }",
 )
-# In a booklet plans of any length stand side by side; they all take this one.
-BOOKLET_LOOK = LOOKS[1]
+# In a booklet plans of any length stand side by side; with this one nearly all keep to one page.
+BOOKLET_LOOK = LOOKS[3]
 
 
 @cache
@@ -32,7 +32,7 @@ def _page_css(size: str) -> str:
     """Sizes, and what has a colour but belongs to the page as a whole, where custom properties cannot be read."""
     accent, quiet = tokens()["--accent"], tokens()["--ink-2"]
     margin_line = f"1.5pt solid {accent}"
-    feet = " ".join(f"@bottom-{side} {{ color: {quiet} }}" for side in ("left", "center", "right"))
+    feet = " ".join(f"@bottom-{side} {{ color: {quiet} }}" for side in ("left", "right"))
     plain = "border: none; @bottom-left { border: none }"
     return (
         f"@page {{ size: {size}; border-left: {margin_line}; {feet} @bottom-left {{ border-left: {margin_line} }} }}\n"

@@ -1,127 +1,94 @@
-"""The plan on paper: its numbers, its tags, its own font, and nothing read from outside while it is made."""
+"""The plan on paper: every text of the plan, on one page where it fits."""
 
-import io
-
-import pikepdf
 import pytest
-from django.urls import reverse
 
-from routines.paper.press import PaperError, PrintingProcess
+from routines.paper.plan_page import in_rows, place_grid, plan_sheet
+from routines.paper.styles import LOOKS
+from routines.paper.subject import Subject
+from routines.plan_document import CountTyped, Fold, Stop
 from tests.routines.making import make_routine
+from tests.routines.paper.plans import BY_KIND, FULL, plan_of
 
 
-@pytest.fixture
-def pdf(owner, visit):
-    def made(**changes) -> pikepdf.Pdf:
-        routine = make_routine(owner, **changes)
-        answer = visit(owner).get(reverse("plan_pdf", args=[routine.pk]))
-        assert answer["Content-Type"] == "application/pdf"
-        return pikepdf.open(io.BytesIO(answer.content))
-
-    return made
-
-
-def text_of(document: pikepdf.Pdf) -> str:
-    from pypdf import PdfReader
-
-    kept = io.BytesIO()
-    document.save(kept)
-    return " ".join(" ".join(page.extract_text() for page in PdfReader(kept).pages).split())
+def every_text(plan) -> list[str]:
+    texts = [plan.title, plan.story.text, *plan.notes.split("\n\n"), *plan.standards]
+    texts += [target.words for target in plan.targets]
+    for answer in plan.expected:
+        texts += [answer.words, answer.reply]
+    for stop in plan.stops:
+        texts += [stop.question, *stop.answer.split("\n"), *stop.routes]
+    texts += [following.why for following in plan.next_counts]
+    return [text for text in texts if text]
 
 
-def test_the_pdf_holds_the_plans_numbers_and_words(pdf):
-    text = text_of(pdf())
-    for words in (
-        "Sevens from four",
-        "What is under 11?",
-        "5 jumps of 7 make 35",
-        "137",
-        "write the idea, not who said it",
-    ):
+def test_every_text_of_the_plan_is_on_it(owner, printed):
+    text = printed(make_routine(owner, plan=FULL)).text()
+    for words in every_text(FULL):
         assert words in text
 
 
-def test_the_pdf_is_tagged_titled_and_has_a_language(pdf):
-    document = pdf()
-    assert document.Root.MarkInfo.Marked
-    assert str(document.Root.Lang) == "en"
-    assert document.docinfo["/Title"] == "Sevens from four"
-    assert "/StructTreeRoot" in document.Root
+def test_the_goal_is_answered_at_its_group(owner, printed):
+    # 4 + 8 x 7 = 60, the ninth count.
+    assert "The goal, 60, is met at bag 9." in printed(make_routine(owner, plan=FULL)).text()
 
 
-def test_every_picture_has_words_in_its_place(pdf):
-    document = pdf()
-    figures = [
-        item for item in document.objects if isinstance(item, pikepdf.Dictionary) and item.get("/S") == "/Figure"
-    ]
-    assert figures
-    assert all(str(figure.get("/Alt", "")).strip() for figure in figures)
+def test_each_cell_says_its_group(owner, printed):
+    text = printed(make_routine(owner, plan=FULL)).text()
+    assert all(f"bag {n}" in text for n in range(1, 21))
 
 
-def test_only_our_own_font_is_used_and_it_is_inside(pdf):
-    document = pdf()
-    fonts = [
-        item
-        for item in document.objects
-        if isinstance(item, pikepdf.Dictionary) and item.get("/Type") == "/FontDescriptor"
-    ]
-    assert fonts
-    for font in fonts:
-        assert "Countfold-Hand" in str(font.FontName) or "CountfoldHand" in str(font.FontName)
-        assert "/FontFile2" in font or "/FontFile3" in font
+def test_a_page_that_fits_is_one_page(owner, printed):
+    assert len(printed(make_routine(owner)).pdf.pages) == 1
 
 
-def test_a_page_that_fits_is_one_page(pdf):
-    assert len(pdf().pages) == 1
-
-
-def test_hostile_words_fetch_nothing(pdf, tmp_path):
-    secret = tmp_path / "secret.txt"
-    secret.write_text("planted damson")
-    document = pdf(notes=f'<img src="file://{secret}">', title='<link rel="attachment" href="file:///etc/hostname">')
-    assert "damson" not in text_of(document)
-    assert "/EmbeddedFiles" not in document.Root.get("/Names", {})
-
-
-def test_the_printing_process_reads_no_file_and_no_address(tmp_path):
-    secret = tmp_path / "secret.css"
-    secret.write_text("body::before { content: 'planted damson' }")
-    page = (
-        f'<html lang="en"><head><title>t</title><link rel="stylesheet" href="file://{secret}"></head>'
-        f'<body><img src="http://127.0.0.1:9/x.png" alt="x">plain words</body></html>'
+def test_a_long_plan_flows_on_and_loses_nothing(owner, printed):
+    long = FULL.changed(
+        title="A title of a hundred and twenty letters that goes on until it has said everything there is to say about it, twice",
+        count=CountTyped("whole", "3", "7", 200),
+        fold=Fold(10),
+        targets=(),
+        stops=tuple(
+            Stop(n, f"Question at {n}?", "one\ntwo\nthree\nfour", (f"route to {n}",)) for n in range(20, 201, 20)
+        ),
+        expected=FULL.expected * 6,
     )
-    printing = PrintingProcess()
-    try:
-        document = pikepdf.open(io.BytesIO(printing.pdf(page, f'@import "file://{secret}";')))
-    finally:
-        printing.stop()
-    assert "damson" not in text_of(document)
-    assert "plain words" in text_of(document)
+    document = printed(make_routine(owner, plan=long))
+    text = document.text()
+    assert len(document.pdf.pages) > 1
+    for words in every_text(long):
+        assert words in text
 
 
-def test_a_page_that_takes_too_long_is_given_up_and_the_next_one_prints():
-    printing = PrintingProcess()
-    long = "<html lang='en'><head><title>t</title></head><body>" + "<p>word</p>" * 200_000 + "</body></html>"
-    try:
-        with pytest.raises(PaperError, match="too long"):
-            printing.pdf(long, "", time_limit=0.5)
-        assert printing.pdf("<html lang='en'><head><title>t</title></head><body>short</body></html>", "").startswith(
-            b"%PDF"
-        )
-    finally:
-        printing.stop()
+def test_a_grid_too_wide_to_read_is_also_written_line_by_line(owner, school, words):
+    routine = make_routine(owner, plan=plan_of(CountTyped("whole", "1000", "25", 80), Fold(40)))
+    subject = Subject(routine.current_version, school)
+    assert not place_grid(subject, ())[1].is_readable
+    assert "1,000; 1,025; 1,050" in words(plan_sheet(subject))
 
 
-def test_someone_elses_draft_is_not_printed(owner, teammate, visit):
-    routine = make_routine(owner, shared=False)
-    assert visit(teammate).get(reverse("plan_pdf", args=[routine.pk])).status_code == 404
+@pytest.mark.parametrize("kind", BY_KIND)
+def test_grids_of_every_kind_can_be_read(kind, owner, school):
+    routine = make_routine(owner, plan=plan_of(BY_KIND[kind], Fold(4)))
+    _, picture = place_grid(Subject(routine.current_version, school), ())
+    assert picture.numeral >= 9
 
 
-def test_a_printing_process_that_fails_is_said_plainly(owner, visit, monkeypatch):
-    def fail(self, *args, **kwargs):
-        raise PaperError("The PDF could not be made. Print from the browser instead.")
+def test_two_hundred_counts_can_be_read(owner, school):
+    routine = make_routine(owner, plan=plan_of(CountTyped("whole", "3", "7", 200), Fold(10)))
+    assert place_grid(Subject(routine.current_version, school), ())[1].is_readable
 
-    monkeypatch.setattr(PrintingProcess, "pdf", fail)
-    answer = visit(owner).get(reverse("plan_pdf", args=[make_routine(owner).pk]))
-    assert answer.status_code == 503
-    assert "Print from the browser instead" in answer.text
+
+def test_stops_stand_in_rows_of_like_length():
+    assert [len(row) for row in in_rows(list(range(4)), 3)] == [2, 2]
+    assert [len(row) for row in in_rows(list(range(7)), 3)] == [3, 3, 1]
+    assert in_rows([], 3) == []
+
+
+def test_the_looks_leave_something_to_write_on():
+    assert all(".ruled-1" not in look for look in LOOKS)
+
+
+def test_the_footers_hold_the_longest_names(owner, school, printed):
+    school.name = "The Community School for Everybody Who Lives at the Old Bridge by the Long River and the Mill"
+    school.save()
+    assert school.name in printed(make_routine(owner)).text()

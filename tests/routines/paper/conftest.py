@@ -1,0 +1,55 @@
+"""Reading what was printed."""
+
+import io
+import re
+from html import unescape
+
+import pikepdf
+import pytest
+from django.urls import reverse
+
+
+class Printed:
+    """A PDF and its questions."""
+
+    def __init__(self, content: bytes) -> None:
+        self.content = content
+        self.pdf = pikepdf.open(io.BytesIO(content))
+
+    def text(self) -> str:
+        from pypdf import PdfReader
+
+        pages = PdfReader(io.BytesIO(self.content)).pages
+        return " ".join(" ".join(page.extract_text() for page in pages).replace("\u00a0", " ").split())
+
+    def of_type(self, key: str, value: str) -> list[pikepdf.Dictionary]:
+        return [
+            item for item in self.pdf.objects if isinstance(item, pikepdf.Dictionary) and str(item.get(key)) == value
+        ]
+
+    def sizes(self) -> set[tuple[float, float]]:
+        """The widths and heights of its pages, in points."""
+        return {(round(float(page.mediabox[2]), 2), round(float(page.mediabox[3]), 2)) for page in self.pdf.pages}
+
+
+@pytest.fixture
+def printed(owner, visit):
+    """Prints one routine by the name of the print, as its owner."""
+
+    def made(routine, name="plan", **wishes) -> Printed:
+        answer = visit(owner).get(reverse("print_pdf", args=[routine.pk, name]), wishes)
+        assert answer["Content-Type"] == "application/pdf", answer.text
+        return Printed(answer.content)
+
+    return made
+
+
+@pytest.fixture
+def words():
+    """The words of an HTML sheet, without its tags."""
+
+    def of(html: str) -> str:
+        plain = unescape(re.sub(r"<[^>]+>", " ", html)).replace("\u00a0", " ")
+        return " ".join(plain.split())
+
+    return of

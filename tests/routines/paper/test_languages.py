@@ -1,0 +1,45 @@
+"""The fixed words of the paper, in both languages."""
+
+import re
+from pathlib import Path
+from string import Formatter
+
+import pytest
+from django.conf import settings
+
+from routines.paper.languages import LANGUAGES, Voice
+from routines.paper.phrases import PHRASES
+
+TEMPLATES = Path(settings.BASE_DIR) / "templates" / "routines" / "paper"
+
+
+def test_every_word_a_template_asks_for_is_there():
+    asked = {key for page in TEMPLATES.glob("*.html") for key in re.findall(r"\bsay\.(\w+)", page.read_text())}
+    assert asked
+    assert asked <= set(PHRASES)
+
+
+@pytest.mark.parametrize("key", PHRASES)
+def test_both_languages_have_the_same_blanks(key):
+    blanks = [{name for _, name, _, _ in Formatter().parse(text) if name} for text in PHRASES[key]]
+    assert blanks[0] == blanks[1]
+    assert all(text.strip() for text in PHRASES[key])
+
+
+def test_the_second_language_is_marked():
+    assert Voice(LANGUAGES["both"])["stops"] == 'Stops <span class="also" lang="es">Paradas</span>'
+    assert Voice(LANGUAGES["es"])["stops"] == "Paradas"
+
+
+def test_what_is_the_same_in_both_is_said_once():
+    assert Voice(LANGUAGES["both"]).each(lambda language: "20 s") == "20 s"
+
+
+def test_what_is_filled_in_is_escaped():
+    told = Voice(LANGUAGES["both"]).tell("landmark", name="<b>")
+    assert "<b>" not in told
+    assert "&lt;b&gt;" in told
+
+
+def test_minus_signs_are_set():
+    assert "from −3" in Voice(LANGUAGES["en"]).tell("by", step="2", start="-3")

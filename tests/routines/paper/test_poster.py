@@ -1,0 +1,82 @@
+"""Posters: plain they give nothing away, lit they say what is lit, of a lesson they show what was said."""
+
+import re
+
+import pytest
+from django.urls import reverse
+
+from routines.lesson_state import Entry as Written
+from routines.lesson_state import LessonState
+from routines.paper.poster import entries_of, poster_sheets
+from routines.paper.subject import Subject
+from routines.plan_document import CountTyped, Fold
+from tests.routines.making import SEVENS, make_lesson, make_routine
+from tests.routines.paper.plans import FULL, plan_of
+
+
+@pytest.fixture
+def subject(owner, school):
+    return lambda plan, language="": Subject(make_routine(owner, plan=plan).current_version, school, language)
+
+
+def test_a_plain_poster_gives_nothing_away(subject, words):
+    (sheet,) = poster_sheets(subject(FULL.changed(title="Planted damson")))
+    assert "damson" not in sheet
+    assert "5 jumps of 7" not in words(sheet)
+    assert "By 7 from 4" in words(sheet)
+
+
+def test_a_lit_poster_says_what_is_lit(subject, words):
+    printed = subject(SEVENS)
+    (sheet,) = poster_sheets(printed, lit=True)
+    for item in printed.shown.lit_at_first:
+        assert item.pattern.statement in words(sheet)
+
+
+def test_a_wide_grid_lies_across_the_page(subject):
+    (wide,) = poster_sheets(subject(plan_of(CountTyped("whole", "1", "1", 30), Fold(10))))
+    (tall,) = poster_sheets(subject(plan_of(CountTyped("whole", "1", "1", 30), Fold(3))))
+    assert "sheet-wide" in wide
+    assert "sheet-upright" in tall
+
+
+def test_a_story_is_on_its_poster(subject):
+    (sheet,) = poster_sheets(subject(FULL))
+    assert re.findall(r">bag (\d+)<", sheet) == [str(n) for n in range(1, 21)]
+
+
+STATE = LessonState(entries={1: [Written("4", "a")], 2: [Written("11", "b", ("10",))]})
+
+
+def test_as_it_happened_shows_what_was_struck_and_cleaned_does_not():
+    happened, cleaned = entries_of(STATE, cleaned=False), entries_of(STATE, cleaned=True)
+    assert (happened[2].state, happened[2].said, happened[2].text) == ("corrected", "10", "11")
+    assert (cleaned[2].state, cleaned[2].said, cleaned[2].text) == ("written", "", "11")
+    assert set(happened) == {1, 2}
+
+
+def test_the_poster_of_a_lesson_is_for_those_who_may_read_the_lesson(owner, teammate, coach, visit):
+    routine = make_routine(owner)
+    lesson = make_lesson(routine, owner, sharing="team")
+    address = reverse("print_html", args=[routine.pk, "poster"])
+    wish = {"show": "lesson", "lesson": str(lesson.key)}
+    for person, allowed in ((owner, True), (teammate, True), (coach, False)):
+        answer = visit(person).get(address, wish)
+        assert (answer.status_code == 200) is allowed
+        assert ("as it happened, 2 Wren, 2026-09-15" in answer.text) is allowed
+
+
+def test_a_lesson_of_another_count_is_not_taken(owner, visit):
+    routine, other = make_routine(owner), make_routine(owner, title="Another")
+    lesson = make_lesson(other, owner)
+    answer = visit(owner).get(
+        reverse("print_html", args=[routine.pk, "poster"]), {"show": "lesson", "lesson": str(lesson.key)}
+    )
+    assert answer.status_code == 422
+
+
+def test_a_poster_is_one_page(owner, printed):
+    routine = make_routine(owner, plan=FULL)
+    lesson = make_lesson(routine, owner)
+    for wish in ({}, {"show": "lit"}, {"show": "lesson", "lesson": str(lesson.key)}):
+        assert len(printed(routine, "poster", language="both", **wish).pdf.pages) == 1
