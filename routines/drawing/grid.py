@@ -6,7 +6,7 @@ from routines.counting import Grid, Pattern, Piece
 
 from .cells import draw_cell, read_aloud
 from .entries import Entries
-from .labels import LABEL, draw_label
+from .labels import LABEL, draw_corner_label, draw_label
 from .layout import Layout, lay_out
 from .lighting import Light
 from .numerals import MINUS, Box, set_numeral
@@ -58,11 +58,7 @@ def draw_grid(
         for key, light, on in ordered
     ]
     body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
-    body += [
-        draw_label(pen, words, layout.middle(n)[0], layout.rectangle(n).bottom, LABEL * layout.numeral)
-        for n, words in layout.labels.items()
-        if layout.cell(n) is not None
-    ]
+    body += [_label(pen, layout, n, words) for n, words in layout.labels.items() if layout.cell(n) is not None]
     words = _how_far(layout)
     if words:
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))
@@ -155,6 +151,13 @@ def _notches(pen: Pen, layout: Layout) -> str:
             box = layout.rectangle(n)
             data.append(f"M{plain(box.left)} {plain(box.top)}h{plain(corner)}l{plain(-corner)} {plain(corner)}z")
     return element("path", pen.look("g-notch"), d="".join(data)) if data else ""
+
+
+def _label(pen: Pen, layout: Layout, n: int, words: str) -> str:
+    box = layout.rectangle(n)
+    if layout.entry(n).state == "next":
+        return draw_corner_label(pen, words, box.left, box.top, layout.numeral, layout.height)
+    return draw_label(pen, words, layout.middle(n)[0], box.bottom, LABEL * layout.numeral)
 
 
 def _how_far(layout: Layout) -> tuple | None:

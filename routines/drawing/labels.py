@@ -8,6 +8,7 @@ from .svg import Pen, element, text_of
 LABEL = 0.36  # of the numeral
 LABEL_HEIGHT = 1.3  # with the white above and below it, of its own size
 LABEL_FOOT = 0.42  # from the cell's edge to its baseline, of its own size
+CORNER, CORNER_IN = 0.5, 0.16  # in a cell to be written in: of the numeral, and from its corner, of the cell's height
 SIDES = 0.9  # of the cell's width may be taken
 
 
@@ -22,3 +23,10 @@ def draw_label(pen: Pen, words: str, middle: float, foot: float, size: float) ->
     """The label centred on x `middle`, in a cell whose lower edge is at y `foot`."""
     x = middle - text_width(words, size) / 2
     return element("text", pen.look("g-quiet"), text_of(words), x=x, y=foot - LABEL_FOOT * size, font_size=size)
+
+
+def draw_corner_label(pen: Pen, words: str, left: float, top: float, numeral: float, height: float) -> str:
+    """The label of an empty cell to be written in, larger and in its corner: the letter of a question."""
+    size, inside = CORNER * numeral, CORNER_IN * height
+    y = top + inside + 0.75 * size
+    return element("text", pen.look("g-numeral"), text_of(words), x=left + inside, y=y, font_size=size)

@@ -3,7 +3,7 @@
 import re
 
 from routines.counting import Count, Grid
-from routines.drawing import draw_grid
+from routines.drawing import Entry, draw_grid
 from routines.drawing.layout import lay_out
 from routines.drawing.sizes import SIZES
 
@@ -46,3 +46,12 @@ def test_no_thread_enters_a_label():
     grid = crates()
     layout = lay_out(grid, SIZES["print"], (), labels=labelled(grid, "crate"))
     assert layout.halo(7).bottom >= layout.rectangle(7).bottom
+
+
+def test_a_cell_to_be_written_in_has_its_letter_in_the_corner():
+    grid = crates()
+    drawn = draw_grid(grid, size="print", labels={8: "b"}, entries={1: Entry(), 8: Entry("next")})
+    box = lay_out(grid, SIZES["print"], ()).rectangle(8)
+    x, y = re.search(r'<text [^>]*?x="([\d.]+)" y="([\d.]+)"[^>]*>b<', drawn).groups()
+    assert box.left < float(x) < (box.left + box.right) / 2
+    assert box.top < float(y) < (box.top + box.bottom) / 2
