@@ -28,12 +28,29 @@ class ShownPicture:
     terms: int
 
     @property
-    def before(self) -> int | None:
-        return max(self.first - DOZEN, 1) if self.first > 1 else None
+    def has_more(self) -> bool:
+        return self.terms > DOZEN
 
     @property
-    def after(self) -> int | None:
-        return self.last + 1 if self.last < self.terms else None
+    def is_first(self) -> bool:
+        return self.first == 1
+
+    @property
+    def is_last(self) -> bool:
+        return self.last == self.terms
+
+    @property
+    def before(self) -> int:
+        """Before the first dozen stands the last one, so that there is always a way on."""
+        return (self.terms - 1) // DOZEN * DOZEN + 1 if self.is_first else max(self.first - DOZEN, 1)
+
+    @property
+    def after(self) -> int:
+        return 1 if self.is_last else self.last + 1
+
+    @property
+    def label(self) -> str:
+        return dict(self.choices)[self.kind]
 
     @property
     def how_to_read(self) -> str:

@@ -18,6 +18,7 @@ RADIUS, SMALL_RADIUS, RING = 58.0, 51.0, 17.0  # of the face, of one with a seco
 NUMBERS, SECOND = 13, 12
 NUMBERS_AT, HOUR_HAND, MINUTE_HAND, SWEPT_AT = 0.8, 0.4, 0.62, 0.5  # of the radius
 TURN_APART = 5.0  # how far out each further turn of the sweep runs
+CELL = 136.0  # two stand side by side on a phone
 MOST_TURNS = 2  # longer sweeps are drawn without their whole turns; the words tell the jump
 
 
@@ -53,7 +54,7 @@ def draw(sheet: Sheet, count: Count, first: int, last: int) -> float:
         sheet.put("circle", "p-dot", cx=x, cy=y, r=4)
 
     passed = since(count, sheet.language)
-    return draw_side_by_side(sheet, count, range(first, last + 1), (across, across), passed, draw_one)
+    return draw_side_by_side(sheet, count, range(first, last + 1), (CELL, across), passed, draw_one)
 
 
 def _draw_dial(sheet: Sheet, x: float, y: float, radius: float) -> None:

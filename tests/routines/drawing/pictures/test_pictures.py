@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 from routines.counting import Count
 from routines.demo.plans import PLANS
 from routines.drawing.pictures import DOZEN, NARROW, WIDE, draw_picture, pictures_for
-from routines.drawing.svg import rules
+from routines.drawing.svg import rules, tokens
 from tests.routines.drawing.pictures.drawn import SVG, count, counts, number, parse, written
+from tests.routines.drawing.test_tokens import TEXT, contrast
 
 SMALLEST_TEXT = 12
 DEMO = [(demo.key, demo.plan.count.count(), demo.plan.language) for demo in PLANS]
@@ -111,6 +112,15 @@ def test_on_paper_every_rule_is_an_attribute_and_nothing_else_changes(of: Count)
         assert "var(" not in paper
         assert [text.words for text in written(paper)] == [text.words for text in written(screen)]
         assert parse(paper).get("height") == parse(screen).get("height")
+
+
+@pytest.mark.parametrize("theme", ["paper", "slate", "print"])
+@pytest.mark.parametrize(
+    ("colour", "ground"),
+    [("--ink", "--hairline"), ("--ink", "--blue-wash"), ("--ink", "--wash"), ("--ink-2", "--pleat")],
+)
+def test_words_stand_out_from_the_grounds_of_the_pictures(theme: str, colour: str, ground: str) -> None:
+    assert contrast(tokens(theme)[colour], tokens(theme)[ground]) >= TEXT
 
 
 def test_every_class_of_the_pictures_has_its_rule() -> None:
