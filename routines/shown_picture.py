@@ -13,7 +13,7 @@ HOW_TO_READ = {
     "scale": "The shaded turn is how far the pointer moved for one jump.",
     "jugs": "The arrow beside a jug is one jump: from the level before to this one.",
     "coins": "Each amount in the fewest everyday notes and coins. Where do some of them turn into a larger one?",
-    "bars": "Dark parts were there before; the parts under the bracket are the last jump. Where is a whole full?",
+    "bars": "Grey parts were there before; the parts under the bracket are the last jump. Where is a whole full?",
 }
 
 

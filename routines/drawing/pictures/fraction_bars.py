@@ -1,4 +1,4 @@
-"""Fraction bars: every term as wholes cut into equal parts, shaded as far as the term goes.
+"""Fraction bars: every term as wholes cut into equal parts, grey as far as the term goes.
 
 The parts of the last jump are light, in a strong line, under a bracket that points the way; what a count backward has
 taken away stays as empty parts under the bracket. Where there are too many wholes for one line, the full ones stand
