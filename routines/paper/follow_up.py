@@ -7,13 +7,14 @@ from typing import Any
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.counting import Audience, Pattern, Probe, locate, probes
+from routines.counting import Audience, Grid, Pattern, Probe, locate, probes
 from routines.drawing import Entry
 from routines.paper.asked_cells import Asked, asked_cells
 from routines.paper.full_page import MARGIN, full_page
 from routines.paper.picture import PAPER, draw
 from routines.paper.plan_page import common, legend
 from routines.paper.subject import Subject
+from routines.shown_plan import ShownPlan
 
 # Points: what the page's head and each question take, and a question's second language.
 HEAD, QUESTION, ALSO = 150.0, 79.0, 16.0
@@ -22,16 +23,24 @@ ROUTES = 2
 
 
 def follow_up_sheets(subject: Subject) -> list[SafeString]:
-    patterns = _patterns(subject)
+    patterns = patterns_to_use(subject.shown)
     asked = asked_cells(subject.grid, patterns)
     lettered = dict(zip(ascii_lowercase, [*asked, *_past_the_end(subject)], strict=False))
     return [_questions(subject, lettered), _answers(subject, lettered, patterns)]
 
 
-def _patterns(subject: Subject) -> list[Pattern]:
+def patterns_to_use(shown: ShownPlan) -> list[Pattern]:
     """The targets; of a plan without any, what is lit on its card."""
-    targets = [item.pattern for item in subject.shown.patterns if item.target]
-    return targets or [item.pattern for item in subject.shown.best_two]
+    targets = [item.pattern for item in shown.patterns if item.target]
+    return targets or [item.pattern for item in shown.best_two]
+
+
+def entries_with(grid: Grid, asked: Iterable[Asked]) -> dict[int, Entry]:
+    """Every count but those around the cells asked for, which are to be written in."""
+    asked = list(asked)
+    empty = frozenset().union(*(cell.around for cell in asked))
+    given = {n: Entry() for n in range(1, grid.terms + 1) if n not in empty}
+    return given | {cell.n: Entry("next") for cell in asked}
 
 
 def _past_the_end(subject: Subject) -> list[Probe]:
@@ -44,15 +53,12 @@ def _past_the_end(subject: Subject) -> list[Probe]:
 
 def _questions(subject: Subject, lettered: dict[str, Asked | Probe]) -> SafeString:
     cells = {letter: asked for letter, asked in lettered.items() if isinstance(asked, Asked)}
-    empty = frozenset().union(*(asked.around for asked in cells.values())) if cells else frozenset()
-    entries = {n: Entry() for n in range(1, subject.grid.terms + 1) if n not in empty}
-    entries |= {asked.n: Entry("next") for asked in cells.values()}
     width, height = PAPER[subject.school.paper]
     each = QUESTION + ALSO * (len(subject.say.languages) - 1)
     picture = draw(
         subject,
         (width - 2 * MARGIN, height - HEAD - each * len(lettered)),
-        entries=entries,
+        entries=entries_with(subject.grid, cells.values()),
         landmarks=False,
         labels={asked.n: letter for letter, asked in cells.items()},
         title=subject.phrase("missing"),

@@ -73,10 +73,7 @@ def legend(subject: Subject, lit: Iterable[Pattern]) -> list[tuple[SafeString, S
         signs.append("flag")
     told = [(_sign(subject, name), subject.say[name]) for name in signs]
     if subject.shown.landmarks:
-        name = subject.landmark_name
-        told.append(
-            (_notch(subject), subject.say.tell("landmark", name=name) if name else subject.say["landmark_plain"])
-        )
+        told.append((_notch(subject), subject.say.each(subject.landmark_words)))
     return told
 
 

@@ -122,13 +122,13 @@ class Subject:
 
         return self.say.each(words)
 
-    @property
-    def landmark_name(self) -> str:
-        """What the landmarks are multiples of, in words where the engine proposes them and has a name."""
-        if self.plan.landmark:
-            return self.plan.landmark
-        proposed = proposed_landmarks(self.grid)
-        return proposed[0].name if proposed and self.grid.count.style.language == self.say.main else ""
+    def landmark_words(self, language: str) -> str:
+        """What the landmarks are multiples of: as the teacher typed it, or the engine's name where it is in this language."""
+        name = self.plan.landmark
+        if not name and self.grid.count.style.language == language:
+            proposed = proposed_landmarks(self.grid)
+            name = proposed[0].name if proposed else ""
+        return phrase("landmark", language, name=name) if name else phrase("landmark_plain", language)
 
     @cached_property
     def goal(self) -> SafeString | str:

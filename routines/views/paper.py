@@ -5,12 +5,14 @@ from django.shortcuts import get_object_or_404, render
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET
 
-from routines.forms.paper import PrintForm
+from routines.forms.paper import LANGUAGES, PrintForm
 from routines.models import Lesson, Routine
+from routines.paper.choosing import print_pictures
 from routines.paper.document import Document
 from routines.paper.press import PaperError
 from routines.paper.prints import PRINTS, document_of
 from routines.paper.subject import Subject
+from routines.shown_plan import ShownPlan
 
 LESSONS_OFFERED = 12
 
@@ -31,12 +33,16 @@ def print_page(request: HttpRequest, pk: int) -> HttpResponse:
 
 def _choose(request: HttpRequest, routine: Routine, form: PrintForm | None = None) -> HttpResponse:
     lessons = Lesson.objects.open_to(request.user).filter(routine=routine).select_related("class_group")
+    shown = ShownPlan(routine.plan, routine.grade.level)
     context = {
         "section": "bank",
         "routine": routine,
+        "shown": shown,
+        "pictures": print_pictures(shown),
+        "languages": [choice for choice in LANGUAGES if choice[0]],
+        "chosen_language": shown.plan.language,
         "lessons": lessons[:LESSONS_OFFERED],
         "errors": form.errors.as_data() if form is not None else {},
-        "plan_language": routine.plan.language,
     }
     return render(request, "routines/print.html", context, status=422 if form is not None else 200)
 

@@ -8,6 +8,9 @@ import pikepdf
 import pytest
 from django.urls import reverse
 
+from config.checks import pango_is_there
+from tests.absent import absent
+
 
 class Printed:
     """A PDF and its questions."""
@@ -33,7 +36,14 @@ class Printed:
 
 
 @pytest.fixture
-def printed(owner, visit):
+def pango():
+    """The library without which nothing is printed."""
+    if not pango_is_there():
+        absent("Pango")
+
+
+@pytest.fixture
+def printed(owner, visit, pango):
     """Prints one routine by the name of the print, as its owner."""
 
     def made(routine, name="plan", **wishes) -> Printed:

@@ -13,6 +13,8 @@ from routines.paper.subject import Subject
 from tests.routines.making import make_routine
 from tests.routines.paper.conftest import Printed
 
+pytestmark = pytest.mark.usefixtures("pango")
+
 
 @pytest.fixture(autouse=True)
 def data_folder(settings, tmp_path):

@@ -10,6 +10,8 @@ from routines.paper.press import PaperError, PrintingProcess
 from tests.routines.making import make_routine
 from tests.routines.paper.conftest import Printed
 
+pytestmark = pytest.mark.usefixtures("pango")
+
 
 @pytest.fixture
 def process():
