@@ -47,7 +47,7 @@ PHRASES: dict[str, tuple[str, str]] = {
         "The goal, {goal}, is passed at {label}, by {by}.",
         "La meta, {goal}, se pasa en {label}, por {by}.",
     ),
-    "group_small": ("The small number: which {group}.", "El número pequeño: cuál {group}."),
+    "count_number": ("count {n}", "el número {n}"),
     "line_by_line": ("The count, line by line", "El conteo, línea por línea"),
     # The substitute's page
     "substitute": ("For a substitute teacher", "Para quien cubre la clase"),
@@ -122,7 +122,6 @@ PHRASES: dict[str, tuple[str, str]] = {
     "leave_for": ("For their teacher", "Para su maestra o maestro"),
     "got_to": ("We counted as far as", "Contamos hasta"),
     "they_saw": ("What the class saw (ideas, not names)", "Lo que vio la clase (ideas, no nombres)"),
-    "taking_over": ("in all about {minutes} minutes", "en total unos {minutes} minutos"),
     # Posters
     "our_count": ("Our count", "Nuestro conteo"),
     "as_it_happened": ("as it happened", "tal como fue"),

@@ -5,7 +5,7 @@ from functools import cache, cached_property
 from django.utils.safestring import SafeString
 
 from accounts.models import School
-from routines.counting import CountError, Grid, Pattern
+from routines.counting import Grid, Pattern
 from routines.counting.stories import Story, proposed_landmarks
 from routines.counting.texts import ordinal, series
 from routines.models import RoutineVersion
@@ -46,10 +46,7 @@ class Subject:
         """The groups of the word problem, where the plan names them."""
         if not self.plan.story.group.strip():
             return None
-        try:
-            return Story(self.grid.count, self.plan.story.group, self.plan.story.goal)
-        except CountError:  # a goal that this kind of count cannot be read in; the story's own text still stands
-            return Story(self.grid.count, self.plan.story.group)
+        return Story(self.grid.count, self.plan.story.group)
 
     @property
     def group_labels(self) -> dict[int, str]:
@@ -132,15 +129,15 @@ class Subject:
 
     @cached_property
     def goal(self) -> SafeString | str:
-        """At which group the goal is met or passed, and by how much."""
-        story, count = self.story, self.grid.count
-        reached = story.reached() if story else None
-        if story is None or reached is None:
+        """At which group (or count) the goal is met or passed, and by how much."""
+        reached = self.shown.goal
+        if reached is None:
             return ""
-        facts = {"goal": count.text_of(reached.value), "label": story.label(reached.n)}
-        if reached.met:
-            return self.say.tell("goal_met", **facts)
-        return self.say.tell("goal_passed", by=count.difference_text(reached.by), **facts)
+        n = self.grid.count.reaching(self.plan.story.goal).n
+        label = self.story.label(n) if self.story else lambda language: phrase("count_number", language, n=n)
+        if not reached.by:
+            return self.say.tell("goal_met", goal=reached.goal, label=label)
+        return self.say.tell("goal_passed", goal=reached.goal, label=label, by=reached.by)
 
     @cached_property
     def each(self) -> SafeString | str:

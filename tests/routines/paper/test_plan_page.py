@@ -5,7 +5,7 @@ import pytest
 from routines.paper.plan_page import in_rows, place_grid, plan_sheet
 from routines.paper.styles import LOOKS
 from routines.paper.subject import Subject
-from routines.plan_document import CountTyped, Fold, Stop
+from routines.plan_document import CountTyped, Fold, Stop, Story
 from tests.routines.making import make_routine
 from tests.routines.paper.plans import BY_KIND, FULL, plan_of
 
@@ -30,6 +30,18 @@ def test_every_text_of_the_plan_is_on_it(owner, printed):
 def test_the_goal_is_answered_at_its_group(owner, printed):
     # 4 + 8 x 7 = 60, the ninth count.
     assert "The goal, 60, is met at bag 9." in printed(make_routine(owner, plan=FULL)).text()
+
+
+def test_a_goal_without_groups_is_answered_by_its_count(owner, school, words):
+    plan = FULL.changed(story=Story("How many sevens to get past 50?", "", "50"))
+    said = words(plan_sheet(Subject(make_routine(owner, plan=plan).current_version, school, "both")))
+    assert "The goal, 50, is passed at count 8, by 3." in said  # 4 + 7 x 7 = 53
+    assert "se pasa en el número 8" in said
+
+
+def test_a_goal_that_cannot_be_read_here_stops_nothing(owner, school, words):
+    plan = FULL.changed(story=Story("Bags of plums.", "bag", "21 lb"))
+    assert "Bags of plums." in words(plan_sheet(Subject(make_routine(owner, plan=plan).current_version, school)))
 
 
 def test_each_cell_says_its_group(owner, printed):
