@@ -50,14 +50,12 @@ def verdict_because(
         refutation = telling.refutation(counterexample)
         key = "no.from" if true_from is not None and true_from > 1 else "no"
         return sentence(telling.say(key, refutation=refutation, nth=page.tongue.nth(true_from or 1)))
-    reason = because(telling)
     if not seen:
-        return sentence(telling.say("yes.unseen", because=reason))
-    if until(telling):
-        answer = telling.say("yes.until", until=page.value(breaks_at or 1), because=reason)
-    else:
-        answer = telling.say("yes", because=reason)
-    return sentence(answer)
+        key = "open" if breaks_at is None else "open.until"
+        return sentence(telling.say(key, until=page.value(breaks_at or 1)))
+    reason = because(telling)
+    key = "yes.until" if until(telling) else "yes"
+    return sentence(telling.say(key, until=page.value(breaks_at or 1), because=reason))
 
 
 def jumps(k: int, grid: Grid, audience: Audience | None = None) -> str:

@@ -20,11 +20,17 @@ class Noun:
 class Feature:
     """What is read off a count in a block claim: a digit, a part, a remainder.
 
-    `plural` is true where even one reading is plural ("the minutes are 10").
+    `plural` is true where even one reading is plural ("the minutes are 10"); `brief` is what small children say.
     """
 
     noun: Noun
     plural: bool = False
+    brief: Noun | None = None
+
+    @property
+    def short(self) -> Noun:
+        """The shortest name."""
+        return self.brief or self.noun
 
 
 class Tongue(ABC):

@@ -58,6 +58,9 @@ def _shown(telling: Telling) -> Iterator[Line]:
     for evidence in telling.evidence():
         for core in telling.cores():
             yield lambda core=core, evidence=evidence: f"{sentence(core())} {sentence(evidence())}"  # type: ignore[misc]
+    for reason in telling.reasons():
+        for core in telling.cores():
+            yield lambda core=core, reason=reason: f"{sentence(core())} {sentence(reason())}"  # type: ignore[misc]
     yield from _noticing(telling)
 
 

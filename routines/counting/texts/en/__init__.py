@@ -71,9 +71,10 @@ class English(Tongue):
         return Noun(f"whole {unit.one}", f"whole {unit.several}")
 
     def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        brief = Noun("leftover", "leftovers")
         if mark is None:
-            return Feature(Noun(f"remainder by {modulus}", f"remainders by {modulus}"))
-        return Feature(Noun(f"part past {self.a(mark)}", f"parts past {self.a(mark)}"))
+            return Feature(Noun(f"remainder by {modulus}", f"remainders by {modulus}"), brief=brief)
+        return Feature(Noun(f"part past {self.a(mark)}", f"parts past {self.a(mark)}"), brief=brief)
 
     def a(self, noun: Noun) -> str:
         return f"{'an' if noun.one[0] in 'aeiou' else 'a'} {noun.one}"

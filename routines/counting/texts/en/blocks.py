@@ -3,21 +3,32 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{feats} are always {x}", "the {feats} are {x} in every count"),
     "always.core": (
+        "the {short} are {x}, every time we count",
         "every time we count, the {feats} are {x}",
         "look at all of them: the {feats} are always {x}",
     ),
     "turns.statement": ("{feats} take turns: {series}",),
-    "turns.core": ("the {feats} take turns, first {x}, then {y}", "the {feats} go {x}, {y}, then {x}, {y} again"),
+    "turns.core": (
+        "the {short} take turns, {x} and {y}",
+        "the {feats} take turns, first {x}, then {y}",
+        "the {feats} go {x}, {y}, then {x}, {y} again",
+    ),
     "repeat.statement": ("{feats} repeat every {k} counts: {series}",),
     "repeat.core": (
+        "the {short} come back after every {k} counts",
         "the {feats} come around again every {k} counts",
         "after {k} counts the {feats} start over the same way",
     ),
     "keep.statement": ("{feats} stay in their {line}: {series}", "each {line} keeps its {feat}: {series}"),
-    "keep.core": ("the {feats} stay the same in each {line}", "in each {line} the {feats} stay the same"),
+    "keep.core": (
+        "in each {line} the {short} stay the same",
+        "the {feats} stay the same in each {line}",
+        "in each {line} the {feats} stay the same",
+    ),
     "turns-line.statement": ("{feats} take turns {each_way}: {series} {in_line}",),
     "turns-same.statement": ("{feats} take turns {each_way}: {series}", "in every {line} {feats} take turns: {series}"),
     "turns-line.core": (
+        "{each_way} the {short} take turns",
         "the {feats} take turns when we go {each_way}",
         "{each_way} the {feats} take turns, two by two",
     ),
@@ -27,6 +38,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "every {line} repeats its {feats} after {k}: {series}",
     ),
     "repeat-line.core": (
+        "{each_way} the {short} come back after {k}",
         "{each_way} the {feats} come around again after {k}",
         "the {feats} come back after {k} {each_way}",
     ),
@@ -51,7 +63,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{jumps}, and {total} {more} leaves the {feats} alone",
     ),
     "reason.jumps": ("{jumps}, so the {feats} come back", "{jumps}, and that leaves the {feats} as they were"),
-    "reason.list": ("{in_line} {some} have {feats} {series}", "{in_line} the {feats} are {series}"),
+    "reason.list": (
+        "{in_line} {some} have {feats} {series}",
+        "{in_line} the {feats} are {series}",
+        "{in_line} the {short} are {series}",
+    ),
     "reason.list-count": ("{some} have {feats} {series}", "the first {feats} are {series}"),
     "reason.sums": ("{sums}",),
     "all.statement": ("every count is {a_mark}", "all counts are {marks}"),

@@ -14,8 +14,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.scattered-first.statement": ("every {kth} count is {a_mark}", "{marks} come every {k} counts"),
     "lie.column.core": ("the {marks} are all in column {i}", "column {i} is where all the {marks} are"),
     "lie.row.core": ("the {marks} are all in row {i}", "row {i} is where all the {marks} are"),
-    "lie.columns.core": ("the {marks} are columns {i}, nothing else", "columns {i} have only {marks} in them"),
-    "lie.rows.core": ("the {marks} are rows {i}, nothing else", "rows {i} have only {marks} in them"),
+    "lie.columns.core": (
+        "the {marks} are columns {i}, nothing else",
+        "columns {i} have only {marks} in them",
+        "the {marks} fill whole columns, nothing else",
+    ),
+    "lie.rows.core": (
+        "the {marks} are rows {i}, nothing else",
+        "rows {i} have only {marks} in them",
+        "the {marks} fill whole rows, nothing else",
+    ),
     "lie.down-right.core": (
         "the {marks} go down like stairs to the right",
         "the {marks} move one down and one right",
@@ -40,6 +48,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "how many we say in each {stretch} makes a pattern",
     ),
     "many.evidence": ("from {a} to just before {b} we say {some}", "starting at {a} and before {b} we say {some}"),
+    "many.evidence-long": (
+        "from {a} to just before {b} we say {n}, first {first} and last {last}",
+        "starting at {a} and before {b} we say {n}, from {first} to {last}",
+    ),
+    "many.evidence-short": ("there are {n} from {a} to just before {b}",),
     "many.reason": ("{jumps}, and {total} is {pure}",),
     "many.reason-bare": ("{jumps}",),
     "many.note": ("it is different at {until}", "that changes at {until}"),

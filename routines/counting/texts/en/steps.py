@@ -29,6 +29,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "one step {direction} is {k} counts back, and {jumps}",
         "one step {direction} goes {k} counts back: {jumps}",
     ),
+    "neighbour.reason-short": ("{jumps}",),
     "neighbour.reason-one": ("one step {direction} is the next count, and each jump is {diff}",),
     "neighbour.reason-one-back": ("one step {direction} is the count before, and each jump is {diff}",),
     "table.statement": ("each count is its place times {step}", "count number n is n jumps of {step}"),
@@ -40,6 +41,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "look at the {nth} one we wrote, {v}: that is {n} × {step}",
         "count the jumps up to {v}: there are {n}, and {n} × {step} = {v}",
     ),
+    "table.evidence-short": ("that makes {v}", "so that one is {v}"),
     "table.reason": (
         "the start is 1 × {step}, and each jump is one more {step}: {n} × {step} = {v}",
         "{v} is the {nth} count, and {n} × {step} = {v}",

@@ -10,6 +10,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "in a little square, both crosses add to the same",
     ),
     "corners.evidence": ("{a} + {d} = {sum}, and {b} + {c} = {sum} too", "{a} + {d} and {b} + {c} both make {sum}"),
+    "pair.evidence-short": ("here both make {sum}", "both times I get {sum}"),
+    "pair.reason-short": ("{a} + {d} = {b} + {c}",),
     "corners.reason": ("{a} + {d} = {sum} and {b} + {c} = {sum}",),
     "ends.statement": (
         "first and last add to the same as the next two in",
@@ -45,6 +47,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "if you add up a {line}, the next has {diff} {more}",
     ),
     "totals.evidence": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),
+    "totals.evidence-short": ("{line} {i} adds to {x}",),
     "totals.reason": (
         "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
         "{k} counts in a {line}, each {each} {more} than its neighbor, and {k} × {each} = {diff}",

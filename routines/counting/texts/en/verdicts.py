@@ -3,7 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "yes": ("yes: {because}",),
     "yes.until": ("yes, until {until}: {because}",),
-    "yes.unseen": ("so far: {because} Too few counts are here to see it repeat",),
+    "open": ("nothing here speaks against it, but too few counts are here to see it",),
+    "open.until": ("nothing here speaks against it, but too few counts are here to see it, and it stops at {until}",),
     "no": ("no: {refutation}",),
     "no.from": ("no: {refutation}. From the {nth} count on it holds",),
     "no.step": ("from {a} to {b} is {diff} {more}",),

@@ -5,6 +5,7 @@ it ("hay", "llegar a").
 """
 
 import re
+from dataclasses import replace
 
 from ...kinds.currency import CoinName
 from ..numbers import ordinal
@@ -77,13 +78,14 @@ class Spanish(Tongue):
     def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
         one, many = (("último dígito", "últimos dígitos"), ("primer dígito", "primeros dígitos"))[place]
         whose = f"de {self.the_many(_noun(coin))}"
-        return Feature(Noun(f"{one} {whose}", f"{many} {whose}"))
+        return Feature(Noun(f"{one} {whose}", f"{many} {whose}"), brief=Noun(one, many))
 
     def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
         if place == 0:
             return self._digit(_noun(coin))
         name = names.PLACES[place]
-        return self._digit(Noun(name.one, f"{name.many} de {coin.several}", name.feminine))
+        feature = self._digit(Noun(name.one, f"{name.many} de {coin.several}", name.feminine))
+        return replace(feature, brief=self._digit(name).noun)
 
     def whole_units(self, unit: CoinName) -> Noun:
         feminine = unit.gender == "feminine"
@@ -91,10 +93,11 @@ class Spanish(Tongue):
         return Noun(f"{unit.one} {whole[0]}", f"{unit.several} {whole[1]}", feminine)
 
     def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        brief = Noun("resto", "restos")
         if mark is None:
-            return Feature(Noun(f"resto entre {modulus}", f"restos entre {modulus}"))
+            return Feature(Noun(f"resto entre {modulus}", f"restos entre {modulus}"), brief=brief)
         past = f"de {self.a(mark)}"
-        return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True))
+        return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
 
     def a(self, noun: Noun) -> str:
         return f"{'una' if noun.feminine else 'un'} {noun.one}"

@@ -2,11 +2,20 @@
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{the_feats} siempre son {x}", "en todos los números {the_feats} son {x}"),
-    "always.core": ("cada vez que contamos {the_feats} son {x}", "en todos los que decimos {the_feats} son {x}"),
+    "always.core": (
+        "{the_short} son {x}, siempre que contamos",
+        "cada vez que contamos {the_feats} son {x}",
+        "en todos los que decimos {the_feats} son {x}",
+    ),
     "turns.statement": ("{the_feats} se alternan: {series}",),
-    "turns.core": ("{the_feats} se turnan, primero {x} y luego {y}", "{the_feats} van {x}, {y}, y otra vez {x}, {y}"),
+    "turns.core": (
+        "{the_short} se turnan: {x} y luego {y}",
+        "{the_feats} se turnan, primero {x} y luego {y}",
+        "{the_feats} van {x}, {y}, y otra vez {x}, {y}",
+    ),
     "repeat.statement": ("{the_feats} se repiten cada {k} números: {series}",),
     "repeat.core": (
+        "{the_short} vuelven a salir cada {k} números",
         "{the_feats} vuelven a salir cada {k} números",
         "después de {k} números {the_feats} empiezan otra vez igual",
     ),
@@ -14,19 +23,28 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_feats} se quedan en su {line}: {series}",
         "cada {line} conserva {the_feat}: {series}",
     ),
-    "keep.core": ("{the_feats} son iguales en cada {line}", "en cada {line} {the_feats} no cambian"),
+    "keep.core": (
+        "en cada {line} {the_short} no cambian",
+        "{the_feats} son iguales en cada {line}",
+        "en cada {line} {the_feats} no cambian",
+    ),
     "turns-line.statement": ("{the_feats} se alternan {each_way}: {series} {in_line}",),
     "turns-same.statement": (
         "{the_feats} se alternan {each_way}: {series}",
         "en cada {line} se alternan {the_feats}: {series}",
     ),
-    "turns-line.core": ("{the_feats} se turnan {each_way}", "{each_way}, {the_feats} se turnan de dos en dos"),
+    "turns-line.core": (
+        "{each_way}, {the_short} se turnan",
+        "{the_feats} se turnan {each_way}",
+        "{each_way}, {the_feats} se turnan de dos en dos",
+    ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
         "{the_feats} se repiten cada {k} números {each_way}: {series}",
         "en cada {line} se repiten {the_feats} después de {k}: {series}",
     ),
     "repeat-line.core": (
+        "{the_short} vuelven tras {k} en cada {line}",
         "{each_way}, {the_feats} vuelven a salir después de {k}",
         "{the_feats} vuelven después de {k} {each_way}",
     ),
@@ -48,7 +66,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{jumps}, y con {total} {more} {the_feats} no cambian",
     ),
     "reason.jumps": ("{jumps}, y por eso vuelven {the_feats}", "{jumps}, y así {the_feats} quedan como estaban"),
-    "reason.list": ("{in_line}, {the_feats} de {some} son {series}", "{in_line}, {the_feats} son {series}"),
+    "reason.list": (
+        "{in_line}, {the_feats} de {some} son {series}",
+        "{in_line}, {the_feats} son {series}",
+        "{in_line}, {the_short} son {series}",
+    ),
     "reason.list-count": ("{the_feats} de {some} son {series}", "al principio {the_feats} son {series}"),
     "reason.sums": ("{sums}",),
     "all.statement": ("cada número es {a_mark}", "todos son {marks}"),

@@ -23,8 +23,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "la columna {i} es donde están {the_marks}",
     ),
     "lie.row.core": ("la fila {i} es donde están {the_marks}", "en la fila {i} están siempre {the_marks}"),
-    "lie.columns.core": ("las columnas {i} son {the_marks} y nada más", "en las columnas {i} solo hay {marks}"),
-    "lie.rows.core": ("las filas {i} son {the_marks} y nada más", "en las filas {i} solo hay {marks}"),
+    "lie.columns.core": (
+        "las columnas {i} son {the_marks} y nada más",
+        "en las columnas {i} solo hay {marks}",
+        "{the_marks} llenan columnas enteras, nada más",
+    ),
+    "lie.rows.core": (
+        "las filas {i} son {the_marks} y nada más",
+        "en las filas {i} solo hay {marks}",
+        "{the_marks} llenan filas enteras, nada más",
+    ),
     "lie.down-right.core": (
         "{the_marks} bajan como una escalera hacia la derecha",
         "{the_marks} van uno abajo y uno a la derecha",
@@ -49,6 +57,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "cuántos decimos en cada {stretch} forma un patrón",
     ),
     "many.evidence": ("desde {a} y antes de {b} decimos {some}", "a partir de {a} y antes de {b} decimos {some}"),
+    "many.evidence-long": (
+        "desde {a} y antes de {b} decimos {n}, primero {first} y al final {last}",
+        "a partir de {a} y antes de {b} decimos {n}, de {first} a {last}",
+    ),
+    "many.evidence-short": ("hay {n} desde {a} y antes de {b}",),
     "many.reason": ("{jumps}, o sea, {pure}",),
     "many.reason-bare": ("{jumps}",),
     "many.note": ("en {until} cambia", "eso cambia en {until}"),

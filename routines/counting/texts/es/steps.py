@@ -29,6 +29,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{direction} un paso son {k} números hacia atrás, y {jumps}",
         "un paso {direction} vuelve {k} números hacia atrás: {jumps}",
     ),
+    "neighbour.reason-short": ("{jumps}",),
     "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
     "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
     "table.statement": (
@@ -43,6 +44,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "mira el {nth} número que escribimos, {v}: es {n} × {step}",
         "cuenta los saltos hasta {v}: hay {n}, y {n} × {step} = {v}",
     ),
+    "table.evidence-short": ("eso da {v}", "por eso ahí está {v}"),
     "table.reason": (
         "empezamos en 1 × {step} y cada salto es un {step} más: {n} × {step} = {v}",
         "{v} es el {nth} número, y {n} × {step} = {v}",

@@ -13,6 +13,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{a} + {d} = {sum}, y {b} + {c} = {sum} también",
         "{a} + {d} y {b} + {c} hacen {sum} las dos veces",
     ),
+    "pair.evidence-short": ("aquí las dos veces da {sum}", "las dos veces me da {sum}"),
+    "pair.reason-short": ("{a} + {d} = {b} + {c}",),
     "corners.reason": ("{a} + {d} = {sum} y {b} + {c} = {sum}",),
     "ends.statement": (
         "el primero y el último suman lo mismo que sus vecinos",
@@ -51,6 +53,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "si sumas una {line}, la siguiente tiene {diff} {more}",
     ),
     "totals.evidence": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
+    "totals.evidence-short": ("la {line} {i} suma {x}",),
     "totals.reason": (
         "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
         "{k} números en una {line}, cada uno {each} {more} que su vecino, y {k} × {each} = {diff}",

@@ -3,7 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "yes": ("sí: {because}",),
     "yes.until": ("sí, hasta llegar a {until}: {because}",),
-    "yes.unseen": ("hasta aquí sí: {because} Hay muy pocos números para ver si se repite",),
+    "open": ("nada lo contradice, pero hay muy pocos números para verlo",),
+    "open.until": ("nada lo contradice, pero hay muy pocos números para verlo, y deja de cumplirse en {until}",),
     "no": ("no: {refutation}",),
     "no.from": ("no: {refutation}. Desde el {nth} número sí se cumple",),
     "no.step": ("de {a} a {b} hay {diff} {more}",),

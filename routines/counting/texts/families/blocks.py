@@ -80,6 +80,8 @@ class Block(Telling):
             "feats": noun.many,
             "the_feat": self.tongue.the_one(noun),
             "the_feats": self.tongue.the_many(noun),
+            "short": self.feature.short.many,
+            "the_short": self.tongue.the_many(self.feature.short),
             "be": self.tongue.be(plural=plural),
             "restart": self.tongue.restart(plural=plural),
             "line": line.one,
@@ -119,7 +121,7 @@ class Block(Telling):
         same = all(block == longest[: len(block)] for block in written)
         key = f"{FORMS.get(self.length, 'repeat')}-{'same' if same else 'line'}"
         fields["in_line"] = self._in_line_of(written.index(longest))
-        return self.say(f"{key}.statement", series=self.short_series(longest), **fields)
+        return self.say(f"{key}.statement", series=self.short_series(longest, most=6), **fields)
 
     def _in_line_of(self, index: int) -> str:
         wanted = self.claim.get("lines")

@@ -10,6 +10,7 @@ from ..tongue import Noun
 from .telling import Line, Telling
 
 MOST_STRETCHES = 12
+MOST_SAID = 5
 
 
 class Landmarks(Telling):
@@ -173,9 +174,20 @@ class HowMany(Telling):
             yield from self.reasons()
             return
         j, terms = min(filled[:4], key=lambda stretch: len(stretch[1]))
-        shown = terms if self.count.step > 0 else terms[::-1]
-        a, b = self.page.spot(j * self._multiple), self.page.spot((j + 1) * self._multiple)
-        yield from self.saying("many.evidence", a=a, b=b, some=self.some(shown), **self._fields)
+        value = self.page.value
+        fields: dict[str, object] = {
+            "a": self.page.spot(j * self._multiple),
+            "b": self.page.spot((j + 1) * self._multiple),
+            "n": len(terms),
+            "first": value(terms[0]),
+            "last": value(terms[-1]),
+        }
+        if len(terms) <= MOST_SAID:
+            yield from self.saying("many.evidence", some=self.some(terms), **fields)
+        else:
+            yield from self.saying("many.evidence-long", **fields)
+        if len(terms) > 1:
+            yield from self.saying("many.evidence-short", **fields)
 
     def reasons(self) -> Iterator[Line]:
         block = self._block()

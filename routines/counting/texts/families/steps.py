@@ -96,10 +96,11 @@ class Neighbour(Telling):
         offset, direction = self._offset, self._direction()
         if abs(offset) == 1:
             key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
-            return self.saying(key, direction=direction, diff=self.page.jump)
+            keys = (key, "neighbour.reason-short")
+            return self.saying(*keys, direction=direction, diff=self.page.jump, jumps=self.page.jumps(1))
         key = "neighbour.reason" if offset > 0 else "neighbour.reason-back"
         k = abs(offset)
-        return self.saying(key, direction=direction, k=k, jumps=self.page.jumps(k))
+        return self.saying(key, "neighbour.reason-short", direction=direction, k=k, jumps=self.page.jumps(k))
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         pair = self._pair_of(counterexample)
@@ -138,7 +139,7 @@ class Table(Telling):
         return self.saying("table.core", **self._fields(self._example()))
 
     def evidence(self) -> Iterator[Line]:
-        return self.saying("table.evidence", **self._fields(self._example()))
+        return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example()))
 
     def reasons(self) -> Iterator[Line]:
         return self.saying("table.reason", "table.reason-short", **self._fields(self._example()))

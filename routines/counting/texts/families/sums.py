@@ -36,7 +36,15 @@ class Sums(Telling):
 
     def evidence(self) -> Iterator[Line]:
         fields = self._fields
-        return self.saying(f"{self._key}.evidence", **fields) if fields else iter(())
+        if not fields:
+            return iter(())
+        return self.saying(f"{self._key}.evidence", *self._shorter("evidence"), **fields)
+
+    def _shorter(self, what: str) -> tuple[str, ...]:
+        """A shorter way to say it, where there is one."""
+        shorter = {"corners": "pair", "ends": "pair", "totals": "totals"}.get(self._key)
+        key = f"{shorter}.{what}-short"
+        return (key,) if key in self.tongue.sentences else ()
 
     def reasons(self) -> Iterator[Line]:
         fields = self._fields
@@ -44,7 +52,7 @@ class Sums(Telling):
             return self.saying("no.small")
         if self._which == "line-totals" and not fields["each_is_even"]:
             return self.saying("totals.note", **fields)
-        return self.saying(f"{self._key}.reason", **fields)
+        return self.saying(f"{self._key}.reason", *self._shorter("reason"), **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         fields = self._fields

@@ -107,6 +107,8 @@ class Telling(ABC):
     @staticmethod
     def short_series(items: Sequence[str], most: int = 8) -> str:
         """Items in a row, cut off where a line would not hold them."""
+        if any(" " in item for item in items):
+            most = 2 * most // 3
         if len(items) <= most:
             return series(items)
         return series(items[: most - 2]) + (", ..." if all("," not in item for item in items) else "; ...")
