@@ -10,6 +10,7 @@ from .audience import Audience
 from .grid import Grid
 from .locate import locate
 from .locate.routes import landmark_multiples
+from .locate.tongues import tongue
 from .texts.numbers import ordinal
 
 MOST_OF_A_SORT = 3
@@ -119,7 +120,7 @@ def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
             yield count.value(landmark), sentences[name].format_map(facts)
             break
     on = end + 2 * grid.line_length
-    facts = {"nth": _nth(on, language), "lines": "2", "like": count.text(end)}
+    facts = {"nth": _nth(on, language), "lines": "2", "like": _written(grid, end, language)}
     yield count.value(on), sentences["lines"].format_map(facts)
     far = next((n for n in FAR_TERMS if n > on), on + FAR_TERMS[-1])
     yield count.value(far), sentences["far"].format_map({"nth": _nth(far, language)})
@@ -127,7 +128,7 @@ def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
 
 
 def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
-    count, sentences = grid.count, SENTENCES[language]
+    count = grid.count
     read_off = Fraction(READ_OFF[count.base_unit if count.base_unit in READ_OFF else count.kind])
     others = sorted(multiple for multiple in count.friendly_multiples() if multiple != read_off)
     on = 1 if count.step > 0 else -1
@@ -138,7 +139,7 @@ def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
         value = count.value(like) + on * multiple
         while abs(value - count.start) <= abs(count.value(grid.terms) - count.start) or _said(grid, value):
             value += on * multiple
-        yield value, _alike(grid, value, like, multiple, sentences)
+        yield value, _alike(grid, value, like, multiple, language)
 
 
 def _landmark_in_view(grid: Grid, multiple: Fraction) -> int:
@@ -153,11 +154,11 @@ def _said(grid: Grid, value: Fraction) -> bool:
     return ((value - grid.count.start) / grid.count.step).denominator == 1
 
 
-def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, sentences: dict[str, str]) -> str:
-    count = grid.count
+def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, language: str) -> str:
+    count, sentences = grid.count, SENTENCES[language]
     rest = value % multiple
     facts = {
-        "like": count.text(like),
+        "like": _written(grid, like, language),
         "rest": count.difference_text(rest),
         "multiple": count.difference_text(multiple),
         "ending": str(rest),
@@ -178,6 +179,11 @@ def _behind(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
     count = grid.count
     facts = {"step": count.difference_text(count.step)}
     yield count.start - count.step, SENTENCES[language]["behind"].format_map(facts)
+
+
+def _written(grid: Grid, n: int, language: str) -> str:
+    """A count inside a sentence."""
+    return tongue(language).value(grid.count.text(n), clock=grid.count.wrap is not None)
 
 
 def _nth(n: int, language: str) -> str:

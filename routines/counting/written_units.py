@@ -26,6 +26,16 @@ def written_units(count: Count) -> WrittenUnits | None:
     return WrittenUnits(form.large, form.small) if isinstance(form, Measure) else None
 
 
+UNIT_ABOVE = {"in": Fraction(12), "oz": Fraction(16), "fl oz": Fraction(8)}
+"""What children go round by where only the small customary unit is written: a foot, a pound, a cup."""
+
+
+def unit_above(count: Count) -> Fraction | None:
+    """The size of the unit above the small customary one, in the base unit; None for every other unit."""
+    units = written_units(count)
+    return UNIT_ABOVE.get(units.small.symbol) if units else None
+
+
 def large_size(count: Count) -> Fraction | None:
     """The size of the large unit of a measure in two, in the base unit."""
     units = written_units(count)

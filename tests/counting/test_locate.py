@@ -143,6 +143,11 @@ class TestClock:
         assert "The first 9:30 comes at night" in found.reason
         assert "it is the 33rd count" in found.reason
 
+    def test_the_small_hours_have_their_name_in_spanish(self):
+        early = fold("clock", "1:16 am", "5 min", 12, 6)
+        assert "2:41 de la madrugada" in locate(early, "2:41", Audience(4, "es")).reason
+        assert "9:30 de la noche" in locate(fold(*self.GRID), "9:30", Audience(4, "es")).reason
+
     @given(st.integers(0, 1439), st.integers(-900, 900), st.integers(0, 1439), st.sampled_from([12, 24]))
     def test_the_first_meeting_agrees_with_going_round(self, start, step, value, hours):
         wrap = hours * 60

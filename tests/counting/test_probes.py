@@ -81,6 +81,11 @@ def test_clock_probes_are_first_met_past_the_end():
         assert n is None or n > 12
 
 
+def test_times_in_spanish_take_their_article():
+    whys = [probe.why for probe in probes(fold("clock", "1:16", "5 min", 6, 6), Audience(3, "es"))]
+    assert any("después de la 1:41." in why for why in whys)
+
+
 def test_probes_speak_spanish():
     whys = [probe.why for probe in probes(fold("whole", "58", "6", 20, 5), Audience(3, "es"))]
     assert "Termina en 0, igual que 160, pero lo saltamos." in whys

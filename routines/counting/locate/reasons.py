@@ -57,7 +57,8 @@ def _met_facts(grid: Grid, n: int, words: Wording, facts: dict[str, str]) -> str
     row, column = grid.place(n)
     facts |= {"nth": words.nth(n), "row": str(row), "column": str(column)}
     if grid.count.wrap is not None:
-        facts["part"] = words.parts_of_day[part_of_day(since_midnight(grid.count, grid.count.value(n)))]
+        minute = since_midnight(grid.count, grid.count.value(n)) % DAY
+        facts["part"] = words.part_of_day(part_of_day(minute), minute)
         facts["turn"] = words.turn(turn_of(grid.count, n))
     if n == 1:
         return "start"

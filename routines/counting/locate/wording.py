@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from collections.abc import Mapping, Sequence
+from fractions import Fraction
 
 
 class Wording(ABC):
@@ -18,6 +19,10 @@ class Wording(ABC):
     @abstractmethod
     def value(self, text: str, *, clock: bool) -> str:
         """Write a value inside a sentence; a clock time takes an article in Spanish."""
+
+    def part_of_day(self, name: str, minute: Fraction) -> str:
+        """Write a part of the day, so many minutes after midnight."""
+        return self.parts_of_day[name]
 
     @abstractmethod
     def jumps(self, times: int, step: str) -> str:

@@ -48,7 +48,7 @@ def jump_phrase(jump: Jump, language: str) -> str:
 def written(jump: Jump, text: str, language: str) -> str:
     """A count inside a sentence: clock times take an article in Spanish."""
     if language == "es" and jump.count.kind == "clock":
-        return f"la {text}" if text.startswith("1:") else f"las {text}"
+        return f"la {text}" if text.startswith(("1:", "01:")) else f"las {text}"
     return text
 
 

@@ -3,6 +3,8 @@
 from functools import partial
 
 from ..audience import Audience
+from ..checking import judge
+from ..claims import Claim
 from ..grid import Grid
 from ..locate import locate
 from ..locate.routes import routes_to
@@ -17,6 +19,9 @@ from .suggestion import StopSuggestion
 
 # Seconds to think, to talk with a partner and to share, by level band. Common practice, no source.
 TIMES = ((10, 30, 60), (20, 60, 90), (30, 60, 120), (45, 90, 150))
+
+# What is seen tells which count stands in a cell further on only where it says how far it is from one to another.
+LEADS_TO_A_CELL = ("step", "neighbour", "table")
 
 
 def ask(grid: Grid, choice: Choice, audience: Audience) -> StopSuggestion:
@@ -64,12 +69,22 @@ def _fields(grid: Grid, choice: Choice, audience: Audience) -> dict[str, str]:
         "landmark": "",
     }
     if choice.claim is not None:
-        view = _view(grid, choice.after) if choice.reason == "dies" else grid
-        fields["idea"] = _sentence(describe(choice.claim, view, "always", None, audience).statement)
+        fields["idea"] = _sentence(_statement(grid, choice, choice.claim, audience))
         fields["idea_lower"] = fields["idea"][:1].lower() + fields["idea"][1:]
     if choice.spot is not None:
         fields["landmark"] = written(here, count.text_of(choice.spot.landmark), language)
     return fields
+
+
+def _statement(grid: Grid, choice: Choice, claim: Claim, audience: Audience) -> str:
+    """What is seen, and until when; of what dies with the next count, as a class would say it before."""
+    if choice.reason == "dies":
+        return describe(claim, _view(grid, choice.after), "always", None, audience).statement
+    _, judged = judge(claim, grid)
+    if not judged.true:  # one that dies in view is told as it stands on the board at the stop
+        _, judged = judge(claim, _view(grid, choice.after))
+    breaks_at = judged.breaks_at if judged.true else None
+    return describe(claim, grid, "always" if breaks_at is None else "shown", breaks_at, audience).statement
 
 
 def _place(grid: Grid, n: int, language: str) -> str:
@@ -96,13 +111,21 @@ def _filled(wording: str, fields: dict[str, str]) -> str:
 
 
 def _answer(choice: Choice, fields: dict[str, str], language: str) -> str:
-    key = "place" if choice.reason == "target" and not fields["idea"] else choice.reason
+    key = choice.reason
+    if key == "target":
+        follows = choice.claim is not None and choice.claim.family in LEADS_TO_A_CELL
+        key = "target" if follows else "beside" if fields["idea"] else "place"
     return capital(ANSWERS[language][key].format_map(fields))
 
 
 def _past_the_end(grid: Grid, fields: dict[str, str], audience: Audience) -> tuple[str, str, tuple[str, ...]]:
-    """A number that comes past the end; on a clock that has shown every time already, the cell after the last."""
-    coming = next((probe for probe in probes(grid, audience) if probe.appears), None)
+    """A number that comes past the end; on a clock that has shown every time already, the cell after the last.
+
+    Measures and money that have come down to nothing are asked for a number that never comes.
+    """
+    asked = probes(grid, audience)
+    ends_here = not grid.count.form.goes_below_zero and grid.count.value(grid.terms + 1) < 0
+    coming = next((probe for probe in asked if probe.appears or ends_here), None)
     if coming is None:
         answer = ANSWERS[audience.language]["place"].format_map(fields)
         routes = routes_to(grid, int(fields["far_n"]), audience)

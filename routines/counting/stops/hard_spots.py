@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from ..count import Count
 from ..grid import Grid
-from ..written_units import large_size
+from ..written_units import large_size, unit_above
 
 # Counted before the first hard spot, so that the class has found its step.
 WARM_UP = 3
@@ -48,7 +48,7 @@ def _multiples(count: Count) -> list[Fraction]:
         return [Fraction(1000), Fraction(100)]
     if count.kind in ("clock", "elapsed"):
         return [Fraction(720), Fraction(60)] if count.kind == "clock" else [Fraction(60)]
-    large = large_size(count)
+    large = large_size(count) or unit_above(count)
     return [large] if large else [Fraction(1000), Fraction(100), Fraction(10)]
 
 

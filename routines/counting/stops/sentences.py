@@ -2,7 +2,7 @@
 
 Between braces: {a} the last count on the board, {next} the one after it, {place} and {far} a cell further on and the
 count in it, {jump} a jump with its size, {idea} what is seen so far, {probe} a number past the end, {landmark} what is
-passed. Several of each, so that plans do not read alike.
+passed. Several of each, so that plans do not read alike. "So" is said only where what is seen makes the answer so.
 """
 
 from collections.abc import Mapping
@@ -174,13 +174,15 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
 ANSWERS: Mapping[str, Mapping[str, str]] = {
     "en": {
         "target": "{idea} So {far} stands in {place}.",
+        "beside": "{idea} In {place} we will have {far}.",
         "place": "{far} stands in {place}.",
         "hard": "{next} comes next.",
         "dies": "{next} comes next, and there it ends: {idea_lower}",
     },
     "es": {
-        "target": "{idea} Por eso {far} está en {place}.",
-        "place": "{far} está en {place}.",
+        "target": "{idea} Por eso en {place} tendremos {far}.",
+        "beside": "{idea} En {place} tendremos {far}.",
+        "place": "En {place} tendremos {far}.",
         "hard": "Sigue {next}.",
         "dies": "Sigue {next}, y ahí termina: {idea_lower}",
     },

@@ -4,9 +4,11 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from ..audience import Audience
+from ..checking import judge
 from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
+from ..locate.tongues import tongue
 from ..slips.foreseeing import for_level
 from ..stops.choosing import claim_of
 from ..texts import describe
@@ -20,6 +22,7 @@ from .variation import Variation
 __all__ = ["OUTCOMES", "Variation", "next_counts"]
 
 OUTCOMES = ("not-yet", "as-planned", "ready-for-more")
+COUNTS_IN_SENTENCES = ("start", "last", "before", "hard", "landmark")
 MOST = 3
 
 
@@ -65,11 +68,15 @@ def _another_fold(grid: Grid) -> Iterator[Change]:
 
 
 def _told(change: Change, outcome: str, audience: Audience) -> Variation:
-    facts = {"landmark": page_of(change.grid, audience).mark(round_number(change.grid.count)).one, **change.facts}
+    count, words = change.grid.count, tongue(audience.language)
+    facts = {"landmark": page_of(change.grid, audience).mark(round_number(count)).one, **change.facts}
+    for name in COUNTS_IN_SENTENCES:
+        if name in change.facts:
+            facts[name] = words.value(facts[name], clock=count.wrap is not None)
     if change.shows:
-        facts["shows"] = sentence(
-            describe(change.shows[0], change.grid, "always", None, audience).statement.rstrip(".")
-        )
+        claim, judged = judge(change.shows[0], change.grid)
+        told = describe(claim, change.grid, judged.holds or "shown", judged.breaks_at, audience)
+        facts["shows"] = sentence(told.statement.rstrip("."))
     what, why = SENTENCES[audience.language][change.name]
     return Variation(
         outcome, capital(what.format_map(facts)), capital(why.format_map(facts)), change.grid, change.shows

@@ -57,7 +57,8 @@ def _back_again(grid: Grid) -> Iterator[Change]:
     count = grid.count
     new = changed(grid, start=count.value(grid.terms), step=-count.step)
     if new is not None:
-        told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
+        ends = {"start": new.count.text(1), "last": new.count.text(grid.terms)}
+        told = {**ends, "size": count.difference_text(count.step)}
         yield Change("back again", new, told, shown(new, across_the_fill(new)))
 
 

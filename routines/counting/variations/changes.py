@@ -10,7 +10,7 @@ from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
 from ..style import Style
-from ..written_units import large_size, written_units
+from ..written_units import large_size, unit_above, written_units
 
 LENGTHS = range(3, 13)
 
@@ -83,7 +83,7 @@ def round_number(count: Count) -> Fraction:
         return Fraction(100)
     if count.kind in ("clock", "elapsed"):
         return Fraction(60)
-    return large_size(count) or 10 * small_unit(count)
+    return large_size(count) or unit_above(count) or 10 * small_unit(count)
 
 
 def small_unit(count: Count) -> Fraction:

@@ -38,7 +38,7 @@ SENTENCES: Mapping[str, Mapping[str, tuple[str, str]]] = {
             "It looks different, and yet from line to line it is still {kept}. Does the class expect that?",
         ),
         "back again": (
-            "The same numbers the other way, back from {start} by {size}.",
+            "The same numbers the other way, from {start} to {last} by {size}.",
             "What was seen going one way is looked for going the other way.",
         ),
         "two in one": (
@@ -112,7 +112,7 @@ SENTENCES: Mapping[str, Mapping[str, tuple[str, str]]] = {
             "Se ve distinto, y aun así de línea a línea siguen siendo {kept}. ¿Lo espera la clase?",
         ),
         "back again": (
-            "Los mismos números al revés, hacia atrás desde {start} de {size} en {size}.",
+            "Los mismos números al revés, desde {start} hasta {last} de {size} en {size}.",
             "Lo que se vio en una dirección se busca en la otra.",
         ),
         "two in one": (

@@ -59,6 +59,46 @@ def test_the_first_stop_is_where_the_target_can_be_seen() -> None:
     assert suggest_stops(grid, [down], 4)[0].after == 10
 
 
+def test_an_answer_follows_only_from_what_makes_it_so() -> None:
+    eighths = grid_of("fraction", "1/8", "1/8", 24, 8)
+    down = suggest_stops(eighths, [Claim("neighbour", direction="down", difference=1)], 4)[0]
+    assert "So 2 2/8 stands in row 3, column 2." in down.answer
+    wholes = suggest_stops(eighths, [Claim("landmarks", multiple=1, lie="column", lines=[8])], 4)
+    answer = next(stop.answer for stop in wholes if stop.after == 16)
+    assert answer.endswith("In row 3, column 8 we will have 3.")
+    assert "So " not in answer
+
+
+def test_a_measure_that_has_come_down_to_nothing_is_not_counted_on_below_it() -> None:
+    grams = grid_of("mass", "3 kg", "-200 g", 16, 5)  # the 16th is 0 g
+    end = suggest_stops(grams, (), 4)[-1]
+    assert "3 kg 200 g" in end.question
+    assert end.answer.startswith("No.")
+    assert "-" not in end.answer
+
+
+def test_what_is_seen_says_until_when() -> None:
+    # 1:16 1:21 ... 1:41 / 1:46 1:51 1:56 | 2:01: the hour is 1 up to the 9th count.
+    clock = grid_of("clock", "1:16", "5 min", 6, 6)
+    stop = suggest_stops(clock, [Claim("digit", part="hours", along="count", blocks=[[1]])], 4)[0]
+    assert "until 2:01" in stop.answer
+
+
+def test_a_time_in_spanish_takes_its_article_and_its_verb() -> None:
+    clock = grid_of("clock", "1:16", "5 min", 6, 6)
+    answers = [stop.answer for stop in suggest_stops(clock, audience=Audience(4, "es"))]
+    assert "tendremos la 1:51." in answers[0]
+
+
+def test_small_customary_units_go_by_the_unit_above() -> None:
+    # 5 8 11 14 | 17 20 23 | 26 29 | 32 ...: the whole cups after the third count.
+    assert [(spot.n, spot.landmark) for spot in hard_spots(grid_of("capacity", "5 fl oz", "3 fl oz", 12, 4))] == [
+        (5, 16),
+        (8, 24),
+        (10, 32),
+    ]
+
+
 def test_targets_may_be_claims_patterns_or_their_data() -> None:
     claim = Claim("neighbour", direction="down", difference="-200")
     pattern = next(pattern for pattern in find_patterns(BACK) if pattern.claim == claim)

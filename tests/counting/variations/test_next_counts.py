@@ -37,6 +37,24 @@ def said(variation: Variation) -> tuple[str, str, int, int]:
     return variation.typed_start, variation.typed_step, count.terms, variation.grid.line_length
 
 
+def test_the_other_way_runs_between_the_same_ends() -> None:
+    other_way = next(one for one in next_counts(BACK, "as-planned") if "other way" in one.what)
+    assert other_way.what == "The same numbers the other way, from 575 to 1,325 by 50."
+    assert said(other_way)[:2] == ("575", "50")
+
+
+def test_times_in_spanish_take_their_article() -> None:
+    clock = grid_of("clock", "1:16", "5 min", 6, 6)
+    full_hour = next_counts(clock, "not-yet", audience=Audience(3, "es"))[0]
+    assert full_hour.what == "Los mismos saltos de 5 min, desde la 1:00."
+
+
+def test_small_customary_units_go_by_the_unit_above() -> None:
+    ounces = grid_of("capacity", "8 fl oz", "12 fl oz", 13, 6)
+    whats = [one.what for one in next_counts(ounces, "as-planned")]
+    assert "The same start, by 20 fl oz: 8 fl oz more in each jump." in whats
+
+
 def test_a_slip_that_was_heard_is_counted_again_early_in_a_short_count() -> None:
     heard = classify(BACK, 8, "925")
     first = next_counts(BACK, "not-yet", 4, slips=[heard])[0]
