@@ -66,4 +66,4 @@ def test_without_scripts_the_same_controls_are_links(open_as, owner, sixes):
     page.goto(f"/routines/{sixes.pk}/?lit=")
     page.locator("[data-light]").first.click()
     expect(page.locator('[data-light][aria-pressed="true"]')).to_have_count(1)
-    expect(page.locator("[data-pattern]:not(.g-off)").first).to_be_visible()
+    expect(page.locator(".plan-grid [data-pattern]:not(.g-off)").first).to_be_visible()
