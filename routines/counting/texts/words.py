@@ -37,14 +37,15 @@ def capital(text: str) -> str:
 
 
 def first_that_fits(candidates: Iterable[Callable[[], str]], least: int, most: int) -> str:
-    """Take the first candidate of `least` to `most` words, or the one that misses by the fewest words."""
-    closest, missed = "", 10**6
+    """Take the first candidate of `least` to `most` words; where amounts are too long for that, the shortest above."""
+    above, short = "", ""
     for make in candidates:
         text = make()
         length = text.count(" ") + 1
         if least <= length <= most:
             return text
-        miss = least - length if length < least else length - most
-        if miss < missed:
-            closest, missed = text, miss
-    return closest
+        if length < least:
+            short = max(short, text, key=len)
+        elif not above or len(text) < len(above):
+            above = text
+    return above or short

@@ -1,0 +1,175 @@
+"""Reads generated sentences back and recomputes every number in them.
+
+A rule is a phrase with holes, in English and in Spanish, and a check of the numbers found in the holes. A sentence is
+right when every rule that fits is right, and when no number is left that no rule has looked at. The phrases are a
+grammar of the tests' own: nothing of the sentences under test is imported.
+
+Holes: `<a:V>` a count as written, `<a:D>` a difference, `<a:N>` a plain whole number, `<a:O>` an ordinal,
+`<a:S>` a series, `<a:M>` the name of a multiple, `<a:P>` the name of a place, `<a:W>` words without digits.
+"""
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+from functools import lru_cache
+
+from routines.counting.claims import Claim
+from routines.counting.grid import Grid
+from tests.counting.texts.number_names import MONEY, MULTIPLES, PLACES, multiple_named
+from tests.counting.texts.readings_back import Readings
+from tests.counting.texts.written_values import Notation
+
+HOLE = re.compile(r"<(\w+):([VDNOSWMP])>")
+ORDINAL = r"\d+(?:st|nd|rd|th)|\d+\.(?:º|ª|er)"
+
+
+@dataclass(frozen=True)
+class Context:
+    """What a sentence is about."""
+
+    grid: Grid
+    claim: Claim | None = None
+    breaks_at: int | None = None
+    true_from: int | None = None
+    extra: dict[str, object] = field(default_factory=dict, hash=False, compare=False)
+
+    @property
+    def readings(self) -> Readings:
+        return Readings(self.grid, self.claim)
+
+    def value(self, n: int) -> Fraction:
+        count = self.grid.count
+        return Fraction(count.start) + (n - 1) * Fraction(count.step)
+
+    @property
+    def terms(self) -> range:
+        return range(1, self.grid.terms + 1)
+
+    def same(self, a: Fraction, b: Fraction) -> bool:
+        """Whether two values are the same, on a clock the same time."""
+        wrap = self.grid.count.wrap
+        return (a - b) % wrap == 0 if wrap else a == b
+
+    def is_term(self, value: Fraction, upto: int | None = None) -> bool:
+        """Whether a value is counted, among the terms in view or up to a later one."""
+        return any(self.same(value, self.value(n)) for n in range(1, (upto or self.grid.terms) + 1))
+
+
+Check = Callable[[Context, dict[str, object]], bool]
+
+
+@dataclass(frozen=True)
+class Rule:
+    """Phrases that mean the same in both languages, and when what they say is so."""
+
+    en: tuple[str, ...]
+    es: tuple[str, ...]
+    check: Check
+    family: str = ""
+
+
+def notation_of(grid: Grid) -> Notation:
+    """How the values of a grid are written."""
+    count = grid.count
+    style = count.style
+    symbols: dict[str, object] = {}
+    if count.kind == "money":
+        currency = count.form.currency  # type: ignore[attr-defined]
+        symbols = {"symbol": currency.symbol, "small_symbol": currency.small_symbol, "digits": currency.digits}
+    return Notation(count.kind, style.decimal_mark, style.thousands, **symbols)  # type: ignore[arg-type]
+
+
+@lru_cache(maxsize=20_000)
+def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
+    """A phrase with its holes as a regular expression; `aN` names the hole's kind in the group."""
+    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|even|odd|pares|impares|par|impar|-(?= |,|;|\.|$))"
+    holes = {
+        "V": notation.value,
+        "D": notation.difference,
+        "N": r"-?\d+(?!\d|[:/.,]\d)",
+        "O": ORDINAL,
+        "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:[,;] | and | y ){item})*(?:[,;] \.\.\.)?",
+        "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
+        rf"|stretch of {notation.difference}|tramo de {notation.difference})",
+        "P": PLACES,
+        "W": r"[^\d.,:;()]+?",
+    }
+    pattern = HOLE.sub(lambda hole: f"(?P<{hole[1]}_{hole[2]}>{holes[hole[2]]})", phrase)
+    return re.compile(rf"(?<![\w-])(?:{pattern})(?!\w)", re.IGNORECASE)
+
+
+@lru_cache(maxsize=20_000)
+def landmark_word(phrase: str) -> str:
+    """The longest stretch of plain letters that a text must hold for the phrase to fit: a quick look before the slow."""
+    bare = HOLE.sub("#", phrase)
+    while (without := re.sub(r"\([^()]*\)\??", "#", bare)) != bare:
+        bare = without
+    stretches = re.findall(r"[a-záéíóúüñ ]+", re.sub(r"\[[^]]*\][+*?]?|\\?.\?", "#", bare))
+    return max(stretches, key=len, default="").strip()
+
+
+class SentenceChecker:
+    """Checks sentences about one grid in one language."""
+
+    def __init__(self, rules: Sequence[Rule], language: str) -> None:
+        self.rules = rules
+        self.language = language
+
+    def problems(self, text: str, context: Context) -> list[str]:
+        """What is wrong with a text: false phrases, and numbers that no phrase accounts for."""
+        notation = notation_of(context.grid)
+        found: list[str] = []
+        left = text
+        for rule in self.rules:
+            if rule.family and (context.claim is None or context.claim.family != rule.family):
+                continue
+            for phrase in rule.en if self.language == "en" else rule.es:
+                if landmark_word(phrase) not in left.lower():
+                    continue
+                pattern = compiled(phrase, notation)
+                while match := pattern.search(left):
+                    if not rule.check(context, self._holes(match, notation)):
+                        found.append(f"not so: “{match[0]}” in “{text}”")
+                    read = re.sub(r"[\d.,:;()/×]", "~", match[0])
+                    if read == match[0]:
+                        break
+                    left = left[: match.start()] + read + left[match.end() :]
+        if re.search(r"\d", left):
+            found.append(f"unread: “{left}” of “{text}”")
+        return found
+
+    @staticmethod
+    def _holes(match: re.Match[str], notation: Notation) -> dict[str, object]:
+        holes: dict[str, object] = {}
+        for name, text in match.groupdict().items():
+            if text is None:
+                continue
+            hole, kind = name.rsplit("_", 1)
+            if kind in "VD":
+                holes[hole] = notation.read(text)
+            elif kind == "N":
+                holes[hole] = int(text)
+            elif kind == "O":
+                number = re.match(r"\d+", text)
+                assert number is not None
+                holes[hole] = int(number[0])
+            elif kind == "M":
+                size = multiple_named(text.lower(), notation)
+                holes[hole] = notation.read(text.split(" of ")[-1].split(" de ")[-1]) if size is None else size
+            elif kind == "P":
+                holes[hole] = multiple_named(text.lower(), notation)
+            elif kind == "S":
+                holes[hole] = re.split(r"[,;] | and | y ", text)
+            else:
+                holes[hole] = text
+        return holes
+
+
+def ordinal_is_spelled(text: str) -> bool:
+    """Whether every English ordinal in the text has the ending its number asks for."""
+    endings = {1: "st", 2: "nd", 3: "rd"}
+    return all(
+        ending == ("th" if int(number) % 100 in (11, 12, 13) else endings.get(int(number) % 10, "th"))
+        for number, ending in re.findall(r"\b(\d+)(st|nd|rd|th)\b", text)
+    )

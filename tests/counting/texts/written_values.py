@@ -1,0 +1,125 @@
+"""Reading written values back, with a grammar and a table of units of its own; imports nothing of the engine."""
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+# NIST Handbook 44, Appendix C; each in the base unit of its measure and system.
+UNIT_SIZES = {
+    "in": Fraction(1),
+    "ft": Fraction(12),
+    "yd": Fraction(36),
+    "mi": Fraction(63360),
+    "mm": Fraction(1, 10),
+    "cm": Fraction(1),
+    "m": Fraction(100),
+    "km": Fraction(100000),
+    "oz": Fraction(1),
+    "lb": Fraction(16),
+    "ton": Fraction(32000),
+    "g": Fraction(1),
+    "kg": Fraction(1000),
+    "fl oz": Fraction(1),
+    "cup": Fraction(8),
+    "pt": Fraction(16),
+    "qt": Fraction(32),
+    "gal": Fraction(128),
+    "mL": Fraction(1),
+    "L": Fraction(1000),
+    "s": Fraction(1, 60),
+    "min": Fraction(1),
+    "h": Fraction(60),
+    "d": Fraction(1440),
+}
+SAME_UNIT = {"cups": "cup", "taza": "cup", "tazas": "cup", "tons": "ton", "tonelada": "ton", "toneladas": "ton"}
+MEASURES = ("length", "mass", "capacity", "elapsed")
+UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
+HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|mediodía|medianoche))?"
+
+
+@dataclass(frozen=True)
+class Notation:
+    """How one count's values are written: its kind, its marks, and the signs of its money."""
+
+    kind: str
+    decimal_mark: str
+    thousands: str
+    symbol: str = ""
+    small_symbol: str = ""
+    digits: int = 2
+
+    @property
+    def number(self) -> str:
+        """A plain number: whole, decimal, fraction or mixed."""
+        mark = re.escape(self.decimal_mark)
+        grouped = rf"\d{{1,3}}(?:{re.escape(self.thousands)}\d{{3}})+(?!\d)|" if self.thousands else ""
+        whole = rf"(?:{grouped}\d+)"
+        return rf"(?:(?:{whole} )?\d+/\d+|{whole}(?:{mark}\d+)?)(?![\d/])"
+
+    @property
+    def difference(self) -> str:
+        """A jump, a sum or a product."""
+        sides = rf"-?{self.number}"
+        if self.kind in MEASURES or self.kind == "clock":
+            one = rf"{self.number} (?:{UNIT})\b"
+            return rf"-?{one}(?: {one})?"
+        if self.kind == "money":
+            symbol, small = re.escape(self.symbol), re.escape(self.small_symbol)
+            forms = [rf"-?{symbol} ?{self.number}", rf"-?{self.number} ?{symbol}"]
+            return "(?:" + "|".join([*forms, *([rf"-?{self.number} ?{small}"] if small else [])]) + ")"
+        return rf"{sides}(?: = {sides})?"
+
+    @property
+    def value(self) -> str:
+        """A count, or another value of its kind."""
+        if self.kind == "clock":
+            return rf"(?:las? )?\d{{1,2}}:\d{{2}}{HALF}"
+        return self.difference
+
+    def read(self, text: str) -> Fraction:
+        """The value in the base unit; a clock time in minutes from midnight or noon."""
+        text = re.sub(r"^las? ", "", text, flags=re.IGNORECASE)
+        if re.match(r"\d{1,2}:\d{2}", text):
+            return self._time(text)
+        if self.kind in MEASURES or self.kind == "clock":
+            minus, text = text.startswith("-"), text.lstrip("-")
+            total = Fraction(0)
+            for number, unit in re.findall(rf"({self.number}) ({UNIT})\b", text):
+                total += self._number(number) * UNIT_SIZES[SAME_UNIT.get(unit, unit)]
+            return -total if minus else total
+        if self.kind == "money":
+            return self._money(text)
+        sides = [self._number(side) for side in text.split(" = ")]
+        assert len(set(sides)) == 1, f"two names for two numbers: {text}"
+        return sides[0]
+
+    def _money(self, text: str) -> Fraction:
+        minus, text = text.startswith("-"), text.lstrip("-")
+        small = self.small_symbol and text.endswith(self.small_symbol) and not text.startswith(self.symbol)
+        if small and self.symbol.endswith(self.small_symbol) and text.endswith(self.symbol):
+            small = False
+        symbol = self.small_symbol if small else self.symbol
+        number = text.removeprefix(symbol).removesuffix(symbol).strip()
+        amount = self._number(number) * (1 if small else 10**self.digits)
+        return -amount if minus else amount
+
+    def _time(self, text: str) -> Fraction:
+        clock = re.match(r"(\d{1,2}):(\d{2})(.*)", text)
+        assert clock is not None
+        hour, minute, half = int(clock[1]), int(clock[2]), clock[3].strip()
+        if half:
+            hour = hour % 12 + (12 if half.startswith("p") or half in ("noon", "mediodía") else 0)
+        return Fraction(60 * hour + minute)
+
+    def _number(self, text: str) -> Fraction:
+        minus, text = text.startswith("-"), text.lstrip("-")
+        total = Fraction(0)
+        pieces = text.rsplit(" ", 1) if "/" in text and " " in text else [text]
+        for piece in pieces:
+            if "/" in piece:
+                total += Fraction(piece)
+                continue
+            if self.thousands:
+                piece = piece.replace(self.thousands, "")
+            total += Fraction(piece.replace(self.decimal_mark, "."))
+        return -total if minus else total
