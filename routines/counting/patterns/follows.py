@@ -121,5 +121,5 @@ def _are_runs(grid: Grid, along: str) -> bool:
 
 
 def _divides(divisor: Fraction, number: Fraction) -> bool:
-    ratio: Fraction = number / divisor
-    return ratio.denominator == 1
+    over = number.denominator * divisor.numerator
+    return number.numerator * divisor.denominator % over == 0

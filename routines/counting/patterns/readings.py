@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from fractions import Fraction
+from functools import lru_cache
 from itertools import chain
 from math import ceil, lcm
 
@@ -156,14 +157,11 @@ class Part(Reading):
         super().__init__(count)
         self.name = name
         self.reads_sign = count.wrap is not None
-        self._known: dict[int, int | None] = {}
+        self._written = written_parts(count)
         self._unit = larger_unit(count)
 
     def at(self, n: int) -> int | None:
-        if n in self._known:
-            return self._known[n]
-        value = self._known[n] = self.count.parts(n).get(self.name)
-        return value
+        return self._written.of(n).get(self.name)
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         look = self._look(terms.by, gap)
@@ -190,6 +188,26 @@ class Part(Reading):
         """How many terms, each `by` after the last, reach clear of zero and then through two turns."""
         worth = abs(self.count.step) * by
         return ceil((self._unit + abs(self.count.step) * gap) / worth) + 1 + 2 * (self._unit / worth).numerator
+
+
+class WrittenParts:
+    """All parts of the terms of one count, each term looked at once, however many of its parts are read."""
+
+    def __init__(self, count: Count) -> None:
+        self._count = count
+        self._known: dict[int, dict[str, int]] = {}
+
+    def of(self, n: int) -> dict[str, int]:
+        parts = self._known.get(n)
+        if parts is None:
+            parts = self._known[n] = self._count.parts(n)
+        return parts
+
+
+@lru_cache(maxsize=16)
+def written_parts(count: Count) -> WrittenParts:
+    """The parts of a count, kept while its grids are looked at: digits and runs read the same ones."""
+    return WrittenParts(count)
 
 
 def part_reading(count: Count, name: str) -> Reading:
