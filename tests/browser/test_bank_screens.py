@@ -40,10 +40,10 @@ def bank(owner, teammate, grade_three):
 def test_every_screen_is_in_order_and_fits(open_as, owner, bank, grade_two, width, theme):
     routines, lessons = bank
     page = open_as(owner, width=width, color_scheme=theme)
-    addresses = ["/", "/?q=nothing", "/plans/", "/plans/new/", "/lessons/", "/coverage/", "/import/"]
+    addresses = ["/", "/?q=nothing", "/plans/", "/plans/new/", "/lessons/", "/coverage/", "/import/", "/booklet/"]
     addresses += [f"/coverage/{grade_two.pk}/whole/"]
     addresses += [f"/routines/{routine.pk}/" for routine in routines]
-    addresses += [f"/routines/{routines[0].pk}/{part}/" for part in ("edit", "taught", "edit/history")]
+    addresses += [f"/routines/{routines[0].pk}/{part}/" for part in ("edit", "taught", "edit/history", "print")]
     addresses += [f"/routines/{routines[5].pk}/edit/", f"/routines/{routines[-1].pk}/compare/"]
     addresses += [lesson.get_absolute_url() for lesson in lessons]
     wrong = {}
