@@ -149,7 +149,7 @@ class Page:
         if many == 0:
             return ""
         noun = self.named_mark(multiple)
-        if noun is None:
+        if noun is None or not noun.counts:
             return "" if abs(many) == 1 else f"{many} × {self.difference(multiple)}"
         if written.startswith(f"{many} ") and written.count(" ") == 1 and "/" not in written:
             return ""

@@ -9,11 +9,15 @@ from ..kinds.currency import CoinName
 
 @dataclass(frozen=True, slots=True)
 class Noun:
-    """A noun with its plural; `feminine` matters in Spanish only."""
+    """A noun with its plural; `feminine` matters in Spanish only.
+
+    `counts` is False where so many of them make no amount: 6 is not 3 even numbers.
+    """
 
     one: str
     many: str
     feminine: bool = False
+    counts: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,6 +21,7 @@ PLACE_WORTH = {
     "billions?|millar(?:es)? de millón": Fraction(1_000_000_000),
 }
 MEASURE_WORTH = {
+    "even numbers?|números? par(?:es)?": Fraction(2),
     "wholes?|enteros?": Fraction(1),
     "whole inch|whole inches|pulgadas? enteras?": Fraction(1),
     "half foot|half feet|medios? pies?": Fraction(6),

@@ -120,7 +120,8 @@ class SentenceChecker:
         """What is wrong with a text: false phrases, and numbers that no phrase accounts for."""
         notation = notation_of(context.grid)
         found: list[str] = []
-        left = text
+        # Below zero an amount stands in brackets after + and ×: 14 + (-40).
+        left = re.sub(r"(?<=[+×] )\((-[^()]+)\)", r"\1", text)
         for rule in self.rules:
             if rule.family and (context.claim is None or context.claim.family != rule.family):
                 continue

@@ -128,6 +128,12 @@ def line_wrote(c: Context, h: dict[str, Any]) -> bool:
     return shown(c, terms, h["s"]) if "s" in h else all(c.readings.shows(h["x"][0], n) for n in terms)
 
 
+def line_stays(c: Context, h: dict[str, Any]) -> bool:
+    line = c.readings.line(along_of(h), h["i"]) if "i" in h else list(c.terms)
+    ends = c.same(c.value(line[0]), h["a"]) and c.same(c.value(line[-1]), h["b"])
+    return ends and all(c.readings.shows(h["x"][0], n) for n in line)
+
+
 def count_wrote(c: Context, h: dict[str, Any]) -> bool:
     terms = texts(c, h["l"])
     if terms is None:
@@ -464,7 +470,7 @@ SERIES_END = r"(?=[.,;)]|$| en la| in )"
 
 RULES: tuple[Rule, ...] = (
     # names that hold a number
-    Rule(("remainders? by <m:D>",), ("restos? entre <m:D>",), is_own_multiple),
+    Rule(("remainders? by <m:D>",), ("restos? al dividir entre <m:D>",), is_own_multiple),
     Rule(("parts? past an? <m:M>",), ("partes? que pasan? de una? <m:M>",), is_own_multiple),
     # jumps
     Rule(
@@ -762,7 +768,7 @@ RULES: tuple[Rule, ...] = (
     # remainders
     Rule(
         ("(?:every count|every one|each one we say) is <r:D> past an? <m:M>",),
-        ("cada (?:número|uno que decimos) pasa <r:D> de una? <m:M>",),
+        ("cada (?:número|uno|uno que decimos) es <r:D> más que una? <m:M>",),
         all_past,
     ),
     Rule(("<a:V> is <r:D> past <m:V>",), ("de <m:V> a <a:V> hay <r:D>",), past_is),
@@ -891,6 +897,19 @@ RULES: tuple[Rule, ...] = (
     Rule(("multiples? of <m:D>", "stretch of <m:D>"), ("múltiplos? de <m:D>", "tramo de <m:D>"), is_own_multiple),
     # readings along lines
     Rule(
+        (
+            "in " + LINE_EN + ", from <a:V> to <b:V>, the <f:W> stay <x:S>",
+            "from <a:V> to <b:V> in " + LINE_EN + " the <f:W> stay <x:S>",
+            "from <a:V> to <b:V> the <f:W> stay <x:S>",
+        ),
+        (
+            "en la " + LINE_ES + ", de <a:V> a <b:V>, (?:los|las) <f:W> siguen en <x:S>",
+            "de <a:V> a <b:V> en la " + LINE_ES + " (?:los|las) <f:W> siguen en <x:S>",
+            "de <a:V> a <b:V> (?:los|las) <f:W> siguen en <x:S>",
+        ),
+        line_stays,
+    ),
+    Rule(
         ("in " + LINE_EN + " we wrote <l:S>, always with <x:S>", "look in " + LINE_EN + ": <l:S>, always with <x:S>"),
         (
             "en la " + LINE_ES + " escribimos <l:S>, siempre con <x:S>",
@@ -922,8 +941,8 @@ RULES: tuple[Rule, ...] = (
         count_wrote,
     ),
     Rule(
-        ("the first <f:W> are <s:S>", "look at the first <f:W>: <s:S>"),
-        ("al principio (?:los|las) <f:W> son <s:S>", "mira (?:los|las) <f:W> del principio: <s:S>"),
+        ("at the start the <f:W> are <s:S>", "the <f:W> begin <s:S>"),
+        ("al principio (?:los|las) <f:W> son <s:S>", "(?:los|las) <f:W> empiezan así: <s:S>"),
         count_shows,
     ),
     Rule(
@@ -993,7 +1012,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (r"one step [a-z ]+ (?:is|goes) <k:N> counts (?:on|back)",),
         (
-            r"[a-z ]+un paso son <k:N> números hacia (?:adelante|atrás)",
+            r"cada paso [a-z ]+ (?:es de|vuelve) <k:N> números hacia (?:adelante|atrás)",
             r"un paso [a-z ]+ vuelve <k:N> números hacia atrás",
         ),
         lambda c, h: h["k"] * abs(c.grid.count.step) == abs(claim_of(c).get("difference")),

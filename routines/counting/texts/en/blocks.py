@@ -51,7 +51,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "any.statement": ("{feats} make a pattern {each_way}",),
     "any-count.statement": ("{feats} make a pattern",),
     "lines.statement": ("{statement} ({lines} {numbers})",),
-    "seen.evidence-count": ("the first {feats} are {series}", "look at the first {feats}: {series}"),
+    "seen.evidence-count": ("at the start the {feats} are {series}", "the {feats} begin {series}"),
     "seen.evidence": ("{in_line} the {feats} go {series}", "look {in_line}: the {feats} go {series}"),
     "same.evidence": (
         "{in_line} we wrote {some}, always with {x}",
@@ -63,12 +63,17 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{jumps}, and {total} {more} leaves the {feats} alone",
     ),
     "reason.jumps": ("{jumps}, so the {feats} come back", "{jumps}, and that leaves the {feats} as they were"),
+    "reason.span": (
+        "{in_line}, from {a} to {b}, the {feats} stay {x}",
+        "from {a} to {b} {in_line} the {short} stay {x}",
+    ),
+    "reason.span-count": ("from {a} to {b} the {feats} stay {x}",),
     "reason.list": (
         "{in_line} {some} have {feats} {series}",
         "{in_line} the {feats} are {series}",
         "{in_line} the {short} are {series}",
     ),
-    "reason.list-count": ("{some} have {feats} {series}", "the first {feats} are {series}"),
+    "reason.list-count": ("{some} have {feats} {series}", "at the start the {feats} are {series}"),
     "reason.sums": ("{sums}",),
     "all.statement": ("every count is {a_mark}", "all counts are {marks}"),
     "all.core": ("every one we say is {a_mark}", "all the ones we say are {marks}"),

@@ -3,6 +3,7 @@
 from ..tongue import Feature, Noun
 
 LANDMARKS: dict[tuple[str, str], Noun] = {
+    ("whole", "2"): Noun("even number", "even numbers", counts=False),
     ("whole", "10"): Noun("ten", "tens"),
     ("whole", "100"): Noun("hundred", "hundreds"),
     ("whole", "1000"): Noun("thousand", "thousands"),

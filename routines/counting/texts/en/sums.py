@@ -31,8 +31,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "in every 3 by 3 block, 9 × the middle is the total",
     ),
     "mean.core": ("in a three by three square the middle is the fair share",),
-    "mean.evidence": ("around {mid}, nine numbers make {sum}, and 9 × {mid} = {sum}",),
-    "mean.reason": ("the 9 counts around {mid} add to {sum}, and 9 × {mid} = {sum}",),
+    "mean.evidence": ("around {mid}, nine numbers make {sum}, and 9 × {factor} = {sum}",),
+    "mean.reason": ("the 9 counts around {mid} add to {sum}, and 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "each row adds to {diff} {more} than the row above",
         "row totals go {up} {diff} from row to row",
@@ -43,7 +43,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "totals.open.statement": ("line totals change by the same each time",),
     "totals.core": (
-        "each {line} adds to {diff} {more} than the last one",
+        "each {line} adds to {diff} {more} than the one before",
         "if you add up a {line}, the next has {diff} {more}",
     ),
     "totals.evidence": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),

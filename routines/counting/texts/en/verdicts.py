@@ -24,7 +24,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.sums": ("{a} + {d} = {sum}, and {b} + {c} = {other}",),
     "no.totals": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),
     "no.small": ("the grid is too small to try it",),
-    "no.table": ("the {nth} count is {v}, and {n} × {step} = {w}",),
+    "no.table": ("the {nth} count is {v}, and {n} × {factor} = {w}",),
     "no.opposites": ("the opposites here are {pairs}",),
     "no.opposites-none": ("no two counts here are opposites",),
 }

@@ -95,7 +95,7 @@ class Spanish(Tongue):
     def remainder(self, modulus: str, mark: Noun | None) -> Feature:
         brief = Noun("resto", "restos")
         if mark is None:
-            return Feature(Noun(f"resto entre {modulus}", f"restos entre {modulus}"), brief=brief)
+            return Feature(Noun(f"resto al dividir entre {modulus}", f"restos al dividir entre {modulus}"), brief=brief)
         past = f"de {self.a(mark)}"
         return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
 

@@ -3,6 +3,7 @@
 from ..tongue import Feature, Noun
 
 LANDMARKS: dict[tuple[str, str], Noun] = {
+    ("whole", "2"): Noun("número par", "números pares", counts=False),
     ("whole", "10"): Noun("decena", "decenas", feminine=True),
     ("whole", "100"): Noun("centena", "centenas", feminine=True),
     ("whole", "1000"): Noun("millar", "millares"),

@@ -17,11 +17,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "pair.reason-short": ("{a} + {d} = {b} + {c}",),
     "corners.reason": ("{a} + {d} = {sum} y {b} + {c} = {sum}",),
     "ends.statement": (
-        "el primero y el último suman lo mismo que sus vecinos",
+        "el primero y el último suman lo mismo que el segundo y el penúltimo",
         "los pares desde los dos extremos suman lo mismo",
     ),
     "ends.core": (
-        "el primero y el último suman lo mismo que los dos de al lado",
+        "el primero y el último suman lo mismo que los dos siguientes",
         "si los juntas desde los dos extremos, la suma es igual",
     ),
     "ends.evidence": (
@@ -37,8 +37,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada bloque de 3 por 3, 9 × el centro es el total",
     ),
     "mean.core": ("en un cuadro de tres por tres, el del centro es el reparto justo",),
-    "mean.evidence": ("alrededor de {mid}, nueve números suman {sum}, y 9 × {mid} = {sum}",),
-    "mean.reason": ("los 9 números alrededor de {mid} suman {sum}, y 9 × {mid} = {sum}",),
+    "mean.evidence": ("alrededor de {mid}, nueve números suman {sum}, y 9 × {factor} = {sum}",),
+    "mean.reason": ("los 9 números alrededor de {mid} suman {sum}, y 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "cada fila suma {diff} {more} que la fila de arriba",
         "de fila en fila, el total {up} {diff}",

@@ -24,7 +24,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.sums": ("{a} + {d} = {sum}, y {b} + {c} = {other}",),
     "no.totals": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
     "no.small": ("la cuadrícula es muy pequeña para probarlo",),
-    "no.table": ("el {nth} número es {v}, y {n} × {step} = {w}",),
+    "no.table": ("el {nth} número es {v}, y {n} × {factor} = {w}",),
     "no.opposites": ("aquí los opuestos son {pairs}",),
     "no.opposites-none": ("aquí no hay dos números opuestos",),
 }

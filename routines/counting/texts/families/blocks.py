@@ -11,6 +11,7 @@ from ..tongue import Feature
 from .telling import Line, Telling
 
 FORMS = {1: "keep", 2: "turns"}
+YOUNGER = 1  # Bands of levels whose children say "the leftovers" for the remainders by 3.
 COUNT_FORMS = {1: "always", 2: "turns"}
 
 
@@ -75,13 +76,14 @@ class Block(Telling):
         """What the phrases of the family may hold."""
         noun, plural = self.feature.noun, self.feature.plural
         line = self.tongue.lines[self.along]
+        short = self.feature.short if self.page.band <= YOUNGER else noun
         return {
             "feat": noun.one,
             "feats": noun.many,
             "the_feat": self.tongue.the_one(noun),
             "the_feats": self.tongue.the_many(noun),
-            "short": self.feature.short.many,
-            "the_short": self.tongue.the_many(self.feature.short),
+            "short": short.many,
+            "the_short": self.tongue.the_many(short),
             "be": self.tongue.be(plural=plural),
             "restart": self.tongue.restart(plural=plural),
             "line": line.one,
@@ -186,11 +188,14 @@ class Block(Telling):
         yield lambda: jumps
 
     def _listed_reasons(self) -> Iterator[Line]:
-        key = "reason.list-count" if self.along == "count" else "reason.list"
+        end = "-count" if self.along == "count" else ""
+        if self.length == 1 and len(self.line) > 1:
+            a, b = self.page.value(self.line[0]), self.page.value(self.line[-1])
+            yield from self.saying(f"reason.span{end}", a=a, b=b, x=self._readings(1)[0], **self.fields)
         for most in (min(2 * self.length, 6), 4, 3, 2):
             terms = self.line[:most]
             readings = self.short_series(self._readings(most))
-            yield from self.saying(key, some=self.some(terms), series=readings, **self.fields)
+            yield from self.saying(f"reason.list{end}", some=self.some(terms), series=readings, **self.fields)
 
     def note(self) -> str:
         n = self.life.breaks_at

@@ -143,7 +143,7 @@ class HowMany(Telling):
 
     def _stretch(self) -> Noun:
         mark = self.page.named_mark(self._multiple)
-        return mark or self.tongue.stretch(self.page.difference(self._multiple))
+        return mark if mark and mark.counts else self.tongue.stretch(self.page.difference(self._multiple))
 
     @cached_property
     def _fields(self) -> dict[str, object]:

@@ -121,12 +121,15 @@ class Neighbour(Telling):
 class Table(Telling):
     """The n-th count is n jumps of the step."""
 
-    def _fields(self, n: int) -> dict[str, object]:
+    def _fields(self, n: int, step: Fraction) -> dict[str, object]:
+        written = self.page.amount(step)
         return {
             "nth": self.tongue.nth(n),
             "n": n,
-            "step": self.page.amount(self.count.step),
+            "step": written,
+            "factor": self.bracketed(written),
             "v": self.page.value(n),
+            "w": self.page.amount(step * n),
         }
 
     def _example(self) -> int:
@@ -136,16 +139,14 @@ class Table(Telling):
         return self.say("table.statement", step=self.page.amount(self.claim.get("step", self.count.step)))
 
     def cores(self) -> Iterator[Line]:
-        return self.saying("table.core", **self._fields(self._example()))
+        return self.saying("table.core", **self._fields(self._example(), self.count.step))
 
     def evidence(self) -> Iterator[Line]:
-        return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example()))
+        return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example(), self.count.step))
 
     def reasons(self) -> Iterator[Line]:
-        return self.saying("table.reason", "table.reason-short", **self._fields(self._example()))
+        return self.saying("table.reason", "table.reason-short", **self._fields(self._example(), self.count.step))
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         n = counterexample[-1] if counterexample else 1
-        step = self.claim.get("step", self.count.step)
-        fields = {**self._fields(n), "step": self.page.amount(step), "w": self.page.amount(step * n)}
-        return self.say("no.table", **fields)
+        return self.say("no.table", **self._fields(n, self.claim.get("step", self.count.step)))

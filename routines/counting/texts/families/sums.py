@@ -82,7 +82,10 @@ class Sums(Telling):
         a, b, c, d = four
         value = self.count.value
         return {
-            **dict(zip("abcd", map(self.page.value, four), strict=True)),
+            "a": self.page.value(a),
+            "b": self.page.value(b),
+            "c": self.bracketed(self.page.value(c)),
+            "d": self.bracketed(self.page.value(d)),
             "sum": self.page.amount(value(a) + value(d)),
             "other": self.page.amount(value(b) + value(c)),
             "step": self.page.jump,
@@ -110,7 +113,8 @@ class Sums(Telling):
                 middle = self.grid.at(row, column)
                 if None not in nine and middle is not None:
                     total = self._total([n for n in nine if n is not None])
-                    return {"mid": self.page.value(middle), "sum": self.page.amount(total)}
+                    mid = self.page.value(middle)
+                    return {"mid": mid, "factor": self.bracketed(mid), "sum": self.page.amount(total)}
         return None
 
     def _totals(self) -> dict[str, object] | None:

@@ -105,6 +105,11 @@ class Telling(ABC):
         return {"diff": self.page.difference(value), "more": self.page.more(value), "up": self.page.up(value)}
 
     @staticmethod
+    def bracketed(amount: str) -> str:
+        """An amount as it stands after + or ×: below zero it takes brackets."""
+        return f"({amount})" if amount.startswith("-") else amount
+
+    @staticmethod
     def short_series(items: Sequence[str], most: int = 8) -> str:
         """Items in a row, cut off where a line would not hold them."""
         if any(" " in item for item in items):
