@@ -90,7 +90,8 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "N": r"-?\d+(?!\d|[:/.,]\d)",
         "O": ORDINAL,
         "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:[,;] | and | y ){item})*(?:[,;] \.\.\.)?",
-        "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
+        "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
+        rf"|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
         rf"|stretch of {notation.difference}|tramo de {notation.difference})",
         "P": PLACES,
         "W": r"[^\d.,:;()]+?",
