@@ -191,7 +191,8 @@ class Block(Telling):
         end = "-count" if self.along == "count" else ""
         if self.length == 1 and len(self.line) > 1:
             a, b = self.page.value(self.line[0]), self.page.value(self.line[-1])
-            yield from self.saying(f"reason.span{end}", a=a, b=b, x=self._readings(1)[0], **self.fields)
+            span = {**self.fields, "a": a, "b": b, "x": self._readings(1)[0]}
+            yield from self.saying(f"reason.span{end}", **span)
         for most in (min(2 * self.length, 6), 4, 3, 2):
             terms = self.line[:most]
             readings = self.short_series(self._readings(most))
