@@ -75,9 +75,9 @@ class Readings:
         at = 0 if along == "row" else 1
         return [n for n in range(1, self.grid.terms + 1) if self.grid.place(n)[at] == number]
 
-    def lines(self, along: str) -> list[list[int]]:
+    def lines(self, along: str | None) -> list[list[int]]:
         """Every line that has a term in view, in page order."""
-        if along == "count":
+        if along in (None, "count"):
             return [list(range(1, self.grid.terms + 1))]
         most = self.grid.rows if along == "row" else self.grid.columns
         return [line for line in (self.line(along, i) for i in range(1, most + 1)) if line]

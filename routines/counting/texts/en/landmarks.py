@@ -37,7 +37,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.reason": ("{jumps}, and {total} is {pure}", "{jumps}, which is {pure}"),
     "lie.reason-bare": ("{jumps}",),
     "lie.note-outside": ("{until} is {a_mark} too, in row {row}, column {column}",),
-    "lie.note-inside": ("{until} comes in row {row}, column {column}, and it is not {a_mark}",),
     "many.one.statement": ("{k} counts in each {stretch}", "each {stretch} holds {k} counts"),
     "many.one-only.statement": ("1 count in each {stretch}", "each {stretch} holds 1 count"),
     "many.turns.statement": ("counts in each {stretch}: {series}, over and over",),

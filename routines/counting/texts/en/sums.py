@@ -52,7 +52,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
         "{k} counts in a {line}, each {each} {more} than its neighbor, and {k} × {each} = {diff}",
     ),
-    "totals.note": ("{line} {i} adds to {x} and {line} {j} to {y}",),
     "opposites.statement": ("{pairs}: opposites pair up", "opposites here: {pairs}"),
     "opposites.pair": ("{a} and {b}",),
     "opposites.core": (
@@ -64,6 +63,5 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "from {low} to 0 is {far}, and from 0 to {high} is {far}",
         "{low} is {far} below 0 and {high} is {far} above 0",
     ),
-    "opposites.reason-short": ("{low} is {far} below 0, {high} is {far} above",),
     "opposites.note": ("at {until} one more pair comes, {low} and {high}",),
 }

@@ -46,7 +46,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.reason": ("{jumps}, o sea, {pure}", "{jumps}, que es lo mismo que {pure}"),
     "lie.reason-bare": ("{jumps}",),
     "lie.note-outside": ("en {until} también hay {a_mark}, en la fila {row}, columna {column}",),
-    "lie.note-inside": ("{until} queda en la fila {row}, columna {column}, y ahí no hay {a_mark}",),
     "many.one.statement": ("{k} números en cada {stretch}", "en cada {stretch} caben {k} números"),
     "many.one-only.statement": ("1 número en cada {stretch}", "en cada {stretch} cabe 1 número"),
     "many.turns.statement": ("números en cada {stretch}: {series}, una y otra vez",),

@@ -49,7 +49,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "empezamos en 1 × {factor} y cada salto es un {step} más: {n} × {factor} = {v}",
         "{v} es el {nth} número, y {n} × {factor} = {v}",
     ),
-    "table.reason-short": ("el {nth} número es {v}, y {n} × {factor} = {v}",),
     "run.statement": (
         "{the_feat} {rises} {change} {each_way}",
         "{the_feats} {rise} de {change} en {change} {each_way}",

@@ -58,7 +58,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
         "{k} números en una {line}, cada uno {each} {more} que su vecino, y {k} × {each} = {diff}",
     ),
-    "totals.note": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
     "opposites.statement": ("{pairs}: opuestos que van en pareja", "aquí hay opuestos: {pairs}"),
     "opposites.pair": ("{a} y {b}",),
     "opposites.core": (
@@ -70,6 +69,5 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "de {low} a 0 hay {far}, y de 0 a {high} hay {far}",
         "{low} está {far} bajo 0 y {high} está {far} sobre 0",
     ),
-    "opposites.reason-short": ("{low} está {far} bajo 0 y {high} {far} sobre 0",),
     "opposites.note": ("en {until} llega una pareja más, {low} y {high}",),
 }

@@ -87,12 +87,10 @@ class Landmarks(Telling):
         n = self.life.breaks_at
         if n is None:
             return ""
-        row, column = self.grid.grown(n).place(n) if self.grid.fill != "across-up" else self.grid.place(n)
-        inside = self.count.value(n) % self._multiple != 0
-        key = "lie.note-inside" if inside else "lie.note-outside"
         if self.grid.fill == "across-up" and n > self._last_row_end():
             return super().note()
-        return self.say(key, until=self.page.value(n), row=row, column=column, **self._fields)
+        row, column = self.grid.place(n)
+        return self.say("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)
 
     def _last_row_end(self) -> int:
         """The last term that still fits the rows in view, whose numbers then stay as they are."""
@@ -150,7 +148,6 @@ class HowMany(Telling):
         block = self._block()
         return {
             "stretch": self._stretch().one,
-            "a_stretch": self.tongue.a(self._stretch()),
             "k": block[0] if block else 0,
             "series": self.short_series([str(many) for many in block]),
         }
@@ -210,6 +207,4 @@ class HowMany(Telling):
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         many = [str(len(terms)) for _, terms in self._stretches]
-        if not many:
-            return self.say("no.many-few", **self._fields)
         return self.say("no.many", stretch=self._stretch().one, series=self.short_series(many))

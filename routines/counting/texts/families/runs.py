@@ -129,7 +129,7 @@ class DigitRun(Telling):
         line = next((line for line in lines if n in line), self._line)
         at = max(line.index(n), 1) if n in line else 1
         if len(line) < 2:
-            return self.say("no.small")
+            return self.say("small")
         a, b = line[at - 1], line[at]
         x, y = self._reader.number(a), self._reader.number(b)
         if x is None or y is None:

@@ -105,7 +105,7 @@ class Neighbour(Telling):
     def refutation(self, counterexample: Sequence[int]) -> str:
         pair = self._pair_of(counterexample)
         if pair is None:
-            return self.say("no.small")
+            return self.say("small")
         a, b = pair
         change = self.change(self.count.step * (b - a))
         return self.say(
@@ -145,7 +145,7 @@ class Table(Telling):
         return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example(), self.count.step))
 
     def reasons(self) -> Iterator[Line]:
-        return self.saying("table.reason", "table.reason-short", **self._fields(self._example(), self.count.step))
+        return self.saying("table.reason", **self._fields(self._example(), self.count.step))
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         n = counterexample[-1] if counterexample else 1

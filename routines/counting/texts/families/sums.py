@@ -32,7 +32,10 @@ class Sums(Telling):
         return self.say("totals.column.statement", **step)
 
     def cores(self) -> Iterator[Line]:
-        return self.saying(f"{self._key}.core", **(self._fields or self._bare_fields()))
+        fields = self._fields
+        if self._which == "line-totals" and not fields:
+            return self.saying("totals.open.statement")
+        return self.saying(f"{self._key}.core", **(fields or {}))
 
     def evidence(self) -> Iterator[Line]:
         fields = self._fields
@@ -49,31 +52,21 @@ class Sums(Telling):
     def reasons(self) -> Iterator[Line]:
         fields = self._fields
         if not fields:
-            return self.saying("no.small")
-        if self._which == "line-totals" and not fields["each_is_even"]:
-            return self.saying("totals.note", **fields)
+            return self.saying("small")
         return self.saying(f"{self._key}.reason", *self._shorter("reason"), **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         fields = self._fields
         if not fields:
-            return self.say("no.small")
-        if self._which == "line-totals":
-            return self.say("no.totals", **fields)
-        if self._which == "centre-mean":
-            return self.say("mean.reason", **fields)
-        return self.say("no.sums", **fields)
-
-    def _bare_fields(self) -> dict[str, object]:
-        along = self.claim.get("along", "row")
-        difference = Fraction(self.claim.get("difference", 0))
-        return {"line": self.tongue.lines[along].one, **self.change(difference)}
+            return self.say("small")
+        return self.say("no.totals" if self._which == "line-totals" else f"{self._key}.reason", **fields)
 
     @cached_property
     def _fields(self) -> dict[str, object] | None:
         """The numbers of one example in view; None where the grid is too small to hold one."""
         if self._which == "line-totals":
-            return self._totals()
+            along = self.claim.get("along")
+            return self._totals(along) if along else self._totals("row") or self._totals("column")
         if self._which == "centre-mean":
             return self._nine()
         four = self._ends() if self._which == "ends" else self._corners()
@@ -87,7 +80,6 @@ class Sums(Telling):
             "c": self.bracketed(self.page.value(c)),
             "d": self.bracketed(self.page.value(d)),
             "sum": self.page.amount(value(a) + value(d)),
-            "other": self.page.amount(value(b) + value(c)),
             "step": self.page.jump,
             "up": self.page.up(self.count.step),
             "down": self.page.up(-self.count.step),
@@ -117,8 +109,7 @@ class Sums(Telling):
                     return {"mid": mid, "factor": self.bracketed(mid), "sum": self.page.amount(total)}
         return None
 
-    def _totals(self) -> dict[str, object] | None:
-        along = str(self.claim.get("along", "row"))
+    def _totals(self, along: str) -> dict[str, object] | None:
         full = self.grid.columns if along == "row" else self.grid.rows
         lines = {self._number(line, along): line for line in self.grid.lines(along) if len(line) == full}
         for i, line in sorted(lines.items()):
@@ -135,7 +126,6 @@ class Sums(Telling):
                 "y": self.page.amount(y),
                 "k": len(line),
                 "each": self.page.difference(each),
-                "each_is_even": (y - x) == each * len(line),
                 **self.change(y - x),
             }
         return None
@@ -186,7 +176,7 @@ class Opposites(Telling):
         return self.saying("opposites.evidence", **self._fields)
 
     def reasons(self) -> Iterator[Line]:
-        return self.saying("opposites.reason", "opposites.reason-short", **self._fields)
+        return self.saying("opposites.reason", **self._fields)
 
     def note(self) -> str:
         n = self.life.breaks_at
