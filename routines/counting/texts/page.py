@@ -15,6 +15,9 @@ from .numbers import listing
 from .tongue import Feature, Noun, Tongue
 from .words import band_of
 
+# Bands of levels whose children say "the leftovers" for the remainders by 3.
+YOUNGER = 1
+
 TONGUES: dict[str, Tongue] = {"en": ENGLISH, "es": SPANISH}
 
 
@@ -34,6 +37,8 @@ class Page:
         self._values: dict[int, str] = {}
         self._moves: dict[int, str] = {}
         self._parts: dict[int, dict[str, int]] = {}
+        self._features: dict[str, dict[str, object]] = {}
+        self._lines: dict[str, dict[str, object]] = {}
         self._marks: dict[tuple[int, int], tuple[Noun, bool]] = {}
         self.forwards = self.count.scaled_step > 0
         self.jump = self.difference(self.count.step)
@@ -154,6 +159,33 @@ class Page:
         if written.startswith(f"{many} ") and written.count(" ") == 1 and "/" not in written:
             return ""
         return f"{many} {noun.one if abs(many) == 1 else noun.many}"
+
+    def about(self, feature: Feature) -> dict[str, object]:
+        """The fields of phrases that name what is read off a count."""
+        found = self._features.get(feature.noun.many)
+        if found is None:
+            noun, plural = feature.noun, feature.plural
+            short = feature.short if self.band <= YOUNGER else noun
+            found = self._features[noun.many] = {
+                "feat": noun.one,
+                "feats": noun.many,
+                "the_feat": self.tongue.the_one(noun),
+                "the_feats": self.tongue.the_many(noun),
+                "short": short.many,
+                "the_short": self.tongue.the_many(short),
+                "be": self.tongue.be(plural=plural),
+                "restart": self.tongue.restart(plural=plural),
+            }
+        return found
+
+    def about_lines(self, along: str) -> dict[str, object]:
+        """The fields of phrases that name the lines."""
+        found = self._lines.get(along)
+        if found is None:
+            line = self.tongue.lines[along]
+            way = self.tongue.each_way(along, upwards=self.grid.fill == "across-up")
+            found = self._lines[along] = {"line": line.one, "lines": line.many, "each_way": way}
+        return found
 
     def digit(self, place: int) -> Feature:
         """The digit at a place of the base unit, named."""

@@ -7,21 +7,43 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import Claim
+from ..page import Page
 from ..tongue import Feature
-from .telling import Line, Telling
+from .telling import Life, Line, Telling
 
 FORMS = {1: "keep", 2: "turns"}
-YOUNGER = 1  # Bands of levels whose children say "the leftovers" for the remainders by 3.
 COUNT_FORMS = {1: "always", 2: "turns"}
 
 
 class Block(Telling):
     """A repeating block per line; subclasses say what is read off a count and why it comes back."""
 
-    @cached_property
-    def feature(self) -> Feature:
-        """What is read off each count, named."""
-        return self._feature()
+    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
+        super().__init__(page, claim, life)
+        self.along = str(claim.get("along", "count"))
+        self.line = self._line()
+        self.length = claim.length or self._shortest_length()
+
+    def _line(self) -> tuple[int, ...]:
+        """The line that is pointed at: the first of the longest ones the claim speaks of."""
+        lines = self.grid.lines(self.along)
+        wanted = self.claim.get("lines")
+        if wanted:
+            lines = tuple(line for line in lines if self._number(line) in wanted) or lines
+        return max(lines, key=len)
+
+    def _shortest_length(self) -> int:
+        """The length of the shortest block that fits what is in view, where the claim leaves it open."""
+        return next((k for k in range(1, self.grid.terms) if self._repeats(k)), self.grid.terms)
+
+    def _repeats(self, k: int) -> bool:
+        return all(
+            self.reading(n) == self.reading(line[at - k])
+            for line in self.grid.lines(self.along)
+            for at, n in enumerate(line)
+            if at >= k
+        )
 
     @abstractmethod
     def _feature(self) -> Feature:
@@ -39,34 +61,6 @@ class Block(Telling):
     def period(self) -> Fraction | None:
         """The amount that leaves every reading as it is: 10 for ones digits, 12 in for inches."""
 
-    @cached_property
-    def along(self) -> str:
-        return str(self.claim.get("along", "count"))
-
-    @cached_property
-    def length(self) -> int:
-        """The block's length as claimed, or the shortest that fits what is in view."""
-        if self.claim.length is not None:
-            return self.claim.length
-        return next((k for k in range(1, self.grid.terms) if self._repeats(k)), self.grid.terms)
-
-    def _repeats(self, k: int) -> bool:
-        return all(
-            self.reading(n) == self.reading(line[at - k])
-            for line in self.grid.lines(self.along)
-            for at, n in enumerate(line)
-            if at >= k
-        )
-
-    @cached_property
-    def line(self) -> tuple[int, ...]:
-        """The line that is pointed at: the first of the longest ones the claim speaks of."""
-        lines = self.grid.lines(self.along)
-        wanted = self.claim.get("lines")
-        if wanted:
-            lines = tuple(line for line in lines if self._number(line) in wanted) or lines
-        return max(lines, key=len)
-
     def _number(self, line: Sequence[int]) -> int:
         row, column = self.grid.place(line[0])
         return column if self.along == "column" else row
@@ -74,21 +68,9 @@ class Block(Telling):
     @cached_property
     def fields(self) -> dict[str, object]:
         """What the phrases of the family may hold."""
-        noun, plural = self.feature.noun, self.feature.plural
-        line = self.tongue.lines[self.along]
-        short = self.feature.short if self.page.band <= YOUNGER else noun
         return {
-            "feat": noun.one,
-            "feats": noun.many,
-            "the_feat": self.tongue.the_one(noun),
-            "the_feats": self.tongue.the_many(noun),
-            "short": short.many,
-            "the_short": self.tongue.the_many(short),
-            "be": self.tongue.be(plural=plural),
-            "restart": self.tongue.restart(plural=plural),
-            "line": line.one,
-            "lines": line.many,
-            "each_way": self.tongue.each_way(self.along, upwards=self.grid.fill == "across-up"),
+            **self.page.about(self._feature()),
+            **self.page.about_lines(self.along),
             "in_line": self.tongue.in_line(self.along, self._number(self.line)),
             "k": self.length,
         }
@@ -113,16 +95,18 @@ class Block(Telling):
             return self.say("any-count.statement", **fields)
         if blocks is None:
             return self.say(self._open_key(), **fields)
-        written = [[self.written(item) for item in block] for block in blocks]
-        longest = max(written, key=len)
+        first = max(blocks, key=len)
+        longest = [self.written(item) for item in first]
         if self.along == "count":
             key = COUNT_FORMS.get(self.length, "repeat")
             return self.say(f"{key}.statement", x=longest[0], series=self.short_series(longest), **fields)
         if self.length == 1:
-            return self.say("keep.statement", series=self.short_series([block[0] for block in written]), **fields)
-        same = all(block == longest[: len(block)] for block in written)
+            return self.say(
+                "keep.statement", series=self.short_series([self.written(block[0]) for block in blocks]), **fields
+            )
+        same = all(block == first[: len(block)] for block in blocks)
         key = f"{FORMS.get(self.length, 'repeat')}-{'same' if same else 'line'}"
-        fields["in_line"] = self._in_line_of(written.index(longest))
+        fields["in_line"] = self._in_line_of(blocks.index(first))
         return self.say(f"{key}.statement", series=self.short_series(longest, most=6), **fields)
 
     def _in_line_of(self, index: int) -> str:

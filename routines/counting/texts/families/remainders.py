@@ -6,22 +6,22 @@ from collections.abc import Iterator
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import Claim
+from ..page import Page
 from ..tongue import Feature
 from .blocks import Block
-from .telling import Line
+from .telling import Life, Line
 
 
 class Remainder(Block):
     """What each count is past a multiple stays or comes back."""
 
-    @cached_property
-    def modulus(self) -> Fraction:
-        return Fraction(self.claim.get("modulus", 2))
-
-    @cached_property
-    def is_parity(self) -> bool:
-        """Even and odd, which have words of their own."""
-        return self.modulus == 2 and self.count.kind == "whole"
+    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
+        self.modulus: Fraction = claim.get("modulus", Fraction(2))
+        # Even and odd have words of their own.
+        self.is_parity = self.modulus == 2 and page.count.kind == "whole"
+        self._read: dict[int, str] = {}
+        super().__init__(page, claim, life)
 
     def _feature(self) -> Feature:
         mark = self.page.named_mark(self.modulus)
@@ -29,12 +29,18 @@ class Remainder(Block):
 
     def remainder(self, n: int) -> Fraction:
         """What the n-th count is past the multiple before it."""
-        parts = self.modulus.denominator
-        scaled = self.count.scaled(n) * parts % (self.modulus.numerator * self.count.scale)
-        return Fraction(scaled, self.count.scale * parts)
+        return Fraction(self._scaled(n), self.count.scale * self.modulus.denominator)
 
     def reading(self, n: int) -> str | None:
-        return self.written(self.remainder(n))
+        scaled = self._scaled(n)
+        text = self._read.get(scaled)
+        if text is None:
+            text = self._read[scaled] = self.written(self.remainder(n))
+        return text
+
+    def _scaled(self, n: int) -> int:
+        """The remainder as so many parts of 1, `scale` times the modulus's denominator of them."""
+        return self.count.scaled(n) * self.modulus.denominator % (self.modulus.numerator * self.count.scale)
 
     def written(self, item: int | Fraction) -> str:
         if self.is_parity:

@@ -39,17 +39,12 @@ class DigitRun(Telling):
         row, column = self.grid.place(self._line[0])
         number = column if self._along == "column" else row
         return {
-            "feat": feature.noun.one,
-            "feats": feature.noun.many,
-            "the_feat": self.tongue.the_one(feature.noun),
-            "the_feats": self.tongue.the_many(feature.noun),
-            "be": self.tongue.be(plural=feature.plural),
-            "restart": self.tongue.restart(plural=feature.plural),
+            **self.page.about(feature),
+            **self.page.about_lines(self._along),
             "up": self.tongue.down if self._change < 0 else self.tongue.up,
             "rises": self.tongue.rises(downwards=self._change < 0, plural=feature.plural),
             "rise": self.tongue.rises(downwards=self._change < 0, plural=True),
             "change": abs(self._change),
-            "each_way": self.tongue.each_way(self._along, upwards=self.grid.fill == "across-up"),
             "in_line": self.tongue.in_line(self._along, number),
         }
 

@@ -24,13 +24,11 @@ class Life:
 
 
 class Telling(ABC):
-    """The phrases of one claim, without capitals and full stops; `words.py` puts them together by level.
+    """The phrases of one claim, without capitals and full stops; `wording.py` puts them together by level.
 
     Each method that gives several phrases gives the one that suits best first; nothing is worked out before it is
     asked for.
     """
-
-    name: str
 
     def __init__(self, page: Page, claim: Claim, life: Life) -> None:
         self.page = page
