@@ -18,8 +18,9 @@ class ShownPattern:
 
 @dataclass(frozen=True, slots=True)
 class ReachedGoal:
-    """The goal as written, the group at which it is reached, and by how much it is passed ("" when met exactly)."""
+    """The goal as written, the count and the group at which it is reached, and by how much it is passed ("" when met)."""
 
+    n: int
     goal: str
     label: str
     by: str
@@ -71,7 +72,7 @@ class ShownPlan:
             return None
         label = f"{story.group.strip() or 'count'} {reached.n}"
         return ReachedGoal(
-            count.text_of(reached.value), label, "" if reached.met else count.difference_text(reached.by)
+            reached.n, count.text_of(reached.value), label, "" if reached.met else count.difference_text(reached.by)
         )
 
     @cached_property

@@ -118,9 +118,6 @@ class TaughtForm(ReflectionForm):
             said[n] = heard.strip()[:60]
         return said
 
-    def clean_noticed(self) -> str:
-        return self.cleaned_data["noticed"]
-
     def clean(self):
         cleaned = super().clean()
         group, day = cleaned.get("class_group"), cleaned.get("taught_on")

@@ -133,7 +133,7 @@ class Subject:
         reached = self.shown.goal
         if reached is None:
             return ""
-        n = self.grid.count.reaching(self.plan.story.goal).n
+        n = reached.n
         label = self.story.label(n) if self.story else lambda language: phrase("count_number", language, n=n)
         if not reached.by:
             return self.say.tell("goal_met", goal=reached.goal, label=label)

@@ -3,9 +3,11 @@
 import pytest
 from django.urls import reverse
 
+from grade_bands.standards import COMMON_CORE_NOTICE
 from routines.actions.plans import copy_routine, save_version
 from routines.alike import alike
 from routines.plan_document import CountTyped, Story, Target
+from tests.factories import StandardFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
 
@@ -177,3 +179,12 @@ def test_a_target_that_means_nothing_for_its_count_breaks_no_page(owner, visit):
     odd = Target({"family": "digit", "place": 0, "along": "count", "blocks": [[0]]})
     routine = make_routine(owner, area="time", count=clock, targets=(odd,), stops=())
     assert page_of(routine, visit(owner)).status_code == 200
+
+
+def test_the_owners_of_the_standards_are_named_wherever_their_codes_are(owner, grade_two, visit):
+    StandardFactory(code="2.NBT.A.2", grade=grade_two)
+    routine = make_routine(owner, standards=("2.NBT.A.2",))
+    client = visit(owner)
+    for page in (page_of(routine, client), client.get(reverse("plan_edit", args=[routine.pk]))):
+        assert "2.NBT.A.2" in page.text
+        assert COMMON_CORE_NOTICE in page.text

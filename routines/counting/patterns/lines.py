@@ -32,11 +32,6 @@ class Lines(NamedTuple):
     def longest(self) -> int:
         return max(map(len, self.in_view))
 
-    @property
-    def are_runs(self) -> bool:
-        """Whether every line is a run of consecutive terms."""
-        return self.stride == 1
-
     def later_pairs(self, k: int, after: int, only: Sequence[tuple[int, ...]] | None = None) -> list[Progression]:
         """The terms beyond `after` that have a term of their own line k cells before them, in all lines or `only` some.
 

@@ -40,7 +40,6 @@ class Page:
         self._features: dict[str, dict[str, object]] = {}
         self._lines: dict[str, dict[str, object]] = {}
         self._marks: dict[tuple[int, int], tuple[Noun, bool]] = {}
-        self.forwards = self.count.scaled_step > 0
         self.jump = self.difference(self.count.step)
         self.seed = f"{self.count.start}{self.count.step}{grid.line_length}{grid.fill}"
 
