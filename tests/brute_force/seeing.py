@@ -155,7 +155,8 @@ def intervals(board: Board, m: Fraction, terms: int) -> list[int]:
     counts = []
     j = -floor(-low / m)
     while (j + 1) * m <= high:
-        counts.append(sum(j * m <= v < (j + 1) * m for v in values))
+        here, there = j * m, (j + 1) * m
+        counts.append(sum(here <= v < there for v in values))
         j += 1
     return counts if board.step > 0 else counts[::-1]
 
