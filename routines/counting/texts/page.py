@@ -107,8 +107,14 @@ class Page:
         return self.tongue.jumps(k, self.jump, self.move(k))
 
     def more(self, difference: Fraction | int) -> str:
-        """Write "more" or "less"."""
+        """Write "more" or "less", on a clock "later" or "earlier"."""
+        if self.on_clock:
+            return self.tongue.earlier if difference < 0 else self.tongue.later
         return self.tongue.less if difference < 0 else self.tongue.more
+
+    def after(self, difference: Fraction | int) -> str:
+        """Write "after" or "before", as it stands before a time."""
+        return self.tongue.before if difference < 0 else self.tongue.after
 
     def up(self, difference: Fraction | int) -> str:
         """Write "up" or "down"."""
@@ -173,6 +179,7 @@ class Page:
                 "short": short.many,
                 "the_short": self.tongue.the_many(short),
                 "be": self.tongue.be(plural=plural),
+                "stay": self.tongue.stay(plural=plural),
                 "restart": self.tongue.restart(plural=plural),
             }
         return found
@@ -201,7 +208,7 @@ class Page:
 
     def part(self, part: str) -> Feature:
         """A part of the written counts, named."""
-        feature = self.tongue.part_features.get(part)
+        feature = (self.tongue.clock_parts if self.on_clock else self.tongue.part_features).get(part)
         if feature is not None:
             return feature
         unit = next((unit.symbol for unit in UNITS.values() if unit.part == part), None)

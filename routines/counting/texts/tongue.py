@@ -43,10 +43,15 @@ class Tongue(ABC):
     language: str
     more: str
     less: str
+    later: str
+    earlier: str
+    after: str
+    before: str
     up: str
     down: str
     landmark_nouns: Mapping[tuple[str, str], Noun]
     part_features: Mapping[str, Feature]
+    clock_parts: Mapping[str, Feature]
     digit_sum: Feature
     sentences: Mapping[str, tuple[str, ...]]
     lines: Mapping[str, Noun]
@@ -119,6 +124,10 @@ class Tongue(ABC):
     @abstractmethod
     def be(self, *, plural: bool) -> str:
         """Write "is" or "are"."""
+
+    @abstractmethod
+    def stay(self, *, plural: bool) -> str:
+        """Write "stays at" or "stay at"."""
 
     @abstractmethod
     def restart(self, *, plural: bool) -> str:

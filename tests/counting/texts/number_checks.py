@@ -7,9 +7,11 @@ from typing import Any
 
 from tests.counting.texts.sentence_checker import Context
 
+BACK = ("less", "menos", "earlier", "antes", "before")
+
 
 def signed(size: Fraction, more: str) -> Fraction:
-    return -size if more in ("less", "menos") else size
+    return -size if more in BACK else size
 
 
 def claim_of(c: Context) -> Any:

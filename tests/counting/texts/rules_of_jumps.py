@@ -11,7 +11,7 @@ from tests.counting.texts.number_checks import (
     jumps_so_many,
     term_is,
 )
-from tests.counting.texts.rule_pieces import LINE_EN, LINE_ES, MORE
+from tests.counting.texts.rule_pieces import AFTER, LINE_EN, LINE_ES, MORE
 from tests.counting.texts.sentence_checker import Rule
 from tests.counting.texts.sum_checks import opposite, table_term
 from tests.counting.texts.verdict_checks import line_up_to
@@ -19,7 +19,7 @@ from tests.counting.texts.verdict_checks import line_up_to
 RULES: tuple[Rule, ...] = (
     # names that hold a number
     Rule(("remainders? by <m:D>",), ("restos? al dividir entre <m:D>",), is_own_multiple),
-    Rule(("parts? past an? <m:M>",), ("partes? que pasan? de una? <m:M>",), is_own_multiple),
+    Rule(("parts? past an? <m:M>",), ("partes? que pasan? de (?:una? )?<m:M>",), is_own_multiple),
     # jumps
     Rule(
         (
@@ -138,6 +138,28 @@ RULES: tuple[Rule, ...] = (
         ("from the <n:O> count on it holds",),
         ("desde el <n:O> número sí se cumple",),
         lambda c, h: h["n"] == c.true_from,
+    ),
+    # times
+    Rule(
+        ("<d:D> " + AFTER + " <a:V> it is <b:V>",),
+        ("<d:D> " + AFTER + " de <a:V> llegamos a <b:V>",),
+        lambda c, h: change_is(c, {**h, "more": h["after"]}) and c.is_term(h["a"]) and c.is_term(h["b"]),
+    ),
+    Rule(
+        ("from <a:V> we come to <b:V>, <d:D> " + MORE + ", and then to <z:V>, <e:D> (?:later|earlier) again",),
+        ("empezamos en <a:V>, <d:D> " + MORE + " llegamos a <b:V> y otros <e:D> (?:más tarde|antes) a <z:V>",),
+        lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
+    ),
+    Rule(
+        (
+            "(?:one step [a-z ]+ )?from <a:V> we come to <b:V>, <d:D> " + MORE,
+            "from <a:V> to <b:V>, <d:D> " + MORE + " too",
+        ),
+        (
+            "(?:mira: |un paso [a-z ]+ des)?de <a:V>,? llegamos a <b:V>, <d:D> " + MORE,
+            "de <a:V> a <b:V>, también <d:D> " + MORE,
+        ),
+        lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),
     ),
     # steps and neighbours
     Rule(

@@ -17,7 +17,7 @@ from tests.counting.texts.landmark_checks import (
     these_are_marks,
 )
 from tests.counting.texts.number_checks import claim_of
-from tests.counting.texts.rule_pieces import MORE
+from tests.counting.texts.rule_pieces import MORE, more
 from tests.counting.texts.sentence_checker import Rule
 from tests.counting.texts.sum_checks import step_is
 from tests.counting.texts.verdict_checks import marks_here
@@ -30,13 +30,21 @@ RULES: tuple[Rule, ...] = (
         place_sum,
     ),
     Rule(
-        ("<t:D> " + MORE + " is <x:D> (?P<more2_W>more|less) and <y:D> (?P<more3_W>more|less)",),
-        ("<t:D> " + MORE + " es lo mismo que <x:D> (?P<more2_W>más|menos) y <y:D> (?P<more3_W>más|menos)",),
+        ("<t:D> " + MORE + " is <x:D> " + more("more2") + " and <y:D> " + more("more3"),),
+        ("<t:D> " + MORE + " es lo mismo que <x:D> " + more("more2") + " y <y:D> " + more("more3"),),
         carry_sum,
     ),
     Rule(
-        ("so each time it is <t:D> " + MORE, "<t:D> " + MORE + " leaves the"),
-        ("así que cada vez hay <t:D> " + MORE, "con <t:D> " + MORE + " (?:los|las)"),
+        (
+            "so each time it is <t:D> " + MORE,
+            "<t:D> " + MORE + " leaves the",
+            "<t:D> " + MORE + " the [a-z ]+ are the same",
+        ),
+        (
+            "así que cada vez (?:hay|es) <t:D> " + MORE,
+            "con <t:D> " + MORE + " (?:los|las)",
+            "<t:D> " + MORE + r" (?:los|las) [^,.]* son iguales",
+        ),
         line_total,
     ),
     Rule(

@@ -94,12 +94,14 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
+            "<f:W> stays? at <x:S>",
             "<f:W> are always <x:S>",
             "the <f:W> are <x:S> in every count",
-            "every time we count, the <f:W> are <x:S>",
+            "(?:every time we count,|in all the ones we say) the <f:W> are <x:S>",
             "<f:W> are <x:S>, every time",
         ),
         (
+            "<f:W> se quedan? en <x:S>",
             "<f:W> siempre son <x:S>",
             "en todos los números <f:W> son <x:S>",
             "(?:contamos|decimos) <f:W> son <x:S>",
@@ -146,9 +148,14 @@ RULES: tuple[Rule, ...] = (
         (
             "<d:D> " + MORE + " each time",
             "each (?:count|one) is <d:D> " + MORE,
+            "(?:it is|it gets) <d:D> " + MORE,
             "(?:jump|goes) (?P<up_W>up|down) <d:D>",
         ),
-        ("<d:D> " + MORE + " cada vez", "cada (?:número|uno) es <d:D> " + MORE, "(?P<up_W>sube|baja) <d:D>"),
+        (
+            "<d:D> " + MORE + " cada vez",
+            "cada (?:número|uno|hora|vez que contamos) es <d:D> " + MORE,
+            "(?P<up_W>sube|baja) <d:D>",
+        ),
         step_is,
     ),
     Rule(

@@ -50,6 +50,11 @@ COUNTS = [
     ("capacity", "250 mL", "250 mL", 12, 4, "across"),
     ("clock", "10:50", "20 min", 12, 3, "across"),
     ("clock", "8:10", "20 min", 18, 3, "down"),
+    ("clock", "1:20", "7 min", 5, 3, "down"),
+    ("clock", "7:00", "60 min", 5, 5, "across"),
+    ("clock", "12:45", "-5 min", 9, 3, "across"),
+    ("clock", "9:00", "15 min", 12, 4, "across"),
+    ("clock", "9:10", "65 min", 7, 3, "across"),
     ("elapsed", "20 min", "20 min", 12, 3, "across"),
     ("elapsed", "1 h 35 min", "1 h 35 min", 8, 4, "across"),
     ("elapsed", "1 h 35 min", "1 h 35 min", 9, 3, "across"),
@@ -108,6 +113,16 @@ CLAIMS = [
     Claim("opposites"),
 ]
 
+CLAIMS_ON = {
+    "whole": CLAIMS,
+    "clock": [
+        Claim("step", difference="5"),
+        Claim("neighbour", direction="down", difference="7"),
+        Claim("digit", part="hours", along="count", length=1),
+        Claim("digit", part="minutes", along="column", length=1),
+    ],
+}
+
 
 class Overheard(dict[str, tuple[str, ...]]):
     """The sentences of a tongue, noting which are asked for."""
@@ -133,8 +148,8 @@ def test_every_phrase_is_used_and_so(language: str, tongue: Tongue, monkeypatch:
                 context = Context(grid, pattern.claim, pattern.breaks_at)
                 for text in (pattern.statement, pattern.student_words, pattern.because):
                     assert checker.problems(text, context) == []
-        if kind == "whole":
-            for claim in CLAIMS:
+        if kind in CLAIMS_ON:
+            for claim in CLAIMS_ON[kind]:
                 verdict = check(claim, grid, audience=Audience(number % 9, language))
                 context = Context(grid, claim, verdict.breaks_at if verdict.true else None, verdict.true_from)
                 assert checker.problems(verdict.because, context) == [], claim

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Audience, Grid, find_patterns
 from tests.counting.any_count import KINDS, grids
+from tests.counting.texts.sentence_checker import notation_of
 
 PER_KIND = settings(max_examples=max(settings.default.max_examples // 3, 10))
 
@@ -30,9 +31,10 @@ NEVER_SAID = re.compile(
 )
 
 
-def words_in(text: str) -> int:
-    """Words, a number with spaces between its thousands being one."""
-    return len(re.sub(r"(?<=\d) (?=\d{3}(?!\d))", "", text).split())
+def words_in(text: str, grid: Grid) -> int:
+    """Words, an amount being one, however it is written: 1,240 lb 12 oz; 9.30; $ 1 250.00."""
+    notation = notation_of(grid)
+    return len(re.sub(f"{notation.value}|{notation.difference}", "#", text).split())
 
 
 @pytest.mark.parametrize("kind", KINDS)
@@ -41,15 +43,11 @@ def test_lengths_and_tone(kind: str) -> None:
     @given(grids(kind), st.integers(0, 8), st.sampled_from(["en", "es"]))
     def each(grid: Grid, level: int, language: str) -> None:
         least, most = BANDS[level]
-        written = [grid.count.text(n) for n in range(1, grid.terms + 40)]
-        written += [grid.count.difference_text(grid.count.step * k) for k in range(1, grid.terms)]
-        units = max(text.count(" ") for text in written) + 1
         for pattern in find_patterns(grid, implied=True, audience=Audience(level, language)):
-            said = words_in(pattern.student_words)
-            # Amounts in two units ("1,240 lb 12 oz") take four words where a number takes one.
-            assert least <= said <= most + 6 * (units - 1), pattern.student_words
-            assert words_in(pattern.because) <= most + 6 * (units - 1), pattern.because
-            assert words_in(pattern.statement) <= LONG_STATEMENT + 6 * (units - 1), pattern.statement
+            assert least <= len(pattern.student_words.split()), pattern.student_words
+            assert words_in(pattern.student_words, grid) <= most, pattern.student_words
+            assert words_in(pattern.because, grid) <= most, pattern.because
+            assert words_in(pattern.statement, grid) <= LONG_STATEMENT, pattern.statement
             for text in (pattern.statement, pattern.student_words, pattern.because):
                 assert not NEVER_SAID.search(text), text
                 assert text[0].isupper() or not text[0].isalpha(), text

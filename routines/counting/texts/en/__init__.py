@@ -3,7 +3,7 @@
 from ...kinds.currency import CoinName
 from ..numbers import ordinal
 from ..tongue import Feature, Noun, Tongue
-from . import blocks, frames, landmarks, names, steps, sums, verdicts
+from . import blocks, clocks, frames, landmarks, names, steps, sums, verdicts
 
 
 class English(Tongue):
@@ -11,11 +11,14 @@ class English(Tongue):
 
     language = "en"
     more, less, up, down = "more", "less", "up", "down"
+    later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
     part_features = names.PARTS
+    clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     sentences = {
         **steps.SENTENCES,
+        **clocks.SENTENCES,
         **blocks.SENTENCES,
         **landmarks.SENTENCES,
         **sums.SENTENCES,
@@ -87,6 +90,9 @@ class English(Tongue):
 
     def be(self, *, plural: bool) -> str:
         return "are" if plural else "is"
+
+    def stay(self, *, plural: bool) -> str:
+        return "stay at" if plural else "stays at"
 
     def restart(self, *, plural: bool) -> str:
         return "start again at" if plural else "starts again at"

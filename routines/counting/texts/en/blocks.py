@@ -2,10 +2,11 @@
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{feats} are always {x}", "the {feats} are {x} in every count"),
+    "always.shown.statement": ("the {feat} {stay} {x}",),
     "always.core": (
         "the {short} are {x}, every time we count",
         "every time we count, the {feats} are {x}",
-        "look at all of them: the {feats} are always {x}",
+        "in all the ones we say the {feats} are {x}",
     ),
     "turns.statement": ("{feats} take turns: {series}",),
     "turns.core": (

@@ -58,4 +58,6 @@ PARTS: dict[str, Feature] = {
     "whole": Feature(Noun("whole number", "whole numbers")),
 }
 
+CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}
+
 DIGIT_SUM = Feature(Noun("digit sum", "digit sums"))

@@ -46,7 +46,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the start is 1 × {factor}, and each jump is one more {step}: {n} × {factor} = {v}",
         "{v} is the {nth} count, and {n} × {factor} = {v}",
     ),
-    "run.statement": ("{feat} {up} {change} {each_way}", "{feats} go {up} {change} {each_way}"),
+    "run.statement": ("the {feat} {rises} {change} {each_way}", "{feats} go {up} {change} {each_way}"),
     "run.core": (
         "the {feats} go {up} {change} {each_way}",
         "{each_way} the {feats} go {up} by {change}",

@@ -52,6 +52,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
         "{k} counts in a {line}, each {each} {more} than its neighbor, and {k} × {each} = {diff}",
     ),
+    "totals.reason-short": ("{k} × {each} = {diff}",),
     "opposites.statement": ("{pairs}: opposites pair up", "opposites here: {pairs}"),
     "opposites.pair": ("{a} and {b}",),
     "opposites.core": (

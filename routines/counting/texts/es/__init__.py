@@ -10,7 +10,7 @@ from dataclasses import replace
 from ...kinds.currency import CoinName
 from ..numbers import ordinal
 from ..tongue import Feature, Noun, Tongue
-from . import blocks, frames, landmarks, names, steps, sums, verdicts
+from . import blocks, clocks, frames, landmarks, names, steps, sums, verdicts
 
 
 class Spanish(Tongue):
@@ -18,11 +18,14 @@ class Spanish(Tongue):
 
     language = "es"
     more, less, up, down = "más", "menos", "sube", "baja"
+    later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS
     part_features = names.PARTS
+    clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     sentences = {
         **steps.SENTENCES,
+        **clocks.SENTENCES,
         **blocks.SENTENCES,
         **landmarks.SENTENCES,
         **sums.SENTENCES,
@@ -96,7 +99,8 @@ class Spanish(Tongue):
         brief = Noun("resto", "restos")
         if mark is None:
             return Feature(Noun(f"resto al dividir entre {modulus}", f"restos al dividir entre {modulus}"), brief=brief)
-        past = f"de {self.a(mark)}"
+        # "media hora" stands without an article.
+        past = f"de {mark.one if mark.one.startswith(('medio ', 'media ')) else self.a(mark)}"
         return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
 
     def a(self, noun: Noun) -> str:
@@ -112,6 +116,9 @@ class Spanish(Tongue):
 
     def be(self, *, plural: bool) -> str:
         return "son" if plural else "es"
+
+    def stay(self, *, plural: bool) -> str:
+        return "se quedan en" if plural else "se queda en"
 
     def restart(self, *, plural: bool) -> str:
         return "vuelven a empezar en" if plural else "vuelve a empezar en"

@@ -2,6 +2,7 @@
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{the_feats} siempre son {x}", "en todos los números {the_feats} son {x}"),
+    "always.shown.statement": ("{the_feat} {stay} {x}",),
     "always.core": (
         "{the_short} son {x}, siempre que contamos",
         "cada vez que contamos {the_feats} son {x}",

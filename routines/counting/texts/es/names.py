@@ -58,4 +58,6 @@ PARTS: dict[str, Feature] = {
     "whole": Feature(Noun("entero", "enteros")),
 }
 
+CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}
+
 DIGIT_SUM = Feature(Noun("suma de los dígitos", "sumas de los dígitos", feminine=True))

@@ -58,6 +58,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
         "{k} números en una {line}, cada uno {each} {more} que su vecino, y {k} × {each} = {diff}",
     ),
+    "totals.reason-short": ("{k} × {each} = {diff}",),
     "opposites.statement": ("{pairs}: opuestos que van en pareja", "aquí hay opuestos: {pairs}"),
     "opposites.pair": ("{a} y {b}",),
     "opposites.core": (

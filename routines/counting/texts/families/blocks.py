@@ -99,6 +99,8 @@ class Block(Telling):
         longest = [self.written(item) for item in first]
         if self.along == "count":
             key = COUNT_FORMS.get(self.length, "repeat")
+            if key == "always" and self.life.breaks_at is not None:
+                key = "always.shown"
             return self.say(f"{key}.statement", x=longest[0], series=self.short_series(longest), **fields)
         if self.length == 1:
             return self.say(

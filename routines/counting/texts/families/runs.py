@@ -115,8 +115,14 @@ class DigitRun(Telling):
         if due == found:
             return super().note()
         fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
-        past_the_end = self._reader.part is None and not 0 <= due <= 9
-        return self.say("note.restart" if past_the_end else "note.digit", **fields)
+        return self.say("note.restart" if self._past_the_end(due) else "note.digit", **fields)
+
+    def _past_the_end(self, due: int) -> bool:
+        """Whether a digit or part has no such number: no digit is 10, no clock shows 62 minutes."""
+        if self._reader.part is None:
+            return not 0 <= due <= 9
+        unit, period = self._unit(), self._reader.period()
+        return due < 0 or (unit is not None and period is not None and unit * due >= period)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         lines = self.grid.lines(self._along)

@@ -13,8 +13,9 @@ class Step(Telling):
     @cached_property
     def _fields(self) -> dict[str, str]:
         value, more = self.page.value, self.page.more(self.count.scaled_step)
-        up = self.page.up(self.count.scaled_step)
-        return {"d": self.page.jump, "more": more, "up": up, "a": value(1), "b": value(2), "c": value(3)}
+        up, after = self.page.up(self.count.scaled_step), self.page.after(self.count.scaled_step)
+        way = {"more": more, "up": up, "after": after}
+        return {"d": self.page.jump, **way, "a": value(1), "b": value(2), "c": value(3)}
 
     def statement(self) -> str:
         by = self.claim.get("difference", self.count.step)

@@ -69,13 +69,20 @@ class Telling(ABC):
 
     def say(self, key: str, **fields: object) -> str:
         """One phrase of the tongue, the same one for the same claim every time."""
-        variants = self.tongue.sentences[key]
+        variants = self.variants(key)
         return variants[self._seed % len(variants)].format(**fields)
+
+    def variants(self, key: str) -> tuple[str, ...]:
+        """The phrases under a key, on a clock its own where there are some."""
+        sentences = self.tongue.sentences
+        if self.page.on_clock and (on_clock := f"{key}, on a clock") in sentences:
+            return sentences[on_clock]
+        return sentences[key]
 
     def saying(self, *keys: str, **fields: object) -> Iterator[Line]:
         """Every phrase under the keys, the chosen one of each key first."""
         for key in keys:
-            variants = self.tongue.sentences[key]
+            variants = self.variants(key)
             first = self._seed % len(variants)
             for template in variants[first:] + variants[:first]:
                 yield lambda template=template: template.format(**fields)  # type: ignore[misc]
@@ -100,7 +107,13 @@ class Telling(ABC):
 
     def change(self, value: Fraction) -> dict[str, str]:
         """A difference with its direction, as fields of a phrase."""
-        return {"diff": self.page.difference(value), "more": self.page.more(value), "up": self.page.up(value)}
+        page = self.page
+        return {
+            "diff": page.difference(value),
+            "more": page.more(value),
+            "up": page.up(value),
+            "after": page.after(value),
+        }
 
     @staticmethod
     def bracketed(amount: str) -> str:
