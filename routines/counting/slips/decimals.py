@@ -57,6 +57,12 @@ def _another_zero(jump: Jump, language: str) -> str:
     return shortest if shortest != jump.due else f"{shortest}0"
 
 
+def _a_place_too_far_left(jump: Jump, language: str) -> str:
+    """1.7 for 1.4 + 0.03; nothing where that would lead below zero."""
+    heard = jump.a + 10 * jump.s
+    return _shortest(jump, heard) if heard >= 0 or jump.a < 0 else ""
+
+
 def _up(jump: Jump) -> bool:
     return jump.a >= 0 and 0 < jump.s < 1
 
@@ -98,7 +104,7 @@ RULES = (
         "D07",
         (5, 5),
         lambda j: j.start * 10 % 1 == 0 and j.s * 10 % 1 != 0,
-        lambda j, _: _shortest(j, j.a + 10 * j.s),
+        _a_place_too_far_left,
     ),
     Rule("D08", (4, 5), lambda j: _up(j) and j.a % 1 == 0 and j.a > 0, lambda j, _: j.text(j.a + 1)),
     Rule("D09", (4, 5), lambda j: 0 < abs(j.s) < 1 and j.b % 1 == 0, lambda j, _: j.text(j.b + j.s)),

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from ..audience import Audience
 from ..grid import Grid
-from . import decimals, fractions, integers, measurement, money, replies, spanish_words, time, whole_numbers
+from . import decimals, fractions, integers, measurement, money, one_unit, replies, spanish_words, time, whole_numbers
 from .jump import Jump
 from .reading import names_the_same
 from .rule import Area, Rule
@@ -18,6 +18,7 @@ AREAS: tuple[Area, ...] = (
     money.AREA,
     time.AREA,
     measurement.AREA,
+    one_unit.AREA,
     spanish_words.AREA,
 )
 

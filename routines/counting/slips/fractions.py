@@ -49,12 +49,11 @@ def _whole(jump: Jump, whole: int) -> str:
 
 
 def _added_across(jump: Jump, language: str) -> str:
-    """2/12 after 1/6: tops added and bottoms added."""
-    a, s = _written(jump, jump.a), _written(jump, abs(jump.s))
-    if jump.s > 0:
-        return _fraction(jump, a.whole + s.whole, a.top + s.top, a.bottom + s.bottom)
-    top = a.whole * a.bottom + a.top - s.whole * s.bottom - s.top
-    return _fraction(jump, 0, top, a.bottom + s.bottom) if top else ""
+    """2/12 after 1/6: tops added and bottoms added. Nobody adds when counting back, nor to a whole without parts."""
+    a, s = _written(jump, jump.a), _written(jump, jump.s)
+    if jump.s < 0 or a.top == 0:
+        return ""
+    return _fraction(jump, a.whole + s.whole, a.top + s.top, a.bottom + s.bottom)
 
 
 def _bottom_counted(jump: Jump, language: str) -> str:
@@ -125,6 +124,23 @@ def _parts_miscounted(jump: Jump, language: str) -> str:
     top = top + 1 if top + 1 < over else top - 1
     sign = "-" if jump.b < 0 else ""
     return sign + (_fraction(jump, whole, top, over) if top else _whole(jump, whole))
+
+
+def _smaller_from_larger(jump: Jump, language: str) -> str:
+    """2 2/8 for 2 1/8 - 3/8: the parts are taken the other way round and the whole is left."""
+    heard = jump.a // 1 - jump.s - jump.a % 1
+    return jump.text(heard) if heard != jump.a else ""
+
+
+def _opened_into_ten(jump: Jump, language: str) -> str:
+    """2 9/5 for 3 1/5 - 2/5: the whole is opened into ten parts."""
+    a, s = _written(jump, jump.a), _written(jump, -jump.s)
+    return _fraction(jump, a.whole - 1, 10 + a.top - s.top * a.bottom // s.bottom, a.bottom)
+
+
+def _opens_a_whole(jump: Jump) -> bool:
+    """Counting back by less than a whole, there are too few parts to take from."""
+    return _mixed(jump) and -1 < jump.s < 0 and jump.b > 0 and 0 < jump.a % 1 < -jump.s
 
 
 def _splits(jump: Jump) -> bool:
@@ -199,13 +215,15 @@ RULES = (
         lambda j: _splits(j) and j.s > Fraction(1, denominator(j)) and j.a // 1 < j.b // 1 and j.b % 1 != 0,
         _parts_miscounted,
     ),
-    # Beyond the table: counting down across a whole without landing on it.
+    # Beyond the table: counting down across a whole without landing on it, and opening a whole for its parts.
     Rule(
         "F15",
         (4, 5),
         lambda j: _splits(j) and -1 < j.s < 0 and j.b > 0 and j.a % 1 != 0 and j.b // 1 < j.a // 1,
         lambda j, _: j.text(j.b + 1),
     ),
+    Rule("F16", (4, 5), _opens_a_whole, _smaller_from_larger),
+    Rule("F17", (4, 5), lambda j: _opens_a_whole(j) and denominator(j) != 10, _opened_into_ten),
 )
 
 AREA = Area("fractions", serves, RULES)

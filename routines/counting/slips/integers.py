@@ -1,6 +1,10 @@
-"""Slips in counts of whole numbers that go below zero."""
+"""Slips in counts that go below zero: whole numbers, decimals and fractions alike."""
+
+from fractions import Fraction
 
 from ..grid import Grid
+from ..kinds.decimal import DecimalNumber
+from .fractions import denominator
 from .jump import Jump
 from .rule import Area, Rule
 from .sources import BOFFERDING_2014
@@ -8,11 +12,27 @@ from .sources import BOFFERDING_2014
 
 def serves(grid: Grid) -> bool:
     count = grid.count
-    return count.kind == "whole" and min(count.value(1), count.value(grid.terms)) < 0
+    return count.kind in ("whole", "decimal", "fraction") and min(count.value(1), count.value(grid.terms)) < 0
 
 
 def _without_sign(jump: Jump, language: str) -> str:
     return jump.text(-jump.b)
+
+
+def _ten(jump: Jump) -> Fraction:
+    """What the last digit fills: ten ones; with decimals ten of the last place; with fractions the parts of a whole."""
+    count = jump.count
+    if count.kind == "fraction":
+        return Fraction(1)
+    places = count.form.places_shown if isinstance(count.form, DecimalNumber) else 0
+    return Fraction(10, 10**places)
+
+
+def _smallest(jump: Jump) -> Fraction:
+    """One in the last place, or one part."""
+    if jump.count.kind == "fraction":
+        return Fraction(1, denominator(jump))
+    return _ten(jump) / 10
 
 
 RULES = (
@@ -21,8 +41,20 @@ RULES = (
     Rule("N03", (6, 6), lambda j: j.a * j.b < 0, lambda j, _: j.text(j.s), 3),
     Rule("N04", (6, 6), lambda j: j.s > 0 and j.a < 0, lambda j, _: j.text(j.a - j.s), 3, source=BOFFERDING_2014),
     Rule("N05", (6, 6), lambda j: j.s < 0 and j.b < 0, _without_sign),
-    Rule("N06", (6, 6), lambda j: j.s == 1 and j.a < 0 and j.a % 10 == 0, lambda j, _: j.text(j.a - 9), 3),
-    Rule("N07", (6, 6), lambda j: j.s == -1 and j.a < 0 and -j.a % 10 == 9, lambda j, _: j.text(j.a + 9), 3),
+    Rule(
+        "N06",
+        (6, 6),
+        lambda j: j.s == _smallest(j) < _ten(j) and j.a < 0 and j.a % _ten(j) == 0,
+        lambda j, _: j.text(j.a - _ten(j) + _smallest(j)),
+        3,
+    ),
+    Rule(
+        "N07",
+        (6, 6),
+        lambda j: j.s == -_smallest(j) > -_ten(j) and j.b < 0 and j.a < 0 and j.b % _ten(j) == 0,
+        lambda j, _: j.text(j.a + _ten(j) - _smallest(j)),
+        3,
+    ),
 )
 
 AREA = Area("integers", serves, RULES)

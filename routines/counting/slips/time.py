@@ -67,6 +67,11 @@ def _hundred_minutes_elapsed(jump: Jump, language: str) -> str:
     return in_two_units(jump, UNITS["h"], UNITS["min"], hours, minutes)
 
 
+def _hour_kept_elapsed(jump: Jump, language: str) -> str:
+    """1 h 10 min for 2 h 10 min."""
+    return in_two_units(jump, UNITS["h"], UNITS["min"], jump.a // 60, jump.b % 60)
+
+
 def _up(jump: Jump) -> bool:
     return 0 < jump.s < 60
 
@@ -131,7 +136,8 @@ RULES = (
         3,
         source=KAMII_RUSSELL_2012,
     ),
-    # Beyond the table: the 24-hour clock at midnight, and counting back across the hour without landing on it.
+    # Beyond the table: the 24-hour clock at midnight, counting back across the hour without landing on it, and the
+    # hour passed in the grade that reads the clock to five minutes.
     Rule(
         "T10",
         (4, 5),
@@ -144,6 +150,9 @@ RULES = (
         lambda j: _clock(j) and _down(j) and j.a % 60 != 0 and j.b // 60 < j.a // 60,
         lambda j, _: j.text(j.b + 60),
     ),
+    Rule("T12", (2, 2), lambda j: _clock(j) and _passes_an_hour(j) and j.b % 60 != 0, _hundred_minutes, 3),
+    Rule("T13", (2, 2), lambda j: _clock(j) and _passes_an_hour(j), _hour_kept),
+    Rule("T14", (4, 5), lambda j: not _clock(j) and _passes_an_hour(j), _hour_kept_elapsed),
 )
 
 AREA = Area("time", serves, RULES)

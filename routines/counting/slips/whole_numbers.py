@@ -43,6 +43,16 @@ def _as_it_is_said(jump: Jump, language: str) -> str:
     return f"{int(jump.b) // 100 * 100}{int(jump.b) % 100}"
 
 
+def _thousands_as_said(jump: Jump, language: str) -> str:
+    """50001 for five thousand one."""
+    return f"{int(jump.b) // 1000 * 1000}{int(jump.b) % 1000}"
+
+
+def _a_ten_of_tens(jump: Jump, language: str) -> str:
+    """The ten after ninety, made like the tens before it."""
+    return "tenty" if language == "en" else "noventa y diez"
+
+
 def _smaller_from_larger(jump: Jump, language: str) -> str:
     """54 for 52 - 6: the ones are taken the other way round and the ten is left."""
     return jump.text(jump.a // 10 * 10 + (-jump.s - jump.a % 10))
@@ -62,6 +72,16 @@ def _above_zero(jump: Jump) -> bool:
 
 def _crosses(jump: Jump, size: int) -> bool:
     return _above_zero(jump) and jump.a // size != jump.b // size
+
+
+def _known_by_heart(jump: Jump) -> bool:
+    """25, 50, 75, 100 and the fifties are said as a song; nobody works them out."""
+    return jump.s % 25 == 0 and jump.start % 25 == 0
+
+
+def _from_a_ten(jump: Jump) -> bool:
+    """The jump starts at a ten that the multiples of the step land on."""
+    return jump.a > 0 and jump.a % 10 == 0 and jump.start % jump.s == 0
 
 
 RULES = (
@@ -213,11 +233,11 @@ RULES = (
         lambda j, _: j.text(j.a + 900),
         3,
     ),
-    # Beyond the table: steps that it does not name.
+    # Beyond the table: steps that it does not name, and counting back and skip-counting in the first grades.
     Rule(
         "W28",
         (2, 5),
-        lambda j: j.s > 10 and j.s % 100 != 0 and j.s < 100 and _crosses(j, 100),
+        lambda j: 10 < j.s < 100 and j.a >= 100 and _crosses(j, 100) and not _known_by_heart(j),
         lambda j, _: j.text(j.b - 100),
     ),
     Rule(
@@ -230,7 +250,7 @@ RULES = (
     Rule(
         "W30",
         (2, 4),
-        lambda j: 10 < j.s < 100 and _above_zero(j) and j.a % 10 + j.s % 10 >= 10,
+        lambda j: 10 < j.s < 100 and _above_zero(j) and j.a % 10 + j.s % 10 >= 10 and not _known_by_heart(j),
         lambda j, _: j.text(j.b - 10),
     ),
     Rule(
@@ -240,6 +260,29 @@ RULES = (
         _smaller_from_larger,
         3,
     ),
+    Rule("W32", (0, 1), lambda j: j.s == 10 and j.a == 90, _a_ten_of_tens, 3),
+    Rule(
+        "W33",
+        (0, 1),
+        lambda j: j.s == 10 and j.a % 10 == 0 and 30 <= j.b <= 90,
+        lambda j, _: j.text(j.b // 10 + 10),
+        languages=("en",),
+        source=NSW_2010,
+    ),
+    Rule("W34", (0, 1), lambda j: j.s == -1 and j.a in (10, 20), lambda j, _: j.text(j.a + 1)),
+    Rule(
+        "W35",
+        (0, 1),
+        lambda j: j.s == -1 and 13 <= j.b <= 19,
+        lambda j, _: j.text((j.b - 10) * 10),
+        languages=("en",),
+        source=NSW_2010,
+    ),
+    Rule("W36", (0, 2), lambda j: j.s in (2, 5, 10) and _from_a_ten(j), lambda j, _: j.text(j.a + 1)),
+    Rule("W37", (0, 2), lambda j: j.s == 5 and _from_a_ten(j), lambda j, _: j.text(j.a + 10)),
+    Rule("W38", (2, 4), lambda j: j.s == 25 and j.a % 100 == 0 and j.a > 0, lambda j, _: j.text(j.a + 50)),
+    Rule("W39", (0, 1), lambda j: _ones(j) and j.b == 15, lambda j, _: j.text(16), 1),
+    Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1),
 )
 
 AREA = Area("whole numbers", serves, RULES)

@@ -27,9 +27,16 @@ def level(grade: str) -> int:
     return 0 if grade == "K" else int(grade)
 
 
+def unit_of(identity: str, count: Count, places: int) -> Fraction:
+    """The table's unit in the engine's; what it says of ones below zero is said of the last decimal place too."""
+    if identity[0] == "N" and count.kind == "decimal":
+        return Fraction(1, 10**places)
+    return Fraction(IN_THE_TABLE.get(identity, 1))
+
+
 def fires(row: dict[str, str], count: Count, places: int = 0) -> set[int]:
     """The counts at which the table's own expression is true of the count before and this one."""
-    unit = IN_THE_TABLE.get(row["id"], 1)
+    unit = unit_of(row["id"], count, places)
     names = {
         "F": Fraction,
         "floor": floor,
@@ -63,12 +70,19 @@ def counts_for(identity: str) -> list[tuple[Count, int]]:
     """Counts of the rule's area, up and down, with the decimal places they are written with."""
     area = identity[0]
     if area == "W":
-        ups = _counts("whole", "0; 1; 7; 55; 97; 374; 960; 3,940", "1; 2; 5; 6; 9; 10; 11; 50; 100", 70)
+        ups = _counts("whole", "0; 1; 7; 55; 97; 374; 580; 960; 3,940", "1; 2; 5; 6; 9; 10; 11; 50; 100", 70)
         downs = _counts("whole", "130; 624; 1,325; 7,230", "-1; -3; -10", 40)
         return [(count, 0) for count in ups + downs + _counts("whole", "7,200; 12,050", "-100", 40)]
     if area == "N":
         found = _counts("whole", "14; 2; 21; -47", "-1; -3; -6") + _counts("whole", "-45; -20; -7", "1; 3; 8")
-        return [(count, 0) for count in found]
+        tenths = _counts("decimal", "1.5; 0.2; -1.8", "-0.4; -0.1; -0.3", 25) + _counts(
+            "decimal", "-2.3", "0.1; 0.7", 40
+        )
+        hundredths = _counts("decimal", "0.03; -0.18", "-0.01; 0.01; -0.07", 40)
+        decimals = [*((count, 1) for count in tenths), *((count, 2) for count in hundredths)]
+        fractions = _counts("fraction", "3/4; -1; -2 1/4", "1/4; -1/2; -3/4", 20) if identity < "N06" else []
+        tried = [*((count, 0) for count in found + fractions), *decimals]
+        return [entry for entry in tried if min(entry[0].start, entry[0].value(entry[0].terms)) < 0]
     if area == "F":
         downs = _counts("fraction", "5; 6 2/3; 4 1/5", "-1/6; -1/5; -2/3", 8)
         ups = _counts("fraction", "0; 1/8; 2/3; 3/10; 5/6", "1/8; 2/3; 1/10; 3/4; 1/3; 2/6")

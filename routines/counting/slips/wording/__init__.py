@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping
 
-from . import decimals, fractions, integers, measurement, money, spanish_words, time, whole_numbers
+from . import beyond_the_table, decimals, fractions, integers, measurement, money, spanish_words, time, whole_numbers
 from .slip_words import SlipWords
 
 WORDS: Mapping[str, SlipWords] = {
     **whole_numbers.WORDS,
+    **beyond_the_table.WORDS,
     **integers.WORDS,
     **decimals.WORDS,
     **fractions.WORDS,

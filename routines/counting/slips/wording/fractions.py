@@ -152,4 +152,24 @@ WORDS = {
             "Al saltar atrás desde {a}, ¿nos quedamos en la misma unidad?",
         ),
     ),
+    "F16": SlipWords(
+        InTwo(
+            "The parts are taken the other way round in the jump back from {a}: the fewer from the more.",
+            "Las partes se quitan al revés en el salto atrás desde {a}: las menos de las más.",
+        ),
+        InTwo(
+            "Does {a} have enough parts to take our jump away without opening a whole?",
+            "¿Tiene {a} partes suficientes para quitar nuestro salto sin abrir una unidad?",
+        ),
+    ),
+    "F17": SlipWords(
+        InTwo(
+            "In the jump back from {a} a whole is opened into ten parts.",
+            "En el salto atrás desde {a} se abre una unidad en diez partes.",
+        ),
+        InTwo(
+            "How many of our parts do we get when we open one whole of {a}?",
+            "¿Cuántas de nuestras partes salen al abrir una unidad de {a}?",
+        ),
+    ),
 }

@@ -55,8 +55,10 @@ WORDS = {
     ),
     "N06": SlipWords(
         InTwo(
-            "After {a} the nine is found, but the ten is not changed: going up leads nearer to zero.",
-            "Después de {a} se encuentra el nueve, pero no cambia la decena: subir acerca al cero.",
+            "After {a} the end of the number starts again, but what stands before it is not changed: going up leads "
+            "nearer to zero.",
+            "Después de {a} el final del número vuelve a empezar, pero no cambia lo que está antes: subir acerca al "
+            "cero.",
         ),
         InTwo(
             "Going up from {a}, do we come nearer to zero or move away from it?",
@@ -65,8 +67,8 @@ WORDS = {
     ),
     "N07": SlipWords(
         InTwo(
-            "After {a} the next ten lies further from zero, but the same ten comes back.",
-            "Después de {a} la decena siguiente está más lejos del cero, pero vuelve la misma.",
+            "After {a} the end of the number starts again, but what stands before it must lie further from zero.",
+            "Después de {a} el final del número vuelve a empezar, pero lo que está antes tiene que alejarse del cero.",
         ),
         InTwo(
             "Counting down from {a}, how does the distance from zero change?",

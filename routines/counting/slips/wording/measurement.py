@@ -77,4 +77,25 @@ WORDS = {
         ),
     ),
     "L14": _NOT_RENAMED,
+    "L15": SlipWords(
+        InTwo(
+            "{b} has another name in the larger unit: it is the same amount.",
+            "{b} tiene otro nombre en la unidad mayor: es la misma cantidad.",
+        ),
+        InTwo(
+            "Are these two names for the same amount, or two different amounts?",
+            "¿Son dos nombres de la misma cantidad, o dos cantidades distintas?",
+        ),
+        of_writing=True,
+    ),
+    "L16": SlipWords(
+        InTwo(
+            "In the jump from {a} a hundred is crossed, and the digit of the hundreds is left as it was.",
+            "En el salto desde {a} se pasa de una centena y la cifra de las centenas queda igual.",
+        ),
+        InTwo(
+            "When we jump from {a}, do we stay in the same hundred?",
+            "Al saltar desde {a}, ¿nos quedamos en la misma centena?",
+        ),
+    ),
 }

@@ -2,6 +2,26 @@
 
 from .slip_words import InTwo, SlipWords
 
+_HUNDRED_MINUTES = SlipWords(
+    InTwo(
+        "In the jump from {a} the hour is treated as one hundred minutes.",
+        "En el salto desde {a} la hora se trata como cien minutos.",
+    ),
+    InTwo(
+        "How many minutes are left in the hour at {a}, and is our jump longer?",
+        "¿Cuántos minutos quedan de la hora a {a}, y es más largo nuestro salto?",
+    ),
+)
+_HOUR_KEPT = SlipWords(
+    InTwo(
+        "The minutes start again after {a}, but the hour is kept.",
+        "Los minutos vuelven a empezar después de {a}, pero la hora se queda.",
+    ),
+    InTwo(
+        "The minutes have gone all the way round: is that later than {a}?",
+        "Los minutos dieron toda la vuelta: ¿es eso más tarde que {a}?",
+    ),
+)
 WORDS = {
     "T01": SlipWords(
         InTwo(
@@ -13,26 +33,8 @@ WORDS = {
             "¿Cuántos minutos llenan la hora después de {a} y qué empieza entonces?",
         ),
     ),
-    "T02": SlipWords(
-        InTwo(
-            "In the jump from {a} the hour is treated as one hundred minutes.",
-            "En el salto desde {a} la hora se trata como cien minutos.",
-        ),
-        InTwo(
-            "How many minutes are left in the hour at {a}, and is our jump longer?",
-            "¿Cuántos minutos quedan de la hora a {a}, y es más largo nuestro salto?",
-        ),
-    ),
-    "T03": SlipWords(
-        InTwo(
-            "The minutes start again after {a}, but the hour is kept.",
-            "Los minutos vuelven a empezar después de {a}, pero la hora se queda.",
-        ),
-        InTwo(
-            "The minutes have gone all the way round: is that later than {a}?",
-            "Los minutos dieron toda la vuelta: ¿es eso más tarde que {a}?",
-        ),
-    ),
+    "T02": _HUNDRED_MINUTES,
+    "T03": _HOUR_KEPT,
     "T04": SlipWords(
         InTwo(
             "After {a} the hours are counted on past twelve: the same time, as a 24-hour clock names it.",
@@ -111,6 +113,18 @@ WORDS = {
         InTwo(
             "When we jump back from {a}, do we stay in the same hour?",
             "Al saltar atrás desde {a}, ¿nos quedamos en la misma hora?",
+        ),
+    ),
+    "T12": _HUNDRED_MINUTES,
+    "T13": _HOUR_KEPT,
+    "T14": SlipWords(
+        InTwo(
+            "After {a} the minutes fill an hour and start again, but no hour is added.",
+            "Después de {a} los minutos llenan una hora y vuelven a empezar, pero no se suma la hora.",
+        ),
+        InTwo(
+            "The minutes filled another hour after {a}: where do we see that hour?",
+            "Los minutos llenaron otra hora después de {a}: ¿dónde se ve esa hora?",
         ),
     ),
 }

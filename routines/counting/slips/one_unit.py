@@ -1,0 +1,63 @@
+"""Slips in counts of measures that are written in one unit, and in hundreds of a metric unit.
+
+Beyond the table; common practice, no source.
+"""
+
+from fractions import Fraction
+
+from ..grid import Grid
+from ..kinds.units import UNITS, Unit
+from ..written_units import written_units
+from .jump import Jump
+from .rule import Area, Rule
+
+_LARGER = {"cm": "m", "g": "kg", "mL": "L", "in": "ft", "oz": "lb", "min": "h"}
+_HUNDREDS = ("cm", "mm", "g", "mL")
+
+
+def serves(grid: Grid) -> bool:
+    return written_units(grid.count) is not None
+
+
+def _small(jump: Jump) -> Unit:
+    units = written_units(jump.count)
+    assert units is not None, "the area serves measures only"
+    return units.small
+
+
+def _larger(jump: Jump) -> Unit | None:
+    """The unit that the one written fills now and then; None where two are written, or none is used above it."""
+    units = written_units(jump.count)
+    return UNITS[_LARGER[units.small.symbol]] if units and not units.large and units.small.symbol in _LARGER else None
+
+
+def _fills_larger(jump: Jump) -> bool:
+    larger = _larger(jump)
+    return larger is not None and jump.b > 0 and jump.b % larger.size == 0
+
+
+def _in_the_larger(jump: Jump, language: str) -> str:
+    """1 m for 100 cm."""
+    larger = _larger(jump)
+    return f"{jump.b // larger.size} {larger.symbol}" if larger else ""
+
+
+def _hundred_kept(jump: Jump) -> Fraction:
+    """How far off the count is when the digit of the hundreds is left as it was; 0 where no hundred is crossed."""
+    unit = _small(jump)
+    a, b, s, start = (value / unit.size for value in (jump.a, jump.b, jump.s, jump.start))
+    units = written_units(jump.count)
+    large = units.large.size / unit.size if units and units.large else None
+    crosses = a // 100 != b // 100 and min(a, b) >= 0 and (large is None or a // large == b // large)
+    known_by_heart = s % 25 == 0 and start % 25 == 0
+    if unit.symbol not in _HUNDREDS or not crosses or abs(s) >= 100 or min(a, b) < (100 if s > 0 else 0):
+        return Fraction(0)
+    return Fraction(0) if known_by_heart else (-100 if s > 0 else 100) * unit.size
+
+
+RULES = (
+    Rule("L15", (3, 5), _fills_larger, _in_the_larger),
+    Rule("L16", (3, 5), lambda j: _hundred_kept(j) != 0, lambda j, _: j.text(j.b + _hundred_kept(j))),
+)
+
+AREA = Area("measurement in one unit", serves, RULES)
