@@ -10,6 +10,7 @@ from ..claims import Claim
 from ..count import Count
 from ..grid import Grid
 from ..patterns.how_many import Intervals
+from ..patterns.multiples import Scaled
 from .congruences import Residues, Span
 from .numbers import Numbers
 from .wants import Narrowing, Want
@@ -32,7 +33,7 @@ def how_many(claim: Claim, multiple: int, numbers: Numbers) -> Want:
 
     def _seen(start: int, step: int, terms: int) -> bool:
         ones = Grid(Count("whole", Fraction(start), Fraction(step), terms), 1)
-        intervals = Intervals(ones, Fraction(multiple))
+        intervals = Intervals(ones, Scaled.of(ones.count, Fraction(multiple)))
         if block is None:
             return intervals.complete >= 2
         return intervals.complete >= 2 * len(block) and all(

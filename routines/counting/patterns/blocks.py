@@ -27,9 +27,14 @@ def shortest_block(values: Sequence[int | None], lines: Lines) -> int | None:
     return None
 
 
-def find(family: str, chosen: dict[str, Any], reading: Reading, grid: Grid, along: str) -> Found | None:
-    """The block claim of one reading along one direction, with the parameters in `chosen` in front."""
-    values = reading.upto(grid.terms)
+def find(
+    family: str, chosen: dict[str, Any], reading: Reading, grid: Grid, along: str, values: Sequence[int | None] = ()
+) -> Found | None:
+    """The block claim of one reading along one direction, with the parameters in `chosen` in front.
+
+    values: what is read off the terms in view, where that is known already.
+    """
+    values = values or reading.upto(grid.terms)
     lines = lines_of(grid, along)
     if reading.may_be_missing and None in values[1:]:
         return None
@@ -49,7 +54,7 @@ def block_claim(
     along: str,
     k: int,
 ) -> Claim:
-    blocks = tuple(tuple(reading.shown(values[n] or 0) for n in line[:k]) for line in lines.in_view)
+    blocks = tuple([tuple([reading.shown(values[n] or 0) for n in line[:k]]) for line in lines.in_view])
     return Claim.trusted(family, {**chosen, "along": along, "blocks": blocks})
 
 

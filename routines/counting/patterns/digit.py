@@ -44,8 +44,9 @@ def chosen(claim: Claim, grid: Grid) -> list[dict[str, Any]]:
 
 def find(grid: Grid) -> Iterator[Found]:
     for named, reading in readings(grid):
+        values = reading.upto(grid.terms)
         for along in ALONG:
-            found = blocks.find("digit", named, reading, grid, along)
+            found = blocks.find("digit", named, reading, grid, along, values)
             if found:
                 yield found
 

@@ -65,9 +65,10 @@ def find(grid: Grid) -> Iterator[Found]:
     if grid.count.kind != "whole":
         return
     reading = DigitSum(grid.count)
+    values = reading.upto(grid.terms)
     for along in ALONG:
         try:
-            found = blocks.find("digit-sum", {}, reading, grid, along)
+            found = blocks.find("digit-sum", {}, reading, grid, along, values)
         except BeyondReach:  # said nothing of rather than said without its end
             continue
         if found:

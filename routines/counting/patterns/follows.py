@@ -5,7 +5,8 @@ The rules F1 to F7, and no others. b follows from a only if b does not hold long
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Sequence
+from collections import defaultdict
+from collections.abc import Hashable, Iterable, Sequence
 from fractions import Fraction
 
 from ..claims import Claim
@@ -14,112 +15,93 @@ from .found import Found
 from .lines import axis
 from .neighbour import terms_apart
 
+_REPEATING = ("digit", "digit-sum", "remainder")
+_BY_THE_ONES = (2, 5, 10)
+
 
 def implied(found: Sequence[Found], grid: Grid) -> set[int]:
     """The indexes of those that follow from another one."""
-    broader: dict[Hashable, list[Found]] = {}
-    for a in found:
-        for topic in _says_about(a.claim):
-            broader.setdefault(topic, []).append(a)
-    return {
-        i
-        for i, b in enumerate(found)
-        if any(
-            a is not b and _no_longer(b, a) and _follows(b.claim, a.claim, grid)
-            for topic in _may_follow_about(b.claim)
-            for a in broader.get(topic, ())
-        )
-    }
-
-
-def _says_about(a: Claim) -> Iterator[Hashable]:
-    """Under which topics narrower claims look for this one; only such pairs are compared."""
-    family, along = a.family, a.get("along")
-    if family == "step":
-        yield family
-    elif family == "landmarks":
-        yield family, a.get("every"), a.get("first")
-    elif family in ("digit", "digit-run", "digit-sum", "remainder"):
-        if along == "count":
-            yield family, a.get("place"), a.get("part"), _plain(a.get("modulus"))
-        if family == "remainder" or (family == "digit" and a.get("place") == 0):
-            yield "remainders", along, a.length
-
-
-def _may_follow_about(b: Claim) -> Iterator[Hashable]:
-    if b.family == "neighbour":
-        yield "step"
-    elif b.family == "landmarks":
-        yield b.family, b.get("every"), b.get("first")
-    elif b.family in ("digit", "digit-run", "digit-sum", "remainder"):
-        yield b.family, b.get("place"), b.get("part"), _plain(b.get("modulus"))
-        if b.family == "remainder":
-            yield "remainders", b.get("along"), b.length
-
-
-def _plain(modulus: Fraction | None) -> tuple[int, int] | None:
-    return None if modulus is None else (modulus.numerator, modulus.denominator)
+    broader = _Broader(found, grid)
+    return {i for i, b in enumerate(found) if any(_no_longer(b, a) for a in broader.than(b.claim))}
 
 
 def _no_longer(b: Found, a: Found) -> bool:
     return a.breaks_at is None or (b.breaks_at is not None and b.breaks_at <= a.breaks_at)
 
 
-def _follows(b: Claim, a: Claim, grid: Grid) -> bool:
-    if b.family != a.family:
-        return _from_another_family(b, a, grid)
-    if b.family in ("digit", "digit-sum"):
-        return _same_reading(b, a) and _from_the_count(b, a, grid)
-    if b.family == "remainder":
-        return _from_a_multiple(b, a) or (b.get("modulus") == a.get("modulus") and _from_the_count(b, a, grid))
-    if b.family == "digit-run":  # F7
-        return _same_reading(b, a) and a.get("along") == "count" != b.get("along") and _are_runs(grid, b.get("along"))
-    if b.family == "landmarks":  # F6
-        same = b.get("every") == a.get("every") and b.get("first") == a.get("first")
-        return same and b.get("multiple") != a.get("multiple") and _divides(b.get("multiple"), a.get("multiple"))
-    return False
+class _Broader:
+    """The finds of one grid, by what narrower claims may follow from them."""
 
-
-def _from_another_family(b: Claim, a: Claim, grid: Grid) -> bool:
-    if a.family == "step" and b.family == "neighbour":  # F1
-        return abs(terms_apart(grid, b.get("direction"))) == 1
-    if a.family == "digit" and b.family == "remainder":  # F5
-        return (
-            a.get("place") == 0
-            and b.get("modulus") in (10, 5, 2)
-            and a.get("along") == b.get("along")
-            and a.length == b.length
-            and grid.count.kind == "whole"
-            and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
+    def __init__(self, found: Sequence[Found], grid: Grid) -> None:
+        self._grid = grid
+        self._runs = {along: axis(grid, along)[0] == 1 for along in ("row", "column")}
+        self._ones_tell = (
+            grid.count.kind == "whole" and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
         )
-    return False
+        self._by_topic: dict[Hashable, list[Found]] = defaultdict(list)
+        for a in found:
+            for topic in _topics(a.claim):
+                self._by_topic[topic].append(a)
+
+    def than(self, b: Claim) -> Iterable[Found]:
+        """Give the finds that b follows from, if they hold as long."""
+        family, along = b.family, b.get("along")
+        if family == "neighbour":  # F1
+            return self._by_topic["step"] if abs(terms_apart(self._grid, b.get("direction"))) == 1 else ()
+        if family == "landmarks":  # F6
+            return _of_multiples(self._by_topic[_rhythm(b)], b, "multiple")
+        if family == "digit-run":  # F7
+            return self._by_topic[_read(b), None] if along != "count" and self._runs[along] else ()
+        if family not in _REPEATING:
+            return ()
+        wider: list[Found] = []
+        k = b.length
+        if along != "count" and (k == 1 or self._runs[along]):  # F2, F3
+            wider += self._by_topic[_read(b), k]
+        if family == "remainder":  # F4, F5
+            wider += _of_multiples(self._by_topic["remainder", along, k], b, "modulus")
+            if self._ones_tell and b.get("modulus") in _BY_THE_ONES:
+                wider += self._by_topic["ones", along, k]
+        return wider
 
 
-def _same_reading(b: Claim, a: Claim) -> bool:
-    return bool(b.get("place") == a.get("place") and b.get("part") == a.get("part"))
+def _topics(a: Claim) -> Iterable[Hashable]:
+    """Where narrower claims look for this one."""
+    family, along = a.family, a.get("along")
+    if family == "step":
+        yield family
+    elif family == "landmarks":
+        yield _rhythm(a)
+    elif family == "digit-run" and along == "count":
+        yield _read(a), None
+    elif family in _REPEATING:
+        k = a.length
+        if along == "count":
+            yield _read(a), k
+        if family == "remainder":
+            yield family, along, k
+        elif a.get("place") == 0:
+            yield "ones", along, k
 
 
-def _from_the_count(b: Claim, a: Claim, grid: Grid) -> bool:
-    """F2 and F3: along lines what already holds along the count."""
-    if a.get("along") != "count" or b.get("along") == "count" or a.length != b.length:
-        return False
-    return a.length == 1 or _are_runs(grid, b.get("along"))
+def _rhythm(claim: Claim) -> Hashable:
+    return "landmarks", claim.get("every"), claim.get("first")
 
 
-def _from_a_multiple(b: Claim, a: Claim) -> bool:
-    """F4: remainders by a divisor of the modulus."""
-    return (
-        b.get("modulus") != a.get("modulus")
-        and a.get("along") == b.get("along")
-        and a.length == b.length
-        and _divides(b.get("modulus"), a.get("modulus"))
-    )
+def _read(claim: Claim) -> Hashable:
+    """What is read off the terms, along whatever lines."""
+    modulus = claim.get("modulus")
+    named = (modulus.numerator, modulus.denominator) if modulus else (claim.get("place"), claim.get("part"))
+    return claim.family, *named
 
 
-def _are_runs(grid: Grid, along: str) -> bool:
-    return axis(grid, along)[0] == 1
+def _of_multiples(found: Iterable[Found], b: Claim, name: str) -> list[Found]:
+    """Those that speak of a proper multiple of the number b speaks of."""
+    number: Fraction = b.get(name)
+    return [a for a in found if _divides(number, a.claim.get(name))]
 
 
 def _divides(divisor: Fraction, number: Fraction) -> bool:
-    over = number.denominator * divisor.numerator
-    return number.numerator * divisor.denominator % over == 0
+    """Whether a number is a proper multiple of a divisor, both above 0."""
+    whole, over = number.numerator * divisor.denominator, number.denominator * divisor.numerator
+    return over < whole and whole % over == 0

@@ -22,6 +22,8 @@ class Found(NamedTuple):
 
     @property
     def cells(self) -> tuple[int, ...]:
+        if len(self.groups) == 1:  # each group is in counting order already
+            return self.groups[0]
         return tuple(sorted({n for group in self.groups for n in group}))
 
 

@@ -8,13 +8,13 @@ of blocks later break the claim where a progression meets a window of remainders
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
-from math import lcm
+from itertools import pairwise
 
 from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
 from .found import Found, Judged
+from .multiples import Scaled, friendly_ones
 from .windows import first_in_window
 
 MOST_INTERVALS = 200
@@ -24,15 +24,10 @@ MOST_INTERVALS = 200
 class Intervals:
     """The intervals between multiples, numbered from 0 in counting order; all numbers scaled to whole ones."""
 
-    def __init__(self, grid: Grid, multiple: Fraction) -> None:
-        count = grid.count
-        scale = lcm(count.scale, multiple.denominator)
-        times = scale // count.scale
-        self.width = multiple.numerator * (scale // multiple.denominator)
-        self.step = abs(count.scaled_step) * times
-        start, end = count.scaled_start * times, count.scaled(grid.terms) * times
-        self._first_beyond = 1 if count.scaled_step > 0 else 2  # a term on a multiple is above it, never below
-        if count.scaled_step > 0:  # from the first multiple at or above the start, upwards
+    def __init__(self, grid: Grid, scaled: Scaled) -> None:
+        self.width, self.step = scaled.turn, abs(scaled.step)
+        start, end = scaled.start, scaled.start + (grid.terms - 1) * scaled.step
+        if scaled.step > 0:  # from the first multiple at or above the start, upwards
             self._before = -start % self.width
             self._offset = self._before + self.step - 1
             self.complete = max(0, (end - start - self._before) // self.width)
@@ -40,16 +35,30 @@ class Intervals:
             self._before = start % self.width
             self._offset = self._before
             self.complete = max(0, (start - self._before - end) // self.width)
+        self._first_beyond = 1 if scaled.step > 0 else 2  # a term on a multiple is above it, never below
+
+    def first_in(self, i: int) -> int:
+        """The first term in the i-th interval or, where it is empty, beyond it."""
+        return (self._offset + i * self.width) // self.step + self._first_beyond
 
     def terms_in(self, i: int) -> int:
-        y = self._offset + i * self.width
-        return (y + self.width) // self.step - y // self.step
+        return self.first_in(i + 1) - self.first_in(i)
 
     def members(self, i: int) -> tuple[int, ...]:
         """The terms in the i-th interval."""
-        y = self._offset + i * self.width
-        first = y // self.step + self._first_beyond
-        return tuple(range(first, first + self.terms_in(i)))
+        return tuple(range(self.first_in(i), self.first_in(i + 1)))
+
+    def counts(self) -> list[int]:
+        """How many terms are in each complete interval."""
+        return [there - here for here, there in pairwise(self._firsts())]
+
+    def groups(self) -> tuple[tuple[int, ...], ...]:
+        """The terms of the complete intervals that have any."""
+        return tuple([tuple(range(here, there)) for here, there in pairwise(self._firsts()) if here < there])
+
+    def _firsts(self) -> list[int]:
+        end = self._offset + (self.complete + 1) * self.width
+        return [y // self.step + self._first_beyond for y in range(self._offset, end, self.width)]
 
     def completed_by(self, i: int) -> int:
         """The first term with which the i-th interval lies wholly within the terms in view."""
@@ -76,21 +85,20 @@ class Intervals:
 def find(grid: Grid) -> Iterator[Found]:
     if grid.count.wrap is not None:
         return
-    for multiple in grid.count.friendly_multiples():
-        if multiple < abs(grid.count.step):
+    for scaled in friendly_ones(grid.count):
+        if scaled.turn < abs(scaled.step):
             continue  # most intervals would hold nothing
-        intervals = Intervals(grid, multiple)
+        intervals = Intervals(grid, scaled)
         block = _shortest_block(intervals)
         if block:
             unlike = intervals.first_unlike(block)
-            groups = tuple(filter(None, map(intervals.members, range(intervals.complete))))
-            claim = Claim.trusted("how-many", {"multiple": multiple, "block": block})
-            yield Found.of(claim, groups, None if unlike is None else intervals.completed_by(unlike))
+            claim = Claim.trusted("how-many", {"multiple": scaled.multiple, "block": block})
+            yield Found.of(claim, intervals.groups(), None if unlike is None else intervals.completed_by(unlike))
 
 
 def _shortest_block(intervals: Intervals) -> tuple[int, ...]:
     """The shortest block of which two full turns are in view; () if there is none."""
-    counts = [intervals.terms_in(i) for i in range(intervals.complete)]
+    counts = intervals.counts()
     for k in range(1, intervals.complete // 2 + 1):
         if counts[k:] == counts[:-k]:
             return tuple(counts[:k])
@@ -103,7 +111,7 @@ def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
     for chosen in [multiple] if multiple is not None else grid.count.friendly_multiples():
         block = claim.get("block")
         if block is None:
-            intervals = Intervals(grid, chosen)
+            intervals = Intervals(grid, Scaled.of(grid.count, chosen))
             fits = intervals.complete <= MOST_INTERVALS
             block = (_shortest_block(intervals) if fits else ()) or (intervals.terms_in(0),)
         yield claim.with_(multiple=chosen, block=block)
@@ -111,7 +119,7 @@ def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
 
 def judge(claim: Claim, grid: Grid) -> Judged:
     _refuse_clocks(grid)
-    intervals, block = Intervals(grid, claim.get("multiple")), claim.get("block")
+    intervals, block = Intervals(grid, Scaled.of(grid.count, claim.get("multiple"))), claim.get("block")
     unlike = intervals.first_unlike(block)
     if unlike is None:
         return Judged.so(seen=intervals.complete >= 2 * len(block))

@@ -1,14 +1,13 @@
 """Landmarks: the terms at multiples of a friendly number, how often they come, and how they lie on the page.
 
 That they come every k counts holds always. Source: proof - v(n) is a multiple of m exactly when n solves a linear
-congruence; its solutions, if any, are one remainder mod k = m/gcd(m, step). How long they lie so: `lie.py`.
+congruence; its solutions, if any, are one remainder mod k = m/gcd(m, step) (`multiples.py`). How long they lie so: `lie.py`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from math import lcm
 
 from ..claims import LIES, Claim
 from ..count import Count
@@ -17,39 +16,39 @@ from ..grid import Grid
 from .found import Found, Judged
 from .lie import Lie, Terms
 from .lines import lines_of
+from .multiples import Scaled, friendly_ones
 
 
 def find(grid: Grid) -> Iterator[Found]:
-    for multiple in grid.count.friendly_multiples():
-        found = found_for(grid, multiple)
+    for scaled in friendly_ones(grid.count):
+        found = _found(grid, scaled)
         if found is not None:
             yield found
 
 
 def found_for(grid: Grid, multiple: Fraction) -> Found | None:
     """The landmarks of one multiple; None unless two or more can be seen, with other terms between."""
-    rhythm = landmark_rhythm(grid.count, multiple)
-    if rhythm is None or rhythm[0] < 2 or sum(rhythm) > grid.terms:
+    return _found(grid, Scaled.of(grid.count, multiple))
+
+
+def _found(grid: Grid, scaled: Scaled) -> Found | None:
+    every, terms_in_view = scaled.every, grid.terms
+    if every < 2 or every >= terms_in_view:
         return None
-    every, first = rhythm
+    first = scaled.first
+    if first is None or first + every > terms_in_view:
+        return None
+    terms = tuple(range(first, terms_in_view + 1, every))
     lie = Lie.seen_in(grid, every, first)
-    parameters = {"multiple": multiple, "every": every, "first": first, "lie": lie.name, "lines": lie.lines}
-    terms = tuple(range(first, grid.terms + 1, every))
+    parameters = {"multiple": scaled.multiple, "every": every, "first": first, "lie": lie.name, "lines": lie.lines}
     return Found.of(Claim.trusted("landmarks", parameters), _groups(grid, lie, terms), lie.breaks_at())
 
 
 def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
     """Every how many counts a multiple comes, and the first; None where none ever comes."""
-    scale = lcm(count.scale, multiple.denominator)
-    turn = multiple.numerator * (scale // multiple.denominator)
-    start, step = count.scaled_start * (scale // count.scale), count.scaled_step * (scale // count.scale)
-    every = abs((multiple / count.step).numerator)
-    shared = turn // every
-    if start % shared:
-        return None
-    if every == 1:
-        return 1, 1
-    return every, -(start // shared) * pow(step // shared, -1, every) % every + 1
+    scaled = Scaled.of(count, multiple)
+    first = scaled.first
+    return None if first is None else (scaled.every, first)
 
 
 def _groups(grid: Grid, lie: Lie, terms: Terms) -> tuple[Terms, ...]:

@@ -100,15 +100,17 @@ class Wheel(Reading):
         n = 0 if j is None else last - j * terms.by
         return n if n >= terms.first else 0
 
+    def size(self, n: int) -> int:
+        """What is read off the n-th term before it turns back: |value|, in the parts that `unit` counts."""
+        return abs(self.count.scaled(n)) * self._times
+
     def _steps_to_miss(self, first: int, by: int, gap: int, change: int) -> int | None:
-        size = abs(self.count.scaled(first)) * self._times
-        size_before = abs(self.count.scaled(first - gap)) * self._times
-        if size_before > size:  # towards zero: the later term is the smaller one
+        size, size_before = self.size(first), self.size(first - gap)
+        if size_before > size:  # the later term is the smaller one
             lower, up = size, -change
         else:
             lower, up = size_before, change
-        outward = self.count.scaled(first) * self.count.scaled_step >= 0
-        step = abs(self.count.scaled_step) * self._times * by * (1 if outward else -1)
+        step = (self.size(first) - self.size(first - 1)) * by
         windows = self._windows(abs(size - size_before), up)
         steps = [j for m, low, high in windows if (j := first_in_window(lower, step, m, low, high)) is not None]
         return min(steps, default=None)
@@ -142,10 +144,32 @@ class PlaceDigit(Wheel):
         super().__init__(count, Fraction(10) ** place, 10)
 
 
-class Part(Reading):
-    """A part as it is written: the inches, the minutes, the top number.
+class ClockPart(Wheel):
+    """The hours or the minutes of a clock, from `lowest` up: they turn back in the same way before the start of a day."""
 
-    Source: proof - when the value grows by the larger unit (the whole, the foot; on a clock once round), each part of
+    reads_sign = True
+
+    def __init__(self, count: Count, minutes: int, turn: int, lowest: int) -> None:
+        super().__init__(count, Fraction(minutes), turn)
+        self._minutes, self._around, self._lowest = minutes, turn, lowest
+
+    def size(self, n: int) -> int:
+        return self.count.scaled(n) - self._lowest * self._minutes
+
+    def at(self, n: int) -> int:
+        return self.size(n) // self._minutes % self._around + self._lowest
+
+    def upto(self, terms: int) -> list[int | None]:
+        return Reading.upto(self, terms)
+
+    def settled(self, zero: int | None) -> int:
+        return 1
+
+
+class Part(Reading):
+    """A part as it is written: the top number, the bottom one, the whole.
+
+    Source: proof - when the value grows by the larger unit (the whole, the foot), each part of
     |value| stays or grows by an amount that depends only on where the value stands within that unit. So after N
     terms worth whole units a difference of two parts grows evenly from turn to turn: if it is right in two turns, it
     is right in all of them that keep clear of zero. Near zero and where the sign changes every term is looked at.
@@ -156,7 +180,6 @@ class Part(Reading):
     def __init__(self, count: Count, name: str) -> None:
         super().__init__(count)
         self.name = name
-        self.reads_sign = count.wrap is not None
         self._written = written_parts(count)
         self._unit = larger_unit(count)
 
@@ -178,8 +201,6 @@ class Part(Reading):
         return super().last_miss(terms._replace(first=terms.first + kept * terms.by), gap, change)
 
     def settled(self, zero: int | None) -> int:
-        if self.reads_sign:
-            return 1
         first = zero or 1
         missing = self._unit - abs(self.count.value(first))
         return first + max(0, ceil(missing / abs(self.count.step)))
@@ -219,6 +240,10 @@ def part_reading(count: Count, name: str) -> Reading:
         names = ", ".join(count.part_names())
         raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
     form = count.form
+    if count.wrap is not None:
+        hours = count.wrap // 60
+        first = 1 if hours == 12 else 0  # a 12-hour clock begins at 1, for it writes 12 where the others write 0
+        return ClockPart(count, 60, hours, first) if name == "hours" else ClockPart(count, 1, 60, 0)
     if isinstance(form, Money):
         coins = 10**form.currency.digits
         return Wheel(count, Fraction(coins), None) if name == form.main_part else Wheel(count, Fraction(1), coins)
@@ -233,10 +258,8 @@ def part_reading(count: Count, name: str) -> Reading:
 
 
 def larger_unit(count: Count) -> Fraction:
-    """The amount after which the smaller parts of a written value come again: a whole, a foot, once round a clock."""
+    """The amount after which the smaller parts of a written value come again: a whole, a foot."""
     form = count.form
-    if count.wrap is not None:
-        return Fraction(count.wrap)
     if isinstance(form, Measure):
         return (form.large or form.small).size
     return Fraction(10**form.currency.digits) if isinstance(form, Money) else Fraction(1)

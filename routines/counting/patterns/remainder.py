@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from math import gcd, lcm
+from math import gcd
 
 from ..claims import ALONG, Claim
 from ..count import Count
@@ -17,6 +17,7 @@ from ..grid import Grid
 from . import blocks
 from .found import Found, Judged
 from .lines import Progression, lines_of
+from .multiples import Scaled, friendly_ones
 from .readings import Reading, within
 
 
@@ -36,27 +37,22 @@ class Remainder(Reading):
             raise CountError(
                 "modulus", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60."
             )
-        self.scale = lcm(count.scale, modulus.denominator)
-        self.turn = modulus.numerator * (self.scale // modulus.denominator)
-        self._times = self.scale // count.scale
+        self._scaled = Scaled.of(count, modulus)
+        self.turn = self._scaled.turn
         self._shown: dict[int, Fraction] = {}
 
-    @property
-    def period(self) -> int:
-        """After how many consecutive terms the remainders first come again."""
-        return abs((self.modulus / self.count.step).numerator)
-
     def at(self, n: int) -> int:
-        return self.count.scaled(n) * self._times % self.turn
+        return (self._scaled.start + (n - 1) * self._scaled.step) % self.turn
 
     def upto(self, terms: int) -> list[int | None]:
-        start, step, turn = self.count.scaled_start * self._times, self.count.scaled_step * self._times, self.turn
+        start, step, turn = self._scaled.start, self._scaled.step, self.turn
         return [None, *[v % turn for v in range(start, start + terms * step, step)]]
 
     def shown(self, value: int) -> Fraction:
-        if value not in self._shown:
-            self._shown[value] = Fraction(value, self.scale)
-        return self._shown[value]
+        found = self._shown.get(value)
+        if found is None:
+            found = self._shown[value] = Fraction(value, self._scaled.scale)
+        return found
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         return within(terms, 0) if self.differs(terms.first, gap, change) else None
@@ -68,16 +64,17 @@ class Remainder(Reading):
 def find(grid: Grid) -> Iterator[Found]:
     lines_along = [(along, lines_of(grid, along)) for along in ALONG]
     most = [lines.longest // 2 for _, lines in lines_along]
-    for modulus in grid.count.friendly_multiples():
-        reading = Remainder(grid.count, modulus)
-        period, values = reading.period, None
+    for scaled in friendly_ones(grid.count):
+        reading: Remainder | None = None
         for (along, lines), longest in zip(lines_along, most, strict=True):
-            k = period // gcd(period, lines.stride)
+            k = scaled.every // gcd(scaled.every, lines.stride)
             if k > longest:
                 continue
-            values = values or reading.upto(grid.terms)
-            claim = blocks.block_claim("remainder", {"modulus": modulus}, reading, values, lines, along, k)
-            yield Found.of(claim, lines.in_view)
+            if reading is None:
+                reading = Remainder(grid.count, scaled.multiple)
+                values = reading.upto(grid.terms)
+            named = {"modulus": scaled.multiple}
+            yield Found.of(blocks.block_claim("remainder", named, reading, values, lines, along, k), lines.in_view)
 
 
 def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
