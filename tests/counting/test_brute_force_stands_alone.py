@@ -33,7 +33,7 @@ def test_a_wrong_break_is_noticed(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_a_claim_too_few_is_noticed(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(landmarks, "landmark_rhythm", lambda *_: None)
+    monkeypatch.setattr(landmarks, "_found", lambda *_: None)
     assert any(wrong.startswith("missed") and "landmarks" in wrong for wrong in disagreements(VIEW))
 
 
