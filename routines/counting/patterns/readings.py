@@ -169,7 +169,7 @@ class ClockPart(Wheel):
 class Part(Reading):
     """A part as it is written: the top number, the bottom one, the whole.
 
-    Source: proof - when the value grows by the larger unit (the whole, the foot), each part of
+    Source: proof - when the value grows by the larger unit (the whole, the inch), each part of
     |value| stays or grows by an amount that depends only on where the value stands within that unit. So after N
     terms worth whole units a difference of two parts grows evenly from turn to turn: if it is right in two turns, it
     is right in all of them that keep clear of zero. Near zero and where the sign changes every term is looked at.
@@ -258,11 +258,11 @@ def part_reading(count: Count, name: str) -> Reading:
 
 
 def larger_unit(count: Count) -> Fraction:
-    """The amount after which the smaller parts of a written value come again: a whole, a foot."""
+    """The amount after which the written fraction comes again: a whole, an inch; a foot where inches are top-heavy."""
     form = count.form
-    if isinstance(form, Measure):
-        return (form.large or form.small).size
-    return Fraction(10**form.currency.digits) if isinstance(form, Money) else Fraction(1)
+    if not isinstance(form, Measure):
+        return Fraction(1)
+    return (form.large or form.small).size if count.style.shape == "top-heavy" else form.small.size
 
 
 def places(count: Count, terms: int) -> tuple[int, ...]:
