@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from .count import Count
 from .kinds.measure import Measure
-from .kinds.units import Unit
+from .kinds.units import Unit, units_of
 
 
 class WrittenUnits(NamedTuple):
@@ -34,6 +34,19 @@ def unit_above(count: Count) -> Fraction | None:
     """The size of the unit above the small customary one, in the base unit; None for every other unit."""
     units = written_units(count)
     return UNIT_ABOVE.get(units.small.symbol) if units else None
+
+
+def unit_to_reach(count: Count) -> Unit | None:
+    """The unit whose wholes a measure may reach: the large one of two, else the next larger one of its system, if any.
+
+    >>> unit_to_reach(Count.parse(kind="mass", start="250 g", step="250 g", terms=12)).symbol
+    'kg'
+    """
+    units = written_units(count)
+    if units is None or units.large:
+        return units.large if units else None
+    family = (unit for unit in units_of(units.small.measure) if unit.system == units.small.system)
+    return min((unit for unit in family if unit.size > units.small.size), key=lambda unit: unit.size, default=None)
 
 
 def large_size(count: Count) -> Fraction | None:

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from ..count import Count
 from ..kinds.decimal import DecimalNumber
-from ..written_units import large_size, written_units
+from ..written_units import unit_to_reach, written_units
 from .amounts import read_amounts, unit_size, written_denominator
 from .features import Condition
 
@@ -158,10 +158,10 @@ def _landmark(name: str, facts: Facts) -> int | Fraction | None:
     if name == "unit":
         if facts.count.kind == "money":
             return 100
-        large = large_size(facts.count)
-        if large and facts.count.kind != "elapsed":
-            return large / unit_size(facts.count)
-        return 60 if facts.count.kind in ("clock", "elapsed") else None
+        if facts.count.kind in ("clock", "elapsed"):
+            return 60
+        larger = unit_to_reach(facts.count)
+        return larger.size / unit_size(facts.count) if larger else None
     return _LANDMARKS.get(name) or _exact(name)
 
 

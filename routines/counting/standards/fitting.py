@@ -12,6 +12,7 @@ from .reasons import reason
 
 _LEVELS = {"K": 0, **{str(grade): grade for grade in range(1, 9)}}
 _RATIOS = "ratios"
+_MOST_GRADES_AWAY = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,16 +35,17 @@ class StandardFit:
 def suggest_standards(
     grid: Grid, standards: Iterable[Any], grade: int | None = None, *, audience: Audience | None = None
 ) -> list[StandardFit]:
-    """The standards a grid's count serves: direct fits first, then the nearest grade, then the most particular.
+    """The standards a grid's count serves: direct fits first, then the most particular.
 
     standards: rows with code, grade, area, summary and count_features, as mappings or objects; rows without features
     are left out, as are ratios, which take two counts.
-    grade: a level 0 (K) to 8 whose standards come first.
+    grade: a level 0 (K) to 8. Its standards and those of the grades next to it come first, direct fits first, the nearest
+    grade first; those more than two grades away are left out where any nearer one fits.
     Raises: CountError on `count_features` for features that cannot be read.
     """
     facts = Facts(grid.count, grid.terms)
     language = audience.language if audience else "en"
-    fits: list[tuple[tuple[bool, int, int, str], StandardFit]] = []
+    fits: list[tuple[int, StandardFit, int]] = []
     for row in standards:
         text = _part(row, "count_features")
         if not text or _part(row, "area") == _RATIOS:
@@ -62,8 +64,14 @@ def suggest_standards(
             hints=features.hints,
         )
         away = abs(_LEVELS.get(found.grade, grade) - grade) if grade is not None else 0
-        fits.append(((fit != "direct", away, -_particular(features), found.code), found))
-    return [found for _, found in sorted(fits, key=lambda entry: entry[0])]
+        fits.append((away, found, _particular(features)))
+    near = [entry for entry in fits if entry[0] <= _MOST_GRADES_AWAY] or fits
+    return [found for _, found, _ in sorted(near, key=_order)]
+
+
+def _order(entry: tuple[int, StandardFit, int]) -> tuple[bool, bool, int, int, str]:
+    away, found, particular = entry
+    return away > 1, found.fit != "direct", away, -particular, found.code
 
 
 def _fit(features: Features, facts: Facts) -> str | None:

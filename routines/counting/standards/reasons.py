@@ -3,10 +3,11 @@
 from collections.abc import Callable, Mapping
 from fractions import Fraction
 
+from ..count import Count
 from ..kinds.currency import currency_named
 from ..kinds.unit_names import NAMES
 from ..texts.numbers import listing
-from ..written_units import written_units
+from ..written_units import unit_to_reach
 from .amounts import unit_size, written_denominator
 from .conditions import Facts, meets, passes
 from .features import Condition, Features
@@ -93,13 +94,20 @@ def _landmark(name: str, facts: Facts, language: str) -> str:
         return _in(language, *_NAMED[name])
     if name in ("100c", "unit") and count.kind == "money":
         return _in(language, "a whole ", "1 ") + currency_named(count.style.currency, language).main.one
-    units = written_units(count)
-    if name == "unit" and units and units.large:
-        return _in(language, "a whole ", "1 ") + NAMES[units.large.symbol, language].one
     if name == "unit":
-        return _in(language, "a whole larger unit", "una unidad mayor entera")
+        larger = "h" if count.kind in ("clock", "elapsed") else _symbol_to_reach(count)
+        if larger is None:
+            return _in(
+                language, "a larger unit, for it is written in the largest", "otra mayor: ya va en la mayor unidad"
+            )
+        return _in(language, "a whole ", "1 ") + NAMES[larger, language].one
     multiple = count.difference_text(Fraction(name) * unit_size(count))
     return _in(language, f"a multiple of {multiple}", f"un múltiplo de {multiple}")
+
+
+def _symbol_to_reach(count: Count) -> str | None:
+    larger = unit_to_reach(count)
+    return larger.symbol if larger else None
 
 
 def _in(language: str, english: str, spanish: str) -> str:

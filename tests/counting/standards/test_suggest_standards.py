@@ -78,11 +78,40 @@ def test_a_count_outside_a_limit_does_not_serve_the_standard(
     assert code not in {fit.code for fit in fits(kind, start, step, terms)}
 
 
-def test_direct_fits_come_first_and_the_grade_asked_for_before_others() -> None:
-    found = fits("whole", "5", "5", 20, grade=3)
-    kinds = [fit.fit for fit in found]
+def test_direct_fits_come_first() -> None:
+    kinds = [fit.fit for fit in fits("whole", "5", "5", 20)]
     assert kinds == sorted(kinds, key=lambda kind: kind != "direct")
-    assert found[0].grade == "3"
+    assert {"direct", "support"} == set(kinds)
+
+
+def test_the_grade_asked_for_and_its_neighbours_come_before_the_rest_and_far_grades_stay_out() -> None:
+    grades = [fit.grade for fit in fits("whole", "1", "1", 100, grade=0)]
+    assert grades[0] == "K"
+    assert "2" in grades
+    assert grades.index("2") > max(i for i, grade in enumerate(grades) if grade in ("K", "1"))
+    assert not {"3", "4", "5", "6"} & set(grades)
+
+
+def test_a_count_far_from_its_grade_still_finds_its_standards() -> None:
+    assert direct(fits("whole", "13", "10", 9, grade=8)) == direct(fits("whole", "13", "10", 9)) != set()
+
+
+@pytest.mark.parametrize(
+    ("kind", "step", "terms", "fit", "told"),
+    [
+        ("mass", "250 g", 12, "direct", "reaches or passes a whole kilogram"),
+        ("mass", "250 g", 3, "support", "does not reach a whole kilogram"),
+        ("length", "3 in", 12, "direct", "reaches or passes a whole foot"),
+        ("capacity", "8 fl oz", 4, "direct", "reaches or passes a whole cup"),
+        ("elapsed", "25 min", 4, "direct", "reaches or passes a whole hour"),
+        ("mass", "2 kg", 12, "support", "written in the largest"),
+    ],
+)
+def test_a_measure_in_one_unit_passes_wholes_of_the_next_larger_one(
+    kind: str, step: str, terms: int, fit: str, told: str
+) -> None:
+    found = {one.code: one for one in fits(kind, step, step, terms)}["4.MD.A.2"]
+    assert (found.fit, told in found.reason) == (fit, True)
 
 
 def test_a_landmark_that_is_not_passed_leaves_the_standard_supported() -> None:
