@@ -40,7 +40,7 @@ def suggest_standards(
     standards: rows with code, grade, area, summary and count_features, as mappings or objects; rows without features
     are left out, as are ratios, which take two counts.
     grade: a level 0 (K) to 8. Its standards and those of the grades next to it come first, direct fits first, the nearest
-    grade first; those more than two grades away are left out where any nearer one fits.
+    grade first; those more than two grades away are left out where a nearer one fits directly.
     Raises: CountError on `count_features` for features that cannot be read.
     """
     facts = Facts(grid.count, grid.terms)
@@ -65,8 +65,9 @@ def suggest_standards(
         )
         away = abs(_LEVELS.get(found.grade, grade) - grade) if grade is not None else 0
         fits.append((away, found, _particular(features)))
-    near = [entry for entry in fits if entry[0] <= _MOST_GRADES_AWAY] or fits
-    return [found for _, found, _ in sorted(near, key=_order)]
+    near = [entry for entry in fits if entry[0] <= _MOST_GRADES_AWAY]
+    chosen = near if any(found.fit == "direct" for _, found, _ in near) else fits
+    return [found for _, found, _ in sorted(chosen, key=_order)]
 
 
 def _order(entry: tuple[int, StandardFit, int]) -> tuple[bool, bool, int, int, str]:
