@@ -1,5 +1,12 @@
-"""What was heard at one count: right, another name, carried on, skipped, a known slip, or something else."""
+"""What was heard at one count: right, another name, carried on, skipped, a known slip, or something else.
 
+The order is settled: an equal name before all; then what was repeated or carried on, what was skipped, a slip of the
+tables, something else. One decision of ours stands inside it: what lies more than `FEW` counts ahead is skipped only
+where no slip of the tables sounds like it. "99, 100, 200" counting by ones is the slip of counting on in hundreds, not
+ninety-nine counts left out; "1,025, 925" by -50 is one count left out, whatever else it may be.
+"""
+
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
@@ -8,15 +15,19 @@ from ..errors import CountError
 from ..grid import Grid
 from . import notes
 from .foreseeing import rules_for, slip_at
+from .forms import form_slip
 from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right, SkippedAhead
 from .jump import Jump
 from .otherwise import what_it_takes
 from .reading import is_renamed, offset, plain, same_offset, value_of
+from .sayings import LANGUAGES, said_as, value_in_words
 from .slip import Slip
 
-# A class skips a count or a few; what lies further on is a known slip first (100, 200 is no skip of 99 ones).
+# A class skips a count or a few; see the order above.
 FEW = 3
 FARTHEST = 10
+
+_NUMERAL = re.compile(r"(?:[-+\u2212]|minus |negative |menos )?\d+(?:\D\d{3})*", re.IGNORECASE)
 
 Earlier = Mapping[int, str] | Iterable[tuple[int, str] | Heard | Slip | str]
 
@@ -36,10 +47,14 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
         return Right(n, said, correct, notes.right(audience.language))
     known = _known_slip(grid, n, said, audience)
     value = value_of(count, said)
-    if known is not None and known.equal_name:
+    if value is None:
+        value = value_in_words(count, said, n)
+    if (known is not None and known.equal_name) or said_as(count, count.value(n), said):
         return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
     if value is None:
-        return known or Other(n, said, correct, notes.unreadable(audience.language))
+        return (
+            known or _form_slip(grid, n, said, audience) or Other(n, said, correct, notes.unreadable(audience.language))
+        )
     away = offset(count, value, said, n)
     if away == 0:
         return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
@@ -47,7 +62,7 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
     before = _offsets(grid, texts)
     again = n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0)))
     # 2/16 after 1/8 is of the same value, but it is no repeating: it is a slip of its own.
-    if again and (known is None or plain(count, said) == plain(count, texts.get(n - 1, count.text(n - 1)))):
+    if again and (known is None or _said_alike(grid, n - 1, texts.get(n - 1), said)):
         return Repeated(n, said, correct, notes.repeated(said, audience.language), known)
     since = _carried_since(before, away)
     if since is not None:
@@ -55,6 +70,7 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
     ahead = _jumps_ahead(grid, n, value, said)
     if ahead is not None and (ahead <= FEW or known is None):
         return SkippedAhead(n, said, correct, notes.skipped(ahead, audience.language), ahead, known)
+    known = known or _form_slip(grid, n, said, audience)
     if known is not None:
         return known
     takes, note = what_it_takes(grid, n, said, value, away, audience.language)
@@ -65,7 +81,14 @@ def _is_right(grid: Grid, n: int, said: str) -> bool:
     count = grid.count
     text = count.text(n)
     forms = (text, *text.split(" = "), count.words(n, "en"), count.words(n, "es"))
-    return plain(count, said) in {plain(count, form) for form in forms}
+    if plain(count, said) in {plain(count, form) for form in forms}:
+        return True
+    # A whole number is the same number with a plus, or with other marks between its thousands.
+    return (
+        count.kind == "whole"
+        and _NUMERAL.fullmatch(said.strip()) is not None
+        and value_of(count, said) == count.value(n)
+    )
 
 
 def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | None:
@@ -87,12 +110,31 @@ def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | Non
     return slip_at(rule, jump, rule.heard(jump, audience.language), audience)
 
 
+def _said_alike(grid: Grid, n: int, before: str | None, said: str) -> bool:
+    """Whether a text is what was said at the n-th count (what was due there, where nothing else is known)."""
+    count = grid.count
+    if plain(count, said) == plain(count, before if before is not None else count.text(n)):
+        return True
+    return before is None and said_as(count, count.value(n), said)
+
+
+def _form_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | None:
+    return form_slip(Jump(grid, n), said, audience) if n > 1 else None
+
+
 def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
     """Whether both are one answer: written alike, or of one value (decimals differ in how they are read)."""
     count = jump.count
     if not heard or heard in (jump.due, *jump.due.split(" = ")):
         return False
     if plain(count, heard) == plain(count, said):
+        return True
+    due = value_of(count, heard)
+    if (
+        due is not None
+        and due != jump.b
+        and any(plain(count, count.words_of(due, language)) == plain(count, said) for language in LANGUAGES)
+    ):
         return True
     value = value_of(count, said)
     return count.kind != "decimal" and value is not None and value == value_of(count, heard) != jump.b

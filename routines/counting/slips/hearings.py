@@ -55,7 +55,8 @@ class Other(Heard):
     """On no list.
 
     difference: what was said minus what was due, in the base unit; None where the text is no number of this kind.
-    takes: what would lead there: "wrong-way", "jumps", "swapped", "place", "difference"; None with no difference.
+    takes: what would lead there: "wrong-way", "jumps", "swapped", "place", "half-day", "difference"; None with no
+    difference.
     """
 
     difference: Fraction | None = None

@@ -54,6 +54,22 @@ def swapped(language: str) -> str:
     return _in(language, "Two digits have changed places.", "Dos cifras cambiaron de lugar.")
 
 
+def half_of_the_day(language: str) -> str:
+    return _in(
+        language,
+        "The time is right, but in the other half of the day.",
+        "La hora es esa, pero en la otra mitad del día.",
+    )
+
+
+def mark(size: str, more: bool, language: str) -> str:
+    return _in(
+        language,
+        f"All the digits have moved to other places: {size} too {'much' if more else 'little'}.",
+        f"Todas las cifras se corrieron de lugar: {size} de {'más' if more else 'menos'}.",
+    )
+
+
 def place(size: str, more: bool, language: str) -> str:
     return _in(
         language,

@@ -5,8 +5,9 @@ from fractions import Fraction
 from ..grid import Grid
 from . import notes
 
-# So few jumps are a likelier cause than a place that is off.
-FEW = 3
+# So few jumps are a likelier cause than a place that is off; so many nobody counts.
+FEW, MANY = 3, 12
+HALF_DAY = 720
 
 
 def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction, language: str) -> tuple[str, str]:
@@ -19,11 +20,15 @@ def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction
     jumps = away / count.step
     if jumps == -2 and n > 1:
         return "wrong-way", notes.wrong_way(count.difference_text(count.step), language)
+    if count.wrap is not None and abs(away) == HALF_DAY:
+        return "half-day", notes.half_of_the_day(language)
+    if _mark_moved(grid, n, value):
+        return "place", notes.mark(size, away > 0, language)
     if _swapped(count.text(n), said):
         return "swapped", notes.swapped(language)
     if _one_place_off(grid, n, value, away) and (jumps.denominator > 1 or abs(jumps) > FEW):
         return "place", notes.place(size, away > 0, language)
-    if jumps.denominator == 1:
+    if jumps.denominator == 1 and abs(jumps) <= max(MANY, grid.line_length):
         return "jumps", notes.jumps(int(jumps), count.difference_text(count.step), language)
     return "difference", notes.difference(size, away > 0, language)
 
@@ -42,14 +47,32 @@ def _swapped(due: str, said: str) -> bool:
 
 
 def _one_place_off(grid: Grid, n: int, value: Fraction, away: Fraction) -> bool:
-    """One more or less in one place, the jump made a place too far left or right, or all digits moved a place."""
+    """One more or less in one place, the jump made a place too far left or right, or a zero too many or too few."""
     count = grid.count
-    before = count.value(n) - count.step
+    due = count.value(n)
     if count.kind not in ("whole", "decimal", "money"):
         return False
-    moved = value != 0 and count.value(n) / value in (10, Fraction(1, 10))
-    jumped = value - before in (10 * count.step, count.step / 10)
-    return moved or jumped or _is_a_place(abs(away))
+    jumped = value - due + count.step in (10 * count.step, count.step / 10)
+    zero = count.kind == "whole" and _differ_by_a_zero(str(abs(due)), str(abs(value)))
+    return jumped or zero or _is_a_place(abs(away))
+
+
+def _differ_by_a_zero(one: str, other: str) -> bool:
+    """Whether one numeral is the other with one more 0 among its digits.
+
+    >>> _differ_by_a_zero("76", "706"), _differ_by_a_zero("5020", "502"), _differ_by_a_zero("76", "716")
+    (True, True, False)
+    """
+    short, long = sorted((one, other), key=len)
+    return any(long[i] == "0" and long[:i] + long[i + 1 :] == short for i in range(1, len(long)))
+
+
+def _mark_moved(grid: Grid, n: int, value: Fraction) -> bool:
+    """Whether all digits have moved: 30 for 3.0, $105 for $1.05, 20 L for 2 L."""
+    if grid.count.kind in ("fraction", "clock") or not value:
+        return False
+    ratio = grid.count.value(n) / value
+    return ratio > 0 and ratio != 1 and _is_a_place(ratio)
 
 
 def _is_a_place(size: Fraction) -> bool:

@@ -10,12 +10,18 @@ from ..written_units import written_units
 LONGEST = 200
 
 _HALF_OF_DAY = re.compile(r"[ap]\.? ?m\b|noon|midnight|mediod|medianoche", re.IGNORECASE)
+_MINUS = re.compile(r"^(?:minus|negative|menos) ?(?=[\d$€£.,])", re.IGNORECASE)
+_WHOLE_WITH_A_MARK = re.compile(r"([-+]?\d+)[.,]0+$")
 _MIXED = re.compile(r"(?:(\d+) )?(\d+) ?/ ?(\d+)$")
 
 
 def plain(count: Count, text: str) -> str:
-    """A text without what does not matter in reading: capitals, thousands marks, spaces but those between numbers."""
-    folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split())
+    """A text without what does not matter in reading.
+
+    Capitals, thousands marks, hyphens inside words, a mark of exclamation, spaces but those between numbers.
+    """
+    folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split()).rstrip("!?¡¿")
+    folded = re.sub(r"^minus (?=[a-z])", "negative ", re.sub(r"(?<=[^\W\d])-(?=[^\W\d])", "", folded))
     folded = re.sub(r"(?<!\d) | (?!\d)", "", folded)
     if count.kind == "clock":
         return folded.replace(".", "")
@@ -28,8 +34,11 @@ def value_of(count: Count, text: str) -> Fraction | None:
 
     Minutes of 60 or more on a clock and more than two digits of cents are refused by the kinds themselves.
     """
+    typed = _MINUS.sub("-", text.strip().rstrip("!?"))
+    if count.kind == "whole" and (found := _WHOLE_WITH_A_MARK.match(typed)):
+        typed = found[1]
     try:
-        return count.read(text)
+        return count.read(typed)
     except CountError:
         return None
 

@@ -9,16 +9,18 @@ from .jump import Jump
 from .measurement import two_units
 from .wording import WORDS
 from .wording.endings import ABOUT_A_JUMP, ABOUT_WRITING
+from .wording.forms import FORMS
+from .wording.slip_words import SlipWords
 
 
 def why(rule: str, jump: Jump, language: str) -> str:
     """Why this slip happens here, for the teacher."""
-    return capital(WORDS[rule].why.in_language(language).format_map(_fields(jump, language)))
+    return capital(_words(rule).why.in_language(language).format_map(_fields(jump, language)))
 
 
 def reply(rule: str, jump: Jump, audience: Audience) -> str:
     """What the teacher may ask: a question, and the way back to the grid. It never holds the count that is due."""
-    words, band = WORDS[rule], band_of(audience.level)
+    words, band = _words(rule), band_of(audience.level)
     fields = _fields(jump, audience.language)
     question = words.show if band == 0 and words.show else words.ask
     asked = question.in_language(audience.language)
@@ -27,6 +29,10 @@ def reply(rule: str, jump: Jump, audience: Audience) -> str:
     least, most = STUDENT_BANDS[band]
     fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
     return fitting[jump.n % len(fitting)]
+
+
+def _words(rule: str) -> SlipWords:
+    return WORDS[rule] if rule in WORDS else FORMS[rule]
 
 
 def line_of(grid: Grid, n: int, language: str) -> str:

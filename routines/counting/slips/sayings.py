@@ -1,0 +1,48 @@
+"""Counts in words, in whatever way they are said: "thirty tenths", "seventy six", "minus four"."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+
+from ..count import Count
+from ..kinds.kind import NumberKind
+from ..kinds.registry import number_kind
+from .reading import plain
+
+SAYINGS = ("written", "counted", "renamed")
+LANGUAGES = ("en", "es")
+
+# A class that says a count in words is near the one that is due.
+NEAR = 12
+
+
+def said_as(count: Count, value: Fraction, text: str) -> bool:
+    """Whether a text says a value in words, in any style of saying it."""
+    return any(plain(count, words) == plain(count, text) for words in _all_words(count, value))
+
+
+def value_in_words(count: Count, text: str, n: int) -> Fraction | None:
+    """The value of the count near the n-th that a text says in words; None where it says none of them."""
+    if not any(sign.isalpha() for sign in text):
+        return None
+    heard = plain(count, text)
+    for at in sorted(range(max(1, n - NEAR), n + NEAR + 1), key=lambda at: abs(at - n)):
+        if any(plain(count, count.words(at, language)) == heard for language in LANGUAGES):
+            return count.value(at)
+    return None
+
+
+def _all_words(count: Count, value: Fraction) -> Iterator[str]:
+    for form in _forms(count):
+        for language in LANGUAGES:
+            yield form.words(value, language)
+
+
+def _forms(count: Count) -> Iterator[NumberKind]:
+    for saying in SAYINGS:
+        style = count.style
+        yield (
+            count.form
+            if saying == style.saying
+            else number_kind(count.kind, replace(style, saying=saying), count.form.grain)
+        )
