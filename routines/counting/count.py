@@ -217,7 +217,14 @@ class Count:
 
     def read(self, text: str) -> Fraction:
         """A typed value in this count's kind and style, in the base unit. Raises: CountError on `value`."""
-        return kind_named(self.kind).read(text, self.style, "value").value
+        return self.typed(text).value
+
+    def typed(self, text: str) -> Typed:
+        """A typed value with what its writing tells. Raises: CountError on `value`, for units of another system too."""
+        typed = kind_named(self.kind).read(text, self.style, "value")
+        if typed.system != self.system:
+            raise CountError("value", f"Write the value in {self.system} units, as this count is: {self.text(1)}.")
+        return typed
 
     def rule(self) -> "Rule":
         """The n-th count, as text and as a sympy expression in n."""
@@ -234,5 +241,6 @@ class Count:
 
 def _exact(value: object, name: str) -> Fraction:
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
-        raise CountError(name, f"Type the {name} as text, such as 7 or 2/3; floating-point numbers are not exact.")
+        reason = "; floating-point numbers are not exact" if isinstance(value, float) else ""
+        raise CountError(name, f"Type the {name} as text, such as 7 or 2/3{reason}.")
     return value if isinstance(value, Fraction) else Fraction(value)

@@ -77,7 +77,9 @@ def goal_reached(count: Count, goal: str | int | Fraction) -> Goal:
     elif isinstance(goal, (int, Fraction)) and not isinstance(goal, bool):
         value = Fraction(goal)
     else:
-        raise CountError("value", "Type the goal as text, such as 21 lb.")
+        raise CountError("value", f"Type the goal as text, such as {count.text(count.terms)}.")
+    if value < 0 and not count.form.goes_below_zero:
+        raise CountError("value", "Choose a goal of 0 or more: this count never goes below zero.")
     direction = 1 if count.step > 0 else -1
     distance = (value - count.start) * direction
     if count.wrap is not None:

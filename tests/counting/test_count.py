@@ -161,3 +161,29 @@ def test_friendly_multiples_hold_at_least_those_that_are_always_tried() -> None:
     for unit, (kind, multiples) in metric.items():
         count = Count(kind, Fraction(0), Fraction(1), 4, Style(small=unit))
         assert set(map(Fraction, multiples.split())) <= set(count.friendly_multiples())
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "typed", "system"),
+    [
+        ("length", "1 ft 3 in", "42 cm", "customary"),
+        ("length", "45 cm", "1 ft", "metric"),
+        ("mass", "250 g", "1 lb", "metric"),
+        ("mass", "4 oz", "2 kg", "customary"),
+        ("capacity", "1 L 50 mL", "1 cup", "metric"),
+        ("capacity", "2 qt", "1 L", "customary"),
+    ],
+)
+def test_a_value_in_units_of_the_other_system_is_refused(kind: str, start: str, typed: str, system: str) -> None:
+    count = Count.parse(kind=kind, start=start, step=start, terms=12)
+    with pytest.raises(CountError, match=f"Write the value in {system} units") as refused:
+        count.read(typed)
+    assert refused.value.field == "value"
+    assert count.text(1) in str(refused.value)
+
+
+def test_only_a_float_is_called_a_floating_point_number() -> None:
+    for value, said in ((True, False), (None, False), (0.5, True)):
+        with pytest.raises(CountError) as refused:
+            whole(start=value)
+        assert ("floating-point" in str(refused.value)) is said

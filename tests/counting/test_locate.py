@@ -181,6 +181,13 @@ def test_what_is_not_exact_is_refused(value):
     assert refused.value.field == "value"
 
 
+def test_a_value_in_units_of_another_system_is_refused_and_not_read_as_the_bare_number():
+    # One meter is no 100 inches (NIST Handbook 44, Appendix C: 1 inch = 2.54 centimeters).
+    with pytest.raises(CountError, match="customary units") as refused:
+        locate(fold("length", "1 ft 3 in", "9 in", 12, 4), "1 m")
+    assert refused.value.field == "value"
+
+
 class TestReasons:
     LIMITS = {0: (6, 14), 2: (8, 30), 4: (8, 40), 6: (8, 50)}
 

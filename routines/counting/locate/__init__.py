@@ -8,7 +8,6 @@ from fractions import Fraction
 from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
-from ..kinds.registry import kind_named
 from .clock import part_of_day, since_midnight, turn_of
 from .meeting import meet
 from .reasons import reason_for
@@ -83,7 +82,7 @@ def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = 
 def _exact(grid: Grid, value: Fraction | int | str) -> tuple[Fraction, bool]:
     """The value, and whether it was typed as a time with a.m. or p.m."""
     if isinstance(value, str):
-        typed = kind_named(grid.count.kind).read(value, grid.count.style, "value")
+        typed = grid.count.typed(value)
         return typed.value, typed.halves
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
         raise CountError("value", "Give a whole number or an exact fraction to look for.")

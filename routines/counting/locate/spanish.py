@@ -175,7 +175,7 @@ class Spanish(Wording):
 
     def change(self, amount: str, *, up: bool, clock: bool) -> str:
         if clock:
-            return f"{amount} {'más tarde' if up else 'más temprano'}"
+            return f"{amount} {'más tarde' if up else 'antes'}"
         return f"{amount} {'más' if up else 'menos'}"
 
     def known_cell(self, value: str, n: int) -> str:
