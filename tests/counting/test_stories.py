@@ -32,6 +32,8 @@ def test_the_first_count_at_or_past_the_goal_is_found_by_listing(kind: str, data
     count = data.draw(counts(kind))
     steps = Fraction(data.draw(st.integers(-20, 700)), 3)
     value = count.start + steps * count.step
+    if not count.form.goes_below_zero:
+        value = max(value, Fraction(0))
     n = 1
     while (count.value(n) - value) * count.step < 0:
         n += 1
