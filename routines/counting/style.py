@@ -31,7 +31,8 @@ class Style:
     shape: 1 1/3 (mixed) or 4/3 (top-heavy). wholes: 1, 3/3, or both.
     clock: 12 or 24 hours; halves: write a.m. and p.m. (set by a start typed with them).
     units: one or two ("3 ft 6 in"); None: as typed. small, large: the two units; None: as typed.
-    places: decimal places always shown; None: as many as start and step need or show.
+    decimals: write parts of a unit of measure as decimals, or else as fractions; None: as typed, else customary ones as
+    fractions and all others as decimals. places: decimal places always shown; None: as many as start and step need or show.
     thousands: "auto" stands for the mark that goes with the decimal mark.
     saying: as written; counted ("thirty hundredths", "four thirds", "two thirty"); renamed ("three tenths",
     "one and one third", "half past two" with quarters of an hour).
@@ -48,6 +49,7 @@ class Style:
     units: str | None = None
     small: str | None = None
     large: str | None = None
+    decimals: bool | None = None
     places: int | None = None
     over: int = 1
     decimal_mark: str = "."
@@ -89,6 +91,8 @@ class Style:
             raise CountError("style", "Keep a denominator that is a whole number of 1 or more.")
         if not isinstance(self.halves, bool):
             raise CountError("style", 'Choose "halves" from: True, False.')
+        if self.decimals is not None and not isinstance(self.decimals, bool):
+            raise CountError("style", 'Choose "decimals" from: True, False.')
         if not isinstance(self.currency, str) or not re.fullmatch("[A-Z]{3}", self.currency):
             raise CountError("style", "Give the currency by its three letters, such as USD.")
         for name in ("small", "large"):

@@ -66,13 +66,13 @@ NOT_OF_THIS_KIND = {
         "-$0.35",
     ],
     "clock": ["10", "10.50", "10:70", "9:60", "7:5", "24:15", "13:10 pm", "0:30 am", "12:30 noon", "-1:00", "10:50 xm"],
-    "elapsed": ["1:35", "9 in", "1 h 2 h", "5 min 1 h", "1.5 h 3 min", "h", "9 fortnights", "1 h 35 min 7", "-5 min"],
+    "elapsed": ["1:60", "9 in", "1 h 2 h", "5 min 1 h", "1.5 h 3 min", "h", "9 fortnights", "1 h 35 min 7", "-5 min"],
 }
 STEPS_OF_OTHER_KINDS = {
     **NOT_OF_THIS_KIND,
     "money": [text for text in NOT_OF_THIS_KIND["money"] if text != "-$0.35"],
     "elapsed": [text for text in NOT_OF_THIS_KIND["elapsed"] if text != "-5 min"],
-    "clock": ["10:50", "10:50 pm", "noon", "45 s", "12 h", "720", "-12 h", "24 h", "0", "0 min", "1.5 min", "9 in"],
+    "clock": ["10:60", "10:50 pm", "noon", "45 s", "12 h", "720", "-12 h", "24 h", "0", "0 min", "1.5 min", "9 in"],
 }
 NO_STEP = {
     "whole": "0", "decimal": "0.00", "fraction": "0/3", "length": "0 in", "mass": "0 lb", "capacity": "0 mL",

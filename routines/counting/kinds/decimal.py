@@ -23,7 +23,9 @@ class DecimalNumber(NumberKind):
         super().__init__(style, grain)
         needed = places_needed(grain.denominator) or 0
         if style.places is not None and style.places < needed:
-            raise CountError("style", f"Show at least {needed} decimal places, or values would be lost.")
+            raise CountError(
+                "style", f"Show at least {needed} decimal place{'s'[: needed - 1]}, or values would be lost."
+            )
         self.trimmed = style.places is None and style.fractions == "simplified"
         kept = needed if self.trimmed else places_needed(lcm(grain.denominator, style.over))
         self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)
@@ -36,8 +38,9 @@ class DecimalNumber(NumberKind):
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
-        sign, rest = split_sign(tidy(text, field))
-        numeral = read_numeral(rest, style, field)
+        plain = tidy(text, field)
+        sign, rest = split_sign(plain)
+        numeral = read_numeral(rest, style, field, plain)
         cls.check(numeral.value, field)
         return Typed(sign * numeral.value, numeral.over)
 

@@ -85,13 +85,13 @@ def kept_denominator(grain: Fraction, style: Style) -> int:
 
 def with_kept_denominator(start: Typed, step: Typed, style: Style) -> Style:
     """The style that keeps the denominator which start and step were typed over."""
-    over = lcm(style.over, keep_over(start, step))
+    over = lcm(style.over, keep_over(start.over, step.over))
     return style if over == style.over else replace(style, over=over)
 
 
 def _read_side(text: str, style: Style, field: str) -> Typed:
     sign, rest = split_sign(text)
-    numeral = read_numeral(rest, style, field)
+    numeral = read_numeral(rest, style, field, text)
     if numeral.over > LARGEST_DENOMINATOR:
         raise CountError(field, f"Choose numbers with denominators of at most {LARGEST_DENOMINATOR}.")
     return Typed(sign * numeral.value, numeral.over)

@@ -13,8 +13,8 @@ from .piece import Piece
 class Typed(NamedTuple):
     """A value as it was typed: exact, in the base unit, with what its writing tells about style.
 
-    over: the denominator it was written over. units: the symbols of its units, larger first. system: of its units.
-    halves: a clock time with a.m. or p.m.
+    over: the denominator it was written over. decimal: written with a decimal mark.
+    units: the symbols of its units, larger first. system: of its units. halves: a clock time with a.m. or p.m.
     """
 
     value: Fraction
@@ -22,6 +22,7 @@ class Typed(NamedTuple):
     units: tuple[str, ...] = ()
     system: str | None = None
     halves: bool = False
+    decimal: bool = False
 
 
 class NumberKind(ABC):
@@ -87,9 +88,9 @@ class NumberKind(ABC):
         """The value as said."""
 
 
-def keep_over(start: Typed, step: Typed) -> int:
-    """The denominator both were typed over; 1 where that would be a denominator nobody writes."""
-    over = lcm(start.over, step.over)
+def keep_over(*typed: int) -> int:
+    """The denominator of all those that were typed; 1 where that would be a denominator nobody writes."""
+    over = lcm(*typed)
     return over if over <= LARGEST_DENOMINATOR else 1
 
 

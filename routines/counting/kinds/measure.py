@@ -1,5 +1,7 @@
 """Length, mass, capacity and elapsed time, in one unit or two."""
 
+import re
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import lcm
@@ -7,15 +9,15 @@ from typing import ClassVar
 
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
-from .fraction import kept_denominator, with_kept_denominator
+from .fraction import kept_denominator
 from .fraction_forms import write_fraction
-from .kind import NumberKind, Typed
+from .kind import NumberKind, Typed, keep_over
 from .measure_typed import read_measure
 from .number_words import negative
-from .numerals import places_needed, write_decimal, write_whole
+from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
 from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
-from .units import BASE_UNITS, LARGER_BESIDE, SMALLER_BESIDE, UNITS, Unit
+from .units import BASE_UNITS, LARGER_BESIDE, MEASURE_NAMES, SMALLER_BESIDE, UNITS, Unit
 
 _MULTIPLES: dict[str, tuple[int, ...]] = {
     "in": (1, 6, 12, 36),
@@ -30,7 +32,10 @@ MOST_PLACES_WRITTEN = 3
 
 
 class Measure(NumberKind):
-    """Amounts of one measure. Customary parts are written as fractions, metric ones as decimals."""
+    """Amounts of one measure.
+
+    Parts of a unit are written as they were typed; else customary ones as fractions, all others as decimals.
+    """
 
     goes_below_zero = False
     bare: ClassVar[str | None] = None
@@ -43,7 +48,7 @@ class Measure(NumberKind):
         self.large = self._larger(style) if two else None
         self.system = small.system
         self.base_unit = BASE_UNITS[self.name, small.system]
-        self.over = kept_denominator(grain / small.size, style)
+        self.over = kept_denominator(grain / small.size, replace(style, over=1) if style.decimals else style)
         self.places = self._places(style, (grain / small.size).denominator)
         self.part_names = self._part_names()
 
@@ -55,7 +60,9 @@ class Measure(NumberKind):
     def _checked(self, unit: Unit, named: str | None) -> Unit:
         if unit.measure != self.name:
             raise CountError(
-                "style", f"Choose units of {self.name}: {named or unit.symbol} is a unit of {unit.measure}."
+                "style",
+                f"Choose units of {MEASURE_NAMES.get(self.name, self.name)}: {named or unit.symbol} is a unit of "
+                f"{MEASURE_NAMES.get(unit.measure, unit.measure)}.",
             )
         return unit
 
@@ -75,13 +82,15 @@ class Measure(NumberKind):
             if needed is None or needed > style.places:
                 raise CountError("style", "Show more decimal places, or values would be lost.")
             return style.places
-        if self.system == "customary" or needed is None or needed > MOST_PLACES_WRITTEN:
+        decimals = self.system != "customary" if style.decimals is None else style.decimals
+        if not decimals or needed is None or needed > MOST_PLACES_WRITTEN:
             if denominator > LARGEST_DENOMINATOR:
                 raise CountError(
                     "style", f"Choose a smaller unit than {self.small.symbol}: the parts are too fine for it."
                 )
             return None if denominator > 1 else 0
-        return needed
+        typed = places_needed(style.over) if style.decimals and style.fractions == "kept" else 0
+        return max(needed, typed or 0)
 
     def _part_names(self) -> tuple[str, ...]:
         small = () if self.places else (self.small.part,)
@@ -102,8 +111,7 @@ class Measure(NumberKind):
         named = style.small or style.large
         if named and units and UNITS[named].system != units[0].system:
             raise CountError("style", f"Choose units of the system that start and step are typed in, not {named}.")
-        kept = with_kept_denominator(start, step, style)
-        return _with_units(kept, [unit.symbol for unit in units]) if units else kept
+        return _with_parts(_with_units(style, [unit.symbol for unit in units]), (start, step)) if units else style
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return tuple(map(Fraction, _MULTIPLES[self.base_unit]))
@@ -192,6 +200,18 @@ def _with_units(style: Style, typed: list[str]) -> Style:
     return replace(style, units=units, small=small, large=large)
 
 
+def _with_parts(style: Style, typed: Sequence[Typed]) -> Style:
+    """The style with parts of the small unit as they were typed: fractions with their denominator, or decimals."""
+    with_parts = [one for one in typed if one.over > 1 and one.units[-1:] == (style.small,)]
+    if not with_parts:
+        return style
+    decimals = all(one.decimal for one in with_parts) if style.decimals is None else style.decimals
+    # A decimal beside a fraction is written as one, in simplest form: 0.5 ft by 1/8 ft.
+    size = UNITS[with_parts[0].units[-1]].size
+    overs = [one.over if one.decimal == decimals else (one.value / size).denominator for one in with_parts]
+    return replace(style, decimals=decimals, over=lcm(style.over, keep_over(*overs)))
+
+
 class Length(Measure):
     name = "length"
 
@@ -205,7 +225,16 @@ class Capacity(Measure):
 
 
 class Elapsed(Measure):
-    """Elapsed time; a number without a unit is in minutes."""
+    """Elapsed time; a number without a unit is in minutes, and 1:20 is 1 h 20 min."""
 
     name = "elapsed"
     bare = "min"
+
+    @classmethod
+    def read(cls, text: str, style: Style, field: str) -> Typed:
+        sign, rest = split_sign(tidy(text, field))
+        hours_and_minutes = re.fullmatch("([01]?[0-9]|2[0-3]):([0-5][0-9])", rest)
+        if hours_and_minutes is None:
+            return super().read(text, style, field)
+        hours, minutes = map(int, hours_and_minutes.groups())
+        return Typed(sign * Fraction(60 * hours + minutes), units=("h", "min"))

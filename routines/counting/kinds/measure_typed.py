@@ -8,10 +8,15 @@ from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .kind import Typed
 from .numerals import read_numeral, split_sign, tidy
-from .units import UNIT_LEFT_OUT, UNITS, Unit, units_of
+from .units import MEASURE_NAMES, UNIT_LEFT_OUT, UNITS, Unit, units_of
 
 _AMOUNT = re.compile(
-    r"(?P<number>[0-9.,][0-9., /]*?) ?(?P<unit>'|\"|[^\W\d_]+\.?(?: [^\W\d_]+\.?)?|$)(?= ?[0-9.,]|$) ?"
+    r"(?P<number>[0-9.,][0-9., /-]*?) ?(?P<unit>'|\"|[^\W\d_]+\.?(?: [^\W\d_]+\.?)?|$)(?= ?[0-9.,]|$) ?"
+)
+
+# What may stand between two amounts, or a whole and its part: "2 ft, 3 in", "2 feet and 3 inches", 2'-9", "2 and 1/3".
+_JOINT = re.compile(
+    r"(?<=[^\d\s,]) ?(?:, (?:(?:and|y) )?|(?:and|y) )(?=[0-9.])|(?<=')-(?=[0-9.])|(?<=\d) (?:and|y) (?=\d+ ?/)"
 )
 
 
@@ -33,8 +38,9 @@ def read_measure(text: str, measure: str, style: Style, field: str, *, bare: str
     """
     plain = tidy(text, field)
     sign, rest = split_sign(plain)
+    rest = _JOINT.sub(" ", rest)
     value = Fraction(0)
-    over = 1
+    over, decimal = 1, False
     units: list[Unit] = []
     at = 0
     while at < len(rest):
@@ -44,16 +50,16 @@ def read_measure(text: str, measure: str, style: Style, field: str, *, bare: str
         unit = _unit(found["unit"], measure, units, field, bare)
         if units and (unit.size >= units[-1].size or unit.system != units[-1].system):
             raise CountError(field, f"Write the larger unit first, both of one system: “{plain}” does not.")
-        numeral = read_numeral(found["number"], style, field)
+        numeral = read_numeral(found["number"], style, field, plain)
         value += numeral.value * unit.size
-        over = numeral.over
+        over, decimal = numeral.over, numeral.decimal
         units.append(unit)
         at = found.end()
     if over > LARGEST_DENOMINATOR or value.denominator > LARGEST_DENOMINATOR:
         raise CountError(field, f"Choose amounts with denominators of at most {LARGEST_DENOMINATOR}.")
     if not units:
         raise CountError(field, _unreadable(plain, measure, style))
-    return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system)
+    return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system, decimal=decimal)
 
 
 def _unit(typed: str, measure: str, before: list[Unit], field: str, bare: str | None) -> Unit:
@@ -68,8 +74,13 @@ def _unit(typed: str, measure: str, before: list[Unit], field: str, bare: str | 
         return unit
     for other in ("length", "mass", "capacity", "elapsed"):
         if _folded(typed) in _spellings(other):
-            raise CountError(field, f"Write a unit of {measure}: “{typed}” is a unit of {other}.")
-    raise CountError(field, f"Write a unit of {measure} that is known here: “{typed}” is not.")
+            raise CountError(field, f"Write a unit of {_named(measure)}: “{typed}” is a unit of {_named(other)}.")
+    examples = ", ".join(unit.symbol for unit in units_of(measure))
+    raise CountError(field, f"Write a unit of {_named(measure)}, one of {examples}: “{typed}” is none.")
+
+
+def _named(measure: str) -> str:
+    return MEASURE_NAMES.get(measure, measure)
 
 
 def _unreadable(text: str, measure: str, style: Style) -> str:

@@ -102,6 +102,17 @@ def cardinal(value: int, language: str, form: str = "alone") -> str:
     return _spanish(value, form) if language == "es" else _english(value)
 
 
+def counted(value: int, name: str, language: str, form: str = "alone") -> str:
+    """So many of something: "three feet"; "un millón de pies".
+
+    >>> counted(10**6, "pies", "es", "masculine"), counted(1_000_001, "libras", "es", "feminine")
+    ('un millón de pies', 'un millón una libras')
+    """
+    # Real Academia Española, Diccionario panhispánico de dudas, "millón": "de" stands right before what is counted.
+    joint = " de " if language == "es" and value and value % 10**6 == 0 else " "
+    return f"{cardinal(value, language, form)}{joint}{name}"
+
+
 def _english(value: int) -> str:
     if value < 20:
         return _EN_SMALL[value]
@@ -156,7 +167,7 @@ def equal_parts(top: int, bottom: int, language: str) -> str:
     """
     if language == "es":
         name = _spanish_part(bottom)
-        return f"{cardinal(top, 'es', 'masculine')} {name}{'' if top == 1 else 's'}"
+        return counted(top, f"{name}{'' if top == 1 else 's'}", "es", "masculine")
     if bottom == 2:
         return f"{cardinal(top, 'en')} {'half' if top == 1 else 'halves'}"
     return f"{cardinal(top, 'en')} {_english_part(bottom)}{'' if top == 1 else 's'}"
@@ -201,7 +212,7 @@ def decimal_parts(top: int, places: int, language: str) -> str:
     'veintiuna centésimas'
     """
     name = (_ES_PLACES if language == "es" else _EN_PLACES)[places]
-    return f"{cardinal(top, language, 'feminine')} {name}{'' if top == 1 else 's'}"
+    return counted(top, f"{name}{'' if top == 1 else 's'}", language, "feminine")
 
 
 def negative(words: str, language: str) -> str:

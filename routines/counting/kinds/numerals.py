@@ -24,6 +24,8 @@ _PLAIN = str.maketrans(
         "\u201d": '"',
         "\u2033": '"',
         "\u2044": "/",
+        "\u2215": "/",
+        "\uffe5": "¥",
         "\u00a0": " ",
         "\u2007": " ",
         "\u2009": " ",
@@ -49,10 +51,11 @@ _PLAIN = str.maketrans(
 
 
 class Numeral(NamedTuple):
-    """A typed number: its value, and the denominator it was written over (10 for 0.5, 8 for 2/8)."""
+    """A typed number: its value, the denominator it was written over (10 for 0.5, 8 for 2/8), and whether as a decimal."""
 
     value: Fraction
     over: int
+    decimal: bool = False
 
 
 def tidy(text: object, field: str) -> str:
@@ -84,13 +87,14 @@ def _patterns(mark: str) -> tuple[re.Pattern[str], re.Pattern[str], re.Pattern[s
     return (
         re.compile(rf"(?P<whole>{whole})"),
         re.compile(rf"(?P<whole>{whole})?{re.escape(mark)}(?P<decimals>[0-9]+)"),
-        re.compile(rf"(?:(?P<whole>{whole}) )?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)"),
+        re.compile(rf"(?:(?P<whole>{whole})(?: and | y |[ -]))?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)"),
     )
 
 
-def read_numeral(text: str, style: Style, field: str) -> Numeral:
-    """Read a number without a sign: 1,325 or .8 or 2/3 or 2 1/3.
+def read_numeral(text: str, style: Style, field: str, typed: str | None = None) -> Numeral:
+    """Read a number without a sign: 1,325 or .8 or 2/3 or 2 1/3 or 2-1/3.
 
+    typed: all that was typed, to quote where it cannot be read.
     Raises: CountError when the text is no such number.
     """
     whole, decimal, fraction = _patterns(style.decimal_mark)
@@ -98,27 +102,27 @@ def read_numeral(text: str, style: Style, field: str) -> Numeral:
         return Numeral(Fraction(_digits(found["whole"])), 1)
     if found := decimal.fullmatch(text):
         over: int = 10 ** len(found["decimals"])
-        return Numeral(_digits(found["whole"]) + Fraction(int(found["decimals"]), over), over)
+        return Numeral(_digits(found["whole"]) + Fraction(int(found["decimals"]), over), over, decimal=True)
     if found := fraction.fullmatch(text):
         bottom = int(found["bottom"])
         if bottom == 0:
             raise CountError(field, "Give the fraction a bottom number other than 0.")
         return Numeral(_digits(found["whole"]) + Fraction(int(found["top"]), bottom), bottom)
-    raise CountError(field, _not_a_number(text, style))
+    raise CountError(field, _not_a_number(text, style, typed or text))
 
 
 def _digits(text: str | None) -> int:
     return int(re.sub("[^0-9]", "", text)) if text else 0
 
 
-def _not_a_number(text: str, style: Style) -> str:
+def _not_a_number(text: str, style: Style, typed: str) -> str:
     mark = style.decimal_mark
     other = "," if mark == "." else "."
     swapped = text.replace(other, mark)
     if text.count(other) == 1 and re.fullmatch(rf"[0-9]*{re.escape(mark)}[0-9]+", swapped):
         name = "point" if mark == "." else "comma"
         return f"Write the decimal {name} as “{mark}”, like {swapped}."
-    return f"Type a number, such as 7 or {'0' + mark + '5'}: “{text}” cannot be read as one."
+    return f"Type a number, such as 7 or {'0' + mark + '5'}: “{typed}” cannot be read as one."
 
 
 def write_whole(value: int, style: Style) -> str:

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import NamedTuple
 
-from .number_words import cardinal, decimal_parts, equal_parts, joined
+from .number_words import cardinal, counted, decimal_parts, equal_parts, joined
 
 
 class UnitName(NamedTuple):
@@ -79,20 +79,15 @@ def say_units(amount: Fraction, unit: str, language: str, *, over: int, places: 
     top = amount.numerator * (parts // amount.denominator)
     whole, rest = divmod(top, parts) if mixed or places is not None or parts == 1 else (0, top)
     if rest == 0:
-        return f"{cardinal(whole, language, _gender(name, language))} {name.one if whole == 1 else name.several}"
+        return counted(whole, name.one if whole == 1 else name.several, language, name.form)
     part = decimal_parts(rest, places, language) if places else equal_parts(rest, parts, language)
     half = places is None and (rest, parts) == (1, 2)
     if language == "es":
         if half:
             part = "media" if name.form == "feminine" else "medio"
         if whole:
-            unit_name = name.one if whole == 1 else name.several
-            return f"{cardinal(whole, 'es', name.form)} {unit_name} y {part}"
+            return f"{counted(whole, name.one if whole == 1 else name.several, 'es', name.form)} y {part}"
         return f"{part} {name.one}" if half else f"{part} de {name.one}"
     if whole:
         return f"{joined(cardinal(whole, 'en'), part, 'en')} {name.several}"
     return f"half {name.form} {name.one}" if half else f"{part} of {name.form} {name.one}"
-
-
-def _gender(name: UnitName, language: str) -> str:
-    return name.form if language == "es" else "alone"

@@ -30,6 +30,9 @@ BASE_UNITS: dict[tuple[str, str | None], str] = {
     ("elapsed", None): "min",
 }
 
+# What a measure is called in a sentence, where that is not its own name.
+MEASURE_NAMES = {"elapsed": "time"}
+
 _ALL = (
     Unit("in", "length", "customary", Fraction(1), "inches", ("inch", "inches", "ins", '"', "pulgada", "pulgadas")),
     Unit("ft", "length", "customary", Fraction(12), "feet", ("foot", "feet", "'", "pie", "pies")),

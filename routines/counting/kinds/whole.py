@@ -23,10 +23,11 @@ class Whole(NumberKind):
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
-        sign, rest = split_sign(tidy(text, field))
-        numeral = read_numeral(rest, style, field)
+        plain = tidy(text, field)
+        sign, rest = split_sign(plain)
+        numeral = read_numeral(rest, style, field, plain)
         if numeral.over != 1:
-            raise CountError(field, f"Type a whole number; for “{rest}” choose the kind fraction or decimal.")
+            raise CountError(field, f"Type a whole number; for “{plain}” choose the kind fraction or decimal.")
         return Typed(sign * numeral.value)
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:

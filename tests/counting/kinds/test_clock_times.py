@@ -104,7 +104,7 @@ def test_what_no_clock_shows_is_refused(start: str) -> None:
     assert refused.value.field == "start"
 
 
-@pytest.mark.parametrize("step", ["12 h", "720", "-12 h", "24 h", "0", "45 s", "10:50", "1.5 min", "", "9 in"])
+@pytest.mark.parametrize("step", ["12 h", "720", "-12 h", "24 h", "0", "45 s", "10:60", "12:00", "1.5 min", "", "9 in"])
 def test_a_step_that_moves_no_hand_or_no_whole_minute_is_refused(step: str) -> None:
     with pytest.raises(CountError) as refused:
         clock("10:50", step)

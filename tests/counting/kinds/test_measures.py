@@ -69,12 +69,89 @@ def test_every_unit_has_a_name_in_both_languages() -> None:
         ("elapsed", "1 h 35 min", "35 min", {}, ["1 h 35 min", "2 h 10 min", "2 h 45 min"]),
         ("length", "1,5 m", "0,5 m", {"decimal_mark": ","}, ["1,5 m", "2,0 m"]),
         ("length", "900 cm", "100 cm", {}, ["900 cm", "1,000 cm"]),
+        ("elapsed", "1:20", "0:20", {}, ["1 h 20 min", "1 h 40 min", "2 h"]),
     ],
 )
 def test_a_measure_is_written_in_its_style(
     kind: str, start: str, step: str, style: dict[str, object], written: list[str]
 ) -> None:
     assert texts(count_of(kind, start, step, **style), len(written)) == written
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "style", "written"),
+    [
+        ("length", "1.5 ft", "0.5 ft", {}, ["1.5 ft", "2.0 ft", "2.5 ft"]),
+        ("length", "1.50 ft", "0.5 ft", {}, ["1.50 ft", "2.00 ft", "2.50 ft"]),
+        ("length", "1.5 ft", "0.5 ft", {"fractions": "simplified"}, ["1.5 ft", "2 ft", "2.5 ft"]),
+        ("capacity", "0.25 cup", "0.25 cup", {}, ["0.25 cup", "0.50 cup", "0.75 cup", "1.00 cup"]),
+        ("mass", "2.5 lb", "2.5 lb", {}, ["2.5 lb", "5.0 lb", "7.5 lb"]),
+        ("length", "1.25 mi", "1.25 mi", {}, ["1.25 mi", "2.50 mi", "3.75 mi"]),
+        ("length", "0.5 mi", "1 mi", {}, ["0.5 mi", "1.5 mi", "2.5 mi"]),
+        ("elapsed", "0.25 h", "0.25 h", {}, ["0.25 h", "0.50 h", "0.75 h", "1.00 h"]),
+        ("elapsed", "1/4 h", "1/4 h", {}, ["1/4 h", "2/4 h", "3/4 h", "1 h"]),
+        ("elapsed", "1 1/2 h", "1/2 h", {}, ["1 1/2 h", "2 h", "2 1/2 h"]),
+        ("length", "1/2 m", "1/2 m", {}, ["1/2 m", "1 m", "1 1/2 m"]),
+        ("length", "3/10 mi", "1/10 mi", {}, ["3/10 mi", "4/10 mi", "5/10 mi"]),
+        # A decimal beside a fraction joins it, in simplest form.
+        ("length", "0.5 ft", "1/8 ft", {}, ["4/8 ft", "5/8 ft", "6/8 ft"]),
+        # Decimals of the larger unit are whole numbers of the smaller one that stands beside it.
+        ("length", "1.5 ft", "6 in", {}, ["1 ft 6 in", "2 ft", "2 ft 6 in"]),
+        ("length", "1/4 ft", "1/2 in", {"units": "one", "small": "in"}, ["3 in", "3 1/2 in", "4 in"]),
+        # Twelfths of a foot have no decimals.
+        ("length", "1.5 ft", "1 in", {"units": "one", "small": "ft"}, ["1 6/12 ft", "1 7/12 ft"]),
+        # A style may choose for both.
+        ("length", "2/4 in", "1/4 in", {"decimals": True}, ["0.50 in", "0.75 in", "1.00 in"]),
+        ("length", "0.25 m", "0.25 m", {"decimals": False}, ["1/4 m", "2/4 m", "3/4 m"]),
+    ],
+)
+def test_parts_of_a_unit_are_written_as_they_were_typed(
+    kind: str, start: str, step: str, style: dict[str, object], written: list[str]
+) -> None:
+    assert texts(count_of(kind, start, step, **style), len(written)) == written
+
+
+@pytest.mark.parametrize(
+    ("start", "english", "spanish"),
+    [
+        ("1/4 h", "one fourth of an hour", "un cuarto de hora"),
+        ("1 1/2 h", "one and one half hours", "una hora y media"),
+        ("1.5 h", "one and five tenths hours", "una hora y cinco décimas"),
+    ],
+)
+def test_parts_of_an_hour_are_said_as_they_were_typed(start: str, english: str, spanish: str) -> None:
+    count = count_of("elapsed", start, start)
+    assert (count.words(1), count.words(1, "es")) == (english, spanish)
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "spanish"),
+    [
+        # RAE, Diccionario panhispánico de dudas, "millón": un millón de libras, but un millón quinientas mil libras.
+        ("length", "1000000 in", "un millón de pulgadas"),
+        ("elapsed", "2000000", "dos millones de minutos"),
+        ("mass", "2000000 lb", "dos millones de libras"),
+        ("mass", "1500000 lb", "un millón quinientas mil libras"),
+        ("mass", "1000000 1/2 lb", "un millón de libras y media"),
+    ],
+)
+def test_millions_are_joined_to_their_unit_by_de(kind: str, start: str, spanish: str) -> None:
+    assert count_of(kind, start, "1" if kind == "elapsed" else f"1 {start.split()[-1]}", 2).words(1, "es") == spanish
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "sentence"),
+    [
+        ("elapsed", "25'", "Write a unit of time: “'” is a unit of length."),
+        ("length", "25 min", "Write a unit of length: “min” is a unit of time."),
+        ("elapsed", "9 fortnights", "Write a unit of time, one of s, min, h, d: “fortnights” is none."),
+        ("mass", "--7 lb", "Type an amount such as 1 lb 4 oz or 250 g: “--7 lb” cannot be read as one."),
+    ],
+)
+def test_a_refusal_names_the_measure_and_quotes_what_was_typed(kind: str, start: str, sentence: str) -> None:
+    with pytest.raises(CountError) as refused:
+        count_of(kind, start, start)
+    assert str(refused.value) == sentence
 
 
 @pytest.mark.parametrize(
@@ -147,7 +224,9 @@ def test_measures_are_said(kind: str, start: str, english: str, spanish: str) ->
         ("start", "length", "1 qt 3", "1 ft"),
         ("start", "capacity", "1 qt 3", "1 qt"),
         ("start", "length", "-9 in", "9 in"),
-        ("start", "elapsed", "1:35", "5"),
+        ("start", "elapsed", "1:60", "5"),
+        ("start", "elapsed", "1:35:20", "5"),
+        ("start", "elapsed", "25:00", "5"),
         ("start", "elapsed", "1 h 35 min 7", "5"),
     ],
 )
