@@ -9,6 +9,9 @@ from .jump import Jump
 from .rule import Area, Rule
 from .sources import BOFFERDING_2014
 
+# The grade that learns of numbers below zero. Source: Common Core State Standards 6.NS.C.5.
+BELOW_ZERO_FROM = 6
+
 
 def serves(grid: Grid) -> bool:
     count = grid.count

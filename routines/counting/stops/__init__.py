@@ -16,7 +16,7 @@ __all__ = ["StopSuggestion", "suggest_stops"]
 def suggest_stops(
     grid: Grid, targets: Iterable[Any] = (), grade: int | None = None, *, audience: Audience | None = None
 ) -> list[StopSuggestion]:
-    """Two or three places to stop, in counting order; the last one is the end.
+    """Two to four places to stop, in counting order and well apart; the last one is the end (of a short count, the only).
 
     targets: claims, patterns or their data, the most important first; without any, what shows best in the grid.
     grade: the level 0 (K) to 8, in place of the audience's.
@@ -28,4 +28,4 @@ def suggest_stops(
     [7, 16]
     """
     reader = for_level(grade, audience)
-    return [ask(grid, choice, reader) for choice in choose(grid, targets)]
+    return [ask(grid, choice, reader) for choice in choose(grid, targets, reader.level)]

@@ -1,5 +1,6 @@
 """A chosen stop with its question, its answer and the routes to it, for a level and a language."""
 
+from fractions import Fraction
 from functools import partial
 
 from ..audience import Audience
@@ -9,6 +10,7 @@ from ..grid import Grid
 from ..locate import locate
 from ..locate.routes import routes_to
 from ..probes import probes
+from ..slips.integers import BELOW_ZERO_FROM
 from ..slips.jump import Jump
 from ..slips.replies import jump_phrase, written
 from ..texts import describe
@@ -58,6 +60,8 @@ def _fields(grid: Grid, choice: Choice, audience: Audience) -> dict[str, str]:
     language, count = audience.language, grid.count
     here = Jump(grid, choice.after + 1)
     far_n = choice.after + max(grid.line_length, 2)
+    if count.value(far_n) < 0 and not _goes_below_zero(grid, audience):
+        far_n = choice.after + 1
     fields = {
         "a": written(here, here.said, language),
         "next": written(here, here.due, language),
@@ -119,22 +123,41 @@ def _answer(choice: Choice, fields: dict[str, str], language: str) -> str:
 
 
 def _past_the_end(grid: Grid, fields: dict[str, str], audience: Audience) -> tuple[str, str, tuple[str, ...]]:
-    """A number that comes past the end; on a clock that has shown every time already, the cell after the last.
-
-    Measures and money that have come down to nothing are asked for a number that never comes.
-    """
-    asked = probes(grid, audience)
-    ends_here = not grid.count.form.goes_below_zero and grid.count.value(grid.terms + 1) < 0
-    coming = next((probe for probe in asked if probe.appears or ends_here), None)
+    """A number that comes past the end; on a clock that has shown every time already, the cell after the last."""
+    coming = _value_past_the_end(grid, audience)
     if coming is None:
         answer = ANSWERS[audience.language]["place"].format_map(fields)
         routes = routes_to(grid, int(fields["far_n"]), audience)
         return _question(Choice(grid.terms, "target"), fields, audience), capital(answer), tuple(map(str, routes))
     here = Jump(grid, grid.terms + 1)
-    fields["probe"] = written(here, coming.text, audience.language)
-    location = locate(grid, coming.value, audience)
+    fields["probe"] = written(here, grid.count.text_of(coming), audience.language)
+    location = locate(grid, coming, audience)
     return (
         _question(Choice(grid.terms, "end"), fields, audience),
         location.reason,
         tuple(route.text for route in location.routes),
     )
+
+
+def _value_past_the_end(grid: Grid, audience: Audience) -> Fraction | None:
+    """What to ask about: a number that comes, but none below zero where the class does not know of them yet.
+
+    A count that has come down to nothing is asked for a number that never comes.
+    """
+    count = grid.count
+    below = _goes_below_zero(grid, audience)
+    asked = [probe for probe in probes(grid, audience) if below or probe.value >= 0]
+    ends_here = not below and count.value(grid.terms + 1) < 0
+    found = next((probe.value for probe in asked if probe.appears or ends_here), None)
+    if found is None and not below and count.step < 0:
+        # The last one before zero; where that stands on the board, one that lies behind the start.
+        return count.start - count.step if ends_here else count.start % -count.step
+    return found
+
+
+def _goes_below_zero(grid: Grid, audience: Audience) -> bool:
+    """Whether a count may be gone on with below zero in this class; a clock only ever turns."""
+    count = grid.count
+    if count.wrap is not None or min(count.value(1), count.value(grid.terms)) < 0:
+        return True
+    return count.form.goes_below_zero and audience.level >= BELOW_ZERO_FROM

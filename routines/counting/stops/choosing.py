@@ -1,7 +1,8 @@
-"""Which counts to stop after: three or so, where there is something to see, to predict or to settle."""
+"""Which counts to stop after: where there is something to see, to predict or to settle, well apart."""
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any
 
 from ..checking import judge
@@ -9,16 +10,22 @@ from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
 from ..patterns import facts
+from .dying import claim_of_idea, dying_ideas
 from .hard_spots import HardSpot, hard_spots
 
-# Two stops closer than this are one.
-APART = 3
-# An idea that lives for fewer counts than this is no idea yet.
-ALIVE = 3
+# There is nothing to look at before the third count.
+FIRST = 3
+# Two stops closer than this many counts, or than this part of the whole count, are one.
+APART, PART = 3, 6
+# So long a stretch without a stop asks for one more.
+STRETCH = 11
+MOST, MOST_FOR_THE_YOUNGEST = 4, 3
+YOUNGEST = 1
+# A landmark that is met more often is nothing special.
+SELDOM = 2
+COMMON = 2
 # What everybody sees from the second count on needs no stop.
 PLAIN = ("step", "table")
-RUNS = ("digit-run", "digit-sum")
-EARLY_LINES = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,25 +37,41 @@ class Choice:
     claim: Claim | None = None
     spot: HardSpot | None = None
 
+    @property
+    def plainness(self) -> int:
+        """How little there is to predict: 0 for an idea that dies, 1 for a seldom landmark, 2 for a frequent one."""
+        if self.reason == "dies":
+            return 0
+        if self.spot is not None:
+            return 1 if self.spot.times <= SELDOM else COMMON
+        return 3
 
-def choose(grid: Grid, targets: Iterable[Any]) -> list[Choice]:
-    """The end, where the first target can be seen, and one place to predict: where an idea dies, or a hard spot.
 
-    A place to predict at most two counts after the target can be seen takes the place of both.
+def choose(grid: Grid, targets: Iterable[Any], level: int = 3) -> list[Choice]:
+    """Two to four stops; the last one is the end.
+
+    The first target where it can be seen, together with something to predict if that follows at once; the best place
+    to predict, if it is better than that; one more in each long stretch. A short count has its end only.
     """
-    claims = [claim for target in targets if (claim := claim_of(target)) is not None] or _what_shows(grid)
+    wanted = [claim for target in targets if (claim := claim_of(target)) is not None]
+    claims = wanted or _what_shows(grid)
     end = Choice(grid.terms, "end", claims[0] if claims else None)
-    seen = _first_seen(grid, claims)
-    predicted = _place_to_predict(grid, seen.after if seen else 1)
-    if seen and predicted and 0 <= predicted.after - seen.after < APART:
-        chosen = [Choice(predicted.after, predicted.reason, predicted.claim or seen.claim, predicted.spot)]
-    else:
-        chosen = [choice for choice in (seen, predicted) if choice]
-    kept: list[Choice] = []
-    for choice in sorted(chosen, key=lambda choice: choice.after):
-        if choice.after < grid.terms and (not kept or choice.after - kept[-1].after >= APART):
-            kept.append(choice)
-    return [*kept, end]
+    seen = [choice for i, claim in enumerate(claims) if (choice := _seen(grid, claim, at_length=i > 0)) is not None]
+    predictions = _predictions(grid)
+    chosen = [_with_something_to_predict(target, predictions, apart(grid)) for target in seen[:1]]
+    # What the teacher wants seen keeps its stop; what only shows gives way to something better close by.
+    better = _better([one for one in predictions if not wanted or _fits(one, chosen, grid)], chosen)
+    if better is not None:
+        chosen = [better, *(choice for choice in chosen if _fits(choice, [better], grid))]
+    most = MOST_FOR_THE_YOUNGEST if level <= YOUNGEST else MOST
+    while len(chosen) + 1 < most and (one := _in_the_longest_stretch(grid, [*chosen, end], [*predictions, *seen])):
+        chosen.append(one)
+    return [*sorted(chosen, key=lambda choice: choice.after), end]
+
+
+def apart(grid: Grid) -> int:
+    """How many counts lie between two stops at least."""
+    return max(APART, grid.terms // PART)
 
 
 def claim_of(target: Any) -> Claim | None:
@@ -89,32 +112,59 @@ def _less_particular(claim: Claim) -> Claim:
     return claim.with_(**changes)
 
 
-def _first_seen(grid: Grid, claims: list[Claim]) -> Choice | None:
-    for claim in claims:
-        n = seen_at(claim, grid)
-        if n is not None and n < grid.terms:
-            return Choice(n, "target", claim)
+def _seen(grid: Grid, claim: Claim, *, at_length: bool) -> Choice | None:
+    """Where a target can be seen, but not before the first line is full; at_length: with one landmark more."""
+    n = seen_at(claim, grid)
+    if n is None:
+        return None
+    last = grid.terms - APART
+    after = max(n, FIRST, min(grid.line_length - grid.lead, last))
+    every = claim.get("every") or 0
+    if at_length and after + every <= last:
+        after += every
+    return Choice(after, "target", claim) if after <= last else None
+
+
+def _predictions(grid: Grid) -> list[Choice]:
+    """Places to predict, best first: just before an idea dies, then before the landmarks met least often."""
+    dying = [Choice(idea.dies_at - 1, "dies", claim_of_idea(idea)) for idea in dying_ideas(grid) if idea.dies_at]
+    hard = [Choice(spot.n - 1, "hard", None, spot) for spot in hard_spots(grid)]
+    return [one for one in (*dying, *hard) if FIRST <= one.after <= grid.terms - APART]
+
+
+def _with_something_to_predict(target: Choice, predictions: list[Choice], within: int) -> Choice:
+    """The target's stop, moved on to the best place to predict that follows before another stop could."""
+    ranked = sorted(predictions, key=lambda one: one.plainness)
+    for one in ranked:
+        # A common landmark must not push out the best place of all.
+        in_the_way = one.plainness == COMMON and abs(one.after - ranked[0].after) < within and one != ranked[0]
+        if 0 <= one.after - target.after < within and not in_the_way:
+            return Choice(one.after, one.reason, one.claim or target.claim, one.spot)
+    return target
+
+
+def _better(predictions: list[Choice], chosen: list[Choice]) -> Choice | None:
+    """The best place to predict, if it is better than the stop chosen; one that comes after it before one ahead."""
+    best = min(
+        predictions, key=lambda one: (one.plainness, any(one.after < stop.after for stop in chosen)), default=None
+    )
+    return best if best and all(best.plainness < stop.plainness for stop in chosen) else None
+
+
+def _fits(choice: Choice, stops: list[Choice], grid: Grid) -> bool:
+    return all(abs(choice.after - stop.after) >= apart(grid) for stop in stops)
+
+
+def _in_the_longest_stretch(grid: Grid, stops: list[Choice], candidates: list[Choice]) -> Choice | None:
+    """One more stop in the longest stretch without one, as near to its middle as can be."""
+    for first, last in _long_stretches(stops):
+        inside = [one for one in candidates if first < one.after < last and _fits(one, stops, grid)]
+        if inside:
+            return min(inside, key=lambda one: (one.plainness == COMMON, abs(2 * one.after - first - last)))
     return None
 
 
-def _place_to_predict(grid: Grid, from_n: int) -> Choice | None:
-    """Where a run of digits dies; else the hardest spot that comes once or twice; else the next hard spot."""
-    last = grid.terms - APART
-    for claim, dies_at in _dying(grid):
-        if dies_at - 1 <= last:
-            return Choice(dies_at - 1, "dies", claim)
-    spots = [spot for spot in hard_spots(grid) if spot.n - 1 <= last]
-    rare = [spot for spot in spots if spot.times <= 2]
-    later = [spot for spot in rare or spots if spot.n > from_n]
-    spot = next(iter(later or rare or spots), None)
-    return Choice(spot.n - 1, "hard", None, spot) if spot else None
-
-
-def _dying(grid: Grid) -> Iterator[tuple[Claim, int]]:
-    """Runs of digits and digit sums that can be seen at the end of an early line and die in view, most noticeable first."""
-    first = max(grid.line_length - grid.lead, ALIVE + 1)
-    for n in range(first, grid.terms, grid.line_length)[:EARLY_LINES]:
-        for found in facts(grid.cut(n)):
-            dies = found.breaks_at
-            if found.claim.family in RUNS and dies is not None and ALIVE + 1 < dies <= grid.terms:
-                yield found.claim, dies
+def _long_stretches(stops: list[Choice]) -> Iterator[tuple[int, int]]:
+    places = sorted({0, *(stop.after for stop in stops)})
+    long = (one for one in pairwise(places) if one[1] - one[0] >= STRETCH)
+    yield from sorted(long, key=lambda one: one[0] - one[1])

@@ -43,7 +43,8 @@ def _multiples(count: Count) -> list[Fraction]:
     if count.kind == "whole":
         return [Fraction(10**power) for power in range(9, 0, -1)]
     if count.kind in ("decimal", "fraction"):
-        return [Fraction(10**power) for power in range(4, -1, -1)]
+        wholes = [Fraction(10**power) for power in range(4, -1, -1)]
+        return [*wholes, Fraction(1, 10)] if count.kind == "decimal" else wholes
     if count.kind == "money":
         return [Fraction(1000), Fraction(100)]
     if count.kind in ("clock", "elapsed"):

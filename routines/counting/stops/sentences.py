@@ -52,7 +52,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
         ),
         "dies": (
             (
-                "What stayed the same so far? Will the next one too?",
+                "What did we see each time so far? Will the next one fit?",
                 "Will it go on like this? What comes next?",
             ),
             (
@@ -133,7 +133,7 @@ QUESTIONS: Mapping[str, Mapping[str, Bands]] = {
         ),
         "dies": (
             (
-                "¿Qué se repitió hasta ahora? ¿Seguirá en el siguiente?",
+                "¿Qué vimos cada vez hasta ahora? ¿Seguirá en el siguiente?",
                 "¿Seguirá así? ¿Qué número viene después?",
             ),
             (

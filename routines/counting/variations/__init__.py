@@ -9,13 +9,14 @@ from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
 from ..locate.tongues import tongue
+from ..round_number import round_number
 from ..slips.foreseeing import for_level
 from ..stops.choosing import claim_of
 from ..texts import describe
 from ..texts.page import page_of
 from ..texts.words import capital, sentence
 from . import as_planned, not_yet, ready_for_more
-from .changes import Change, other_lengths, round_number
+from .changes import Change, other_lengths
 from .sentences import SENTENCES
 from .variation import Variation
 

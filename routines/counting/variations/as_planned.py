@@ -6,8 +6,9 @@ from fractions import Fraction
 from ..claims import Claim
 from ..grid import Grid
 from ..patterns import facts
+from ..round_number import round_number
 from . import not_yet
-from .changes import Change, across_the_fill, changed, round_number, shown, small_unit
+from .changes import Change, across_the_fill, changed, shown, small_unit
 
 # K-1 count by ones, twos, fives and tens.
 YOUNGEST = 1
@@ -55,7 +56,7 @@ def _other_start(grid: Grid) -> Iterator[Change]:
 
 def _back_again(grid: Grid) -> Iterator[Change]:
     count = grid.count
-    new = changed(grid, start=count.value(grid.terms), step=-count.step)
+    new = changed(grid, start=count.value(grid.terms), step=-count.step, terms=grid.terms)
     if new is not None:
         ends = {"start": new.count.text(1), "last": new.count.text(grid.terms)}
         told = {**ends, "size": count.difference_text(count.step)}

@@ -10,7 +10,7 @@ from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
 from ..style import Style
-from ..written_units import large_size, unit_above, written_units
+from ..written_units import written_units
 
 LENGTHS = range(3, 13)
 
@@ -71,19 +71,6 @@ def across_the_fill(grid: Grid) -> Claim:
 def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:
     """Those of the claims that the grid shows."""
     return tuple(claim for claim in claims if is_shown(claim, grid))
-
-
-def round_number(count: Count) -> Fraction:
-    """What children read off by itself and go round by: a ten, a whole, a dollar, an hour, a foot."""
-    if count.kind == "whole":
-        return Fraction(10)
-    if count.kind in ("decimal", "fraction"):
-        return Fraction(1)
-    if count.kind == "money":
-        return Fraction(100)
-    if count.kind in ("clock", "elapsed"):
-        return Fraction(60)
-    return large_size(count) or unit_above(count) or 10 * small_unit(count)
 
 
 def small_unit(count: Count) -> Fraction:

@@ -8,9 +8,10 @@ from ..grid import Grid
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..patterns.ranking import rank
+from ..round_number import round_number
 from ..slips.foreseeing import places, rules_for
 from ..stops.hard_spots import hard_spots
-from .changes import Change, changed, other_lengths, round_number, shown
+from .changes import Change, changed, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
 BEFORE, SHORT, SHORT_LINE = 3, 8, 4

@@ -9,8 +9,9 @@ from math import gcd
 from ..grid import Grid
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
+from ..round_number import round_number
 from .as_planned import YOUNGEST
-from .changes import Change, across_the_fill, changed, round_number, shown, small_unit
+from .changes import Change, across_the_fill, changed, shown, small_unit
 
 # The largest landmark among whole numbers that a level counts past. Source: Common Core State Standards K.CC.A.1,
 # 1.NBT.A.1, 2.NBT.A.2, 4.NBT (domain note); grade 3 as grade 4, common practice.
@@ -35,11 +36,13 @@ def _past_a_landmark(grid: Grid, level: int) -> Iterator[Change]:
     """The same count further on (or begun so that it goes below zero), a few jumps before a landmark."""
     count = grid.count
     landmark = _next_landmark(grid, level)
-    if landmark is None:
+    # At least one count past the landmark must be in view.
+    before = min(BEFORE, count.terms - 2)
+    if landmark is None or before < 1:
         return
     step = count.step
     jumps = -((count.start - landmark) // step) if step > 0 else (count.start - landmark) // -step
-    first = count.start + (jumps - BEFORE) * step if step > 0 else count.start + jumps * step - BEFORE * step
+    first = count.start + (jumps - before) * step
     new = changed(grid, start=first)
     if new is None:
         return

@@ -1,0 +1,46 @@
+"""Ideas that die while a count is written, and are worth a stop just before."""
+
+from ..claims import Claim
+from ..grid import Grid
+from ..ideas import ideas
+from ..patterns.ranking import rank
+from ..results import Idea
+from ..round_number import round_number
+
+# An idea that lives for fewer counts after it is first seen is no idea yet.
+LIVES = 3
+# Ideas are looked for among so many counts; what dies later is no news to a class.
+FARTHEST = 60
+
+
+def dying_ideas(grid: Grid) -> list[Idea]:
+    """The ideas that children find by themselves and that die in view, most noticeable first."""
+    view = grid if grid.terms <= FARTHEST else grid.cut(FARTHEST)
+    found = [idea for idea in ideas(view) if _dies_in_view(idea, view) and _is_found_by_children(idea, view)]
+    return sorted(found, key=lambda idea: (rank(idea.claim, grid), idea.dies_at))
+
+
+def _dies_in_view(idea: Idea, grid: Grid) -> bool:
+    return idea.dies_at is not None and idea.seen_at + LIVES <= idea.dies_at <= grid.terms
+
+
+def _is_found_by_children(idea: Idea, grid: Grid) -> bool:
+    """Runs of digits, digit sums that stay, digits that stay in their line, and as many in each ten, hour or foot."""
+    claim = idea.claim
+    if claim.family == "how-many":
+        return bool(claim.get("multiple") == round_number(grid.count))
+    if claim.family not in ("digit-run", "digit-sum", "digit") or (claim.length or 1) > 1:
+        return False
+    if claim.get("along") == "count":
+        # A digit that stays until a new ten is news of the ten: a hard spot.
+        return claim.family != "digit"
+    return claim.family != "digit-sum" and _in_two_lines(idea, grid)
+
+
+def _in_two_lines(idea: Idea, grid: Grid) -> bool:
+    return idea.dies_at is not None and idea.dies_at > 2 * grid.line_length - grid.lead
+
+
+def claim_of_idea(idea: Idea) -> Claim:
+    """The idea as it stands on the board just before it dies."""
+    return idea.pattern.claim
