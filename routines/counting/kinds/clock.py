@@ -42,7 +42,7 @@ class Clock(NumberKind):
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
-        plain = tidy(text, field)
+        plain = re.sub("^([0-9]{1,2}) ?o'?clock\\b", r"\1:00", tidy(text, field), flags=re.IGNORECASE)
         word = _HALVES.get(plain.casefold())
         if word in ("noon", "midnight"):
             return Typed(Fraction(720 if word == "noon" else 0), halves=True)

@@ -1,8 +1,26 @@
 """Times of the day as they are said, in English and Spanish."""
 
+from fractions import Fraction
+
 from .number_words import cardinal
 
 NOON = 720
+
+# From which minute of the day each part of the day runs, by language.
+# Source: Unicode CLDR, day period rules (Babel 2.18).
+PARTS_OF_DAY: dict[str, tuple[tuple[int, str], ...]] = {
+    "en": ((0, "morning"), (NOON, "afternoon"), (18 * 60, "evening"), (21 * 60, "night")),
+    "es": ((0, "madrugada"), (6 * 60, "mañana"), (NOON, "tarde"), (20 * 60, "noche")),
+}
+
+
+def part_of_day(minute_of_day: Fraction | int, language: str) -> str:
+    """The name of the part of the day at a number of minutes after midnight.
+
+    >>> part_of_day(260, "en"), part_of_day(260, "es"), part_of_day(17 * 60 + 30, "en")
+    ('morning', 'madrugada', 'afternoon')
+    """
+    return next(name for start, name in reversed(PARTS_OF_DAY[language]) if start <= minute_of_day)
 
 
 def half_of_day(minute_of_day: int, language: str) -> str:
@@ -18,8 +36,9 @@ def half_of_day(minute_of_day: int, language: str) -> str:
 
 
 def say_time(hour: int, minute: int, language: str, saying: str, clock: int, minute_of_day: int | None) -> str:
-    """A written time in words: "half past two", "seven fifty", "las dos y media".
+    """A written time in words: "half past two", "seven fifty p.m.", "las dos y media".
 
+    With a.m. or p.m. English reads hour and minutes ("eleven forty-five p.m.", "six a.m."): common practice, no source.
     hour: as written. saying: "counted" reads the digits, "renamed" also uses quarters of an hour.
     minute_of_day: minutes after midnight where the half of the day is said, else None.
     """
@@ -29,10 +48,13 @@ def say_time(hour: int, minute: int, language: str, saying: str, clock: int, min
         return half_of_day(minute_of_day, language)
     quarters = saying == "renamed" and clock == 12
     halves = saying != "counted" and clock == 12
-    said = (_spanish if language == "es" else _english)(hour, minute, halves, quarters)
+    if language == "es":
+        said = _spanish(hour, minute, halves, quarters)
+        return said if minute_of_day is None else f"{said} de la {part_of_day(minute_of_day, 'es')}"
     if minute_of_day is None:
-        return said
-    return f"{said} {_spanish_part_of_day(minute_of_day) if language == 'es' else half_of_day(minute_of_day, 'en')}"
+        return _english(hour, minute, halves, quarters)
+    digits = f" {_minutes(minute)}" if minute else ""
+    return f"{cardinal(hour, 'en')}{digits} {half_of_day(minute_of_day, 'en')}"
 
 
 def _english(hour: int, minute: int, halves: bool, quarters: bool) -> str:
@@ -45,7 +67,11 @@ def _english(hour: int, minute: int, halves: bool, quarters: bool) -> str:
         return f"quarter past {said}"
     if minute == 45 and quarters:
         return f"quarter to {cardinal(hour % 12 + 1, 'en')}"
-    return f"{said} {'oh ' if minute < 10 else ''}{cardinal(minute, 'en')}"
+    return f"{said} {_minutes(minute)}"
+
+
+def _minutes(minute: int) -> str:
+    return f"{'oh ' if minute < 10 else ''}{cardinal(minute, 'en')}"
 
 
 def _spanish(hour: int, minute: int, halves: bool, quarters: bool) -> str:
@@ -63,13 +89,3 @@ def _spanish(hour: int, minute: int, halves: bool, quarters: bool) -> str:
 
 def _spanish_hour(hour: int) -> str:
     return f"{'la' if hour == 1 else 'las'} {cardinal(hour, 'es', 'feminine')}"
-
-
-def _spanish_part_of_day(minute_of_day: int) -> str:
-    """Where the parts of the day begin: 6:00, 12:00, 20:00 (common practice, no source)."""
-    hour = minute_of_day // 60
-    if hour < 6:
-        return "de la madrugada"
-    if hour < 12:
-        return "de la mañana"
-    return "de la tarde" if hour < 20 else "de la noche"

@@ -1,7 +1,8 @@
 """What CLDR and everyday school speech say about a currency.
 
 Source: CLDR, read through Babel (decimal digits, symbols, where the symbol stands, plural names); the names of the
-smallest coins are from memory, CLDR has none.
+smallest coins are from memory, CLDR has none. CLDR has no genders either, but its adjectives agree (rupia india, naira
+nigeriano); those of dobra, kuna and unidad are from memory.
 """
 
 from dataclasses import dataclass
@@ -48,6 +49,11 @@ _NAMES: dict[tuple[str, str], tuple[CoinName, CoinName]] = {
     ("GBP", "es"): (CoinName("libra", "libras", "feminine"), CoinName("penique", "peniques")),
 }
 _SMALL_SYMBOLS = {**dict.fromkeys((*_DOLLAR_CODES, *_PESO_CODES), "¢"), "EUR": "c", "GBP": "p"}
+# The first words of CLDR's Spanish currency names that are feminine.
+_FEMININE = (
+    *("corona", "dobra", "grivna", "kuna", "leona", "leva", "libra", "lira", "litas"),
+    *("pataca", "peseta", "plata", "rufiya", "rupia", "talonas", "unidad"),
+)
 # A currency of several countries is written as in the one that speaks the language.
 _SEVERAL_LANDS = {("EUR", "en"): "IE", ("EUR", "es"): "ES"}
 
@@ -73,10 +79,9 @@ def currency_named(code: str, language: str) -> Currency:
         spoken = Locale.parse(f"{language}_{land}")
     except (UnknownLocaleError, ValueError):
         spoken = Locale.parse(language)
-    main, small = _NAMES.get((code, language)) or (
-        CoinName(get_currency_name(code, 1, spoken), get_currency_name(code, 2, spoken)),
-        CoinName("", ""),
-    )
+    one, several = str(get_currency_name(code, 1, spoken)), str(get_currency_name(code, 2, spoken))
+    gender = "feminine" if language == "es" and one.split()[0] in _FEMININE else "masculine"
+    main, small = _NAMES.get((code, language)) or (CoinName(one, several, gender), CoinName("", ""))
     pattern = str(spoken.currency_formats["standard"].pattern)
     return Currency(
         code=code,

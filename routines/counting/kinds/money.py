@@ -1,6 +1,7 @@
 """Money in a CLDR currency, counted in its smallest unit."""
 
 import re
+import unicodedata
 from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
@@ -10,12 +11,13 @@ from ..style import Style
 from .currency import CoinName, Currency, currency_named
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed
-from .number_words import cardinal, equal_parts, joined, negative
-from .numerals import read_numeral, split_sign, tidy, write_whole
+from .number_words import cardinal, counted, equal_parts, joined, negative
+from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
 _CENT_SIGNS = ("¢", "c", "ct", "cts")
+_IN_BOTH_UNITS = re.compile(r"(?P<main>.*?\S),? (?:(?:and|y|con) )?(?P<small>[0-9]+ ?(?:¢|[^\W\d_]+))")
 
 
 class Money(NumberKind):
@@ -45,19 +47,17 @@ class Money(NumberKind):
         currency = currency_named(style.currency, style.language)
         plain = tidy(text, field)
         sign, rest = split_sign(plain)
-        unit = 10**currency.digits
-        amount, small = _without_symbols(rest, currency)
+        both = _IN_BOTH_UNITS.fullmatch(rest)
+        if both is not None and _without_symbols(both["main"], currency)[1] == "main":
+            return Typed(sign * _in_both_units(both["main"], both["small"], currency, style, field), units=("main",))
+        amount, unit = _without_symbols(rest, currency)
         if rest == plain:  # the sign may stand behind the symbol: $-5
             sign, amount = split_sign(amount)
-        numeral = read_numeral(amount, style, field)
-        if small and (numeral.over != 1 or currency.digits == 0):
-            raise CountError(
-                field, f"Write whole cents, or the amount in {currency.main.several}: “{rest}” mixes both."
-            )
-        value = numeral.value if small else numeral.value * unit
-        if numeral.over not in (1, 10, unit) or value.denominator != 1:
-            raise CountError(field, f"Write {currency.main.several} with {currency.digits} decimal places at most.")
-        return Typed(sign * value, units=("small" if small else "main",))
+        _refuse_other_currency(amount, currency, plain, field)
+        numeral = read_numeral(amount, style, field, plain)
+        _refuse_parts(numeral, unit, currency, plain, field)
+        value = numeral.value if unit == "small" else numeral.value * 10**currency.digits
+        return Typed(sign * value, units=(unit or "main",))
 
     @classmethod
     def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
@@ -95,34 +95,66 @@ class Money(NumberKind):
         currency = currency_named(self.style.currency, language)
         size = abs(value)
         main, small = divmod(int(size), 10**currency.digits)
-        counted = self.style.saying == "counted" or self.in_small_units
-        if counted and currency.small.one:
+        all_in_small = self.style.saying == "counted" or self.in_small_units
+        if all_in_small and currency.small.one:
             main, small = 0, int(size)
         if currency.digits and not currency.small.one:
             said = _main_only(main, small, currency, language)
         elif main and small:
             link = "con" if language == "es" else "and"
             said = f"{_said(main, currency.main, language)} {link} {_said(small, currency.small, language)}"
-        elif main or not counted:
+        elif main or not all_in_small:
             said = _said(small, currency.small, language) if small else _said(main, currency.main, language)
         else:
             said = _said(small, currency.small, language)
         return negative(said, language) if value < 0 else said
 
 
-def _without_symbols(text: str, currency: Currency) -> tuple[str, bool]:
-    """The bare amount, and whether it is in the small unit."""
+def _without_symbols(text: str, currency: Currency) -> tuple[str, str]:
+    """The bare amount, and the unit it is typed in: "main", "small", or "" where it names none."""
     for symbol in (currency.symbol, currency.code):
         if text.startswith(symbol):
-            return text[len(symbol) :].strip(), False
+            return text[len(symbol) :].strip(), "main"
         if text.endswith(symbol):
-            return text[: -len(symbol)].strip(), False
+            return text[: -len(symbol)].strip(), "main"
     word = re.search(r"[^\W\d_]+$|¢$", text)
     if word is None:
-        return text, False
+        return text, ""
     main, small = _names(currency.code)
     typed = word[0].casefold()
-    return (text[: word.start()].strip(), typed in small) if typed in main | small else (text, False)
+    unit = "small" if typed in small else "main" if typed in main else ""
+    return (text[: word.start()].strip(), unit) if unit else (text, "")
+
+
+def _in_both_units(main: str, small: str, currency: Currency, style: Style, field: str) -> Fraction:
+    """An amount such as $1 35¢ or 2 dollars and 35 cents, in the small unit."""
+    (large, _), (rest, unit) = _without_symbols(main, currency), _without_symbols(small, currency)
+    whole = read_numeral(large, style, field, main)
+    if unit != "small" or whole.over != 1 or int(rest) >= 10**currency.digits:
+        name = currency_named(currency.code, "en").main.several
+        raise CountError(
+            field, f"Write whole {name} and less than one more: “{main}” and “{small}” do not go together."
+        )
+    return whole.value * Fraction(10) ** currency.digits + int(rest)
+
+
+def _refuse_other_currency(amount: str, currency: Currency, typed: str, field: str) -> None:
+    if any(unicodedata.category(sign) == "Sc" for sign in amount):
+        name = currency_named(currency.code, "en").main.several
+        raise CountError(field, f"Write amounts in {name} ({currency.symbol}): “{typed}” is in another currency.")
+
+
+def _refuse_parts(numeral: Numeral, unit: str, currency: Currency, typed: str, field: str) -> None:
+    """Raises: CountError on a fraction, or on decimals finer than the smallest coin."""
+    name = currency_named(currency.code, "en").main.several
+    if unit == "small" and numeral.over != 1:
+        raise CountError(field, f"Write whole cents, or the amount in {name}: “{typed}” mixes both.")
+    if numeral.over != 1 and currency.digits == 0:
+        raise CountError(field, f"Write {name} without decimals.")
+    if numeral.over != 1 and not numeral.decimal:
+        raise CountError(field, f"Write parts of {name} as decimals: “{typed}” is a fraction.")
+    if numeral.over > 10**currency.digits:
+        raise CountError(field, f"Write {name} with at most {currency.digits} decimal places.")
 
 
 @lru_cache(maxsize=64)
@@ -137,12 +169,16 @@ def _names(code: str) -> tuple[frozenset[str], frozenset[str]]:
 
 
 def _said(many: int, name: CoinName, language: str) -> str:
-    return f"{cardinal(many, language, name.gender)} {name.one if many == 1 else name.several}"
+    return counted(many, name.one if many == 1 else name.several, language, name.gender)
 
 
 def _main_only(main: int, small: int, currency: Currency, language: str) -> str:
+    """An amount of a currency whose small coin has no name here: its parts are parts of the main unit."""
     if not small:
         return _said(main, currency.main, language)
     part = equal_parts(small, 10**currency.digits, language)
-    said = joined(cardinal(main, language), part, language) if main else part
-    return f"{said} {currency.main.several}"
+    if not main:
+        return f"{part} de {currency.main.one}" if language == "es" else f"{part} of one {currency.main.one}"
+    if language == "es":
+        return joined(_said(main, currency.main, "es"), part, "es")
+    return f"{joined(cardinal(main, 'en'), part, 'en')} {currency.main.several}"

@@ -1,8 +1,13 @@
 """Clock times: minutes that never wrap, writing that does, halves of the day, words."""
 
+from datetime import time
+
 import pytest
+from babel import Locale
+from babel.dates import get_period_id
 
 from routines.counting import Count, CountError, Style
+from routines.counting.kinds.clock_words import part_of_day
 
 
 def clock(start: str, step: str, terms: int = 12, **style: object) -> Count:
@@ -47,7 +52,8 @@ def test_hours_and_minutes_are_parts_as_written() -> None:
 
 
 @pytest.mark.parametrize(
-    ("step", "jump"), [("20 min", "20 min"), ("-20 min", "20 min"), ("75", "1 h 15 min"), ("1 h", "1 h")]
+    ("step", "jump"),
+    [("20 min", "20 min"), ("-20 min", "20 min"), ("75", "1 h 15 min"), ("1 h", "1 h"), ("1:20", "1 h 20 min")],
 )
 def test_a_jump_is_a_length_of_time(step: str, jump: str) -> None:
     count = clock("10:50", step)
@@ -68,8 +74,14 @@ def test_a_jump_is_a_length_of_time(step: str, jump: str) -> None:
         ("12:30", {}, "half past twelve", "las doce y media"),
         ("21:30", {"clock": 24}, "twenty-one thirty", "las veintiuna y treinta"),
         ("00:00", {"clock": 24}, "midnight", "medianoche"),
-        ("2:30 pm", {}, "half past two p.m.", "las dos y media de la tarde"),
-        ("2:30 am", {}, "half past two a.m.", "las dos y media de la madrugada"),
+        # With a.m. or p.m. US speakers read hour and minutes (common practice, no source).
+        ("2:30 pm", {}, "two thirty p.m.", "las dos y media de la tarde"),
+        ("2:30 am", {}, "two thirty a.m.", "las dos y media de la madrugada"),
+        ("6:00 am", {}, "six a.m.", "las seis de la mañana"),
+        ("2:05 pm", {}, "two oh five p.m.", "las dos y cinco de la tarde"),
+        ("11:45 pm", {"saying": "renamed"}, "eleven forty-five p.m.", "las doce menos cuarto de la noche"),
+        ("12:30 am", {"saying": "renamed"}, "twelve thirty a.m.", "las doce y media de la madrugada"),
+        ("12:45 pm", {"saying": "renamed"}, "twelve forty-five p.m.", "la una menos cuarto de la tarde"),
         ("noon", {}, "noon", "mediodía"),
     ],
 )
@@ -77,6 +89,32 @@ def test_times_are_said(start: str, style: dict[str, object], english: str, span
     count = clock(start, "20 min", **style)
     assert count.words(1) == english
     assert count.words(1, "es") == spanish
+
+
+def test_the_parts_of_the_day_are_those_of_cldr_at_every_minute() -> None:
+    # Unicode CLDR, day period rules, read through Babel; midnight and noon have names of their own.
+    stand_alone = {
+        language: Locale.parse(language).day_periods["stand-alone"]["abbreviated"] for language in ("en", "es")
+    }
+    for minute in range(1, 1440):
+        if minute == 720:
+            continue
+        for language, names in stand_alone.items():
+            period = get_period_id(time(*divmod(minute, 60)), locale=language)
+            assert part_of_day(minute, language) == names[period], (minute, language)
+
+
+@pytest.mark.parametrize("minute", range(1, 1440, 7))
+def test_a_spanish_time_is_said_with_the_part_of_the_day_that_cldr_gives_it(minute: int) -> None:
+    said = clock("12:00 midnight", f"{minute} min", 2, language="es").words(2)
+    period = get_period_id(time(*divmod(minute, 60)), locale="es")
+    assert minute == 720 or said.endswith(Locale.parse("es").day_periods["format"]["abbreviated"][period])
+
+
+@pytest.mark.parametrize("start", ["2 o'clock", "2 o\u2019clock", "2 O'Clock", "2:00"])
+def test_a_full_hour_may_be_typed_with_o_clock(start: str) -> None:
+    assert texts(clock(start, "1:20"), 1, 2) == ["2:00", "3:20"]
+    assert clock("2 o'clock pm", "20 min").text(1) == "2:00 p.m."
 
 
 @pytest.mark.parametrize(
@@ -93,6 +131,8 @@ def test_times_are_said(start: str, style: dict[str, object], english: str, span
         "10.50",
         "10:50:00",
         "10",
+        "9",
+        "10:50 o'clock",
         "-1:00",
         "10:50 xm",
         "ten",

@@ -76,3 +76,13 @@ def test_places_are_found_right_of_the_mark() -> None:
         span = count.span(1, place=place)
         found[place] = span and pieces[span[0]].text[span[1] : span[2]]
     assert found == {-3: None, -2: "5", -1: "2", 0: "7", 1: "4", 2: "3", 3: "1", 4: None}
+
+
+@pytest.mark.parametrize(
+    ("start", "places", "advice"),
+    [("0.5", 0, "Show at least 1 decimal place, or"), ("0.25", 1, "Show at least 2 decimal places, or")],
+)
+def test_too_few_places_are_refused_saying_how_many_it_takes(start: str, places: int, advice: str) -> None:
+    with pytest.raises(CountError, match=advice) as refused:
+        decimal(start, "1", places=places)
+    assert refused.value.field == "style"

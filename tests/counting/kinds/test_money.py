@@ -1,9 +1,12 @@
 """Money: counted in the smallest unit of a CLDR currency, written as its country writes it."""
 
+import re
+
 import pytest
-from babel.numbers import format_currency, get_currency_precision
+from babel.numbers import format_currency, get_currency_name, get_currency_precision, list_currencies
 
 from routines.counting import Count, CountError, Style
+from routines.counting.kinds.currency import currency_named
 
 
 def money(start: str, step: str, terms: int = 8, **style: object) -> Count:
@@ -82,6 +85,81 @@ def test_money_is_said(start: str, style: dict[str, object], english: str, spani
     count = money(start, "1", **style)
     assert count.words(1) == english
     assert count.words(1, "es") == spanish
+
+
+@pytest.mark.parametrize(
+    ("code", "start", "english", "spanish"),
+    [
+        # Names from Unicode CLDR; "un millón de" from RAE, Diccionario panhispánico de dudas, "millón".
+        ("USD", "1,000,000", "one million dollars", "un millón de dólares"),
+        ("USD", "1,000,001", "one million one dollars", "un millón un dólares"),
+        ("INR", "1", "one Indian rupee", "una rupia india"),
+        ("INR", "21", "twenty-one Indian rupees", "veintiuna rupias indias"),
+        ("INR", "2,000,000", "two million Indian rupees", "dos millones de rupias indias"),
+        ("EGP", "1", "one Egyptian pound", "una libra egipcia"),
+        ("SEK", "201", "two hundred one Swedish kronor", "doscientas una coronas suecas"),
+        ("RUB", "21", "twenty-one Russian rubles", "veintiún rublos rusos"),
+        # No name for the small coin: its parts are said as parts of the main unit.
+        ("PEN", "0.50", "fifty hundredths of one Peruvian sol", "cincuenta centésimos de sol peruano"),
+        ("PEN", "3.50", "three and fifty hundredths Peruvian soles", "tres soles peruanos y cincuenta centésimos"),
+        ("SEK", "0.01", "one hundredth of one Swedish krona", "un centésimo de corona sueca"),
+    ],
+)
+def test_every_currency_is_said_in_its_gender(code: str, start: str, english: str, spanish: str) -> None:
+    count = money(start, "1", 2, currency=code)
+    assert (count.words(1), count.words(1, "es")) == (english, spanish)
+
+
+@pytest.mark.parametrize("code", sorted(list_currencies("es")))
+def test_a_spanish_currency_has_the_gender_its_adjective_shows(code: str) -> None:
+    # Unicode CLDR, Spanish currency names: rupia indonesia, libra egipcia, naira nigeriano.
+    name = get_currency_name(code, 1, "es")
+    words = re.sub(r" \(.*\)| de .*", "", name).split()
+    shown = re.search(r"(?:an|in|ec|eñ|ad|ic|eg|ol|iac|ran)([oa])$", words[-1]) if len(words) > 1 else None
+    if shown:
+        gender = {"o": "masculine", "a": "feminine"}[shown[1]]
+        assert currency_named(code, "es").main.gender == gender, name
+
+
+@pytest.mark.parametrize(
+    ("code", "typed", "smallest"),
+    [
+        ("USD", "2 dollars 35 cents", 235),
+        ("USD", "2 dollars and 35 cents", 235),
+        ("USD", "$1 35c", 135),
+        ("USD", "$1 35¢", 135),
+        ("USD", "1 325 cents", 1325),
+        ("USD", "2 dólares con 35 centavos", 235),
+        ("GBP", "£1 50p", 150),
+        ("MXN", "2 pesos 50 centavos", 250),
+        ("JPY", "\uffe5100", 100),
+        ("KWD", "1.25", 1250),
+    ],
+)
+def test_dollars_and_cents_may_be_typed_each_with_its_name(code: str, typed: str, smallest: int) -> None:
+    assert money(typed, "1", currency=code).start == smallest
+
+
+@pytest.mark.parametrize(
+    ("code", "typed", "sentence"),
+    [
+        ("USD", "€1.20", "Write amounts in dollars ($): “€1.20” is in another currency."),
+        ("EUR", "$1.20", "Write amounts in euros (€): “$1.20” is in another currency."),
+        ("JPY", "1.5", "Write Japanese yen without decimals."),
+        ("USD", "1.355", "Write dollars with at most 2 decimal places."),
+        ("USD", "1/4", "Write parts of dollars as decimals: “1/4” is a fraction."),
+        ("USD", "0.65c", "Write whole cents, or the amount in dollars: “0.65c” mixes both."),
+        ("USD", "0.65¢", "Write whole cents, or the amount in dollars: “0.65¢” mixes both."),
+        ("USD", "$1 325c", "Write whole dollars and less than one more: “$1” and “325c” do not go together."),
+        ("USD", "$1.50 35c", "Write whole dollars and less than one more: “$1.50” and “35c” do not go together."),
+        ("USD", "--7", "Type a number, such as 7 or 0.5: “--7” cannot be read as one."),
+    ],
+)
+def test_a_refused_amount_says_what_to_write(code: str, typed: str, sentence: str) -> None:
+    for language in ("en", "es"):
+        with pytest.raises(CountError) as refused:
+            money(typed, "1", currency=code, language=language)
+        assert str(refused.value) == sentence
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from num2words import num2words
 
-from routines.counting.kinds.number_words import cardinal, decimal_parts, equal_parts
+from routines.counting.kinds.number_words import cardinal, counted, decimal_parts, equal_parts
 
 sizes = st.one_of(st.integers(0, 2000), st.integers(0, 10**9))
 
@@ -70,3 +70,24 @@ def test_spanish_parts_have_their_names(bottom: int, name: str) -> None:
 def test_decimal_parts_are_feminine_in_spanish() -> None:
     assert [decimal_parts(1, places, "es") for places in (1, 2, 3)] == ["una décima", "una centésima", "una milésima"]
     assert decimal_parts(200, 3, "es") == "doscientas milésimas"
+
+
+@pytest.mark.parametrize(
+    ("value", "said"),
+    [
+        # Diccionario panhispánico de dudas, "millón": "de" only right before what is counted.
+        (999_000, "novecientos noventa y nueve mil pies"),
+        (1_000_000, "un millón de pies"),
+        (2_000_000, "dos millones de pies"),
+        (2_000_001, "dos millones un pies"),
+        (1_500_000, "un millón quinientos mil pies"),
+        (1_000_000_000, "mil millones de pies"),
+        (0, "cero pies"),
+    ],
+)
+def test_spanish_millions_take_de(value: int, said: str) -> None:
+    assert counted(value, "pies", "es", "masculine") == said
+
+
+def test_english_millions_need_nothing() -> None:
+    assert counted(1_000_000, "feet", "en") == "one million feet"

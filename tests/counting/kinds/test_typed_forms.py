@@ -42,6 +42,10 @@ def read(kind: str, text: str, style: Style | None = None) -> Fraction:
         ("fraction", "2½", "5/2"),
         ("fraction", "¾", "3/4"),
         ("fraction", "2\u20443", "2/3"),
+        ("fraction", "2\u22153", "2/3"),
+        ("fraction", "2-1/3", "7/3"),
+        ("fraction", "-2-1/3", "-7/3"),
+        ("fraction", "2 and 1/3", "7/3"),
         ("fraction", "7/3", "7/3"),
         ("fraction", "4", "4"),
         ("fraction", "0.5", "1/2"),
@@ -64,6 +68,13 @@ def read(kind: str, text: str, style: Style | None = None) -> Fraction:
         ("length", "9 in.", "9"),
         ("length", "9 inches", "9"),
         ("length", "2 ft 3 in", "27"),
+        ("length", "2 ft, 3 in", "27"),
+        ("length", "2 feet and 3 inches", "27"),
+        ("length", "2 feet, and 3 inches", "27"),
+        ("length", "2'-9\"", "33"),
+        ("length", "2-1/2 in", "5/2"),
+        ("length", "2 and 1/2 in", "5/2"),
+        ("length", "2 ft 2-1/2 in", "53/2"),
         ("length", "2 feet 3 inches", "27"),
         ("length", "2 Ft 3 In", "27"),
         ("length", "2'9\"", "33"),
@@ -107,6 +118,8 @@ def read(kind: str, text: str, style: Style | None = None) -> Fraction:
         ("elapsed", "1 h 35 min", "95"),
         ("elapsed", "1 hr 35 mins", "95"),
         ("elapsed", "1h35", "95"),
+        ("elapsed", "1:35", "95"),
+        ("elapsed", "1 h and 35 min", "95"),
         ("elapsed", "2 hours", "120"),
         ("elapsed", "90 s", "3/2"),
         ("clock", "10:50", "650"),
@@ -151,6 +164,8 @@ def test_a_school_with_a_decimal_comma_types_it(kind: str, text: str, value: str
     ("kind", "text", "value"),
     [
         ("length", "2 pies 9 pulgadas", "33"),
+        ("length", "2 pies y 9 pulgadas", "33"),
+        ("elapsed", "1 hora y 35 minutos", "95"),
         ("capacity", "2 tazas", "16"),
         ("mass", "3 libras", "48"),
         ("elapsed", "1 hora 35 minutos", "95"),
@@ -170,7 +185,8 @@ def test_a_step_may_carry_the_sign(step: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("step", "value"), [("20 min", 20), ("20", 20), ("-20 min", -20), ("1 h 15 min", 75), ("1 h", 60)]
+    ("step", "value"),
+    [("20 min", 20), ("20", 20), ("-20 min", -20), ("1 h 15 min", 75), ("1 h", 60), ("1:20", 80), ("-1:20", -80)],
 )
 def test_the_step_of_a_clock_is_a_length_of_time(step: str, value: int) -> None:
     assert Count.parse(kind="clock", start="10:50", step=step, terms=12).step == value

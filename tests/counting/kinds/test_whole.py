@@ -1,8 +1,10 @@
 """Whole numbers: thousands marked, zero crossed, said without "and" in the US."""
 
+import re
+
 import pytest
 
-from routines.counting import Count, Style
+from routines.counting import Count, CountError, Style
 
 
 def whole(start: str, step: str, terms: int = 12, style: Style | None = None) -> Count:
@@ -60,3 +62,10 @@ def test_digits_are_found_behind_the_thousands_mark() -> None:
 def test_a_whole_number_has_no_parts() -> None:
     assert whole("58", "6").parts(1) == {}
     assert whole("58", "6").part_names() == ()
+
+
+@pytest.mark.parametrize("typed", ["--7", "+-5", "7-"])
+def test_a_refusal_quotes_what_was_typed_signs_included(typed: str) -> None:
+    with pytest.raises(CountError, match=rf"“{re.escape(typed)}” cannot be read as one") as refused:
+        whole(typed, "1")
+    assert refused.value.field == "start"
