@@ -11,6 +11,7 @@ from .grid import Grid
 from .locate import locate
 from .locate.routes import landmark_multiples
 from .locate.tongues import tongue
+from .locate.wording import filled
 from .texts.numbers import ordinal
 
 MOST_OF_A_SORT = 3
@@ -87,7 +88,7 @@ def probes(grid: Grid, audience: Audience | None = None) -> list[Probe]:
     number than the step.
     """
     language = (audience or Audience()).language
-    coming = _distinct(grid, _coming(grid, language), appears=True)
+    coming = _distinct(grid, _said_first(grid, _coming(grid, language)), appears=True)
     missing = _distinct(grid, _near_misses(grid, language), appears=False)
     return coming + (missing or _distinct(grid, _behind(grid, language), appears=False))
 
@@ -108,7 +109,15 @@ def _distinct(grid: Grid, found: Iterator[tuple[Fraction, str]], *, appears: boo
     return chosen
 
 
-def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
+def _said_first(grid: Grid, found: Iterator[tuple[int, str]]) -> Iterator[tuple[Fraction, str]]:
+    """Only those that are not said sooner: on a clock the same time may come on an earlier turn."""
+    for n, why in found:
+        value = grid.count.value(n)
+        if grid.count.wrap is None or locate(grid, value).n == n:
+            yield value, why
+
+
+def _coming(grid: Grid, language: str) -> Iterator[tuple[int, str]]:
     count, end, sentences = grid.count, grid.terms, SENTENCES[language]
     for multiple in landmark_multiples(count):
         landmark = next(
@@ -117,14 +126,14 @@ def _coming(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
         if landmark:
             facts = {"nth": _nth(landmark, language), "multiple": count.difference_text(multiple)}
             name = "landmark" if count.value(landmark) else "zero"
-            yield count.value(landmark), sentences[name].format_map(facts)
+            yield landmark, filled(sentences[name], facts)
             break
     on = end + 2 * grid.line_length
     facts = {"nth": _nth(on, language), "lines": "2", "like": _written(grid, end, language)}
-    yield count.value(on), sentences["lines"].format_map(facts)
+    yield on, filled(sentences["lines"], facts)
     far = next((n for n in FAR_TERMS if n > on), on + FAR_TERMS[-1])
-    yield count.value(far), sentences["far"].format_map({"nth": _nth(far, language)})
-    yield count.value(end + 1), sentences["next"].format_map(facts | {"nth": _nth(end + 1, language)})
+    yield far, filled(sentences["far"], {"nth": _nth(far, language)})
+    yield end + 1, filled(sentences["next"], facts | {"nth": _nth(end + 1, language)})
 
 
 def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
@@ -172,13 +181,13 @@ def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, language:
         name = "every" if rest else "every multiple"
     else:
         name = "alike" if rest else "multiple"
-    return sentences[name].format_map(facts)
+    return filled(sentences[name], facts)
 
 
 def _behind(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
     count = grid.count
     facts = {"step": count.difference_text(count.step)}
-    yield count.start - count.step, SENTENCES[language]["behind"].format_map(facts)
+    yield count.start - count.step, filled(SENTENCES[language]["behind"], facts)
 
 
 def _written(grid: Grid, n: int, language: str) -> str:

@@ -1,9 +1,12 @@
 """Will it appear: positions, neighbours, reasons and routes."""
 
 import re
+from datetime import time
 from fractions import Fraction
 
 import pytest
+from babel import Locale
+from babel.dates import get_period_id
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -13,6 +16,7 @@ from routines.counting.errors import CountError
 from routines.counting.grid import Grid
 from routines.counting.locate import locate
 from routines.counting.locate.routes import terms_moved
+from routines.counting.probes import probes
 from routines.counting.style import Style
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock, neighbours, place_by_writing
 
@@ -126,9 +130,16 @@ def test_a_length_past_the_end_and_one_that_is_jumped_over():
 class TestClock:
     GRID = ("clock", "10:50", "20 min", 12, 3)
 
-    def test_a_time_on_the_second_round(self):
+    def test_a_time_past_twelve_is_still_on_the_first_round(self):
+        # 16 jumps of 20 min make 5 h 20 min.
         found = locate(fold(*self.GRID), "4:10")
-        assert (found.n, found.row, found.column, found.turn, found.day_part) == (17, 6, 2, 2, "afternoon")
+        assert (found.n, found.row, found.column, found.turn, found.day_part) == (17, 6, 2, 1, "afternoon")
+
+    def test_the_hands_have_been_round_once_after_twelve_hours(self):
+        # From 12:15 back by 25 min 6:00 comes after 6 h 15 min; from 10:50 on by 25 min 8:00 after 45 h 10 min.
+        assert locate(fold("clock", "12:15", "-25 min", 12, 4), "6:00").turn == 1
+        late = locate(fold("clock", "10:50 am", "7 h", 12, 4), "10:50 pm")
+        assert ((late.n - 1) * 7, late.turn) == (84, 8)
 
     def test_a_time_that_is_never_shown(self):
         found = locate(fold(*self.GRID), "4:20")
@@ -158,13 +169,28 @@ class TestClock:
         n = first_meeting_on_clock(Fraction(start), Fraction(step), Fraction(value), wrap)
         assert (found.appears, found.n) == (n is not None, n)
         if n is not None:
-            noons_or_midnights = [m for m in _minutes_between(start, start + (n - 1) * step) if m % wrap == 0]
-            assert found.turn == len(noons_or_midnights) + 1
+            back_at_the_start = [gone for gone in range(1, (n - 1) * abs(step) + 1) if gone % wrap == 0]
+            assert found.turn == len(back_at_the_start) + 1
 
+    @pytest.mark.parametrize("language", ["en", "es"])
+    @pytest.mark.parametrize("minute", [1, 260, 359, 360, 719, 721, 1050, 1079, 1080, 1199, 1200, 1259, 1260, 1439])
+    def test_the_part_of_the_day_is_said_as_cldr_says_it(self, language, minute):
+        # Unicode CLDR, day periods, read through Babel.
+        count = Count.parse(kind="clock", start="00:00", step="1 min", terms=12, style=Style(clock=24))
+        period = get_period_id(time(*divmod(minute, 60)), locale=language)
+        phrase = Locale.parse(language).day_periods["format"]["abbreviated"][period]
+        assert f" {phrase}" in locate(Grid(count, 4), minute, Audience(4, language)).reason
 
-def _minutes_between(first: int, last: int) -> range:
-    """Every minute at which the clock's hand moved past the one before: up, those reached; down, those left."""
-    return range(first + 1, last + 1) if last >= first else range(last + 1, first + 1)
+    @pytest.mark.parametrize("language", ["en", "es"])
+    @pytest.mark.parametrize("level", [0, 2, 4, 6])
+    def test_a_time_with_its_half_of_the_day_ends_a_sentence_with_one_stop(self, language, level):
+        style = Style(language=language)
+        count = Count.parse(kind="clock", start="9:45 am", step="25 min", terms=12, style=style)
+        grid, audience = Grid(count, 4), Audience(level, language)
+        for value in ("9:45 am", "10:10 am", "10:20 am", "5:40 pm", "10:00 pm"):
+            found = locate(grid, value, audience)
+            assert not any(".." in text for text in (found.reason, *map(str, found.routes))), value
+        assert not any(".." in probe.why for probe in probes(grid, audience))
 
 
 @pytest.mark.parametrize("value", ["", "many", "1e3", "2..5"])

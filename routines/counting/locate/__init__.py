@@ -21,8 +21,9 @@ class Location:
     """Whether and where a value is counted, with its neighbours, the reason and two or three ways to it.
 
     `row` and `column` are the place in the grid grown just to hold it. `before` and `after` are the values counted
-    just before and after it; `before` is None ahead of the first term. On a clock `turn` says how many times round
-    the clock the count has come (1 is the first) and `day_part` names the part of the day; elsewhere both are None.
+    just before and after it; `before` is None ahead of the first term. On a clock `turn` says which time round the
+    clock the count is on (1 until the hands have gone all the way round) and `day_part` names the part of the day, in
+    English; elsewhere both are None.
 
     Units: values are in the kind's base unit; positions, rows and columns count from 1.
     """

@@ -5,20 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..count import Count
+from ..kinds.clock import DAY
+from ..kinds.clock_words import NOON
+from ..kinds.clock_words import part_of_day as ordinary_part_of_day
 
-DAY = 1440
-NOON = 720
 SCHOOL_DAY = 7 * 60
 """A 12-hour count that starts before it without a.m. or p.m. starts in the afternoon: 1:50 is 1:50 p.m."""
-
-# From which minute of the day each part runs. Common practice, no source.
-PARTS_OF_DAY = (
-    (0, "night"),
-    (5 * 60, "morning"),
-    (NOON, "afternoon"),
-    (17 * 60, "evening"),
-    (21 * 60, "night"),
-)
 
 
 def since_midnight(count: Count, value: Fraction) -> Fraction:
@@ -30,8 +22,10 @@ def since_midnight(count: Count, value: Fraction) -> Fraction:
     return value + NOON if bare and count.start % DAY < SCHOOL_DAY else value
 
 
-def part_of_day(value: Fraction) -> str:
-    """Name the part of the day at a number of minutes after midnight, on whatever day it falls.
+def part_of_day(value: Fraction, language: str = "en") -> str:
+    """Name the part of the day at a number of minutes after midnight, on whatever day it falls, as the language does.
+
+    Noon and midnight are parts of their own.
 
     >>> part_of_day(Fraction(21 * 60 + 30)), part_of_day(Fraction(-60)), part_of_day(Fraction(720))
     ('night', 'night', 'noon')
@@ -41,11 +35,10 @@ def part_of_day(value: Fraction) -> str:
         return "midnight"
     if minute == NOON:
         return "noon"
-    return [name for start, name in PARTS_OF_DAY if start <= minute][-1]
+    return ordinary_part_of_day(minute, language)
 
 
 def turn_of(count: Count, n: int) -> int:
-    """Say which time round the clock the n-th term is on: 1 until the clock first passes 12 (or midnight on 24 h)."""
+    """Say which time round the clock the n-th term is on: 1 until the hands have gone all the way round once."""
     assert count.wrap is not None
-    rounds = count.value(n) // count.wrap - count.start // count.wrap
-    return abs(rounds) + 1
+    return int(abs(count.value(n) - count.start) // count.wrap) + 1

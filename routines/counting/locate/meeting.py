@@ -7,7 +7,8 @@ from fractions import Fraction
 from math import gcd
 
 from ..count import Count
-from .clock import DAY, since_midnight
+from ..kinds.clock import DAY
+from .clock import since_midnight
 
 
 @dataclass(frozen=True, slots=True)

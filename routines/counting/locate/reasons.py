@@ -8,12 +8,13 @@ from fractions import Fraction
 from ..audience import Audience
 from ..count import Count
 from ..grid import Grid
+from ..kinds.clock import DAY
 from ..texts.words import band_of, capital
-from .clock import DAY, part_of_day, since_midnight, turn_of
+from .clock import since_midnight, turn_of
 from .marks import Mark, mark_against
 from .meeting import Meeting
 from .tongues import tongue
-from .wording import Wording
+from .wording import Wording, filled
 
 
 def reason_for(grid: Grid, met: Meeting, audience: Audience) -> str:
@@ -44,7 +45,7 @@ def reason_for(grid: Grid, met: Meeting, audience: Audience) -> str:
     else:
         name = "skipped, on a clock" if clock else "skipped" if met.jumps else "skipped at once"
         _skipped_facts(count, met, words, facts)
-    return capital(words.sentences[name][band_of(audience.level)].format_map(facts))
+    return capital(filled(words.sentences[name][band_of(audience.level)], facts))
 
 
 def _time(count: Count, value: Fraction, *, half: bool) -> str:
@@ -58,7 +59,7 @@ def _met_facts(grid: Grid, n: int, words: Wording, facts: dict[str, str]) -> str
     facts |= {"nth": words.nth(n), "row": str(row), "column": str(column)}
     if grid.count.wrap is not None:
         minute = since_midnight(grid.count, grid.count.value(n)) % DAY
-        facts["part"] = words.part_of_day(part_of_day(minute), minute)
+        facts["part"] = words.part_of_day(minute)
         facts["turn"] = words.turn(turn_of(grid.count, n))
     if n == 1:
         return "start"
@@ -81,14 +82,14 @@ def _skipped_facts(count: Count, met: Meeting, words: Wording, facts: dict[str, 
 def _mark_sentence(count: Count, mark: Mark, words: Wording, value: str) -> str:
     facts = {"value": value, "modulus": count.difference_text(mark.modulus)}
     if mark.sort == "parity":
-        return words.marks["odd" if mark.shown[0] else "even"].format_map(facts)
+        return filled(words.marks["odd" if mark.shown[0] else "even"], facts)
     if mark.sort == "remainder":
         name = "remainder" if mark.shown[0] and mark.own else "not multiple" if mark.shown[0] else "multiple"
         facts |= {"shown": count.difference_text(mark.shown[0]), "own": count.difference_text(mark.own)}
-        return words.marks[name].format_map(facts)
+        return filled(words.marks[name], facts)
     shown = [_ending(count, mark, ending) for ending in mark.shown]
     facts |= {"shown": words.listing(shown), "own": _ending(count, mark, mark.own), "part": words.part(mark.part)}
-    sentence = words.marks[mark.sort if len(shown) > 1 else f"{mark.sort}, one"].format_map(facts)
+    sentence = filled(words.marks[mark.sort if len(shown) > 1 else f"{mark.sort}, one"], facts)
     return words.down_to_zero + sentence[0].lower() + sentence[1:] if mark.down_to_zero else sentence
 
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from fractions import Fraction
 
 from ..texts.numbers import listing, ordinal
 from .wording import Wording
@@ -97,12 +96,12 @@ MARKS = {
 }
 
 PARTS_OF_DAY = {
-    "morning": "de la mañana",
-    "noon": "del mediodía",
-    "afternoon": "de la tarde",
-    "evening": "de la tarde",
-    "night": "de la noche",
     "midnight": "de la medianoche",
+    "madrugada": "de la madrugada",
+    "mañana": "de la mañana",
+    "noon": "del mediodía",
+    "tarde": "de la tarde",
+    "noche": "de la noche",
 }
 
 PARTS = {
@@ -133,10 +132,6 @@ WAYS = {
 }
 
 
-MORNING = 6 * 60
-"""Until then Spanish counts the hours "de la madrugada". Common practice, no source."""
-
-
 class Spanish(Wording):
     language = "es"
     sentences = SENTENCES
@@ -148,9 +143,6 @@ class Spanish(Wording):
         if not clock:
             return text
         return f"{'la' if re.match(r'0?1:', text) else 'las'} {text}"
-
-    def part_of_day(self, name: str, minute: Fraction) -> str:
-        return "de la madrugada" if name == "night" and minute < MORNING else self.parts_of_day[name]
 
     def jumps(self, times: int, step: str) -> str:
         return f"{times} {'salto' if times == 1 else 'saltos'} de {step}"

@@ -2,9 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from abc import ABC, abstractmethod
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
+
+from .clock import part_of_day
+
+
+def filled(sentence: str, facts: Mapping[str, str]) -> str:
+    """Put the facts into a sentence; a time that ends in "a.m." brings the full stop with it.
+
+    >>> filled("We say {before}, then {after}.", {"before": "11:50 a.m.", "after": "12:10 p.m."})
+    'We say 11:50 a.m., then 12:10 p.m.'
+    """
+    return re.sub(r"\b([ap]\. ?m\.)\.", r"\1", sentence.format_map(facts))
 
 
 class Wording(ABC):
@@ -20,9 +32,9 @@ class Wording(ABC):
     def value(self, text: str, *, clock: bool) -> str:
         """Write a value inside a sentence; a clock time takes an article in Spanish."""
 
-    def part_of_day(self, name: str, minute: Fraction) -> str:
-        """Write a part of the day, so many minutes after midnight."""
-        return self.parts_of_day[name]
+    def part_of_day(self, minute: Fraction) -> str:
+        """Write the part of the day so many minutes after midnight."""
+        return self.parts_of_day[part_of_day(minute, self.language)]
 
     @abstractmethod
     def jumps(self, times: int, step: str) -> str:

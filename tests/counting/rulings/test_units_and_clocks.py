@@ -141,9 +141,9 @@ class TestLocate:
     def test_on_a_clock_the_first_meeting_with_its_turn_and_the_part_of_the_day(self) -> None:
         view = grid("10:50", "20 min", 12, 3, "clock")
         late = locate(view, "9:30")  # 650 + 32 x 20 = 1,290 = 21:30
-        assert (late.appears, late.n, late.turn, late.day_part) == (True, 33, 2, "night")
+        assert (late.appears, late.n, late.turn, late.day_part) == (True, 33, 1, "night")
         soon = locate(view, "4:10")  # 650 + 16 x 20 = 970 = 16:10
-        assert (soon.n, soon.turn, soon.day_part) == (17, 2, "afternoon")
+        assert (soon.n, soon.turn, soon.day_part) == (17, 1, "afternoon")
         assert not locate(view, "4:20").appears
 
     @pytest.mark.parametrize(
@@ -163,7 +163,7 @@ class TestLocate:
         assert (here.n, here.day_part) == (2, part)
 
     def test_a_start_with_am_or_pm_keeps_its_half(self) -> None:
-        assert locate(grid("1:50 am", "20 min", 12, 3, "clock"), "2:10").day_part == "night"
+        assert locate(grid("1:50 am", "20 min", 12, 3, "clock"), "2:10").day_part == "morning"
         assert locate(grid("9:30 pm", "20 min", 12, 3, "clock"), "9:50").day_part == "night"
 
     def test_a_time_asked_for_with_its_half_of_the_day_is_met_in_that_half(self) -> None:
