@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from .audience import Audience
+from .count import Count
 from .grid import Grid
+from .kinds.measure import Measure
 from .locate import locate
 from .locate.routes import landmark_multiples
 from .locate.tongues import tongue
@@ -139,16 +141,31 @@ def _coming(grid: Grid, language: str) -> Iterator[tuple[int, str]]:
 def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
     count = grid.count
     read_off = Fraction(READ_OFF[count.base_unit if count.base_unit in READ_OFF else count.kind])
-    others = sorted(multiple for multiple in count.friendly_multiples() if multiple != read_off)
+    finest = _finest_written(count)
+    # Every amount written is a multiple of the finest: that is nothing to share.
+    written = [multiple for multiple in sorted(count.friendly_multiples()) if multiple % finest == 0]
+    written = [multiple for multiple in written if multiple != finest]
+    shared = [multiple for multiple in reversed(written) if count.step % multiple == 0]
+    first = [multiple for multiple in written if multiple == read_off]
     on = 1 if count.step > 0 else -1
-    for multiple in [read_off, *others]:
-        if multiple % count.step == 0 or (multiple * count.scale).denominator != 1:
+    for multiple in dict.fromkeys([*first, *shared, *written]):
+        if multiple % count.step == 0:
             continue
         like = _landmark_in_view(grid, multiple)
+        if multiple not in (read_off, *shared) and count.value(like) % multiple:
+            continue  # Nobody sees that 5 6/8 and 15 6/8 are as much past a multiple of 10.
         value = count.value(like) + on * multiple
         while abs(value - count.start) <= abs(count.value(grid.terms) - count.start) or _said(grid, value):
             value += on * multiple
         yield value, _alike(grid, value, like, multiple, language)
+
+
+def _finest_written(count: Count) -> Fraction:
+    """Give the smallest amount that this count writes, in the base unit: what every number asked about is made of."""
+    form = count.form
+    if isinstance(form, Measure):
+        return form.small.size / (form.over if form.places is None else 10**form.places)
+    return Fraction(1, count.scale)
 
 
 def _landmark_in_view(grid: Grid, multiple: Fraction) -> int:

@@ -3,6 +3,7 @@
 import re
 from fractions import Fraction
 
+import pytest
 from hypothesis import given
 
 from routines.counting.audience import Audience
@@ -67,6 +68,44 @@ def test_probes_are_different_numbers(grid):
 def test_a_near_miss_ends_as_a_ten_in_view_does():
     near = [probe for probe in probes(fold("whole", "58", "6", 20, 5)) if not probe.appears]
     assert (near[0].text, near[0].why) == ("180", "It ends in 0, as 160 does, but it is jumped over.")
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "unit"),
+    [
+        ("capacity", "2 gal 2 qt", "1 qt", 32),
+        ("capacity", "3 qt", "2 qt", 32),
+        ("length", "1 yd 1 ft", "2 ft", 12),
+        ("length", "1 ft 3 in", "9 in", 1),
+        ("length", "1/2 in", "3/2 in", Fraction(1, 2)),
+        ("mass", "2 lb", "3 lb", 16),
+        ("length", "1.5 m", "0.25 m", 1),
+        ("length", "2 m", "3 m", 100),
+        ("elapsed", "2 h", "3 h", 60),
+        ("decimal", "0.8", "0.3", Fraction(1, 10)),
+        ("fraction", "1/8", "3/8", Fraction(1, 8)),
+    ],
+)
+def test_no_near_miss_is_finer_than_what_the_count_writes(kind, start, step, unit):
+    # Units of NIST Handbook 44, Appendix C: 32 fl oz are 1 qt, 12 in are 1 ft, 16 oz are 1 lb.
+    grid = fold(kind, start, step, 12, 4)
+    for probe in probes(grid):
+        assert (probe.value / unit).denominator == 1, probe.text
+        assert f"multiple of {grid.count.difference_text(Fraction(unit))}," not in probe.why
+
+
+@given(number_grids())
+def test_a_near_miss_is_like_a_landmark_unless_it_is_like_every_count(grid):
+    read_off = {"whole": 10, "decimal": 1, "fraction": 1}[grid.count.kind]
+    for probe in probes(grid):
+        past = re.match(r"Like (?!every)(\S+(?: \d+/\d+)?), it is (.+) more than a multiple of (.+), but", probe.why)
+        if past:
+            assert grid.count.read(past[3]) == read_off
+
+
+def test_what_most_counts_share_is_asked_by_the_largest_multiple_first():
+    misses = [probe for probe in probes(fold("money", "$5.50", "$2.50", 12, 4)) if not probe.appears]
+    assert [probe.text for probe in misses] == ["$34.00", "$33.50", "$33.25"]
 
 
 def test_money_never_goes_below_zero():
