@@ -24,7 +24,8 @@ class Rule:
         '10:50 + (n - 1) × 20 min'
         """
         count = self.count
-        jump = f"{count.difference_text(count.step)} × n"
+        one = not count.base_unit and abs(count.step) == 1
+        jump = "n" if one else f"{count.difference_text(count.step)} × n"
         if count.wrap is not None:
             sign = "-" if count.step < 0 else "+"
             return f"{count.text(1)} {sign} (n - 1) × {count.difference_text(count.step)}"

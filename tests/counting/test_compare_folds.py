@@ -119,6 +119,27 @@ def test_ones_digits_line_up_in_rows_of_five_and_slide_beside_them():
     assert [(sight.name, sight.way) for sight in six.slides][:1] == [("the ones digits", "down-left")]
 
 
+@pytest.mark.parametrize(
+    ("step", "length", "fill", "name"),
+    [
+        # 3, 6, 9 ... are the whole of column 3 in rows of 3; 9, 18 ... only every third cell of it.
+        ("1", 3, "across", "the multiples of 3"),
+        ("2", 2, "across", "the multiples of 4"),
+        ("2", 2, "down", "the multiples of 4"),
+        ("1", 5, "across", "the multiples of 5"),
+        ("1", 10, "across", "the tens"),
+    ],
+)
+def test_landmarks_that_fill_a_line_are_named_and_not_those_with_gaps_between_them(step, length, fill, name):
+    fold = report("whole", step, step, 40, length, fill, before=length + 1, level=0)
+    assert fold.sentence.endswith(f": {name} now line up.")
+    for sight in fold.lines_up:
+        if sight.claim.family == "landmarks":
+            lines = fold.grid.lines(sight.way)
+            chosen = [lines[number - 1] for number in sight.claim.get("lines")]
+            assert all(fold.grid.count.value(n) % sight.claim.get("multiple") == 0 for line in chosen for n in line)
+
+
 def test_a_row_that_is_turned_into_a_column_keeps_what_lines_up():
     across, down = report("whole", "58", "6", 20, 5), report("whole", "58", "6", 20, 5, "down")
     assert names(across.lines_up) == names(down.lines_up)

@@ -78,7 +78,7 @@ def compare_folds(
     >>> count = Count.parse(kind="whole", start="58", step="6", terms=20)
     >>> four, five = compare_folds(count, line_lengths=(4, 5), fills=("across",))
     >>> [sight.name for sight in five.lines_up]
-    ['the tens', 'the ones digits', 'the multiples of 20']
+    ['the tens', 'the ones digits']
     >>> [(sight.name, sight.way) for sight in four.slides if sight.plain]
     [('the ones digits', 'down-right')]
     """
@@ -119,11 +119,12 @@ class _Seen:
 
 
 def _report(grid: Grid, seen: _Seen, before: _Seen | None, audience: Audience) -> FoldReport:
-    lines_up, slides = tuple(_not_said_by_others(seen.lines_up)), tuple(_not_said_by_others(seen.slides))
+    lines_up, slides = (tuple(_not_said_by_others(found, grid.line_length)) for found in (seen.lines_up, seen.slides))
     if before is None:
         sentence = wording.alone(grid, _names(lines_up, slides), audience)
         return FoldReport(grid, lines_up, slides, (), sentence, audience)
-    there = {sight.name for sight in _not_said_by_others([*before.lines_up, *before.slides])}
+    there_before = _not_said_by_others([*before.lines_up, *before.slides], before.grid.line_length)
+    there = {sight.name for sight in there_before}
     vanishes = tuple(sight for _, sight in seen.sights if not sight.way and sight.name in there)
     lined_up, slid = ({sight.name for _, sight in sights} for sights in (before.lines_up, before.slides))
     news = _names(
@@ -167,16 +168,26 @@ def _landmark_sight(feature: Feature, grid: Grid, across_fill: str) -> Sight:
     return Sight(feature.name, way, claim, feature.plain)
 
 
-def _not_said_by_others(found: Sequence[tuple[Feature, Sight]]) -> Iterator[Sight]:
-    """Leave out remainders that stay because another's modulus, a multiple of theirs, stays."""
-    covering = [feature for feature, _ in found if feature.covers is not None]
+def _not_said_by_others(found: Sequence[tuple[Feature, Sight]], length: int) -> Iterator[Sight]:
+    """Leave out what another one says.
+
+    That are remainders that stay because another's modulus, a multiple of theirs, stays, and landmarks that stand in a
+    line with gaps between them where those of a divisor fill it: in rows of 3 the multiples of 9 where all those of 3 are.
+    """
+    filling = [feature for feature, _ in found if feature.family == "landmarks" and length % feature.period == 0]
     for feature, sight in found:
-        said = feature.family == "remainder" and any(
-            other is not feature
-            and feature.covers is not None
-            and other.covers is not None
-            and (other.covers / feature.covers).denominator == 1
-            for other in covering
-        )
+        if feature.family == "landmarks" and sight.way in ("row", "column"):
+            said = length % feature.period != 0 and any(_is_multiple(feature, other) for other in filling)
+        else:
+            said = feature.family == "remainder" and any(
+                other is not feature and _is_multiple(other, feature) for other, _ in found
+            )
         if not said:
             yield sight
+
+
+def _is_multiple(feature: Feature, other: Feature) -> bool:
+    """Say whether what one feature covers is a multiple of what the other covers."""
+    if feature.covers is None or other.covers is None:
+        return False
+    return (feature.covers / other.covers).denominator == 1
