@@ -31,6 +31,11 @@ def reply(rule: str, jump: Jump, audience: Audience) -> str:
     return fitting[jump.n % len(fitting)]
 
 
+def is_of_writing(rule: str) -> bool:
+    """Whether a slip is about how one number is written or named, not about the jump to it."""
+    return _words(rule).of_writing
+
+
 def _words(rule: str) -> SlipWords:
     return WORDS[rule] if rule in WORDS else FORMS[rule]
 

@@ -11,12 +11,16 @@ from ..grid import Grid
 from ..locate.tongues import tongue
 from ..round_number import round_number
 from ..slips.foreseeing import for_level
+from ..slips.jump import Jump
+from ..slips.replies import jump_phrase
 from ..stops.choosing import claim_of
 from ..texts import describe
 from ..texts.page import page_of
-from ..texts.words import capital, sentence
+from ..texts.words import band_of, capital, sentence
 from . import as_planned, not_yet, ready_for_more
-from .changes import Change, other_lengths
+from .changes import Change, other_lengths, shown
+from .questions import question
+from .reach import within_reach
 from .sentences import SENTENCES
 from .variation import Variation
 
@@ -46,15 +50,18 @@ def next_counts(
         raise CountError("outcome", f"Choose how it went from: {', '.join(OUTCOMES)}.")
     reader = for_level(grade, audience)
     missed = [claim for one in unseen if (claim := claim_of(one)) is not None]
-    slipped = [one if isinstance(one, int) else int(one.n) for one in slips]
+    slipped = [not_yet.slipped_at(one) for one in slips]
     found: list[Variation] = []
-    for change in (*_changes(grid, outcome, slipped, missed, reader), *_another_fold(grid)):
+    changes = (*_changes(grid, outcome, slipped, missed, reader), *_another_fold(grid))
+    for change in (kept for change in changes if (kept := within_reach(change, grid, reader.level)) is not None):
         if len(found) < (MOST if change.name != "other fold" else 1) and change.grid not in [one.grid for one in found]:
             found.append(_told(change, outcome, reader))
     return found
 
 
-def _changes(grid: Grid, outcome: str, slips: list[int], unseen: list[Claim], audience: Audience) -> Iterator[Change]:
+def _changes(
+    grid: Grid, outcome: str, slips: list[not_yet.SlippedAt], unseen: list[Claim], audience: Audience
+) -> Iterator[Change]:
     if outcome == "not-yet":
         return not_yet.changes(grid, slips, unseen, audience)
     if outcome == "as-planned":
@@ -69,16 +76,38 @@ def _another_fold(grid: Grid) -> Iterator[Change]:
 
 
 def _told(change: Change, outcome: str, audience: Audience) -> Variation:
+    language = audience.language
+    facts = _facts(change, audience)
+    what, reason = (capital(text.format_map(facts)) for text in SENTENCES[language][change.name])
+    ask = capital(question(change.name, language, band_of(audience.level)).format_map(facts))
+    why = f"{reason} Pregunta: «{ask}»" if language == "es" else f"{reason} Ask: “{ask}”"
+    return Variation(outcome, what, reason, ask, why, change.grid, shown(change.grid, *change.shows))
+
+
+def _facts(change: Change, audience: Audience) -> dict[str, str]:
+    """What stands between the braces of the sentences; the change's own facts before those of its grid."""
     count, words = change.grid.count, tongue(audience.language)
-    facts = {"landmark": page_of(change.grid, audience).mark(round_number(count)).one, **change.facts}
+    mark = page_of(change.grid, audience).mark(round_number(count)).one
+    facts = {
+        "landmark": mark,
+        "a_mark": f"{_article(mark, audience.language)} {mark}",
+        "jump": jump_phrase(Jump(change.grid, 2), audience.language),
+        "size": count.difference_text(count.step),
+        "start": count.text(1),
+        "length": str(change.grid.line_length),
+        **change.facts,
+    }
     for name in COUNTS_IN_SENTENCES:
-        if name in change.facts:
+        if name in change.facts or name == "start":
             facts[name] = words.value(facts[name], clock=count.wrap is not None)
     if change.shows:
         claim, judged = judge(change.shows[0], change.grid)
         told = describe(claim, change.grid, judged.holds or "shown", judged.breaks_at, audience)
         facts["shows"] = sentence(told.statement.rstrip("."))
-    what, why = SENTENCES[audience.language][change.name]
-    return Variation(
-        outcome, capital(what.format_map(facts)), capital(why.format_map(facts)), change.grid, change.shows
-    )
+    return facts
+
+
+def _article(noun: str, language: str) -> str:
+    if language == "es":
+        return "una" if noun.split()[0].endswith("a") else "un"
+    return "a"

@@ -12,19 +12,23 @@ from .changes import Change, across_the_fill, changed, shown, small_unit
 
 # K-1 count by ones, twos, fives and tens.
 YOUNGEST = 1
+TEN = 10
 
 
-def changes(grid: Grid, slips: Sequence[int], unseen: Sequence[Claim], level: int) -> Iterator[Change]:
-    """slips: the counts where the class slipped. unseen: the patterns it did not see."""
+def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Claim], level: int) -> Iterator[Change]:
+    """slips: where the class slipped. unseen: the patterns it did not see."""
     if unseen:
         yield from not_yet.fold_that_shows(grid, unseen)
-    for n in slips[:1]:
-        yield from not_yet.hard_place_again(grid, n)
+    for slip in slips[:1]:
+        yield from not_yet.hard_place_again(grid, slip)
     if level > YOUNGEST:
         yield from _step_and_a_round_number(grid)
-    yield from _other_start(grid)
+    # K counts tens from a ten only. Source: Common Core State Standards K.CC.A.1.
+    if level > 0 or abs(grid.count.step) != TEN:
+        yield from _other_start(grid)
     yield from _back_again(grid)
-    yield from _two_jumps_in_one(grid)
+    if level > 0:
+        yield from _two_jumps_in_one(grid)
 
 
 def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
@@ -44,14 +48,15 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
 
 
 def _other_start(grid: Grid) -> Iterator[Change]:
-    """A start that lies between two counts of before where the jump has room for one; else some way off."""
+    """A start that lies between two counts of before where the jump has room for one; else the count goes on."""
     count = grid.count
     unit = small_unit(count)
-    shift = abs(count.step) * Fraction(2, 5) / unit // 1 * unit or 3 * round_number(count) + 4 * unit
-    new = changed(grid, start=count.start + shift)
+    shift = abs(count.step) * Fraction(2, 5) / unit // 1 * unit
+    first = count.start + shift if shift else count.value(grid.terms + 1)
+    new = changed(grid, start=first)
     if new is not None:
-        told = {"start": new.count.text(1), "size": count.difference_text(count.step), "kept": _across(grid)}
-        yield Change("other start", new, told, shown(new, across_the_fill(grid)))
+        told = {"start": new.count.text(1), "kept": _across(grid), "end": count.text(grid.terms)}
+        yield Change("other start" if shift else "going on", new, told, shown(new, across_the_fill(grid)))
 
 
 def _back_again(grid: Grid) -> Iterator[Change]:

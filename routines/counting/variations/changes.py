@@ -13,6 +13,7 @@ from ..style import Style
 from ..written_units import written_units
 
 LENGTHS = range(3, 13)
+HANDY = ("clock", "money", "min", "g", "cm", "mL")
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,13 +75,19 @@ def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:
 
 
 def small_unit(count: Count) -> Fraction:
-    """The smallest amount that children step by here: one inch, gram, part of a whole; five minutes or cents."""
+    """The smallest amount that children step by here.
+
+    One part, one inch, one of the last place; of minutes, cents, grams, centimeters and milliliters fifty, ten or
+    five, where the count keeps to them.
+    """
     if count.kind in ("decimal", "fraction"):
         return Fraction(1, count.scale)
-    if count.kind in ("clock", "money"):
-        return Fraction(1 if count.start % 5 or count.step % 5 else 5)
     units = written_units(count)
-    return units.small.size if units else Fraction(1)
+    unit = units.small.size if units else Fraction(1)
+    handy = (50, 10, 5) if units and units.small.symbol in HANDY else (5,) if count.kind in HANDY else ()
+    return next(
+        (many * unit for many in handy if not count.start % (many * unit) and not count.step % (many * unit)), unit
+    )
 
 
 def other_lengths(grid: Grid) -> Iterator[Grid]:

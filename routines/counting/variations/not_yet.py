@@ -1,38 +1,67 @@
 """Next counts for a class that is not there yet: the hard place again, a fold that shows it, friendlier numbers."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
 
 from ..audience import Audience
 from ..claims import Claim
+from ..count import Count
 from ..grid import Grid
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..patterns.ranking import rank
 from ..round_number import round_number
 from ..slips.foreseeing import places, rules_for
+from ..slips.replies import is_of_writing
 from ..stops.hard_spots import hard_spots
 from .changes import Change, changed, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
 BEFORE, SHORT, SHORT_LINE = 3, 8, 4
-SELDOM = 2
+SELDOM, HEAVY = 2, 3
+SLIPS_PRACTISED = 2
+SMALLEST_TO_SHRINK = 100
+LARGEST_TABLE, HUNDRED = 12, 100
+YOUNGEST = 1
 IN_LINES = ("row", "column", "rows", "columns")
 
 
-def changes(grid: Grid, slips: Sequence[int], unseen: Sequence[Claim], audience: Audience) -> Iterator[Change]:
-    """slips: the counts where the class slipped. unseen: the patterns it did not see."""
-    for n in slips[:1]:
-        yield from hard_place_again(grid, n)
+@dataclass(frozen=True, slots=True)
+class SlippedAt:
+    """Where a class slipped; of_writing: in how the count is written or named, not in the jump to it."""
+
+    n: int
+    of_writing: bool = False
+
+
+def slipped_at(one: Any) -> SlippedAt:
+    """Where a slip lies that is given as a term number, or as anything with an `n`: a slip, or what was heard."""
+    if isinstance(one, int):
+        return SlippedAt(one)
+    slip = one if hasattr(one, "rule") else getattr(one, "slip", None)
+    return SlippedAt(int(one.n), slip is not None and is_of_writing(slip.rule))
+
+
+def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], audience: Audience) -> Iterator[Change]:
+    """slips: where the class slipped. unseen: the patterns it did not see."""
+    for slip in slips[:SLIPS_PRACTISED]:
+        yield from hard_place_again(grid, slip)
+    for slip in slips[:SLIPS_PRACTISED]:
+        yield from _smaller_place(grid, slip)
     yield from fold_that_shows(grid, unseen)
-    yield from _friendlier_start(grid)
-    if not slips:
-        for n in _hardest(grid, audience):
-            yield from hard_place_again(grid, n)
+    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience)]
+    friendlier = list(_friendlier_start(grid, audience.level))
+    hard = [change for slip in hardest for change in (*hard_place_again(grid, slip), *_smaller_place(grid, slip))]
+    # Counting by ones from 1 is far from where the class was; the hard place is not.
+    yield from (*hard, *friendlier) if abs(grid.count.step) == 1 else (*friendlier, *hard)
     yield from _fewer(grid)
 
 
-def hard_place_again(grid: Grid, n: int) -> Iterator[Change]:
+def hard_place_again(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
     """A short count in which the n-th count of this one comes early."""
+    n = slip.n
     if n < 2:
         return
     count = grid.count
@@ -40,7 +69,30 @@ def hard_place_again(grid: Grid, n: int) -> Iterator[Change]:
     new = changed(grid, start=count.value(first), terms=SHORT, line_length=SHORT_LINE)
     if new is not None:
         told = {"start": count.text(first), "before": count.text(n - 1), "hard": count.text(n), "terms": str(SHORT)}
-        yield Change("hard place", new, told)
+        yield Change("hard to write" if slip.of_writing else "hard place", new, told)
+
+
+def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
+    """The same jump at a landmark a tenth as large: past 100 in place of 1,000, past 1,000 in place of 5,000."""
+    count, n = grid.count, slip.n
+    spot = next((spot for spot in hard_spots(grid) if spot.n == n), None)
+    if count.kind != "whole" or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
+        return
+    power = 10 ** (len(str(spot.landmark)) - 1)
+    smaller = Fraction(power if spot.landmark != power else power // 10)
+    first = max(1, n - BEFORE)
+    start = count.value(first) - spot.landmark + smaller
+    new = changed(grid, start=start, terms=SHORT, line_length=SHORT_LINE) if start >= 0 else None
+    if new is not None and abs(count.step) * 2 <= smaller:
+        at = n - first
+        told = {
+            "start": new.count.text(1),
+            "before": new.count.text(at),
+            "hard": new.count.text(at + 1),
+            "landmark": count.text_of(smaller),
+            "larger": count.text_of(spot.landmark),
+        }
+        yield Change("smaller place", new, told)
 
 
 def _hardest(grid: Grid, audience: Audience) -> list[int]:
@@ -48,28 +100,31 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
     spots = hard_spots(grid)
     if spots and spots[0].times <= SELDOM:
         return [spots[0].n]
-    likely = [[jump.n for jump, _ in places(rule, grid, audience.language)] for rule in rules_for(grid, audience)]
+    heavy = [rule for rule in rules_for(grid, audience) if rule.weight == HEAVY]
+    likely = [[jump.n for jump, _ in places(rule, grid, audience.language)] for rule in heavy]
     met = sorted((n <= BEFORE, len(at), n) for at in likely for n in at)
     return [met[0][2]] if met else [spot.n for spot in spots[:1]]
 
 
 def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
     """The line length nearest to this one in which the unseen pattern, or the landmarks, line up."""
-    families = {claim.family for claim in unseen} - {"step", "neighbour"} or {"landmarks"}
-    if _lined_up(grid, families):
+    families = {claim.family for claim in unseen} - {"step", "neighbour"}
+    # Without a pattern that was missed, only what children go round by is worth another fold.
+    known = landmark_multiples(grid.count) if families else [round_number(grid.count)]
+    families = families or {"landmarks"}
+    if _lined_up(grid, families, known):
         return
     folds = sorted(other_lengths(grid), key=lambda new: abs(new.line_length - grid.line_length))
     for new in folds:
-        claims = _lined_up(new, families)
+        claims = _lined_up(new, families, known)
         if claims:
             best = min(claims, key=lambda claim: rank(claim, new))
             yield Change("fold", new, {"length": str(new.line_length)}, shown(new, best))
             return
 
 
-def _lined_up(grid: Grid, families: set[str]) -> list[Claim]:
-    """What of these families a grid shows in its lines: landmarks children know, blocks no longer than two."""
-    known = landmark_multiples(grid.count)
+def _lined_up(grid: Grid, families: set[str], known: Sequence[Fraction]) -> list[Claim]:
+    """What of these families a grid shows in its lines: landmarks among those known, blocks no longer than two."""
     found = [one.claim for family in families for one in FAMILIES[family].find(grid)]
     return [
         claim
@@ -89,18 +144,30 @@ def _fewer(grid: Grid) -> Iterator[Change]:
             yield Change("fewer", new, {"terms": str(new.terms), "last": new.count.text(new.terms)})
 
 
-def _friendlier_start(grid: Grid) -> Iterator[Change]:
-    """Start at a multiple of the step, or at a full hour; from a multiple, start at the first jumps of all."""
+def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
+    """Start at a multiple of the step, or at what is round here; from there, start at the first jumps of all."""
     count = grid.count
-    size = round_number(count) if count.wrap else abs(count.step)
+    known = _multiples_are_known(count)
+    size = abs(count.step) if known else round_number(count)
     start = (count.start / size + (1 if count.start % size * 2 >= size else 0)) // 1 * size
-    name = "full hour" if count.wrap else "multiples"
-    if start == count.start and not count.wrap:
+    name = "multiples" if known else "round start"
+    if start == count.start and known:
         start, name = (size if count.step > 0 else size * count.terms), "first jumps"
-        if abs(start) >= abs(count.start):
+        counted_long_ago = count.kind == "whole" and size == 1 and level > YOUNGEST
+        if abs(start) >= abs(count.start) or min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
             return
     new = changed(grid, start=start)
     if new is not None:
         claim = Claim("remainder", modulus=str(size), along="count", blocks=[["0"]])
         told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
-        yield Change(name, new, told, () if count.wrap else shown(new, claim))
+        yield Change(name, new, told, shown(new, claim) if known else ())
+
+
+def _multiples_are_known(count: Count) -> bool:
+    """Whether a class knows the multiples of the step by heart: the tables, the tens, what fills a dollar or a foot."""
+    size = abs(count.step)
+    if count.kind == "whole":
+        return size <= LARGEST_TABLE or size % 10 == 0 or HUNDRED % size == 0
+    if count.kind in ("decimal", "fraction"):
+        return True
+    return count.wrap is None and round_number(count) % size == 0

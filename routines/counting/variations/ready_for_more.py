@@ -6,18 +6,22 @@ from dataclasses import replace
 from fractions import Fraction
 from math import gcd
 
+from ..count import Count
 from ..grid import Grid
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..round_number import round_number
+from ..slips.integers import BELOW_ZERO_FROM
 from .as_planned import YOUNGEST
 from .changes import Change, across_the_fill, changed, shown, small_unit
 
-# The largest landmark among whole numbers that a level counts past. Source: Common Core State Standards K.CC.A.1,
-# 1.NBT.A.1, 2.NBT.A.2, 4.NBT (domain note); grade 3 as grade 4, common practice.
+# The largest landmark among whole numbers that a level counts past; see `reach`.
 LARGEST = (100, 100, 1000, 10_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000)
-BELOW_ZERO_FROM = 6
-NEARLY = (9, 11, 19, 21, 29, 49, 51, 99, 101, 199, 499, 501, 999, 1001)
+TEN = 10
+# Steps below this are made ten times as long; a step just short of a round one is for grade 3 and up. Common practice.
+SMALL, NEARLY_FROM = 6, 3
+# Source: Common Core State Standards 5.NBT.A.3 (decimals to thousandths), 4.NF.C.6 (to hundredths).
+THOUSANDTHS_FROM = 5
 UNFRIENDLY = {"money": (35, 15, 45, 65), "clock": (25, 35, 40, 55), "elapsed": (25, 35, 40, 55)}
 BEFORE = 4
 HALF_DAY = 720
@@ -25,10 +29,10 @@ HALF_DAY = 720
 
 def changes(grid: Grid, level: int) -> Iterator[Change]:
     yield from _past_a_landmark(grid, level)
-    if level > YOUNGEST or grid.count.kind != "whole":
-        yield from _less_friendly_step(grid)
+    if grid.count.kind == "whole" and (level <= YOUNGEST or abs(grid.count.step) == 1):
+        yield from _by_tens(grid, level)
     else:
-        yield from _by_tens(grid)
+        yield from _harder_step(grid, level)
     yield from _one_more_in_a_line(grid)
 
 
@@ -59,7 +63,7 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     if count.wrap:
         passed = (max(values) // HALF_DAY) != (min(values) // HALF_DAY)
         return None if passed else (max(values) // HALF_DAY + 1) * Fraction(HALF_DAY)
-    if count.step < 0 and min(values) < 0:
+    if min(values) < 0:
         return -_ten_times_as_large(round_number(count), -min(values))
     landmark = _ten_times_as_large(round_number(count), max(values))
     return landmark if count.kind != "whole" or landmark <= LARGEST[level] else None
@@ -73,57 +77,64 @@ def _ten_times_as_large(landmark: Fraction, than: Fraction) -> Fraction:
     return landmark
 
 
-def _by_tens(grid: Grid) -> Iterator[Change]:
-    """For the youngest: jumps of ten, which do at once what several jumps did."""
+def _by_tens(grid: Grid, level: int) -> Iterator[Change]:
+    """Jumps of ten, which do at once what several jumps did; in K from a ten on, as far as a hundred."""
     count = grid.count
     size = abs(count.step)
-    if size == 10 or 10 % size:
+    if size == TEN or TEN % size:
         return
-    new = changed(grid, step=Fraction(10 if count.step > 0 else -10))
+    step = Fraction(TEN if count.step > 0 else -TEN)
+    start = None if level > 0 else step if step > 0 else Fraction(LARGEST[0])
+    new = changed(grid, start=start, step=step, terms=None if level > 0 else LARGEST[0] // TEN)
     if new is not None:
-        told = {"size": "10", "old": count.difference_text(size), "many": str(10 // size)}
+        told = {"size": "10", "old": count.difference_text(size), "many": str(TEN // size)}
         yield Change("by tens", new, told, shown(new, across_the_fill(new)))
 
 
-def _less_friendly_step(grid: Grid) -> Iterator[Change]:
+def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
     count = grid.count
-    sign = 1 if count.step > 0 else -1
-    size = _less_friendly(grid)
-    if size is None or size == abs(count.step):
+    found = _harder(count, level)
+    if found is None:
         return
-    new = changed(grid, step=sign * size, style=replace(count.style, places=None))
-    if new is None:
-        return
-    name = {"whole": "nearly round", "decimal": "finer", "fraction": "several parts"}.get(count.kind, "unfriendly")
-    near = 10 * round(size / 10)
-    told = {
-        "size": new.count.difference_text(size),
-        "round": new.count.text_of(Fraction(near))
-        if name == "nearly round"
-        else count.difference_text(round_number(count)),
-        "old": count.difference_text(count.step),
-    }
-    yield Change(name, new, told, shown(new, across_the_fill(new)))
+    name, size, round_by = found
+    new = changed(grid, step=size if count.step > 0 else -size, style=replace(count.style, places=None))
+    if new is not None:
+        told = {
+            "size": new.count.difference_text(size),
+            "round": new.count.difference_text(round_by),
+            "old": count.difference_text(count.step),
+        }
+        yield Change(name, new, told, shown(new, across_the_fill(new)))
 
 
-def _less_friendly(grid: Grid) -> Fraction | None:
-    count = grid.count
-    size = abs(count.step)
+def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
+    """What makes the step harder, the step, and what it is nearly or does not fill."""
+    size, round_by = abs(count.step), round_number(count)
     if count.kind == "whole":
-        nearest = [Fraction(step) for step in NEARLY if step != size]
-        return min(nearest, key=lambda step: (abs(step - size), step))
+        if size < SMALL or (size == TEN and level < NEARLY_FROM):
+            return "ten times", TEN * size, round_by
+        if size % 5 == 0:
+            return "nearly round", size - 1, size
+        nine = Fraction(size // TEN * TEN + TEN - 1)
+        # The step and ten more is proposed after a lesson as planned.
+        nine += 0 if nine > size else 2 * TEN
+        return "nearly round", nine, nine + 1
     if count.kind == "decimal":
-        return size / 10 if (size / 10 * 1000).denominator == 1 else None
+        places = 2 if level < THOUSANDTHS_FROM else 3
+        if (size / TEN * 10**places).denominator == 1:
+            return "finer", size / TEN, round_by
+        nine_parts = Fraction(9, 10**places)
+        return ("nearly round", nine_parts, nine_parts / 9 * TEN) if size != nine_parts else None
     if count.kind == "fraction":
         parts = count.scale
         tops = [top for top in range(2, parts) if gcd(top, parts) == 1 and Fraction(top, parts) != size]
-        return Fraction(tops[0], parts) if tops else None
+        return ("several parts", Fraction(tops[0], parts), round_by) if tops else None
     if count.kind in UNFRIENDLY:
-        return next(Fraction(step) for step in UNFRIENDLY[count.kind] if step != size)
+        return "unfriendly", next(Fraction(step) for step in UNFRIENDLY[count.kind] if step != size), round_by
     unit = small_unit(count)
-    many = int(round_number(count) / unit)
+    many = int(round_by / unit)
     steps = [step for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20)]
-    return next((step * unit for step in steps if step * unit != size), None)
+    return next((("unfriendly", step * unit, round_by) for step in steps if step * unit != size), None)
 
 
 def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:

@@ -10,12 +10,15 @@ from ..grid import Grid
 class Variation:
     """The next count after one that went a certain way.
 
-    what: what changes. why: why this, after what happened. shows: claims that are true of the new grid and can be
-    seen in it.
+    what: what changes, and reason: why this, after what happened. Both speak to the teacher and are the same at all
+    grades, because a change of numbers is. ask: a question for the class, in the voice of its grade. why: the reason
+    with the question. shows: claims that are true of the new grid and can be seen in it.
     """
 
     outcome: str
     what: str
+    reason: str
+    ask: str
     why: str
     grid: Grid
     shows: tuple[Claim, ...] = ()
