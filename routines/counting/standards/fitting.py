@@ -39,12 +39,14 @@ def suggest_standards(
 
     standards: rows with code, grade, area, summary and count_features, as mappings or objects; rows without features
     are left out, as are ratios, which take two counts.
-    grade: a level 0 (K) to 8. Its standards and those of the grades next to it come first, direct fits first, the nearest
-    grade first; those more than two grades away are left out where a nearer one fits directly.
+    grade: a level 0 (K) to 8, in place of the audience's. Its standards and those of the grades next to it come first,
+    direct fits first, the nearest grade first; those more than two grades away are left out where a nearer one fits
+    directly.
     Raises: CountError on `count_features` for features that cannot be read.
     """
     facts = Facts(grid.count, grid.terms)
     language = audience.language if audience else "en"
+    grade = audience.level if grade is None and audience else grade
     fits: list[tuple[int, StandardFit, int]] = []
     for row in standards:
         text = _part(row, "count_features")

@@ -1,11 +1,12 @@
 """What the class is asked about a next count: a question, in the voice of its grade."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from fractions import Fraction
 
 import pytest
 
-from routines.counting import Audience, Count, Grid, Variation, next_counts
+from routines.counting import Audience, Count, CountError, Grid, Variation, next_counts
 from routines.counting.variations import OUTCOMES
 from routines.counting.variations.questions import ASKED_LIKE, QUESTIONS
 from routines.counting.variations.sentences import SENTENCES
@@ -90,3 +91,66 @@ def test_what_speaks_to_the_teacher_is_the_same_at_all_grades() -> None:
         asked = {tuple(one.ask for one in next_counts(grid, outcome, level)) for level in (3, 4, 6)}
         assert len(said) == 1
         assert len(asked) == 3
+
+
+# What a question says of an amount, in English and Spanish, and whether that is so of the old and the new count.
+SAID_OF_AN_AMOUNT: list[tuple[str, Callable[[Count, Count, Fraction], bool]]] = [
+    (r"[Ee]ach jump is (.+?) more than before", lambda old, new, x: abs(new.step) - abs(old.step) == x),
+    (r"[Cc]ada salto tiene (.+?) más que antes", lambda old, new, x: abs(new.step) - abs(old.step) == x),
+    (r"each jump grows by (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
+    (r"cada salto crece (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
+    (r"(?:nearly|so near to|es casi) (.+?)(?:\.(?!\d)|,(?!\d)| y hasta)", lambda old, new, x: _is_nearly(new.step, x)),
+    (r"do not fill (.+?) evenly", lambda old, new, x: x % new.step != 0),
+    (r"no llenan (.+?) sin que sobre", lambda old, new, x: x % new.step != 0),
+    (r"(?:a multiple of|un múltiplo de) (.+?)(?:,(?!\d)| y |\?)", lambda old, new, x: x % new.step != 0),
+    (
+        r"(?:pass|past|pasar por|después de) (.+?)(?:\.(?!\d)|,(?!\d)|:(?!\d)|\?| y )",
+        lambda old, new, x: _passes(new, x),
+    ),
+    (r"(?:does what|hacían|what) (\d+) (?:jumps|saltos)", lambda old, new, x: new.step == x * old.step),
+]
+
+
+def _is_nearly(step: Fraction, round_number: Fraction) -> bool:
+    return abs(abs(step) - round_number) in (1, round_number / 10)
+
+
+def _passes(count: Count, value: Fraction) -> bool:
+    low, high = sorted((count.value(1), count.value(count.terms)))
+    return low <= value <= high or (count.wrap is not None and low <= value + count.wrap <= high)
+
+
+def _read(count: Count, text: str) -> Fraction | None:
+    try:
+        return count.read(re.sub(r"^(?:la|las) ", "", text))
+    except CountError:
+        return None
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("grid", [*EXAMPLE_GRIDS, *FIRST_GRADES])
+def test_every_number_in_it_is_so_of_the_old_or_the_new_count(grid: Grid, language: str) -> None:
+    for _, one in told(grid, language):
+        old, new = grid.count, one.grid.count
+        text = one.ask
+        for pattern, is_so in SAID_OF_AN_AMOUNT:
+            for found in list(re.finditer(pattern, text)):
+                value = _amount(new, found[1])
+                if value is not None:
+                    assert is_so(old, new, value), (one.ask, found[1])
+                    text = text.replace(found[1], "", 1)
+        known = {new.text(n) for n in range(1, new.terms + 1)} | {str(one.grid.line_length)}
+        known |= {new.difference_text(new.step), old.difference_text(old.step)}
+        known |= {old.difference_text(old.step * grid.line_length)}
+        for value in sorted(known, key=len, reverse=True):
+            text = re.sub(rf"(?<![\d.,/]){re.escape(value)}(?![\d/]|[.,]\d)", "", text)
+        assert not re.search(r"\d", text), (one.ask, text)
+
+
+def _amount(count: Count, text: str) -> Fraction | None:
+    """An amount or a count, in the base unit; on a clock an amount is of minutes."""
+    if count.kind == "clock":
+        hours, minutes = re.fullmatch(r"(\d+) h", text), re.fullmatch(r"(\d+) min", text)
+        if hours or minutes:
+            return Fraction(int(hours[1]) * 60 if hours else int(minutes[1]))  # type: ignore[index]
+    return _read(count, text) if re.search(r"\d", text) else None
