@@ -56,7 +56,7 @@ SENTENCES = {
         "zero": "Llega más allá del final, es el {nth} número: ¿cuántos saltos hacen falta para llegar a cero?",
         "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",
         "next": "Llega más allá del final, es el {nth} número: un salto después de {like}.",
-        "far": "Llega mucho después, es el {nth} número; están demasiado lejos para decirlos todos.",
+        "far": "Llega mucho después, es el {nth} número; queda demasiado lejos para decirlos todos.",
         "ends alike": "Termina en {ending}, igual que {like}, pero lo saltamos.",
         "even": "Es par, como todos los números de este conteo, pero lo saltamos.",
         "odd": "Es impar, como todos los números de este conteo, pero lo saltamos.",

@@ -226,12 +226,35 @@ class TestReasons:
             (("whole", "7", "9", 12, 4), 20, "Every count here is 7 more than a multiple of 9; 20 is 2 more."),
             (("whole", "7", "7", 12, 4), 30, "Every count here is a multiple of 7; 30 is 2 too many."),
             (("whole", "65", "-5", 12, 4), 31, "Down to 0, the endings here are only 0 and 5; 31 ends in 1."),
+            (("money", "$1.00", "-$0.60", 2, 2), 70, "Down to 0, the cents here are only 0 and 40; $0.70 has 70."),
+            (("whole", "10", "-25", 2, 2), 4, "Down to 0, every count here ends in 0; 4 ends in 4."),
             (("money", "$0.10", "$0.25", 12, 4), 140, "The cents here are only 10, 35, 60 and 85; $1.40 has 40."),
             (("fraction", "1/3", "2/3", 12, 4), "8/3", "2 2/3 is a multiple of 2/3; every count here is 1/3 more"),
         ],
     )
     def test_a_skipped_value_lacks_what_every_count_has(self, grid, value, part):
         assert part in locate(fold(*grid), value, Audience(level=4)).reason
+
+    @pytest.mark.parametrize(
+        ("kind", "start", "step", "style", "value", "english", "spanish"),
+        [
+            ("capacity", "250 mL", "250 mL", {"units": "two"}, "1 L 100 mL", "The milliliters here", "los mililitros"),
+            ("length", "1 yd 1 ft", "3 yd", {}, "2 yd", "The feet here", "los pies"),
+            ("mass", "1 ton 500 lb", "500 lb", {}, "2 ton 100 lb", "The pounds here", "las libras"),
+            ("capacity", "1 gal", "2 qt", {}, "1 gal 1 qt", "The quarts here", "los cuartos de galón"),
+            ("money", "0.50", "2.50", {"currency": "MXN"}, "3.20", "The centavos here", "los centavos"),
+            ("money", "0.50", "2.50", {"currency": "GBP"}, "3.20", "The pence here", "los peniques"),
+            ("money", "0.50", "2.50", {"currency": "SEK"}, "3.20", "The small coins here", "las monedas pequeñas"),
+        ],
+    )
+    def test_a_part_is_called_by_its_name(self, kind, start, step, style, value, english, spanish):
+        count = Count.parse(kind=kind, start=start, step=step, terms=6, style=Style(**style))
+        assert english in locate(Grid(count, 3), value, Audience(4)).reason
+        assert f"Aquí, en {spanish}, s" in locate(Grid(count, 3), value, Audience(4, "es")).reason
+
+    def test_a_part_that_is_no_whole_number_is_not_read_by_itself(self):
+        reason = locate(fold("length", "1 ft 3 in", "9 in", 12, 4), "3 ft 6 1/2 in", Audience(4)).reason
+        assert "The inches" not in reason
 
     @given(number_grids(), st.integers(-400, 900), st.sampled_from([0, 2, 4, 6]), st.sampled_from(["en", "es"]))
     def test_a_reason_names_the_value_and_is_as_long_as_the_level_bears(self, grid, numerator, level, language):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ..kinds.unit_names import NAMES
 from ..texts.numbers import listing, ordinal
 from .wording import Wording
 
@@ -135,8 +136,11 @@ class English(Wording):
     def way(self, *, up: bool) -> str:
         return "up" if up else "down"
 
-    def part(self, name: str) -> str:
-        return name
+    def units(self, symbol: str) -> str:
+        return NAMES[symbol, "en"].several
+
+    def small_coins(self, name: str) -> str:
+        return name or "small coins"
 
     def change(self, amount: str, *, up: bool, clock: bool) -> str:
         if clock:

@@ -42,12 +42,17 @@ def mark_against(count: Count, value: Fraction, turn: int | None = None) -> Mark
     Source: proof - a count only ever adds the step, so by any modulus it runs through start, start + g, start + 2g ...
     with g = gcd(step, modulus) and no other remainders; by the step itself it keeps one.
     """
-    marks = [mark for mark in _candidates(count, value) if mark.own not in mark.shown]
+    marks = [mark for mark in _candidates(count, value) if mark.own not in mark.shown and _is_read_off(mark)]
     if marks:
         return min(marks, key=lambda mark: len(mark.shown))
     modulus = abs(count.step) if turn is None else _gcd(abs(count.step), Fraction(turn))
     start = count.start if count.wrap is None else since_midnight(count, count.start)
     return Mark("remainder", modulus, (start % modulus,), value % modulus)
+
+
+def _is_read_off(mark: Mark) -> bool:
+    """Say whether a part is a number that stands there by itself: "2 in", but not the 2 1/2 of "2 1/2 in"."""
+    return mark.sort != "part" or all(number.denominator == 1 for number in (*mark.shown, mark.own))
 
 
 def _candidates(count: Count, value: Fraction) -> list[Mark]:
@@ -80,13 +85,13 @@ def _parity(count: Count, value: Fraction) -> list[Mark]:
 def _mark(
     count: Count, value: Fraction, modulus: Fraction, sort: str, part: str = "", unit: Fraction = Fraction(1)
 ) -> list[Mark]:
-    gap = _gcd(abs(count.step), modulus)
-    endings = modulus / gap
+    endings = modulus / _gcd(abs(count.step), modulus)
     if endings > MOST_ENDINGS:
         return []
-    low = count.start % gap
-    shown = tuple((low + k * gap) / unit for k in range(int(endings)))
     falling = count.wrap is None and count.step < 0
+    # A falling count that is soon at 0 has not the time to show every ending.
+    terms = min(int(endings), int(count.start // -count.step) + 1) if falling else int(endings)
+    shown = tuple(sorted((count.start + k * count.step) % modulus / unit for k in range(terms)))
     return [Mark(sort, modulus, shown, value % modulus / unit, falling, part, unit)]
 
 

@@ -9,6 +9,8 @@ from ..audience import Audience
 from ..count import Count
 from ..grid import Grid
 from ..kinds.clock import DAY
+from ..kinds.currency import currency_named
+from ..kinds.units import UNITS
 from ..texts.words import band_of, capital
 from .clock import since_midnight, turn_of
 from .marks import Mark, mark_against
@@ -88,9 +90,18 @@ def _mark_sentence(count: Count, mark: Mark, words: Wording, value: str) -> str:
         facts |= {"shown": count.difference_text(mark.shown[0]), "own": count.difference_text(mark.own)}
         return filled(words.marks[name], facts)
     shown = [_ending(count, mark, ending) for ending in mark.shown]
-    facts |= {"shown": words.listing(shown), "own": _ending(count, mark, mark.own), "part": words.part(mark.part)}
+    facts |= {"shown": words.listing(shown), "own": _ending(count, mark, mark.own)}
+    if mark.sort == "part":
+        facts["part"] = _part_name(count, mark.part, words)
     sentence = filled(words.marks[mark.sort if len(shown) > 1 else f"{mark.sort}, one"], facts)
     return words.down_to_zero + sentence[0].lower() + sentence[1:] if mark.down_to_zero else sentence
+
+
+def _part_name(count: Count, part: str, words: Wording) -> str:
+    """The name of a part: of a unit, or of the small coin of a currency."""
+    if count.kind == "money":
+        return words.small_coins(currency_named(count.style.currency, words.language).small.several)
+    return words.units(next(unit.symbol for unit in UNITS.values() if unit.part == part))
 
 
 def _ending(count: Count, mark: Mark, ending: Fraction) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..kinds.unit_names import NAMES
 from ..texts.numbers import listing, ordinal
 from .wording import Wording
 
@@ -91,7 +92,7 @@ MARKS = {
     "left, one": "Aquí, después del último entero, siempre queda {shown}; en {value} queda {own}.",
     "left": "Aquí, después del último entero, solo quedan {shown}; en {value} queda {own}.",
     "remainder": "Aquí cada número es un múltiplo de {modulus} y {shown} más; {value} es un múltiplo y {own} más.",
-    "multiple": "Aquí cada número es un múltiplo de {modulus}; en {value} sobran {own}.",
+    "multiple": "Aquí cada número es un múltiplo de {modulus}; {value} es un múltiplo y {own} más.",
     "not multiple": "{value} es un múltiplo de {modulus}; aquí cada número es un múltiplo y {shown} más.",
 }
 
@@ -102,26 +103,6 @@ PARTS_OF_DAY = {
     "noon": "del mediodía",
     "tarde": "de la tarde",
     "noche": "de la noche",
-}
-
-PARTS = {
-    "minutes": "los minutos",
-    "cents": "los centavos",
-    "inches": "las pulgadas",
-    "feet": "los pies",
-    "ounces": "las onzas",
-    "fluid ounces": "las onzas líquidas",
-    "cups": "las tazas",
-    "pints": "las pintas",
-    "quarts": "los cuartos",
-    "hours": "las horas",
-    "seconds": "los segundos",
-    "cm": "los centímetros",
-    "mm": "los milímetros",
-    "m": "los metros",
-    "g": "los gramos",
-    "mL": "los mililitros",
-    "L": "los litros",
 }
 
 WAYS = {
@@ -162,8 +143,12 @@ class Spanish(Wording):
     def way(self, *, up: bool) -> str:
         return "arriba" if up else "abajo"
 
-    def part(self, name: str) -> str:
-        return PARTS.get(name, name)
+    def units(self, symbol: str) -> str:
+        name = NAMES[symbol, "es"]
+        return f"{'las' if name.form == 'feminine' else 'los'} {name.several}"
+
+    def small_coins(self, name: str) -> str:
+        return f"los {name}" if name else "las monedas pequeñas"
 
     def change(self, amount: str, *, up: bool, clock: bool) -> str:
         if clock:

@@ -61,8 +61,12 @@ class Wording(ABC):
         """Write the counting direction."""
 
     @abstractmethod
-    def part(self, name: str) -> str:
-        """Name a part of a written value."""
+    def units(self, symbol: str) -> str:
+        """Name a unit of measure whose number is a part of a written value."""
+
+    @abstractmethod
+    def small_coins(self, name: str) -> str:
+        """Name the small coins of a currency; name is empty where they have none."""
 
     @abstractmethod
     def change(self, amount: str, *, up: bool, clock: bool) -> str:
