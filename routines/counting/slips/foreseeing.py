@@ -1,6 +1,6 @@
 """Which slips are likely in a grid, most likely and most instructive first."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from ..audience import Audience
 from ..grid import Grid
@@ -47,9 +47,10 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     (4, '304', '404')
     """
     audience = for_level(grade, audience)
+    jumps = jumps_of(grid)
     ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
     for rule in rules_for(grid, audience):
-        for times, (jump, heard) in enumerate(places(rule, grid, audience.language)):
+        for times, (jump, heard) in enumerate(places(rule, jumps, audience.language)):
             ranked.append(((times, -rule.weight, jump.n), rule, jump, heard))
     ranked.sort(key=lambda entry: entry[0])
     found: dict[tuple[int, str], Slip] = {}
@@ -59,10 +60,14 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     return list(found.values())
 
 
-def places(rule: Rule, grid: Grid, language: str) -> Iterator[tuple[Jump, str]]:
-    """The jumps in view where a rule fires, with what is heard there."""
-    for n in range(2, grid.terms + 1):
-        jump = Jump(grid, n)
+def jumps_of(grid: Grid) -> list[Jump]:
+    """Every jump in view."""
+    return [Jump(grid, n) for n in range(2, grid.terms + 1)]
+
+
+def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[Jump, str]]:
+    """The jumps where a rule fires, with what is heard there."""
+    for jump in jumps:
         if rule.happens(jump):
             heard = rule.heard(jump, language)
             if heard and heard not in (jump.due, *jump.due.split(" = ")):

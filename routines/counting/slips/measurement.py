@@ -37,10 +37,6 @@ class Parts:
         self.size = self.large.size / self.small.size
         self.a, self.b, self.s = (value / self.small.size for value in (jump.a, jump.b, jump.s))
 
-    @property
-    def names(self) -> tuple[str, str]:
-        return self.large.symbol, self.small.symbol
-
     def written(self, many: int, rest: Fraction) -> str:
         return in_two_units(self.jump, self.large, self.small, many, rest)
 
@@ -111,8 +107,8 @@ def _rule(
     weight: int,
 ) -> Rule:
     def likely(jump: Jump) -> bool:
-        parts = Parts(jump)
-        return parts.names in pairs and happens(parts)
+        units = two_units(jump.grid)
+        return units is not None and (units[0].symbol, units[1].symbol) in pairs and happens(Parts(jump))
 
     return Rule(name, (4, 5), likely, lambda jump, _: heard(Parts(jump)), weight)
 

@@ -13,7 +13,7 @@ from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..patterns.ranking import rank
 from ..round_number import round_number
-from ..slips.foreseeing import places, rules_for
+from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.replies import is_of_writing
 from ..stops.hard_spots import hard_spots
 from .changes import Change, changed, other_lengths, shown
@@ -101,7 +101,8 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
     if spots and spots[0].times <= SELDOM:
         return [spots[0].n]
     heavy = [rule for rule in rules_for(grid, audience) if rule.weight == HEAVY]
-    likely = [[jump.n for jump, _ in places(rule, grid, audience.language)] for rule in heavy]
+    jumps = jumps_of(grid)
+    likely = [[jump.n for jump, _ in places(rule, jumps, audience.language)] for rule in heavy]
     met = sorted((n <= BEFORE, len(at), n) for at in likely for n in at)
     return [met[0][2]] if met else [spot.n for spot in spots[:1]]
 
