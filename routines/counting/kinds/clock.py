@@ -14,7 +14,7 @@ from .numerals import tidy
 from .piece import Piece
 
 DAY = 1440
-_TIME = re.compile(r"(?P<hour>[0-9]{1,2})(?::(?P<minute>[0-9]{2}))?(?: ?(?P<half>[^0-9:].*))?", re.IGNORECASE)
+_TIME = re.compile(r"(?P<hour>[0-9]{1,2})(?::(?P<minute>[0-9]{2}))?(?: ?(?P<half>[^\W\d_].*))?", re.IGNORECASE)
 _HALVES = {
     "am": "a.m.",
     "pm": "p.m.",

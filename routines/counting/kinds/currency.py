@@ -22,11 +22,15 @@ class CoinName:
 
 @dataclass(frozen=True, slots=True)
 class Currency:
-    """digits: 10**digits smallest units make one main unit. symbol, small_symbol: "" when there is none."""
+    """digits: 10**digits smallest units make one main unit. symbol, small_symbol: "" when there is none.
+
+    symbols: how the main unit may be typed: as at home, as abroad (US$, MX$), by its code.
+    """
 
     code: str
     digits: int
     symbol: str
+    symbols: tuple[str, ...]
     symbol_first: bool
     small_symbol: str
     main: CoinName
@@ -65,7 +69,7 @@ def currency_named(code: str, language: str) -> Currency:
     Raises: CountError on `style` when CLDR knows no such currency.
     """
     from babel import Locale, UnknownLocaleError
-    from babel.numbers import get_currency_name, get_currency_precision, is_currency
+    from babel.numbers import get_currency_name, get_currency_precision, get_currency_symbol, is_currency
 
     if not is_currency(code):
         raise CountError("style", f"Choose a currency by its three letters, such as USD or EUR: {code} is none.")
@@ -82,11 +86,14 @@ def currency_named(code: str, language: str) -> Currency:
     one, several = str(get_currency_name(code, 1, spoken)), str(get_currency_name(code, 2, spoken))
     gender = "feminine" if language == "es" and one.split()[0] in _FEMININE else "masculine"
     main, small = _NAMES.get((code, language)) or (CoinName(one, several, gender), CoinName("", ""))
+    symbol = _symbol(code, home)
+    abroad = {str(get_currency_symbol(code, Locale.parse(locale))) for locale in ("en", "en_001")}
     pattern = str(spoken.currency_formats["standard"].pattern)
     return Currency(
         code=code,
         digits=digits,
-        symbol=_symbol(code, home),
+        symbol=symbol,
+        symbols=tuple(sorted({symbol, code, *abroad}, key=len, reverse=True)),
         symbol_first=pattern.index("¤") < pattern.index("0"),
         small_symbol=_SMALL_SYMBOLS.get(code, "") if digits else "",
         main=main,

@@ -9,7 +9,7 @@ from .fraction import with_kept_denominator
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed
 from .number_words import cardinal, decimal_parts, joined, negative
-from .numerals import places_needed, read_numeral, split_sign, tidy, write_decimal
+from .numerals import places_needed, read_numeral, say_more_places, split_sign, tidy, write_decimal
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, ("1/10", "1/2", "1", "2", "5", "10", "100")))
@@ -23,9 +23,7 @@ class DecimalNumber(NumberKind):
         super().__init__(style, grain)
         needed = places_needed(grain.denominator) or 0
         if style.places is not None and style.places < needed:
-            raise CountError(
-                "style", f"Show at least {needed} decimal place{'s'[: needed - 1]}, or values would be lost."
-            )
+            raise CountError("style", say_more_places(needed))
         self.trimmed = style.places is None and style.fractions == "simplified"
         kept = needed if self.trimmed else places_needed(lcm(grain.denominator, style.over))
         self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)

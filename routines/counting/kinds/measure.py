@@ -14,7 +14,7 @@ from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed, keep_over
 from .measure_typed import read_measure
 from .number_words import negative
-from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole
+from .numerals import places_needed, say_more_places, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
 from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
 from .units import BASE_UNITS, LARGER_BESIDE, MEASURE_NAMES, SMALLER_BESIDE, UNITS, Unit
@@ -79,8 +79,10 @@ class Measure(NumberKind):
         """Decimal places of the small unit; None where its parts are written as fractions."""
         needed = places_needed(denominator)
         if style.places is not None:
-            if needed is None or needed > style.places:
-                raise CountError("style", "Show more decimal places, or values would be lost.")
+            if needed is None:
+                raise CountError("style", "Leave the decimal places open: no decimals write these parts exactly.")
+            if needed > style.places:
+                raise CountError("style", say_more_places(needed))
             return style.places
         decimals = self.system != "customary" if style.decimals is None else style.decimals
         if not decimals or needed is None or needed > MOST_PLACES_WRITTEN:

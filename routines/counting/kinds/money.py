@@ -112,7 +112,7 @@ class Money(NumberKind):
 
 def _without_symbols(text: str, currency: Currency) -> tuple[str, str]:
     """The bare amount, and the unit it is typed in: "main", "small", or "" where it names none."""
-    for symbol in (currency.symbol, currency.code):
+    for symbol in currency.symbols:
         if text.startswith(symbol):
             return text[len(symbol) :].strip(), "main"
         if text.endswith(symbol):

@@ -138,6 +138,11 @@ def write_decimal(scaled: int, places: int, style: Style) -> str:
     return f"{write_whole(whole, style)}{style.decimal_mark}{rest:0{places}d}"
 
 
+def say_more_places(needed: int) -> str:
+    """What to do where a style shows too few decimal places."""
+    return f"Show at least {needed} decimal {'place' if needed == 1 else 'places'}, or values would be lost."
+
+
 def places_needed(denominator: int) -> int | None:
     """How many decimal places write every multiple of 1/denominator, or None if none do.
 

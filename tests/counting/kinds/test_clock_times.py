@@ -151,5 +151,19 @@ def test_a_step_that_moves_no_hand_or_no_whole_minute_is_refused(step: str) -> N
     assert refused.value.field == "step"
 
 
+@pytest.mark.parametrize(
+    ("start", "sentence"),
+    [
+        ("9.30", "Type a time such as 10:50 or 2:30 pm: “9.30” cannot be read as one."),
+        ("9:30 xm", "Write a.m., p.m., noon or midnight after the time, not “xm”."),
+        ("13:10 pm", "Write hours from 1 to 12 with p.m."),
+    ],
+)
+def test_a_refused_time_says_what_to_write(start: str, sentence: str) -> None:
+    with pytest.raises(CountError) as refused:
+        clock(start, "20 min")
+    assert str(refused.value) == sentence
+
+
 def test_twelve_hours_move_the_hands_of_a_day_s_clock() -> None:
     assert texts(clock("10:50", "12 h", clock=24), 1, 2, 3) == ["10:50", "22:50", "10:50"]

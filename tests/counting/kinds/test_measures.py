@@ -236,6 +236,16 @@ def test_what_cannot_be_measured_is_refused_at_its_field(field: str, kind: str, 
     assert refused.value.field == field
 
 
+@pytest.mark.parametrize(
+    ("start", "places", "advice"),
+    [("0.25 in", 1, "Show at least 2 decimal places"), ("1/3 in", 2, "Leave the decimal places open")],
+)
+def test_places_that_would_lose_a_value_are_refused(start: str, places: int, advice: str) -> None:
+    with pytest.raises(CountError, match=advice) as refused:
+        count_of("length", start, start, places=places)
+    assert refused.value.field == "style"
+
+
 def test_fluid_ounces_and_ounces_are_different_measures() -> None:
     # NIST Handbook 44, Appendix C: the fluid ounce is a unit of capacity, the ounce one of mass.
     with pytest.raises(CountError, match="mass"):
