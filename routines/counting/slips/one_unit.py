@@ -49,7 +49,7 @@ def _hundred_kept(jump: Jump) -> Fraction:
     units = written_units(jump.count)
     large = units.large.size / unit.size if units and units.large else None
     crosses = a // 100 != b // 100 and min(a, b) >= 0 and (large is None or a // large == b // large)
-    known_by_heart = s % 25 == 0 and start % 25 == 0
+    known_by_heart = s in (25, 50) and start % 25 == 0
     if unit.symbol not in _HUNDREDS or not crosses or abs(s) >= 100 or min(a, b) < (100 if s > 0 else 0):
         return Fraction(0)
     return Fraction(0) if known_by_heart else (-100 if s > 0 else 100) * unit.size

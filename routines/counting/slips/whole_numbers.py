@@ -76,12 +76,12 @@ def _crosses(jump: Jump, size: int) -> bool:
 
 def _known_by_heart(jump: Jump) -> bool:
     """25, 50, 75, 100 and the fifties are said as a song; nobody works them out."""
-    return jump.s % 25 == 0 and jump.start % 25 == 0
+    return jump.s in (25, 50) and jump.start % 25 == 0
 
 
 def _from_a_ten(jump: Jump) -> bool:
-    """The jump starts at a ten that the multiples of the step land on."""
-    return jump.a > 0 and jump.a % 10 == 0 and jump.start % jump.s == 0
+    """The jump starts at a ten that the multiples of the step land on, not past a hundred."""
+    return 0 < jump.a <= 100 and jump.a % 10 == 0 and jump.start % jump.s == 0
 
 
 RULES = (
@@ -269,7 +269,7 @@ RULES = (
         languages=("en",),
         source=NSW_2010,
     ),
-    Rule("W34", (0, 1), lambda j: j.s == -1 and j.a in (10, 20), lambda j, _: j.text(j.a + 1)),
+    Rule("W34", (0, 1), lambda j: j.s in (-1, -2) and j.a in (10, 20), lambda j, _: j.text(j.a - j.s)),
     Rule(
         "W35",
         (0, 1),

@@ -26,6 +26,7 @@ class TestFirstGrades:
 
     def test_counting_back_turns_round_at_a_ten(self) -> None:
         assert heard("W34", "21", "-1", 0, terms=16) == [(3, "21", "19"), (13, "11", "9")]
+        assert heard("W34", "30", "-2", 1) == [(7, "22", "18"), (12, "12", "8")]
 
     def test_counting_back_meets_the_teens_as_tens(self) -> None:
         assert (2, "90", "19") in heard("W35", "20", "-1", 0)
@@ -33,6 +34,7 @@ class TestFirstGrades:
     def test_skip_counting_falls_back_into_ones_after_a_ten(self) -> None:
         assert heard("W36", "2", "2", 1) == [(6, "11", "12"), (11, "21", "22")]
         assert not heard("W36", "1", "2", 1)
+        assert not heard("W36", "960", "10", 2)
 
     def test_fives_go_on_as_tens(self) -> None:
         assert heard("W37", "5", "5", 1, terms=6) == [(3, "20", "15"), (5, "30", "25")]
@@ -49,6 +51,9 @@ class TestSongs:
     def test_nobody_works_out_what_is_known_by_heart(self, rule: str) -> None:
         assert not heard(rule, "25", "25", 2)
         assert not heard(rule, "0", "50", 2)
+
+    def test_seventy_fives_are_worked_out(self) -> None:
+        assert heard("W28", "250", "75", 5)[0] == (2, "225", "325")
 
     def test_a_hundred_that_is_not_there_yet_is_not_kept(self) -> None:
         assert [n for n, _, _ in heard("W28", "67", "11", 3)] == []
