@@ -17,6 +17,9 @@ DIRECTIONS = ("right", "down", "down-right", "down-left")
 LIES = ("row", "column", "rows", "columns", "down-right", "down-left", "scattered")
 SUMS = ("block-corners", "ends", "centre-mean", "line-totals")
 MOST_TERMS = 200
+MOST_DIGITS = 30
+"""Numbers of more digits say nothing about a count whose values stay within 10^9; Python itself refuses very long ones."""
+
 BLOCK_FAMILIES = ("digit", "digit-sum", "remainder")
 
 Blocks = tuple[tuple[Any, ...], ...]
@@ -29,11 +32,19 @@ def _exact(name: str, value: Any) -> Fraction:
         raise CountError(name, f"Write the {name} as a whole number or a fraction, such as 7 or 3/4.")
     if isinstance(value, str) and not _EXACT.fullmatch(value):
         raise CountError(name, f"Write the {name} as a whole number or a fraction, such as 7 or 3/4.")
+    if isinstance(value, str) and len(value) > MOST_DIGITS:
+        raise _too_long(name)
     try:
         number = Fraction(value)
     except ZeroDivisionError:
         raise CountError(name, f"The bottom number of the {name} is 0; choose another.") from None
+    if max(abs(number.numerator), number.denominator) >= 10**MOST_DIGITS:
+        raise _too_long(name)
     return Fraction(number.numerator, number.denominator)
+
+
+def _too_long(name: str) -> CountError:
+    return CountError(name, f"Write the {name} with at most {MOST_DIGITS} digits.")
 
 
 def _above_zero(name: str, value: Any) -> Fraction:
@@ -53,6 +64,8 @@ def _remainder(name: str, value: Any) -> Fraction:
 def _whole(name: str, value: Any) -> int:
     if isinstance(value, bool) or not isinstance(value, int):
         raise CountError(name, f"Write the {name} as a whole number.")
+    if abs(value) >= 10**MOST_DIGITS:
+        raise _too_long(name)
     return value
 
 

@@ -31,17 +31,14 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
 
     Each pattern's `cells` are all those in view that share it, the tapped ones among them. Best is what fits the tapped
     cells most closely; what fits equally is ranked by how noticeable it is.
-    Raises: CountError on `n` for a term that is not in view.
+    Raises: CountError on `n` for what is no term in view.
 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
     >>> explain_cells(grid, [3, 8, 13])[0].claim
     Claim('landmarks', multiple='10', every=5, first=3, lie='column', lines=[3])
     """
-    tapped = frozenset(cells)
-    for n in tapped:
-        if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= grid.terms:
-            raise CountError("n", f"Tap counts from 1 to {grid.terms}.")
+    tapped = _terms_in_view(grid, cells)
     if not tapped:
         return []
     sharing = [
@@ -50,14 +47,25 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
         if tapped <= shared and _is_written(grid, found.claim, tapped)
     ]
     best: list[tuple[Found, Cells]] = []
-    for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair)):
+    for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair, alone=len(tapped) == 1)):
         if all(found.claim.family != chosen.claim.family for chosen, _ in best):
             best.append((found, shared))
     return [_shared_pattern(grid, found, shared, audience) for found, shared in best[:MOST_EXPLANATIONS]]
 
 
-def _closeness(grid: Grid, found: Found, shared: Cells) -> tuple[int, int, Key]:
-    return len(shared), FAMILIES.index(found.claim.family), rank(found.claim, grid)
+def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
+    if not isinstance(cells, Iterable) or isinstance(cells, str):
+        raise CountError("n", "Give the numbers of the tapped counts.")
+    tapped = list(cells)
+    for n in tapped:
+        if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= grid.terms:
+            raise CountError("n", f"Tap counts from 1 to {grid.terms}.")
+    return frozenset(tapped)
+
+
+def _closeness(grid: Grid, found: Found, shared: Cells, *, alone: bool) -> tuple[int, int, Key]:
+    """How closely a find fits the tapped cells; one alone fits everything, and is told by what is most noticeable."""
+    return 0 if alone else len(shared), FAMILIES.index(found.claim.family), rank(found.claim, grid)
 
 
 def _is_written(grid: Grid, claim: Claim, tapped: Cells) -> bool:
@@ -120,9 +128,9 @@ def _chain(grid: Grid, direction: str, tapped: Cells) -> Cells:
 
 
 def _common_multiple(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
-    """Landmarks of the largest number of which all tapped values are multiples."""
+    """Landmarks of the largest number of which all tapped values are multiples; on a clock, all times round too."""
     values = [grid.count.scaled(n) for n in tapped]
-    multiple = Fraction(gcd(*values), grid.count.scale)
+    multiple = Fraction(gcd(*values, grid.count.wrap or 0), grid.count.scale)
     if multiple:
         found = landmarks.found_for(grid, multiple)
         if found is not None:

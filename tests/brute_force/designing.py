@@ -231,7 +231,9 @@ def _how_many(claim: Mapping[str, Any], page: Page) -> bool:
 
 
 def _sums(claim: Mapping[str, Any], page: Page) -> bool:
-    return any(SUMS[which](claim, page) for which in _any(claim, "which", SUMS))
+    # Only totals have a direction and a difference: naming one is naming them.
+    kinds = ["line-totals"] if claim.keys() & {"along", "difference"} else _any(claim, "which", SUMS)
+    return any(SUMS[which](claim, page) for which in kinds)
 
 
 def _corners(claim: Mapping[str, Any], page: Page) -> bool:

@@ -146,3 +146,30 @@ def test_data_without_a_family_is_refused(data: Any) -> None:
     with pytest.raises(CountError) as error:
         Claim.from_dict(data)
     assert error.value.field == "family"
+
+
+LONG = 10**5000
+
+
+@pytest.mark.parametrize(
+    ("family", "name"),
+    [
+        ("step", "difference"),
+        ("table", "step"),
+        ("remainder", "modulus"),
+        ("digit-run", "change"),
+        ("landmarks", "first"),
+    ],
+)
+def test_numbers_too_long_for_any_count_are_refused_at_once(family: str, name: str) -> None:
+    for value in (LONG, -LONG, "9" * 5000, "1/" + "9" * 31, 10**30):
+        with pytest.raises(CountError) as refused:
+            Claim(family, **{name: value})
+        assert refused.value.field == name
+
+
+def test_no_block_holds_a_number_too_long() -> None:
+    for family, item in (("remainder", "9" * 5000), ("digit", LONG)):
+        with pytest.raises(CountError) as refused:
+            Claim(family, blocks=[[item]])
+        assert refused.value.field == "blocks"

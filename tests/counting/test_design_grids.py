@@ -289,3 +289,18 @@ class TestBadLimits:
         with pytest.raises(CountError) as refused:
             design_grids([Claim("digit", part="inches", along="column", length=1)], Limits())
         assert refused.value.field == "part"
+
+
+@pytest.mark.parametrize("multiple", [1000, 10**6, 10**9])
+def test_stretches_longer_than_any_count_are_seen_in_none(multiple: int) -> None:
+    limits = Limits(starts=(0, 5), steps=(1, 4), terms=(6, 8), line_lengths=(2, 3))
+    found = design_grids([Claim("how-many", multiple=multiple)], limits)
+    assert (found.grids, found.complete) == ((), True)
+
+
+def test_few_starts_are_tried_where_a_long_stretch_has_many_remainders() -> None:
+    steps, stretch = (16_000_000, 16_000_000), 40_000_000
+    limits = Limits(starts=(0, 2), steps=steps, terms=(11, 11), line_lengths=(2, 2), fills=("across",))
+    for block, starts in (([3, 2], {0}), ([2, 3], set()), (None, {0})):  # 0 16 32 | 48 64 | 80 96 112 | 128 144 | 160
+        found = design_grids([Claim("how-many", multiple=stretch, **({"block": block} if block else {}))], limits)
+        assert {int(grid.count.start) for grid in found.grids} == starts

@@ -79,3 +79,30 @@ def test_explanations_are_few_true_and_hold_every_tapped_cell(seed: int, kind: s
         assert pattern.groups == (pattern.cells,)
         _, judged = judge(pattern.claim, view)
         assert (judged.true, judged.holds, judged.breaks_at) == (True, pattern.holds, pattern.breaks_at)
+
+
+def test_one_cell_alone_is_told_by_what_is_most_noticeable() -> None:
+    assert explained(grid("58", "6", 20, 5), "70")[0].claim.get("multiple") == 10
+
+
+def test_on_a_clock_only_what_comes_again_all_times_round_is_in_common() -> None:
+    view = grid("3:10", "-50 min", 16, 4, "clock")  # 2:20 and 8:30: multiples of 70 minutes only as they stand
+    assert not [p for p in explain_cells(view, [2, 9]) if p.claim.family == "landmarks"]
+    every_other = explain_cells(grid("8:20", "25 min", 16, 4, "clock"), [1, 3])  # 8:20 and 9:10
+    assert {p.claim.get("multiple") for p in every_other if p.claim.family == "landmarks"} == {10}
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("seed", range(6))
+def test_whatever_is_in_common_can_be_checked(kind: str, seed: int) -> None:
+    random = Random(f"{kind}{seed}")
+    view = grid_of(random, kind, random.choice(FILLS))
+    for pattern in explain_cells(view, random.sample(range(1, view.terms + 1), min(2, view.terms))):
+        assert judge(pattern.claim, view)[1].true
+
+
+@pytest.mark.parametrize("cells", [None, 5, "12", [[1]], ["1"], [1.0], [True], [0], [21]])
+def test_what_is_no_term_is_refused(cells: object) -> None:
+    with pytest.raises(CountError) as refused:
+        explain_cells(grid("58", "6", 20, 5), cells)  # type: ignore[arg-type]
+    assert refused.value.field == "n"

@@ -20,8 +20,12 @@ Line = tuple[int, ...]
 
 def shortest_block(values: Sequence[int | None], lines: Lines) -> int | None:
     """The least k that can be seen (two blocks in the longest line) and with which every line repeats."""
+    return _shortest(values, lines, lines.longest // 2)
+
+
+def _shortest(values: Sequence[int | None], lines: Lines, most: int) -> int | None:
     read = [values[line[0] : line[-1] + 1 : lines.stride] for line in lines.in_view]
-    for k in range(1, lines.longest // 2 + 1):
+    for k in range(1, most + 1):
         if all(line[k:] == line[:-k] for line in read):
             return k
     return None
@@ -78,7 +82,8 @@ def judge(claim: Claim, reading: Reading, grid: Grid) -> Judged:
         return Judged.not_so()
     if blocks is not None and len(blocks) != len(chosen):
         return Judged.not_so()
-    true_from = _true_from(reading, lines, k, blocks, only)
+    told = blocks is None or all(len(block) >= min(k, len(line)) for block, line in zip(blocks, chosen, strict=True))
+    true_from = _true_from(reading, lines, k, blocks, only) if told else None
     contradiction = _contradiction(reading, chosen, k, lines.stride, blocks)
     if contradiction:
         return Judged.not_so(contradiction, true_from)
@@ -134,6 +139,9 @@ def _true_from(
 
 
 def length_to_try(reading: Reading, grid: Grid, along: str) -> int:
-    """The block length that "repeats" without a length means: the shortest that can be seen, else 1."""
-    values = reading.upto(grid.terms)
-    return shortest_block(values, lines_of(grid, along)) or 1
+    """The block length that "repeats" without a length means: the shortest that nothing in view contradicts.
+
+    Where it cannot be seen yet, some k shorter than the longest line still brings at least one cell back; else 1.
+    """
+    lines = lines_of(grid, along)
+    return _shortest(reading.upto(grid.terms), lines, lines.longest - 1) or 1

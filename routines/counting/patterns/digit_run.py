@@ -25,7 +25,9 @@ def find(grid: Grid) -> Iterator[Found]:
             change = _first_change(values, lines) if lines.longest >= 3 else None
             if change and _runs(values, lines, change):
                 claim = Claim.trusted("digit-run", {**named, "along": along, "change": change})
-                yield Found.of(claim, lines.in_view, _break_beyond(reading, lines, change, grid.terms))
+                # A line of one cell is no step, and shows nothing where the part is not written.
+                groups = tuple([line for line in lines.in_view if values[line[0]] is not None])
+                yield Found.of(claim, groups, _break_beyond(reading, lines, change, grid.terms))
 
 
 def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:

@@ -24,9 +24,9 @@ MOST_INTERVALS = 200
 class Intervals:
     """The intervals between multiples, numbered from 0 in counting order; all numbers scaled to whole ones."""
 
-    def __init__(self, grid: Grid, scaled: Scaled) -> None:
+    def __init__(self, scaled: Scaled, terms: int) -> None:
         self.width, self.step = scaled.turn, abs(scaled.step)
-        start, end = scaled.start, scaled.start + (grid.terms - 1) * scaled.step
+        start, end = scaled.start, scaled.start + (terms - 1) * scaled.step
         if scaled.step > 0:  # from the first multiple at or above the start, upwards
             self._before = -start % self.width
             self._offset = self._before + self.step - 1
@@ -88,7 +88,7 @@ def find(grid: Grid) -> Iterator[Found]:
     for scaled in friendly_ones(grid.count):
         if scaled.turn < abs(scaled.step):
             continue  # most intervals would hold nothing
-        intervals = Intervals(grid, scaled)
+        intervals = Intervals(scaled, grid.terms)
         block = _shortest_block(intervals)
         if block:
             unlike = intervals.first_unlike(block)
@@ -111,7 +111,7 @@ def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
     for chosen in [multiple] if multiple is not None else grid.count.friendly_multiples():
         block = claim.get("block")
         if block is None:
-            intervals = Intervals(grid, Scaled.of(grid.count, chosen))
+            intervals = Intervals(Scaled.of(grid.count, chosen), grid.terms)
             fits = intervals.complete <= MOST_INTERVALS
             block = (_shortest_block(intervals) if fits else ()) or (intervals.terms_in(0),)
         yield claim.with_(multiple=chosen, block=block)
@@ -119,7 +119,7 @@ def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
 
 def judge(claim: Claim, grid: Grid) -> Judged:
     _refuse_clocks(grid)
-    intervals, block = Intervals(grid, Scaled.of(grid.count, claim.get("multiple"))), claim.get("block")
+    intervals, block = Intervals(Scaled.of(grid.count, claim.get("multiple")), grid.terms), claim.get("block")
     unlike = intervals.first_unlike(block)
     if unlike is None:
         return Judged.so(seen=intervals.complete >= 2 * len(block))

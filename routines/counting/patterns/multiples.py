@@ -27,10 +27,16 @@ class Scaled(NamedTuple):
 
     @classmethod
     def of(cls, count: Count, multiple: Fraction) -> Scaled:
+        """Give the scale on which all three are whole."""
         scale = lcm(count.scale, multiple.denominator)
         turn, times = multiple.numerator * (scale // multiple.denominator), scale // count.scale
         step = count.scaled_step * times
         return cls(multiple, scale, turn, count.scaled_start * times, step, turn // gcd(turn, step))
+
+    @classmethod
+    def of_whole(cls, multiple: int, start: int, step: int) -> Scaled:
+        """Take numbers that are whole already."""
+        return cls(Fraction(multiple), 1, multiple, start, step, multiple // gcd(multiple, step))
 
     @property
     def first(self) -> int | None:

@@ -39,7 +39,8 @@ def find(grid: Grid) -> Iterator[Found]:
 
 
 def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    for which in [claim.get("which")] if claim.get("which") else SUMS:
+    only_totals = claim.get("along") is not None or claim.get("difference") is not None
+    for which in [claim.get("which")] if claim.get("which") else ["line-totals"] if only_totals else SUMS:
         if which != "line-totals":
             yield claim.with_(which=which, along=None, difference=None)
             continue

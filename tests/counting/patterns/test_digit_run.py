@@ -26,3 +26,8 @@ def test_feet_go_up_in_every_column_for_ever() -> None:
 def test_two_cells_or_no_change_make_no_run() -> None:
     assert seen("digit-run", grid("11", "11", 2, 2)) == []
     assert seen("digit-run", grid("100", "100", 2, 1)) == []
+
+
+def test_a_line_that_shows_no_such_part_is_not_among_the_cells() -> None:
+    view = grid("14/8", "1/16", 5, 4, "fraction", fill="down")  # 1 12/16 ... 1 15/16 | 2, which has no top number
+    assert the_one("digit-run", view, part="top", along="column").groups == ((1, 2, 3, 4),)

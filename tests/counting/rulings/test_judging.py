@@ -11,6 +11,22 @@ from routines.counting import Claim, Count, CountError, Grid, Style, check, find
 from .asking import grid, life, verdict
 
 
+class TestTooSmallToSee:
+    two_rows = grid("18", "1", 10, 5)  # 18 19 20 21 22 / 23 24 25 26 27
+
+    def test_a_block_of_any_length_may_still_come_again(self) -> None:
+        said = verdict(self.two_rows, "digit", place=0, along="row")
+        assert (said.true, said.seen) == (False, False)  # 8 9 0 1 2: no cell has come again with four or fewer
+        said = verdict(self.two_rows, "digit", place=1, along="row", length=4)  # 1 1 2 2 | 2
+        assert said.true is False
+        said = verdict(grid("1", "3", 12, 12), "digit", place=0, along="count")  # 1 4 7 0 3 6 9 2 5 8 | 1 4
+        assert (said.true, said.seen, said.holds) == (True, False, "always")
+
+    def test_blocks_that_leave_cells_untold_are_false_from_no_term_on(self) -> None:
+        said = verdict(self.two_rows, "digit", place=0, along="column", blocks=[[8, 3], [9], [0, 5], [1, 6], [2, 7]])
+        assert (said.true, said.true_from) == (False, None)
+
+
 class TestCheck:
     view = grid("58", "6", 20, 5)  # 58 64 70 76 82 / 88 94 100 106 112 / 118 ... / 148 ... 172
 
@@ -58,6 +74,9 @@ class TestCheck:
             ("how-many", {"multiple": 10, "block": [1, 2, 2]}, True),
             ("how-many", {"multiple": 10, "block": [2, 2, 1]}, False),
             ("sums", {"which": "line-totals"}, True),
+            ("sums", {"difference": 150}, True),  # from row to row: five counts, each five steps more
+            ("sums", {"difference": 999}, False),  # only totals have a difference
+            ("sums", {"along": "row", "difference": 149}, False),
             ("sums", {}, True),
             ("table", {}, False),
         ],
