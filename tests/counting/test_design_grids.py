@@ -3,6 +3,7 @@
 from fractions import Fraction
 from functools import cache
 from itertools import product
+from typing import Any
 
 import pytest
 from hypothesis import Phase, assume, given, settings
@@ -304,3 +305,47 @@ def test_few_starts_are_tried_where_a_long_stretch_has_many_remainders() -> None
     for block, starts in (([3, 2], {0}), ([2, 3], set()), (None, {0})):  # 0 16 32 | 48 64 | 80 96 112 | 128 144 | 160
         found = design_grids([Claim("how-many", multiple=stretch, **({"block": block} if block else {}))], limits)
         assert {int(grid.count.start) for grid in found.grids} == starts
+
+
+@pytest.mark.parametrize(
+    ("field", "keywords"),
+    [
+        ("kind", {"kind": "weights"}),
+        ("start", {"starts": ()}),
+        ("start", {"starts": 5}),
+        ("start", {"starts": (0, None)}),
+        ("start", {"starts": (0, "many")}),
+        ("start", {"starts": (0, 1.5)}),
+        ("start", {"off_multiple": "yes"}),
+        ("step", {"steps": (1,)}),
+        ("step", {"steps": (1, True)}),
+        ("step", {"steps": ("2 ft", 3)}),
+        ("step", {"grain": None}),
+        ("step", {"grain": 0}),
+        ("step", {"grain": "-1"}),
+        ("value", {"largest": float("nan")}),
+        ("value", {"largest": -1}),
+        ("value", {"at_most": 0}),
+        ("line_length", {"line_lengths": (0, 5)}),
+        ("line_length", {"line_lengths": ("2", "5")}),
+        ("terms", {"terms": (1, 12)}),
+        ("terms", {"terms": (12, 201)}),
+        ("fill", {"fills": 5}),
+        ("fill", {"fills": ()}),
+        ("fill", {"fills": ("sideways",)}),
+        ("style", {"style": "plain"}),
+    ],
+)
+def test_malformed_limits_are_refused_at_their_field(field: str, keywords: dict[str, Any]) -> None:
+    with pytest.raises(CountError) as refused:
+        Limits.parse(**keywords)
+    assert refused.value.field == field
+
+
+@pytest.mark.parametrize("wanted", [[1], ["landmarks"], None, 5, [{"family": "step"}], [None]])
+def test_what_is_no_claim_is_refused(wanted: Any) -> None:
+    with pytest.raises(CountError) as refused:
+        design_grids(wanted, Limits(at_most=1))
+    assert refused.value.field == "family"
+    with pytest.raises(CountError):
+        design_grids([], 5)  # type: ignore[arg-type]

@@ -35,14 +35,19 @@ def design_grids(wanted: Sequence[Claim], limits: Limits | None = None) -> Desig
     A parameter that a claim leaves out may be anything. Sound: each grid is checked. Complete: for every fold the wants
     narrow steps and starts by necessary conditions only (see `wants.py` and the proofs beside each family).
 
-    Raises: CountError on a claim's parameter that the number kind does not have, and as Limits does.
+    Raises: CountError on `family` for what is no Claim, on a claim's parameter that the number kind does not have, and as
+    Limits does.
 
     >>> tens_in_a_column = Claim("landmarks", multiple=10, lie="column")
     >>> limits = Limits(starts=(50, 60), steps=(6, 6), line_lengths=(5, 5), terms=(20, 20), fills=("across",))
     >>> [int(grid.count.start) for grid in design_grids([tens_in_a_column], limits).grids]
     [54, 56, 52, 58, 50, 60]
     """
-    limits = limits or Limits()
+    limits = Limits() if limits is None else limits
+    if not isinstance(limits, Limits):
+        raise CountError("value", "Give the limits as Limits.")
+    if not isinstance(wanted, (list, tuple)) or not all(isinstance(claim, Claim) for claim in wanted):
+        raise CountError("family", "Give what is wanted as a list of Claims.")
     found: list[Grid] = []
     for grid in _best_first(list(wanted), limits):
         if all(_shows(claim, grid) for claim in wanted):

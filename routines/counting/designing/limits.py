@@ -62,12 +62,19 @@ class Limits:
         """
         number = kind_named(kind)
 
+        def exact(given: object, field: str) -> Typed:
+            if isinstance(given, bool) or not isinstance(given, (int, Fraction)):
+                raise CountError(field, f"Give the {field} as text, a whole number or an exact fraction.")
+            return Typed(Fraction(given))
+
         def value(given: str | Number, field: str) -> Typed:
-            return number.read(given, style, field) if isinstance(given, str) else Typed(Fraction(given))
+            return number.read(given, style, field) if isinstance(given, str) else exact(given, field)
 
         def length(given: str | Number) -> Typed:
-            return number.read_step(given, style) if isinstance(given, str) else Typed(Fraction(given))
+            return number.read_step(given, style) if isinstance(given, str) else exact(given, "step")
 
+        _check_pair("start", starts)
+        _check_pair("step", steps)
         low, high = (value(start, "start") for start in starts)
         least, most = (length(step) for step in steps)
         return cls(
@@ -88,6 +95,10 @@ class Limits:
 
     def __post_init__(self) -> None:
         kind_named(self.kind)
+        if not isinstance(self.style, Style):
+            raise CountError("style", "Give the style as a Style.")
+        if self.off_multiple not in (None, True, False):
+            raise CountError("start", "Say whether the start is off the multiples of the step: True, False or None.")
         for field, numbers in (("start", self.starts), ("step", self.steps)):
             _check_pair(field, numbers)
             if not all(_is_exact(number) for number in numbers):
@@ -100,13 +111,13 @@ class Limits:
             _check_pair(field, whole)
             if not all(_is_whole(number) for number in whole) or whole[0] < least or whole[1] > MOST_TERMS:
                 raise CountError(field, f"Choose whole numbers from {least} to {MOST_TERMS}.")
-        if not self.fills or any(fill not in FILLS for fill in self.fills):
+        if not isinstance(self.fills, (tuple, list)) or not self.fills or any(fill not in FILLS for fill in self.fills):
             raise CountError("fill", f"Choose how to fill the grid from: {', '.join(FILLS)}.")
         if self.at_most is not None and (not _is_whole(self.at_most) or self.at_most < 1):
             raise CountError("value", "Ask for 1 grid or more.")
 
 
-def _check_pair(field: str, pair: Sequence[Number]) -> None:
+def _check_pair(field: str, pair: Sequence[str | Number]) -> None:
     if not isinstance(pair, (tuple, list)) or len(pair) != 2:
         raise CountError(field, "Give a lowest and a highest.")
 
