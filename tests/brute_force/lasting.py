@@ -35,6 +35,9 @@ def first_break(board: Board, claim: Claim, limit: int) -> int | None:
 def contradicts(board: Board, claim: Claim, n: int) -> bool:
     """Whether the n-th term breaks a claim of digits, sums or remainders: it is unlike the one k cells before it."""
     along = claim["along"]
+    read = reader(board, {**claim, "family": "digit"} if claim["family"] == "digit-run" else claim)
+    if claim["family"] != "digit-run" and read(n) is None:
+        return True  # a part that is not written contradicts, whatever stands before it
     earlier = n - 1
     k = _k(claim) if claim["family"] != "digit-run" else 1
     for _ in range(k):
@@ -46,7 +49,6 @@ def contradicts(board: Board, claim: Claim, n: int) -> bool:
     earlier += 1
     if earlier < 1:
         return False
-    read = reader(board, {**claim, "family": "digit"} if claim["family"] == "digit-run" else claim)
     now, before = read(n), read(earlier)
     if now is None or before is None:
         return True
