@@ -129,15 +129,12 @@ def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
         return False
     if plain(count, heard) == plain(count, said):
         return True
-    due = value_of(count, heard)
-    if (
-        due is not None
-        and due != jump.b
-        and any(plain(count, count.words_of(due, language)) == plain(count, said) for language in LANGUAGES)
-    ):
+    foreseen = value_of(count, heard)
+    if foreseen is None or offset(count, foreseen, heard, jump.n) == 0:
+        return False
+    if any(plain(count, count.words_of(foreseen, language)) == plain(count, said) for language in LANGUAGES):
         return True
-    value = value_of(count, said)
-    return count.kind != "decimal" and value is not None and value == value_of(count, heard) != jump.b
+    return count.kind != "decimal" and value_of(count, said) == foreseen
 
 
 def _offsets(grid: Grid, texts: Mapping[int, str]) -> dict[int, Fraction]:

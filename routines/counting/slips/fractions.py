@@ -109,12 +109,24 @@ def _hundredths(jump: Jump, language: str) -> str:
 
 
 def _unlike_added(jump: Jump, language: str) -> str:
-    """2/5 for 1/2 + 1/3."""
-    size = abs(jump.s)
-    if jump.s > 0:
-        return f"{jump.a.numerator + size.numerator}/{jump.a.denominator + size.denominator}"
-    top, bottom = jump.a.numerator - size.numerator, jump.a.denominator - size.denominator
-    return f"{top}/{bottom}" if top > 0 and bottom > 0 else ""
+    """2/5 for 1/2 + 1/3, or 2 2/12 for 2 1/4 + 1/8, by their simplest names."""
+    a, size, sign = jump.a, abs(jump.s), 1 if jump.s > 0 else -1
+    wholes = (a // 1, size // 1) if jump.count.style.shape == "mixed" and a >= 0 else (0, 0)
+    top = (a - wholes[0]).numerator + sign * (size - wholes[1]).numerator
+    bottom = a.denominator + sign * size.denominator
+    whole = wholes[0] + sign * wholes[1]
+    return _fraction(jump, whole, top, bottom) if top > 0 and bottom > 0 and whole >= 0 else ""
+
+
+def _unlike(jump: Jump) -> bool:
+    """Whether the count and the jump have parts of different sizes, on the board or by the names they were given.
+
+    Where the board keeps one denominator, 2 2/8 and 1/8 are alike; 3/6 and 2/6 stand for 1/2 and 1/3, since neither
+    is at home in sixths.
+    """
+    start, step, before = (number.denominator for number in (jump.start, jump.s, jump.a))
+    renamed = jump.count.style.fractions == "simplified" or denominator(jump) not in (start, step)
+    return renamed and start != step != before and 1 not in (start, step, before)
 
 
 def _parts_miscounted(jump: Jump, language: str) -> str:
@@ -160,6 +172,8 @@ def _can_be_renamed(jump: Jump, value: Fraction) -> bool:
 
 
 RULES = (
+    # Ahead of F01, which hears the same where both parts are written: it says what is unlike.
+    Rule("F12", (5, 5), _unlike, _unlike_added, 3, source=ADD_ACROSS),
     Rule("F01", (3, 5), lambda j: _splits(j) and j.a >= 0, _added_across, 3, source=f"{ADD_ACROSS}; {NI_ZHOU_2005}"),
     Rule("F02", (3, 4), _by_one_part, _bottom_counted, source=NI_ZHOU_2005),
     Rule("F03", (3, 4), _by_one_part, _both_counted, source=NI_ZHOU_2005),
@@ -194,14 +208,6 @@ RULES = (
         _from_the_renamed,
     ),
     Rule("F11", (4, 5), lambda j: denominator(j) == 10 and j.s > 0 and j.a == 1, _hundredths, 3),
-    Rule(
-        "F12",
-        (5, 5),
-        lambda j: j.start.denominator != j.s.denominator and j.start.denominator > 1 and j.s.denominator > 1,
-        _unlike_added,
-        3,
-        source=ADD_ACROSS,
-    ),
     Rule(
         "F13",
         (4, 5),

@@ -6,6 +6,7 @@ from functools import cached_property
 
 from ..count import Count
 from ..grid import Grid
+from ..locate.clock import since_midnight
 
 
 @dataclass(frozen=True)
@@ -31,6 +32,14 @@ class Jump:
     def b(self) -> Fraction:
         """The count that is due."""
         return self.count.value(self.n)
+
+    @cached_property
+    def minutes(self) -> tuple[Fraction, Fraction]:
+        """The time before and the one that is due, on a clock.
+
+        Units: minutes since midnight of the first day; a bare 12-hour start outside 7:00 to 11:59 is p.m.
+        """
+        return since_midnight(self.count, self.a), since_midnight(self.count, self.b)
 
     @property
     def s(self) -> Fraction:

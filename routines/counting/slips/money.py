@@ -46,6 +46,8 @@ def _up_past_a_dollar(jump: Jump) -> bool:
 
 
 RULES = (
+    # Ahead of M01, which hears the same from wherever the count comes.
+    Rule("M07", (2, 4), lambda j: j.s == 10 and _up_past_a_dollar(j) and j.a % 10 != 0, _cents_run_on, 3),
     Rule("M01", (2, 4), _up_past_a_dollar, _cents_run_on, 3),
     Rule("M02", (2, 4), lambda j: _in_dollars(j) and 0 < j.b % 100 < 10, _zero_left_out, 3),
     Rule("M03", (2, 4), lambda j: _in_dollars(j) and j.b % 10 == 0 and j.b % 100 != 0, _last_zero_dropped, 1),
@@ -58,7 +60,6 @@ RULES = (
         lambda j, _: j.text(j.a + 100 + j.s),
         3,
     ),
-    Rule("M07", (2, 4), lambda j: j.s == 10 and _up_past_a_dollar(j) and j.a % 10 != 0, _cents_run_on),
     # Beyond the table: counting down across a dollar without landing on it.
     Rule(
         "M08",

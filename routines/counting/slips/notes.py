@@ -78,6 +78,14 @@ def place(size: str, more: bool, language: str) -> str:
     )
 
 
+def one_in_a_place(size: str, more: bool, language: str) -> str:
+    return _in(
+        language,
+        f"One too {'many' if more else 'few'} in one place: {size} too {'much' if more else 'little'}.",
+        f"Uno de {'más' if more else 'menos'} en un lugar: {size} de {'más' if more else 'menos'}.",
+    )
+
+
 def difference(size: str, more: bool, language: str) -> str:
     return _in(
         language,

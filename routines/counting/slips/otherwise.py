@@ -3,11 +3,14 @@
 from fractions import Fraction
 
 from ..grid import Grid
+from ..kinds.decimal import DecimalNumber
 from . import notes
 
 # So few jumps are a likelier cause than a place that is off; so many nobody counts.
 FEW, MANY = 3, 12
 HALF_DAY = 720
+# The kinds that are written in places.
+IN_PLACES = ("whole", "decimal", "money")
 
 
 def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction, language: str) -> tuple[str, str]:
@@ -26,8 +29,11 @@ def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction
         return "place", notes.mark(size, away > 0, language)
     if _swapped(count.text(n), said):
         return "swapped", notes.swapped(language)
-    if _one_place_off(grid, n, value, away) and (jumps.denominator > 1 or abs(jumps) > FEW):
-        return "place", notes.place(size, away > 0, language)
+    if jumps.denominator > 1 or abs(jumps) > FEW:
+        if _one_place_off(grid, n, value):
+            return "place", notes.place(size, away > 0, language)
+        if _one_in_a_place(grid, away):
+            return "place", notes.one_in_a_place(size, away > 0, language)
     if jumps.denominator == 1 and abs(jumps) <= max(MANY, grid.line_length):
         return "jumps", notes.jumps(int(jumps), count.difference_text(count.step), language)
     return "difference", notes.difference(size, away > 0, language)
@@ -46,15 +52,22 @@ def _swapped(due: str, said: str) -> bool:
     return len(at) == 2 and ours[at[0]] == theirs[at[1]] and ours[at[1]] == theirs[at[0]]
 
 
-def _one_place_off(grid: Grid, n: int, value: Fraction, away: Fraction) -> bool:
-    """One more or less in one place, the jump made a place too far left or right, or a zero too many or too few."""
+def _one_place_off(grid: Grid, n: int, value: Fraction) -> bool:
+    """The jump made a place too far left or right, or a zero too many or too few."""
     count = grid.count
     due = count.value(n)
-    if count.kind not in ("whole", "decimal", "money"):
+    if count.kind not in IN_PLACES:
         return False
     jumped = value - due + count.step in (10 * count.step, count.step / 10)
     zero = count.kind == "whole" and _differ_by_a_zero(str(abs(due)), str(abs(value)))
-    return jumped or zero or _is_a_place(abs(away))
+    return jumped or zero
+
+
+def _one_in_a_place(grid: Grid, away: Fraction) -> bool:
+    """One more or less in a place, but for the last place: 75 for 76 is one too little and nothing more."""
+    count = grid.count
+    last = Fraction(1, 10**count.form.places_shown) if isinstance(count.form, DecimalNumber) else 1
+    return count.kind in IN_PLACES and abs(away) > last and _is_a_place(abs(away))
 
 
 def _differ_by_a_zero(one: str, other: str) -> bool:

@@ -2,16 +2,25 @@
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 
 from ..count import Count
 from ..errors import CountError
+from ..kinds.clock import DAY
+from ..kinds.currency import currency_named
+from ..locate.clock import since_midnight
 from ..written_units import written_units
 
 LONGEST = 200
 
-_HALF_OF_DAY = re.compile(r"[ap]\.? ?m\b|noon|midnight|mediod|medianoche", re.IGNORECASE)
+# What names the half of the day: a.m. and its like, noon and midnight, and the hours of a 24-hour clock beyond twelve.
+_HALF_OF_DAY = re.compile(
+    r"[ap]\.? ?m\b|noon|midnight|mediod|medianoche|^\s*(?:0{1,2}|1[3-9]|2[0-4])(?::|\s*$)", re.IGNORECASE
+)
 _MINUS = re.compile(r"^(?:minus|negative|menos) ?(?=[\d$€£.,])", re.IGNORECASE)
 _WHOLE_WITH_A_MARK = re.compile(r"([-+]?\d+)[.,]0+$")
+_CENT_SIGNS = ("¢", "c")
+_WHOLE_OVER_PARTS = re.compile(r"([-+]?)(\d{1,9})/(\d{1,4})$")
 _MIXED = re.compile(r"(?:(\d+) )?(\d+) ?/ ?(\d+)$")
 
 
@@ -25,6 +34,8 @@ def plain(count: Count, text: str) -> str:
     folded = re.sub(r"(?<!\d) | (?!\d)", "", folded)
     if count.kind == "clock":
         return folded.replace(".", "")
+    if count.kind == "money":
+        folded = _with_small_sign(folded, count.style.currency)
     mark = count.style.thousands
     return re.sub(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?![\d/]))", "", folded) if mark else folded
 
@@ -35,23 +46,53 @@ def value_of(count: Count, text: str) -> Fraction | None:
     Minutes of 60 or more on a clock and more than two digits of cents are refused by the kinds themselves.
     """
     typed = _MINUS.sub("-", text.strip().rstrip("!?"))
-    if count.kind == "whole" and (found := _WHOLE_WITH_A_MARK.match(typed)):
-        typed = found[1]
+    if count.kind == "whole":
+        typed = _as_whole(typed)
+    if count.kind == "clock" and re.fullmatch(r"\d{1,2}", typed):
+        typed = f"{typed}:00"
     try:
         return count.read(typed)
     except CountError:
         return None
 
 
+def _as_whole(typed: str) -> str:
+    """A whole number in another form as a plain one: 70.0 and 140/2 as 70; any other text as it is."""
+    if found := _WHOLE_WITH_A_MARK.match(typed):
+        return found[1]
+    over = _WHOLE_OVER_PARTS.match(typed)
+    if over and int(over[3]) and int(over[2]) % int(over[3]) == 0:
+        return f"{over[1]}{int(over[2]) // int(over[3])}"
+    return typed
+
+
+@lru_cache(maxsize=64)
+def _small_unit(code: str) -> tuple[str, re.Pattern[str]] | None:
+    """The sign of a currency's small unit, and what may stand for it behind a number; None where it has no sign."""
+    named = [currency_named(code, language) for language in ("en", "es")]
+    sign = named[0].small_symbol
+    signs = _CENT_SIGNS if sign in _CENT_SIGNS else (sign,)
+    words = {word for each in named for word in (each.small.one, each.small.several)} | {*signs}
+    longest_first = sorted(filter(None, words), key=len, reverse=True)
+    return (sign, re.compile(rf"(?<=\d) ?(?:{'|'.join(map(re.escape, longest_first))})$")) if sign else None
+
+
+def _with_small_sign(folded: str, code: str) -> str:
+    """65c and 65 cents as 65¢, where the currency has a sign for its small unit."""
+    small = _small_unit(code)
+    return small[1].sub(small[0], folded) if small else folded
+
+
 def offset(count: Count, value: Fraction, text: str, n: int) -> Fraction:
     """How far `value` is from the n-th count; on a clock the short way round.
 
-    A clock written without a.m. or p.m. goes round in `wrap` minutes; with them, in a day.
+    A text that names the half of the day (a.m., noon, 13:10, 0:10) means it: it is held to the time of the day, which
+    a bare start tells by its hour. 10:50 is 10:50 a.m., so that neither 11:10 p.m. nor 23:10 comes next.
     """
-    away = value - count.value(n)
     if count.wrap is None:
-        return away
-    turn = 1440 if _HALF_OF_DAY.search(text) else count.wrap
+        return value - count.value(n)
+    away = value - since_midnight(count, count.value(n))
+    turn = DAY if _HALF_OF_DAY.search(text) else count.wrap
     away %= turn
     return away - turn if away > turn // 2 else away
 

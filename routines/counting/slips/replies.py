@@ -12,6 +12,8 @@ from .wording.endings import ABOUT_A_JUMP, ABOUT_WRITING
 from .wording.forms import FORMS
 from .wording.slip_words import SlipWords
 
+_JOINED = {"en": ("added", "taken away"), "es": ("suman", "quitan")}
+
 
 def why(rule: str, jump: Jump, language: str) -> str:
     """Why this slip happens here, for the teacher."""
@@ -71,6 +73,7 @@ def _fields(jump: Jump, language: str) -> dict[str, str]:
         "line": line_of(jump.grid, jump.n - 1, language),
         "jump": jump_phrase(jump, language),
         "size": jump.count.difference_text(jump.s),
+        "joined": _JOINED[language][jump.s < 0],
     }
     return fields | _unit_names(jump, language)
 

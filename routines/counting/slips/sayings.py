@@ -27,15 +27,21 @@ def value_in_words(count: Count, text: str, n: int) -> Fraction | None:
         return None
     heard = plain(count, text)
     for at in sorted(range(max(1, n - NEAR), n + NEAR + 1), key=lambda at: abs(at - n)):
-        if any(plain(count, count.words(at, language)) == heard for language in LANGUAGES):
+        said = (form for language in LANGUAGES for form in _long_and_short(count.words(at, language)))
+        if any(plain(count, words) == heard for words in said):
             return count.value(at)
     return None
+
+
+def _long_and_short(words: str) -> tuple[str, str]:
+    """A full hour may be said by its number alone: nine for nine o'clock, nueve for las nueve."""
+    return words, words.removesuffix(" o'clock").removeprefix("la ").removeprefix("las ")
 
 
 def _all_words(count: Count, value: Fraction) -> Iterator[str]:
     for form in _forms(count):
         for language in LANGUAGES:
-            yield form.words(value, language)
+            yield from _long_and_short(form.words(value, language))
 
 
 def _forms(count: Count) -> Iterator[NumberKind]:

@@ -3,6 +3,8 @@
 from dataclasses import replace
 
 from ..grid import Grid
+from ..kinds.clock import DAY
+from ..kinds.clock_words import NOON
 from ..kinds.piece import join
 from ..kinds.registry import number_kind
 from ..kinds.units import UNITS
@@ -52,11 +54,11 @@ def _thirteen(jump: Jump, language: str) -> str:
 def _other_half_of_the_day(jump: Jump, language: str) -> str:
     """12:05 a.m. for 12:05 p.m."""
     style = replace(jump.count.style, halves=True, language=language)
-    return join(number_kind("clock", style, jump.count.form.grain).pieces(jump.b + 720))
+    return join(number_kind("clock", style, jump.count.form.grain).pieces(jump.minutes[1] + NOON))
 
 
 def _past_twenty_four(jump: Jump, language: str) -> str:
-    return f"{24 + int(jump.b % 1440) // 60}:{int(jump.b % 60):02d}"
+    return f"{24 + int(jump.b % DAY) // 60}:{int(jump.b % 60):02d}"
 
 
 def _hundred_minutes_elapsed(jump: Jump, language: str) -> str:
@@ -70,6 +72,16 @@ def _hundred_minutes_elapsed(jump: Jump, language: str) -> str:
 def _hour_kept_elapsed(jump: Jump, language: str) -> str:
     """1 h 10 min for 2 h 10 min."""
     return in_two_units(jump, UNITS["h"], UNITS["min"], jump.a // 60, jump.b % 60)
+
+
+def _past_noon(jump: Jump) -> bool:
+    before, due = (minutes % DAY for minutes in jump.minutes)
+    return jump.s > 0 and before < NOON <= due
+
+
+def _past_midnight(jump: Jump) -> bool:
+    before, due = (minutes // DAY for minutes in jump.minutes)
+    return jump.s > 0 and before < due
 
 
 def _up(jump: Jump) -> bool:
@@ -104,14 +116,14 @@ RULES = (
     Rule(
         "T05",
         (2, 4),
-        lambda j: _twelve(j) and j.s > 0 and j.a % 1440 < 720 <= j.b % 1440,
+        lambda j: _twelve(j) and _past_noon(j),
         _other_half_of_the_day,
         source=NIST_TIME,
     ),
     Rule(
         "T06",
         (2, 4),
-        lambda j: _twelve(j) and j.s > 0 and j.a // 1440 < j.b // 1440,
+        lambda j: _twelve(j) and _past_midnight(j),
         _other_half_of_the_day,
         source=NIST_TIME,
     ),
@@ -141,7 +153,7 @@ RULES = (
     Rule(
         "T10",
         (4, 5),
-        lambda j: _clock(j) and not _twelve(j) and j.s > 0 and j.a // 1440 < j.b // 1440,
+        lambda j: _clock(j) and not _twelve(j) and _past_midnight(j),
         _past_twenty_four,
     ),
     Rule(

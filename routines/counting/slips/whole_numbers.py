@@ -1,7 +1,10 @@
 """Slips in counts of whole numbers: leaving nine, crossing tens and hundreds, and the well-known multiples."""
 
+from fractions import Fraction
+
 from ..grid import Grid
 from .jump import Jump
+from .known_facts import is_known_multiple
 from .rule import Area, Rule
 from .sources import BYRGE_2014, NRC_2009, NSW_2010, PROGRESSIONS_NBT
 
@@ -72,6 +75,11 @@ def _above_zero(jump: Jump) -> bool:
 
 def _crosses(jump: Jump, size: int) -> bool:
     return _above_zero(jump) and jump.a // size != jump.b // size
+
+
+def _next_multiple(jump: Jump) -> Fraction:
+    """The first multiple of the step past the count before."""
+    return (jump.a // jump.s + 1) * jump.s
 
 
 def _known_by_heart(jump: Jump) -> bool:
@@ -194,8 +202,8 @@ RULES = (
     Rule(
         "W20",
         (1, 4),
-        lambda j: j.s > 1 and _above_zero(j) and j.start % j.s != 0,
-        lambda j, _: j.text((j.a // j.s + 1) * j.s),
+        lambda j: j.s > 1 and _above_zero(j) and j.start % j.s != 0 and is_known_multiple(_next_multiple(j), j.s),
+        lambda j, _: j.text(_next_multiple(j)),
     ),
     Rule("W21", (2, 4), lambda j: j.s == 9 and _above_zero(j) and j.a % 10 == 0, lambda j, _: j.text(j.b + 10)),
     Rule("W22", (3, 5), lambda j: j.s == 11 and j.a == 99, lambda j, _: j.text(111), 3),

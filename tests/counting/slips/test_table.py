@@ -170,3 +170,14 @@ def test_a_foot_taken_for_ten_inches_and_a_count_that_stops() -> None:
     thirds = grid_of(Count.parse(kind="fraction", start="2/3", step="1/3", terms=6))
     assert [slip.n for slip in likely_slips(thirds, 3) if slip.rule == "F05"] == [3]
     assert TABLE.exists()
+
+
+@pytest.mark.parametrize("identity", ROWS)
+def test_every_rule_of_the_table_is_foreseen_somewhere_under_its_own_name(identity: str) -> None:
+    grades = range(level(ROWS[identity]["grade_low"]), level(ROWS[identity]["grade_high"]) + 1)
+    assert any(
+        slip.rule == identity
+        for count, _ in counts_for(identity)
+        for grade in grades
+        for slip in likely_slips(grid_of(count), grade)
+    )

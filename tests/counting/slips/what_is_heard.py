@@ -122,11 +122,12 @@ def _of_fractions(identity: str, a: Fraction, b: Fraction, s: Fraction, d: int) 
     if identity == "F11":
         return f"{10 + int(s * 10)}/100"
     if identity == "F12":
+        # Wholes with wholes, tops with tops, bottoms with bottoms.
+        turn = 1 if s > 0 else -1
         size = abs(s)
-        if s > 0:
-            return f"{a.numerator + s.numerator}/{a.denominator + s.denominator}"
-        top, bottom = a.numerator - size.numerator, a.denominator - size.denominator
-        return f"{top}/{bottom}" if top > 0 and bottom > 0 else None
+        wholes = floor(a) + turn * floor(size)
+        over, under = (a % 1).numerator + turn * (size % 1).numerator, a.denominator + turn * size.denominator
+        return _mixed(wholes, over, under) if over > 0 and under > 0 and wholes >= 0 else None
     left = int(b % 1 * d)
     off = left + 1 if left + 1 < d else left - 1
     return _mixed(floor(b), off, d) if off else str(floor(b))

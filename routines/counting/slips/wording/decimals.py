@@ -63,8 +63,8 @@ WORDS = {
     ),
     "D07": SlipWords(
         InTwo(
-            "The digits of the jump {size} are added one place too far to the left.",
-            "Las cifras del salto {size} se suman un lugar más a la izquierda.",
+            "The digits of the jump {size} are {joined} one place too far to the left.",
+            "Las cifras del salto {size} se {joined} un lugar más a la izquierda.",
         ),
         InTwo(
             "In which place does the last digit of our jump belong, and what stands there in {a}?",

@@ -114,12 +114,14 @@ WORDS = {
     ),
     "F12": SlipWords(
         InTwo(
-            "The parts of {a} and of the jump differ in size, and they are put together as if they were alike.",
-            "Las partes de {a} y las del salto no miden lo mismo y se juntan como si fueran iguales.",
+            "By their simplest names {a} and the jump of {size} have unlike parts, and these are taken as if they were "
+            "alike.",
+            "Con sus nombres más simples, {a} y el salto de {size} no tienen partes iguales, y se toman como si lo "
+            "fueran.",
         ),
         InTwo(
-            "Which parts could both {a} and our jump be cut into?",
-            "¿En qué partes podríamos cortar tanto {a} como nuestro salto?",
+            "How many parts make one whole in that number, and how many in {a}?",
+            "¿Cuántas partes forman una unidad en ese número y cuántas en {a}?",
         ),
     ),
     "F13": SlipWords(

@@ -20,7 +20,8 @@ class SlipWords(NamedTuple):
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     of_writing: whether it is about how one number is written or named, not about the jump to it.
     Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
-    {start} the first count; {small}, {smalls} and {large} the units or coins of the count by name.
+    {joined} whether it is added or taken away, {start} the first count; {small}, {smalls} and {large} the units or
+    coins of the count by name.
     """
 
     why: InTwo

@@ -37,8 +37,8 @@ WORDS = {
     "T03": _HOUR_KEPT,
     "T04": SlipWords(
         InTwo(
-            "After {a} the hours are counted on past twelve: the same time, as a 24-hour clock names it.",
-            "Después de {a} las horas pasan de doce: la misma hora, como en un reloj de 24 horas.",
+            "After {a} the hours are counted on past twelve, as a 24-hour clock counts them after noon.",
+            "Después de {a} las horas pasan de doce, como en un reloj de 24 horas después del mediodía.",
         ),
         InTwo(
             "Where does the hour hand point then, and what does our clock call it?",
