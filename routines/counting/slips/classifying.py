@@ -7,13 +7,15 @@ ninety-nine counts left out; "1,025, 925" by -50 is one count left out, whatever
 """
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
+from typing import Any
 
 from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
 from . import notes
+from .asking import count_number, in_order, reader_of, said_text
 from .foreseeing import rules_for, slip_at
 from .forms import form_slip
 from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right, SkippedAhead
@@ -37,11 +39,12 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
 
     earlier: what was said before, as {n: text}, as pairs, as earlier answers of this function, or as texts alone
     (those of the counts just before).
-    Raises: CountError on `n` below 1. What cannot be read is Other with no difference.
+    Raises: CountError on `n`, `said`, `earlier`, `grid` or `audience`. What cannot be read is Other with no difference.
     """
-    if isinstance(n, bool) or not isinstance(n, int) or n < 1:
-        raise CountError("n", "Choose a count from the 1st on.")
-    audience = audience or Audience()
+    audience = reader_of(grid, None, audience)
+    count_number(n)
+    said_text(said)
+    texts = {at: text for at, text in _in_pairs(n, earlier) if 1 <= at < n}
     count, correct = grid.count, grid.count.text(n)
     if _is_right(grid, n, said):
         return Right(n, said, correct, notes.right(audience.language))
@@ -58,7 +61,6 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
     away = offset(count, value, said, n)
     if away == 0:
         return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
-    texts = {at: text for at, text in _in_pairs(n, earlier) if 1 <= at < n}
     before = _offsets(grid, texts)
     again = n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0)))
     # 2/16 after 1/8 is of the same value, but it is no repeating: it is a slip of its own.
@@ -147,10 +149,9 @@ def _offsets(grid: Grid, texts: Mapping[int, str]) -> dict[int, Fraction]:
     return offsets
 
 
-def _in_pairs(n: int, earlier: Earlier) -> Sequence[tuple[int, str]]:
-    if isinstance(earlier, Mapping):
-        return list(earlier.items())
-    entries = list(earlier)
+def _in_pairs(n: int, earlier: Earlier) -> list[tuple[int, str]]:
+    """What was said before as (count, text). Raises: CountError on `earlier`."""
+    entries: list[Any] = list(earlier.items()) if isinstance(earlier, Mapping) else in_order(earlier, "earlier")
     pairs = []
     for at, entry in enumerate(entries, start=n - len(entries)):
         if isinstance(entry, str):
@@ -159,8 +160,12 @@ def _in_pairs(n: int, earlier: Earlier) -> Sequence[tuple[int, str]]:
             pairs.append((entry.n, entry.said))
         elif isinstance(entry, Slip):
             pairs.append((entry.n, entry.heard))
+        elif isinstance(entry, (tuple, list)) and len(entry) == 2:
+            pairs.append((count_number(entry[0], "earlier"), said_text(entry[1], "earlier")))
         else:
-            pairs.append(entry)
+            raise CountError(
+                "earlier", "Give what was said before as texts, or as pairs of a count's number and a text."
+            )
     return pairs
 
 

@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator
 from ..audience import Audience
 from ..grid import Grid
 from . import decimals, fractions, integers, measurement, money, one_unit, replies, spanish_words, time, whole_numbers
+from .asking import reader_of
 from .jump import Jump
 from .reading import names_the_same
 from .rule import Area, Rule
@@ -39,6 +40,7 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
 
     grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with its first place before any comes
     with its second; heavier rules come first; the same answer at the same count is listed once.
+    Raises: CountError on `grid`, `level` or `audience`.
 
     >>> from ..count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="374", step="10", terms=8), line_length=4)
@@ -46,7 +48,7 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     >>> slip.n, slip.heard, slip.correct
     (4, '304', '404')
     """
-    audience = for_level(grade, audience)
+    audience = reader_of(grid, grade, audience)
     jumps = jumps_of(grid)
     ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
     for rule in rules_for(grid, audience):
@@ -85,9 +87,3 @@ def slip_at(rule: Rule, jump: Jump, heard: str, audience: Audience) -> Slip:
         reply=replies.reply(rule.id, jump, audience),
         equal_name=rule.same_number(jump) or names_the_same(jump.count, heard, jump.n),
     )
-
-
-def for_level(grade: int | None, audience: Audience | None) -> Audience:
-    """The audience meant by a level, an audience, or neither. Raises: CountError on `level`."""
-    language = audience.language if audience else "en"
-    return Audience(grade, language) if grade is not None else audience or Audience()

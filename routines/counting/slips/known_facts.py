@@ -28,5 +28,5 @@ def is_known_multiple(value: Fraction, size: Fraction) -> bool:
     >>> is_known_multiple(Fraction(36), Fraction(3)), is_known_multiple(Fraction(1002), Fraction(3))
     (True, False)
     """
-    last = max(LAST_FACT * size, AS_FAR_AS if size in COUNTED_EARLY else 0)
+    last = max(LAST_FACT * size, Fraction(AS_FAR_AS if size in COUNTED_EARLY else 0))
     return knows_multiples_of(size) and value <= last and value % size == 0

@@ -5,9 +5,9 @@ from typing import Any
 
 from ..audience import Audience
 from ..grid import Grid
-from ..slips.foreseeing import for_level
+from ..slips.asking import in_order, reader_of
 from .asking import ask
-from .choosing import choose
+from .choosing import choose, claim_of
 from .suggestion import StopSuggestion
 
 __all__ = ["StopSuggestion", "suggest_stops"]
@@ -20,12 +20,13 @@ def suggest_stops(
 
     targets: claims, patterns or their data, the most important first; without any, what shows best in the grid.
     grade: the level 0 (K) to 8, in place of the audience's.
-    Raises: CountError for a target that is no claim.
+    Raises: CountError on `targets` for one that is no claim, on `grid`, `level` or `audience`.
 
     >>> from ..count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="1,325", step="-50", terms=16), line_length=4)
     >>> [stop.after for stop in suggest_stops(grid)]
     [7, 16]
     """
-    reader = for_level(grade, audience)
-    return [ask(grid, choice, reader) for choice in choose(grid, targets, reader.level)]
+    reader = reader_of(grid, grade, audience)
+    claims = [claim_of(target, "targets") for target in in_order(targets, "targets")]
+    return [ask(grid, choice, reader) for choice in choose(grid, claims, reader.level)]

@@ -1,6 +1,6 @@
 """Which counts to stop after: where there is something to see, to predict or to settle, well apart."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
@@ -47,13 +47,12 @@ class Choice:
         return 3
 
 
-def choose(grid: Grid, targets: Iterable[Any], level: int = 3) -> list[Choice]:
+def choose(grid: Grid, wanted: Sequence[Claim], level: int = 3) -> list[Choice]:
     """Two to four stops; the last one is the end.
 
     The first target where it can be seen, together with something to predict if that follows at once; the best place
     to predict, if it is better than that; one more in each long stretch. A short count has its end only.
     """
-    wanted = [claim for target in targets if (claim := claim_of(target)) is not None]
     claims = wanted or _what_shows(grid)
     end = Choice(grid.terms, "end", claims[0] if claims else None)
     seen = [choice for i, claim in enumerate(claims) if (choice := _seen(grid, claim, at_length=i > 0)) is not None]
@@ -74,13 +73,17 @@ def apart(grid: Grid) -> int:
     return max(APART, grid.terms // PART)
 
 
-def claim_of(target: Any) -> Claim | None:
-    """The claim of a target, given as a claim, its data, or anything that carries one."""
-    if isinstance(target, Claim):
-        return target
-    if isinstance(target, Mapping):
-        return Claim.from_dict(target)
-    return claim_of(target.claim) if hasattr(target, "claim") else None
+def claim_of(given: Any, field: str) -> Claim:
+    """The claim that is given as a claim, as its data, or by anything that carries one.
+
+    Raises: CountError on the field for what is no claim; of a claim's data, on the parameter at fault.
+    """
+    if isinstance(given, Mapping):
+        return Claim.from_dict(given)
+    claim = given if isinstance(given, Claim) else getattr(given, "claim", None)
+    if not isinstance(claim, Claim):
+        raise CountError(field, f"Give each of the {field} as a claim, its data, or a pattern.")
+    return claim
 
 
 def _what_shows(grid: Grid) -> list[Claim]:

@@ -10,7 +10,7 @@ from ..errors import CountError
 from ..grid import Grid
 from ..locate.tongues import tongue
 from ..round_number import round_number
-from ..slips.foreseeing import for_level
+from ..slips.asking import in_order, reader_of
 from ..slips.jump import Jump
 from ..slips.replies import jump_phrase
 from ..stops.choosing import claim_of
@@ -42,15 +42,15 @@ def next_counts(
 ) -> list[Variation]:
     """Up to three counts to do next, each with one change chosen for what happened, most fitting first.
 
-    outcome: not-yet, as-planned or ready-for-more. slips: where the class slipped, as term numbers or as anything with
-    an `n` (slips, what `classify` gave). unseen: claims or patterns that were not seen.
-    Raises: CountError on `outcome`.
+    outcome: not-yet, as-planned or ready-for-more. slips: where the class slipped, as term numbers,
+    slips, or what `classify` gave. unseen: claims or patterns that were not seen.
+    Raises: CountError on `outcome`, `slips`, `unseen`, `grid`, `level` or `audience`.
     """
     if outcome not in OUTCOMES:
         raise CountError("outcome", f"Choose how it went from: {', '.join(OUTCOMES)}.")
-    reader = for_level(grade, audience)
-    missed = [claim for one in unseen if (claim := claim_of(one)) is not None]
-    slipped = [not_yet.slipped_at(one) for one in slips]
+    reader = reader_of(grid, grade, audience)
+    missed = [claim_of(one, "unseen") for one in in_order(unseen, "unseen")]
+    slipped = [not_yet.slipped_at(one) for one in in_order(slips, "slips")]
     found: list[Variation] = []
     changes = (*_changes(grid, outcome, slipped, missed, reader), *_another_fold(grid))
     for change in (kept for change in changes if (kept := within_reach(change, grid, reader.level)) is not None):

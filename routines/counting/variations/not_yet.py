@@ -13,8 +13,11 @@ from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..patterns.ranking import rank
 from ..round_number import round_number
+from ..slips.asking import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
+from ..slips.hearings import Heard
 from ..slips.replies import is_of_writing
+from ..slips.slip import Slip
 from ..stops.hard_spots import hard_spots
 from .changes import Change, changed, other_lengths, shown
 
@@ -37,11 +40,11 @@ class SlippedAt:
 
 
 def slipped_at(one: Any) -> SlippedAt:
-    """Where a slip lies that is given as a term number, or as anything with an `n`: a slip, or what was heard."""
-    if isinstance(one, int):
-        return SlippedAt(one)
-    slip = one if hasattr(one, "rule") else getattr(one, "slip", None)
-    return SlippedAt(int(one.n), slip is not None and is_of_writing(slip.rule))
+    """Where a slip lies that is given as a term number, as a slip, or as what was heard. Raises: CountError on `slips`."""
+    if not isinstance(one, (Slip, Heard)):
+        return SlippedAt(count_number(one, "slips"))
+    slip = one if isinstance(one, Slip) else getattr(one, "slip", None)
+    return SlippedAt(one.n, slip is not None and is_of_writing(slip.rule))
 
 
 def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], audience: Audience) -> Iterator[Change]:

@@ -1,0 +1,44 @@
+"""What is handed to the teaching part, checked at its door: a grid, a reader, a count, and lists of things."""
+
+from collections.abc import Iterable, Mapping, Set
+from typing import Any
+
+from ..audience import Audience
+from ..errors import CountError
+from ..grid import Grid
+
+FARTHEST_COUNT = 10**9
+
+
+def reader_of(grid: Grid, grade: int | None, audience: Audience | None) -> Audience:
+    """The audience meant by a level, an audience, or neither.
+
+    Raises: CountError on `grid`, `level` or `audience`.
+    """
+    if not isinstance(grid, Grid):
+        raise CountError("grid", "Fold a count into a grid first.")
+    if audience is not None and not isinstance(audience, Audience):
+        raise CountError("audience", "Give the audience as an Audience: a level and a language.")
+    language = audience.language if audience else "en"
+    return Audience(grade, language) if grade is not None else audience or Audience()
+
+
+def count_number(n: Any, field: str = "n") -> int:
+    """A count by its number, past the end of a grid too. Raises: CountError on the field."""
+    if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= FARTHEST_COUNT:
+        raise CountError(field, f"Choose a count by its number, from 1 to {FARTHEST_COUNT:,}.")
+    return n
+
+
+def said_text(text: Any, field: str = "said") -> str:
+    """What was heard. Raises: CountError on the field for what is no text."""
+    if not isinstance(text, str):
+        raise CountError(field, "Write what was said as text, such as 76 or seventy-six.")
+    return text
+
+
+def in_order(entries: Any, field: str) -> list[Any]:
+    """The entries of a list, in their order. Raises: CountError on the field for what has none."""
+    if isinstance(entries, (str, bytes, Mapping, Set)) or not isinstance(entries, Iterable):
+        raise CountError(field, f"Give the {field} as a list.")
+    return list(entries)
