@@ -1,6 +1,7 @@
-"""What children read off a count by itself and go round by: a ten, a whole, a dollar, an hour, a foot, a meter."""
+"""What children read off a count by itself and go round by: a ten, a whole, a dollar, an hour, a foot, a meter, a cup."""
 
 from fractions import Fraction
+from math import lcm
 
 from .count import Count
 from .written_units import large_size, unit_above, written_units
@@ -21,9 +22,23 @@ def round_number(count: Count) -> Fraction:
         return Fraction(1)
     if count.kind == "money":
         return Fraction(100)
-    if count.kind in ("clock", "elapsed"):
-        return Fraction(60)
     units = written_units(count)
-    small = units.small if units else None
-    round_by = large_size(count) or unit_above(count) or (_METRIC.get(small.symbol) if small else None)
-    return round_by or 10 * (small.size if small else Fraction(1))
+    if count.kind in ("clock", "elapsed") or units is None:
+        return Fraction(60)
+    large = large_size(count)
+    if large is None and counted_parts(count) > 1:
+        return units.small.size
+    return large or unit_above(count) or _METRIC.get(units.small.symbol) or 10 * units.small.size
+
+
+def counted_parts(count: Count) -> int:
+    """Into how many parts a measure is counted in its small unit; 1 where whole units are counted, and for other kinds.
+
+    >>> counted_parts(Count.parse(kind="capacity", start="3/4 cup", step="3/4 cup", terms=12))
+    4
+    """
+    units = written_units(count)
+    if units is None:
+        return 1
+    size = units.small.size
+    return lcm((count.start / size).denominator, (count.step / size).denominator)

@@ -1,5 +1,6 @@
 """One line for the teacher about what was heard, in English and Spanish."""
 
+from ..locate.wording import filled
 from ..texts.numbers import ordinal
 
 
@@ -20,7 +21,8 @@ def unreadable(language: str) -> str:
 
 
 def repeated(said: str, language: str) -> str:
-    return _in(language, f"{said} was said just before.", f"Se acaba de decir {said}.")
+    facts = {"said": said}
+    return _in(language, f"{said} was said just before.", filled("Se acaba de decir {said}.", facts))
 
 
 def carried(since: int, language: str) -> str:

@@ -4,6 +4,7 @@ from ..audience import Audience
 from ..grid import Grid
 from ..kinds.currency import currency_named
 from ..kinds.unit_names import NAMES
+from ..locate.wording import filled
 from ..texts.words import STUDENT_BANDS, band_of, capital
 from .jump import Jump
 from .measurement import two_units
@@ -17,7 +18,7 @@ _JOINED = {"en": ("added", "taken away"), "es": ("suman", "quitan")}
 
 def why(rule: str, jump: Jump, language: str) -> str:
     """Why this slip happens here, for the teacher."""
-    return capital(_words(rule).why.in_language(language).format_map(_fields(jump, language)))
+    return capital(filled(_words(rule).why.in_language(language), _fields(jump, language)))
 
 
 def reply(rule: str, jump: Jump, audience: Audience) -> str:
@@ -27,7 +28,7 @@ def reply(rule: str, jump: Jump, audience: Audience) -> str:
     question = words.show if band == 0 and words.show else words.ask
     asked = question.in_language(audience.language)
     endings = (ABOUT_WRITING if words.of_writing else ABOUT_A_JUMP)[audience.language][band]
-    replies = [capital(f"{asked} {ending}".format_map(fields)) for ending in endings]
+    replies = [capital(filled(f"{asked} {ending}", fields)) for ending in endings]
     least, most = STUDENT_BANDS[band]
     fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
     return fitting[jump.n % len(fitting)]

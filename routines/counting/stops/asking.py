@@ -9,6 +9,7 @@ from ..claims import Claim
 from ..grid import Grid
 from ..locate import locate
 from ..locate.routes import routes_to
+from ..locate.wording import filled
 from ..probes import probes
 from ..slips.integers import BELOW_ZERO_FROM
 from ..slips.jump import Jump
@@ -49,7 +50,7 @@ def _why(grid: Grid, choice: Choice, fields: dict[str, str], language: str) -> s
         back, landed = grid.count.step < 0, grid.count.value(choice.spot.n) == choice.spot.landmark
         key = "hard back" if back else "hard on" if landed else "hard"
     reasons = [key, "target"] if choice.spot is not None and fields["idea"] else [key]
-    return " ".join(capital(REASONS[language][reason].format_map(fields)) for reason in reasons)
+    return " ".join(capital(filled(REASONS[language][reason], fields)) for reason in reasons)
 
 
 def _view(grid: Grid, n: int) -> Grid:
@@ -107,11 +108,11 @@ def _question(choice: Choice, fields: dict[str, str], audience: Audience) -> str
         wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
     turned = wordings if choice.after % 2 or choice.reason == "dies" else wordings[::-1]
     least, most = STUDENT_BANDS[band]
-    return first_that_fits((partial(_filled, wording, fields) for wording in turned), least, most)
+    return first_that_fits((partial(_with_capital, wording, fields) for wording in turned), least, most)
 
 
-def _filled(wording: str, fields: dict[str, str]) -> str:
-    return capital(wording.format_map(fields))
+def _with_capital(wording: str, fields: dict[str, str]) -> str:
+    return capital(filled(wording, fields))
 
 
 def _answer(choice: Choice, fields: dict[str, str], language: str) -> str:
@@ -119,14 +120,14 @@ def _answer(choice: Choice, fields: dict[str, str], language: str) -> str:
     if key == "target":
         follows = choice.claim is not None and choice.claim.family in LEADS_TO_A_CELL
         key = "target" if follows else "beside" if fields["idea"] else "place"
-    return capital(ANSWERS[language][key].format_map(fields))
+    return capital(filled(ANSWERS[language][key], fields))
 
 
 def _past_the_end(grid: Grid, fields: dict[str, str], audience: Audience) -> tuple[str, str, tuple[str, ...]]:
     """A number that comes past the end; on a clock that has shown every time already, the cell after the last."""
     coming = _value_past_the_end(grid, audience)
     if coming is None:
-        answer = ANSWERS[audience.language]["place"].format_map(fields)
+        answer = filled(ANSWERS[audience.language]["place"], fields)
         routes = routes_to(grid, int(fields["far_n"]), audience)
         return _question(Choice(grid.terms, "target"), fields, audience), capital(answer), tuple(map(str, routes))
     here = Jump(grid, grid.terms + 1)

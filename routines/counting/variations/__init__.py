@@ -9,6 +9,7 @@ from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
 from ..locate.tongues import tongue
+from ..locate.wording import filled
 from ..round_number import round_number
 from ..slips.asking import in_order, reader_of
 from ..slips.jump import Jump
@@ -78,8 +79,8 @@ def _another_fold(grid: Grid) -> Iterator[Change]:
 def _told(change: Change, outcome: str, audience: Audience) -> Variation:
     language = audience.language
     facts = _facts(change, audience)
-    what, reason = (capital(text.format_map(facts)) for text in SENTENCES[language][change.name])
-    ask = capital(question(change.name, language, band_of(audience.level)).format_map(facts))
+    what, reason = (capital(filled(text, facts)) for text in SENTENCES[language][change.name])
+    ask = capital(filled(question(change.name, language, band_of(audience.level)), facts))
     why = f"{reason} Pregunta: «{ask}»" if language == "es" else f"{reason} Ask: “{ask}”"
     return Variation(outcome, what, reason, ask, why, change.grid, shown(change.grid, *change.shows))
 

@@ -9,6 +9,7 @@ from ..claims import Claim
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
+from ..round_number import counted_parts
 from ..style import Style
 from ..written_units import written_units
 
@@ -80,14 +81,22 @@ def small_unit(count: Count) -> Fraction:
     One part, one inch, one of the last place; of minutes, cents, grams, centimeters and milliliters fifty, ten or
     five, where the count keeps to them.
     """
-    if count.kind in ("decimal", "fraction"):
-        return Fraction(1, count.scale)
+    unit = finest(count)
     units = written_units(count)
-    unit = units.small.size if units else Fraction(1)
+    if unit != (units.small.size if units else 1):
+        return unit
     handy = (50, 10, 5) if units and units.small.symbol in HANDY else (5,) if count.kind in HANDY else ()
     return next(
         (many * unit for many in handy if not count.start % (many * unit) and not count.step % (many * unit)), unit
     )
+
+
+def finest(count: Count) -> Fraction:
+    """The amount that every count is made of, whatever it is: one, one part, one of the last place, one unit."""
+    if count.kind in ("decimal", "fraction"):
+        return Fraction(1, count.scale)
+    units = written_units(count)
+    return units.small.size / counted_parts(count) if units else Fraction(1)
 
 
 def other_lengths(grid: Grid) -> Iterator[Grid]:

@@ -9,6 +9,7 @@ from ..audience import Audience
 from ..claims import Claim
 from ..count import Count
 from ..grid import Grid
+from ..kinds.decimal import DecimalNumber
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
 from ..patterns.ranking import rank
@@ -16,17 +17,17 @@ from ..round_number import round_number
 from ..slips.asking import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.hearings import Heard
+from ..slips.known_facts import knows_multiples_of
 from ..slips.replies import is_of_writing
 from ..slips.slip import Slip
 from ..stops.hard_spots import hard_spots
-from .changes import Change, changed, other_lengths, shown
+from .changes import Change, changed, finest, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
 BEFORE, SHORT, SHORT_LINE = 3, 8, 4
 SELDOM, HEAVY = 2, 3
 SLIPS_PRACTISED = 2
 SMALLEST_TO_SHRINK = 100
-LARGEST_TABLE, HUNDRED = 12, 100
 YOUNGEST = 1
 IN_LINES = ("row", "column", "rows", "columns")
 
@@ -163,15 +164,16 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
     new = changed(grid, start=start)
     if new is not None:
         claim = Claim("remainder", modulus=str(size), along="count", blocks=[["0"]])
+        # Every count is a multiple of what all are made of, wherever it starts.
+        says_something = known and size != finest(count)
         told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
-        yield Change(name, new, told, shown(new, claim) if known else ())
+        yield Change(name, new, told, shown(new, claim) if says_something else ())
 
 
 def _multiples_are_known(count: Count) -> bool:
     """Whether a class knows the multiples of the step by heart: the tables, the tens, what fills a dollar or a foot."""
     size = abs(count.step)
-    if count.kind == "whole":
-        return size <= LARGEST_TABLE or size % 10 == 0 or HUNDRED % size == 0
-    if count.kind in ("decimal", "fraction"):
-        return True
+    if count.kind in ("whole", "decimal", "fraction"):
+        places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
+        return knows_multiples_of(size * (count.scale if places is None else 10**places))
     return count.wrap is None and round_number(count) % size == 0

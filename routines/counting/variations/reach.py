@@ -3,14 +3,28 @@
 from dataclasses import replace
 from fractions import Fraction
 
+from ..count import Count
 from ..grid import Grid
+from ..locate.clock import since_midnight
 from ..slips.integers import BELOW_ZERO_FROM
 from .changes import Change, changed, shown
 
 # The largest number that a level counts to. Source: Common Core State Standards K.CC.A.1, 1.NBT.A.1 (to 120),
-# 2.NBT.A.2, 4.NBT (domain note). That K looks on to 120 and grade 2 past a thousand, and grade 3 as grade 4: common
-# practice.
-LARGEST = (120, 120, 1200, 1_000_000)
+# 2.NBT.A.2, 4.NBT (domain note). That grade 2 looks on past a thousand, and grade 3 as grade 4: common practice.
+LARGEST = (100, 120, 1200, 1_000_000)
+# The most that a class measures, in the base unit: a hallway, a full bag, a bucket, the hours of a day. Common practice.
+MEASURED = {
+    "in": Fraction(60 * 12),
+    "cm": Fraction(2_500),
+    "oz": Fraction(50 * 16),
+    "g": Fraction(25_000),
+    "fl oz": Fraction(2 * 128),
+    "mL": Fraction(20_000),
+    "min": Fraction(12 * 60),
+}
+# Between these times children are up, in minutes after midnight. Common practice.
+UP_AT, IN_BED_AT = Fraction(6 * 60), Fraction(21 * 60)
+FARTHEST = Fraction(10**9)
 LINES = 2
 FEWEST = 6
 
@@ -21,9 +35,9 @@ def within_reach(change: Change, old: Grid, level: int) -> Change | None:
     What the class has counted already is known to it.
     """
     new = change.grid
-    lowest, largest = _lowest(old, level), _largest(old, level)
+    lowest, largest = _range(old, level)
     terms = 0
-    while terms < new.terms and lowest <= new.count.value(terms + 1) <= largest:
+    while terms < new.terms and lowest <= _place(new.count, terms + 1) <= largest:
         terms += 1
     if terms == new.terms:
         return change
@@ -34,15 +48,24 @@ def within_reach(change: Change, old: Grid, level: int) -> Change | None:
     return None if grid is None else replace(change, grid=grid, shows=shown(grid, *change.shows))
 
 
-def _lowest(old: Grid, level: int) -> Fraction:
-    """Nothing below zero for a class that does not know of it; clocks turn."""
-    count = old.count
-    already = min(count.value(1), count.value(old.terms)) < 0
-    return Fraction(-(10**9)) if already or count.wrap is not None or level >= BELOW_ZERO_FROM else Fraction(0)
+def largest_measured(count: Count) -> Fraction | None:
+    """The most of a measure that a class measures, in the base unit; None for kinds that are not measured."""
+    return MEASURED.get(count.base_unit) if count.wrap is None else None
 
 
-def _largest(old: Grid, level: int) -> Fraction:
+def _place(count: Count, n: int) -> Fraction:
+    """The n-th count; on a clock by the time of the day."""
+    return count.value(n) if count.wrap is None else since_midnight(count, count.value(n))
+
+
+def _range(old: Grid, level: int) -> tuple[Fraction, Fraction]:
+    """From where to where a class may be led."""
     count = old.count
-    if count.kind != "whole":
-        return Fraction(10**9)
-    return max(Fraction(LARGEST[min(level, len(LARGEST) - 1)]), count.value(1), count.value(old.terms))
+    counted = [_place(count, n) for n in (1, old.terms)]
+    if count.wrap is not None:
+        return min(UP_AT, *counted), max(IN_BED_AT, *counted)
+    # Nothing below zero for a class that does not know of it.
+    lowest = Fraction(0) if min(counted) >= 0 and level < BELOW_ZERO_FROM else -FARTHEST
+    if count.kind == "whole":
+        return lowest, max(Fraction(LARGEST[min(level, len(LARGEST) - 1)]), *counted)
+    return lowest, max(largest_measured(count) or FARTHEST, *counted)

@@ -10,10 +10,12 @@ from ..count import Count
 from ..grid import Grid
 from ..locate.routes import landmark_multiples
 from ..patterns import FAMILIES
-from ..round_number import round_number
+from ..round_number import counted_parts, round_number
 from ..slips.integers import BELOW_ZERO_FROM
+from ..written_units import written_units
 from .as_planned import YOUNGEST
 from .changes import Change, across_the_fill, changed, shown, small_unit
+from .reach import largest_measured
 
 # The largest landmark among whole numbers that a level counts past; see `reach`.
 LARGEST = (100, 100, 1000, 10_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000)
@@ -66,7 +68,8 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     if min(values) < 0:
         return -_ten_times_as_large(round_number(count), -min(values))
     landmark = _ten_times_as_large(round_number(count), max(values))
-    return landmark if count.kind != "whole" or landmark <= LARGEST[level] else None
+    largest = Fraction(LARGEST[level]) if count.kind == "whole" else largest_measured(count)
+    return landmark if largest is None or landmark <= largest else None
 
 
 def _ten_times_as_large(landmark: Fraction, than: Fraction) -> Fraction:
@@ -131,10 +134,20 @@ def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
         return ("several parts", Fraction(tops[0], parts), round_by) if tops else None
     if count.kind in UNFRIENDLY:
         return "unfriendly", next(Fraction(step) for step in UNFRIENDLY[count.kind] if step != size), round_by
-    unit = small_unit(count)
+    return next((("unfriendly", step, round_by) for step in _unfriendly_amounts(count, round_by) if step != size), None)
+
+
+def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
+    """Amounts that do not fill what is round; in whole units without a larger one, little more than the step."""
+    unit, size = small_unit(count), abs(count.step)
     many = int(round_by / unit)
-    steps = [step for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20)]
-    return next((("unfriendly", step * unit, round_by) for step in steps if step * unit != size), None)
+    parts, units = counted_parts(count), written_units(count)
+    if parts == 1 and units and round_by == 10 * units.small.size:
+        yield from (step * unit for step in range(int(size / unit) + 1, many) if many % step)
+        return
+    yield from (step * unit for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20))
+    if parts > 1:
+        yield from (share for share in (size / 2, size * 2) if share < round_by and round_by % share)
 
 
 def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:

@@ -7,7 +7,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Claim, Count, CountError, Grid, StopSuggestion, find_patterns, suggest_stops
+from routines.counting import (
+    Audience,
+    Claim,
+    Count,
+    CountError,
+    Grid,
+    StopSuggestion,
+    Style,
+    find_patterns,
+    suggest_stops,
+)
 from routines.counting.stops.choosing import choose, seen_at
 from routines.counting.stops.hard_spots import hard_spots
 from tests.counting.any_count import KINDS, grids
@@ -189,3 +199,12 @@ def test_any_pattern_of_the_grid_may_be_the_target(grid: Grid, data: st.DataObje
     patterns = find_patterns(grid)
     if patterns:
         holds_of(suggest_stops(grid, [data.draw(st.sampled_from(patterns))], 4), grid)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_sentence_that_ends_in_a_time_has_one_stop(language: str) -> None:
+    for start, step in (("9:45 a.m.", "20 min"), ("3:10 p.m.", "-25 min"), ("11:30 p.m.", "5 min")):
+        count = Count.parse(kind="clock", start=start, step=step, terms=16, style=Style(language=language))
+        for level in (0, 2, 4, 6):
+            for stop in suggest_stops(Grid(count, 4), audience=Audience(level, language)):
+                assert ".." not in " ".join([stop.question, stop.answer, stop.why, *stop.routes])

@@ -76,7 +76,7 @@ class TestGrades:
             for one in next_counts(grid, outcome, level):
                 assert one.grid.count.value(one.grid.count.terms) >= 0
 
-    @pytest.mark.parametrize(("level", "largest"), [(0, 120), (1, 120), (2, 1200)])
+    @pytest.mark.parametrize(("level", "largest"), [(0, 100), (1, 120), (2, 1200)])
     def test_no_class_is_led_past_the_numbers_of_its_grade(self, level: int, largest: int) -> None:
         for grid in (
             grid_of("whole", "1", "1", 20, 5),
