@@ -6,6 +6,7 @@ from fractions import Fraction
 from ..count import Count
 from ..kinds.currency import currency_named
 from ..kinds.unit_names import NAMES
+from ..locate.tongues import tongue
 from ..texts.numbers import listing
 from ..written_units import unit_to_reach
 from .amounts import unit_size, written_denominator
@@ -14,12 +15,12 @@ from .features import Condition, Features
 
 _MOST_PARTS = 4
 _NAMED = {
-    "0": ("zero", "cero"),
+    "0": ("zero", "el cero"),
     "1": ("a whole", "un entero"),
     "whole": ("a whole", "un entero"),
     "hour": ("a full hour", "una hora en punto"),
-    "noon": ("noon", "mediodía"),
-    "midnight": ("midnight", "medianoche"),
+    "noon": ("noon", "el mediodía"),
+    "midnight": ("midnight", "la medianoche"),
 }
 
 
@@ -34,7 +35,7 @@ def reason(features: Features, facts: Facts, fit: str, language: str) -> str:
         reached = [name for name in map(str.strip, condition.value.split("|")) if passes(name, facts)]
         if reached:
             parts.append(
-                _in(language, "reaches or passes ", "llega o pasa por ") + _landmark(reached[-1], facts, language)
+                _in(language, "reaches or passes ", "alcanza o pasa ") + _landmark(reached[-1], facts, language)
             )
     parts = list(dict.fromkeys(part for part in parts if part))
     parts = parts if len(parts) <= _MOST_PARTS else [*parts[: _MOST_PARTS - 1], parts[-1]]
@@ -43,7 +44,7 @@ def reason(features: Features, facts: Facts, fit: str, language: str) -> str:
         sentence += _in(language, "; it takes a second count beside it", "; pide otro conteo al lado")
     elif features.direct and fit == "support":
         missed = _landmark(features.with_key("cross")[0].value.split("|")[0].strip(), facts, language)
-        sentence += _in(language, "; it does not reach ", "; no llega a ") + missed
+        sentence += _in(language, "; it does not reach ", "; no alcanza ") + missed
     return sentence + "."
 
 
@@ -58,7 +59,7 @@ def _by(facts: Facts, language: str) -> str:
 def _from(condition: Condition, facts: Facts, language: str) -> str:
     if condition.only_if is not None and not meets(condition.only_if, facts):
         return ""
-    first = facts.count.text(1)
+    first = tongue(language).value(facts.count.text(1), clock=facts.count.wrap is not None)
     return _in(language, f"starts at {first}", f"empieza en {first}")
 
 

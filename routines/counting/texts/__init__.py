@@ -28,7 +28,14 @@ def describe(
     '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
-    return words_of(TELLINGS[claim.family](page, claim, Life(holds, breaks_at)))
+    return words_of(TELLINGS[claim.family](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
+
+
+def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:
+    """Where a claim ends, if that can be shown: no class counts on to -4 inches."""
+    if breaks_at is None or grid.count.form.goes_below_zero or grid.count.scaled(breaks_at) >= 0:
+        return breaks_at
+    return None
 
 
 def verdict_because(
@@ -45,6 +52,7 @@ def verdict_because(
 ) -> str:
     """Answer a claim from the floor: why it is so, or what is there instead."""
     page = page_of(grid, audience or Audience())
+    breaks_at = _end_in_sight(grid, breaks_at)
     telling = TELLINGS[claim.family](page, claim, Life(holds if true else None, breaks_at if true else None))
     if not true:
         refutation = telling.refutation(counterexample)

@@ -57,6 +57,13 @@ class Page:
             value = self._values[n] = self.tongue.value(self.text(n), clock=self.on_clock)
         return value
 
+    def last_term(self) -> int | None:
+        """The last count that is not below zero, in a kind that never goes there and a count that comes down; else None."""
+        count = self.count
+        if count.form.goes_below_zero or count.scaled_step > 0:
+            return None
+        return int(count.scaled_start // -count.scaled_step) + 1
+
     def difference(self, value: Fraction) -> str:
         """A difference as written, without sign."""
         key = (value.numerator, value.denominator)
@@ -218,7 +225,9 @@ class Page:
         own = currency_named(self.count.style.currency, self.tongue.language)
         english = currency_named(self.count.style.currency, "en")
         coin = own.main if part == english.main.several else own.small
-        return Feature(Noun(coin.several or part, coin.several or part, coin.gender == "feminine"), plural=True)
+        if not coin.several:
+            return self.tongue.small_coins
+        return Feature(Noun(coin.several, coin.several, coin.gender == "feminine"), plural=True)
 
 
 @lru_cache(maxsize=64)

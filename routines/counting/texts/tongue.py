@@ -53,6 +53,7 @@ class Tongue(ABC):
     part_features: Mapping[str, Feature]
     clock_parts: Mapping[str, Feature]
     digit_sum: Feature
+    small_coins: Feature
     sentences: Mapping[str, tuple[str, ...]]
     lines: Mapping[str, Noun]
     directions: Mapping[str, str]

@@ -84,7 +84,7 @@ def _tested(telling: Telling) -> Iterator[Line]:
 
 
 def _test(telling: Telling) -> str:
-    dies = telling.life.breaks_at
-    n = dies or telling.grid.terms + 10 + len(telling.page.jump)
-    key = "test.dies" if dies else "test.further"
+    dies, terms = telling.life.breaks_at, telling.grid.terms
+    n = dies or min(terms + 10 + len(telling.page.jump), telling.page.last_term() or terms + 99)
+    key = "test.dies" if dies else "test.further" if n > terms else "test.here"
     return telling.say(key, nth=telling.tongue.nth(n), v=telling.page.value(n))

@@ -78,6 +78,8 @@ def all_are_marks(c: Context, h: dict[str, Any]) -> bool:
 def mark_at_break(c: Context, h: dict[str, Any]) -> bool:
     if not breaks(c, h) or c.breaks_at is None:
         return False
+    if h.get("m", multiple_of(c)) != multiple_of(c):
+        return False
     is_mark = c.value(c.breaks_at) % multiple_of(c) == 0
     says_mark = h.get("not") is None
     return is_mark == says_mark and c.grid.grown(c.breaks_at).place(c.breaks_at) == (h["row"], h["column"])

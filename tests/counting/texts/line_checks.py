@@ -20,8 +20,10 @@ def count_shows(c: Context, h: dict[str, Any]) -> bool:
 
 
 def line_wrote(c: Context, h: dict[str, Any]) -> bool:
-    terms = texts(c, h["l"], c.readings.line(along_of(h), h["i"]))
-    if terms is None:
+    """The counts are the first ones of the line, and each shows what is said."""
+    line = c.readings.line(along_of(h), h["i"])
+    terms = texts(c, h["l"], line)
+    if terms is None or terms != line[: len(terms)]:
         return False
     return shown(c, terms, h["s"]) if "s" in h else all(c.readings.shows(h["x"][0], n) for n in terms)
 

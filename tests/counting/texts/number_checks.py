@@ -14,6 +14,27 @@ def signed(size: Fraction, more: str) -> Fraction:
     return -size if more in BACK else size
 
 
+# What a landmark that is passed is at least a multiple of: a ten, a whole, a dollar, an hour, a foot, a pound, a cup.
+ROUND = {
+    "whole": 10,
+    "decimal": Fraction(1, 10),
+    "fraction": 1,
+    "clock": 60,
+    "in": 12,
+    "oz": 16,
+    "fl oz": 8,
+    "cm": 10,
+    "g": 10,
+    "mL": 10,
+}
+
+
+def is_round(c: Context, value: Fraction) -> bool:
+    count = c.grid.count
+    size = 10**c.notation.digits if count.kind == "money" else ROUND.get(count.kind, ROUND.get(count.base_unit, 60))
+    return value % size == 0
+
+
 def claim_of(c: Context) -> Any:
     assert c.claim is not None
     return c.claim

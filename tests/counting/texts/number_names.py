@@ -36,7 +36,7 @@ MEASURE_WORTH = {
     "whole kilograms?|kilogramos? enteros?": Fraction(1000),
     "full cups?|tazas? enteras?": Fraction(8),
     "full pints?|pintas? enteras?": Fraction(16),
-    "full quarts?|cuartos? de galón": Fraction(32),
+    "full quarts?|cuartos? de galón enteros?": Fraction(32),
     "full gallons?|galones enteros|galón entero": Fraction(128),
     "quarter liters?|cuartos? de litro": Fraction(250),
     "half liters?|medios? litros?": Fraction(500),

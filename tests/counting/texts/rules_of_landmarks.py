@@ -38,7 +38,7 @@ RULES: tuple[Rule, ...] = (
         (
             "so each time it is <t:D> " + MORE,
             "<t:D> " + MORE + " leaves the",
-            "<t:D> " + MORE + " the [a-z ]+ are the same",
+            "<t:D> " + MORE + " the [^,.]* are the same",
         ),
         (
             "así que cada vez (?:hay|es) <t:D> " + MORE,

@@ -78,12 +78,12 @@ RULES: tuple[Rule, ...] = (
             "<f:W> take turns[^:,.]*: <s:S>",
         ),
         (
+            "en cada [a-z]+ se alternan <f:W>: <s:S>",
             "<f:W> se repiten cada <k:N> números[^:]*: <s:S> en la " + LINE_ES,
             "<f:W> se repiten cada <k:N> números[^:,.]*: <s:S>",
             "en cada [a-z]+ se repiten <f:W> después de <k:N>: <s:S>",
             "<f:W> se alternan[^:,.]*: <s:S> en la " + LINE_ES,
             "<f:W> se alternan[^:,.]*: <s:S>",
-            "se alternan <f:W>: <s:S>",
         ),
         block_of_line,
     ),

@@ -5,7 +5,8 @@ right when every rule that fits is right, and when no number is left that no rul
 grammar of the tests' own: nothing of the sentences under test is imported.
 
 Holes: `<a:V>` a count as written, `<a:D>` a difference, `<a:N>` a plain whole number, `<a:O>` an ordinal,
-`<a:S>` a series, `<a:M>` the name of a multiple, `<a:P>` the name of a place, `<a:W>` words without digits.
+`<a:S>` a series, `<a:L>` a list of bare numbers, `<a:M>` the name of a multiple, `<a:P>` the name of a place,
+`<a:W>` words without digits.
 """
 
 import re
@@ -16,11 +17,14 @@ from functools import lru_cache
 
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
+from tests.brute_force.board import Board
+from tests.counting.texts.mentions import is_of, wrong_mentions
 from tests.counting.texts.number_names import MONEY, MULTIPLES, PLACES, multiple_named
 from tests.counting.texts.readings_back import Readings
 from tests.counting.texts.written_values import Notation
 
-HOLE = re.compile(r"<(\w+):([VDNOSWMP])>")
+HOLE = re.compile(r"<(\w+):([VDNOSLWMP])>")
+BARE = r"-?\d+(?:/\d+)?(?!\d|[:/.,]\d)"
 ORDINAL = r"\d+(?:st|nd|rd|th)|\d+\.(?:º|ª|er)"
 
 
@@ -33,6 +37,22 @@ class Context:
     breaks_at: int | None = None
     true_from: int | None = None
     extra: dict[str, object] = field(default_factory=dict, hash=False, compare=False)
+
+    @property
+    def notation(self) -> Notation:
+        return notation_of(self.grid)
+
+    def place(self, n: int, upto: int | None = None) -> tuple[int, int]:
+        """Row and column of the n-th count on a page written by hand, of so many terms or just enough."""
+        grid = self.grid
+        board = Board("", Fraction(0), Fraction(1), grid.terms, grid.line_length, grid.fill, grid.lead)
+        return board.page_place(n, upto or max(n, grid.terms))
+
+    def terms_apart(self, down: int, right: int) -> int:
+        """How many counts on (or back, below 0) a cell so many rows down and columns to the right is."""
+        length = self.grid.line_length
+        rows, columns = {"across": (length, 1), "down": (1, length), "across-up": (-length, 1)}[self.grid.fill]
+        return down * rows + right * columns
 
     @property
     def readings(self) -> Readings:
@@ -77,6 +97,7 @@ def notation_of(grid: Grid) -> Notation:
     if count.kind == "money":
         currency = count.form.currency  # type: ignore[attr-defined]
         symbols = {"symbol": currency.symbol, "small_symbol": currency.small_symbol, "digits": currency.digits}
+        symbols["in_small_coins"] = style.units == "one"
     return Notation(count.kind, style.decimal_mark, style.thousands, **symbols)  # type: ignore[arg-type]
 
 
@@ -90,6 +111,7 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "N": r"-?\d+(?!\d|[:/.,]\d)",
         "O": ORDINAL,
         "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:[,;] | and | y ){item})*(?:[,;] \.\.\.)?",
+        "L": rf"{BARE}(?:(?:[,;] | and | y ){BARE})*",
         "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
         rf"|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
         rf"|stretch of {notation.difference}|tramo de {notation.difference})",
@@ -113,16 +135,18 @@ def landmark_word(phrase: str) -> str:
 class SentenceChecker:
     """Checks sentences about one grid in one language."""
 
-    def __init__(self, rules: Sequence[Rule], language: str) -> None:
+    def __init__(self, rules: Sequence[Rule], language: str, unclaimed: str = "") -> None:
+        """unclaimed: what a text says of rows and columns beside its claim, as a pattern."""
         self.rules = rules
         self.language = language
+        self.unclaimed = re.compile(unclaimed, re.IGNORECASE) if unclaimed else None
 
     def problems(self, text: str, context: Context) -> list[str]:
         """What is wrong with a text: false phrases, and numbers that no phrase accounts for."""
         notation = notation_of(context.grid)
         found: list[str] = []
         # Below zero an amount stands in brackets after + and ×: 14 + (-40).
-        left = re.sub(r"(?<=[+×] )\((-[^()]+)\)", r"\1", text)
+        whole = left = re.sub(r"(?<=[+×] )\((-[^()]+)\)", r"\1", text)
         for rule in self.rules:
             if rule.family and (context.claim is None or context.claim.family != rule.family):
                 continue
@@ -131,15 +155,30 @@ class SentenceChecker:
                     continue
                 pattern = compiled(phrase, notation)
                 while match := pattern.search(left):
-                    if not rule.check(context, self._holes(match, notation)):
+                    if not self._is_so(rule, match, context):
                         found.append(f"not so: “{match[0]}” in “{text}”")
+                    if context.claim is not None and "f_W" in match.groupdict():
+                        words = whole[match.start("f_W") : match.end("f_W")]
+                        if not is_of(context.claim, words, context.grid, notation):
+                            found.append(f"another feature: “{words}” in “{text}”")
                     read = re.sub(r"[\d.,:;()/×]", "~", match[0])
                     if read == match[0]:
                         break
                     left = left[: match.start()] + read + left[match.end() :]
         if re.search(r"\d", left):
             found.append(f"unread: “{left}” of “{text}”")
+        if context.claim is not None:
+            said = self.unclaimed.sub("~", text) if self.unclaimed else text
+            wrong = wrong_mentions(said, context.grid, context.claim, notation)
+            found.extend(f"{name} in “{text}”" for name in wrong)
         return found
+
+    def _is_so(self, rule: Rule, match: re.Match[str], context: Context) -> bool:
+        """Whether the rule's check passes; numbers with which it cannot even be made are not so either."""
+        try:
+            return rule.check(context, self._holes(match, context.notation))
+        except (ArithmeticError, AssertionError, LookupError, StopIteration, TypeError, ValueError):
+            return False
 
     @staticmethod
     def _holes(match: re.Match[str], notation: Notation) -> dict[str, object]:
@@ -161,7 +200,7 @@ class SentenceChecker:
                 holes[hole] = notation.read(text.split(" of ")[-1].split(" de ")[-1]) if size is None else size
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
-            elif kind == "S":
+            elif kind in "SL":
                 holes[hole] = re.split(r"[,;] | and | y ", text)
             else:
                 holes[hole] = text

@@ -18,11 +18,16 @@ def digit_sum(c: Context, h: dict[str, Any]) -> bool:
 
 
 def pair_total(c: Context, h: dict[str, Any]) -> bool:
-    """What the first and last count add to, or opposite corners of some 2 by 2 block."""
+    """What the first and last count add to, or opposite corners of the first 2 by 2 block."""
     if claim_of(c).get("which") == "ends":
         return bool(c.value(1) + c.value(c.grid.terms) == h["s"])
-    corners = ((c.grid.at(*c.grid.place(n)), c.grid.at(*(at + 1 for at in c.grid.place(n)))) for n in c.terms)
-    return any(a and b and c.value(a) + c.value(b) == h["s"] for a, b in corners)
+    for row in range(1, c.grid.rows):
+        for column in range(1, c.grid.columns):
+            block = [c.grid.at(row + down, column + right) for down in (0, 1) for right in (0, 1)]
+            if None not in block:
+                first, *_, last = (c.value(n) for n in block if n)
+                return first + last == h["s"]
+    return False
 
 
 def two_sums(c: Context, h: dict[str, Any]) -> bool:

@@ -47,6 +47,7 @@ COUNTS = [
     ("money", "$0.10", "$0.25", 12, 4, "across"),
     ("money", "$9.50", "$0.50", 12, 4, "down"),
     ("length", "1 ft 3 in", "9 in", 12, 4, "across"),
+    ("length", "8 ft", "-6 in", 17, 4, "across"),
     ("capacity", "250 mL", "250 mL", 12, 4, "across"),
     ("clock", "10:50", "20 min", 12, 3, "across"),
     ("clock", "8:10", "20 min", 18, 3, "down"),

@@ -47,6 +47,7 @@ class Notation:
     symbol: str = ""
     small_symbol: str = ""
     digits: int = 2
+    in_small_coins: bool = False
 
     @property
     def number(self) -> str:

@@ -16,6 +16,7 @@ class English(Tongue):
     part_features = names.PARTS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
+    small_coins = names.SMALL_COINS
     sentences = {
         **steps.SENTENCES,
         **clocks.SENTENCES,

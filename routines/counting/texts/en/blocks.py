@@ -27,7 +27,10 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "in each {line} the {feats} stay the same",
     ),
     "turns-line.statement": ("{feats} take turns {each_way}: {series} {in_line}",),
-    "turns-same.statement": ("{feats} take turns {each_way}: {series}", "in every {line} {feats} take turns: {series}"),
+    "turns-same.statement": (
+        "{feats} take turns {each_way}: {series}",
+        "in every {line} the {feats} take turns: {series}",
+    ),
     "turns-line.core": (
         "{each_way} the {short} take turns",
         "the {feats} take turns when we go {each_way}",

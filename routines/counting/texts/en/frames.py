@@ -12,6 +12,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "to test it, go on to the {nth} count, {v}",
         "we can test it further on, at the {nth} count, {v}",
     ),
+    "test.here": ("to test it, look at the {nth} count, {v}",),
     "test.dies": (
         "it does not go on for ever: look at the {nth} count, {v}",
         "going on, it stops being so at the {nth} count, {v}",

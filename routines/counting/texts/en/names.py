@@ -61,3 +61,6 @@ PARTS: dict[str, Feature] = {
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}
 
 DIGIT_SUM = Feature(Noun("digit sum", "digit sums"))
+
+# Where a currency's smaller coins have no name here.
+SMALL_COINS = Feature(Noun("small coins", "small coins"), plural=True)

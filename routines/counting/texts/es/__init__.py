@@ -23,6 +23,7 @@ class Spanish(Tongue):
     part_features = names.PARTS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
+    small_coins = names.SMALL_COINS
     sentences = {
         **steps.SENTENCES,
         **clocks.SENTENCES,

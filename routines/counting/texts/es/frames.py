@@ -12,6 +12,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "para probarlo, sigamos hasta el {nth} número, {v}",
         "podemos probarlo más adelante, en el {nth} número, {v}",
     ),
+    "test.here": ("para probarlo, mira el {nth} número, {v}",),
     "test.dies": (
         "no sigue así para siempre: mira el {nth} número, {v}",
         "si seguimos, deja de ser así en el {nth} número, {v}",

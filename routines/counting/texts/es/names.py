@@ -25,7 +25,7 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("g", "1000"): Noun("kilogramo entero", "kilogramos enteros"),
     ("fl oz", "8"): Noun("taza entera", "tazas enteras", feminine=True),
     ("fl oz", "16"): Noun("pinta entera", "pintas enteras", feminine=True),
-    ("fl oz", "32"): Noun("cuarto de galón", "cuartos de galón"),
+    ("fl oz", "32"): Noun("cuarto de galón entero", "cuartos de galón enteros"),
     ("fl oz", "128"): Noun("galón entero", "galones enteros"),
     ("mL", "250"): Noun("cuarto de litro", "cuartos de litro"),
     ("mL", "500"): Noun("medio litro", "medios litros"),
@@ -55,9 +55,12 @@ PLACES: dict[int, Noun] = {
 PARTS: dict[str, Feature] = {
     "top": Feature(Noun("número de arriba", "números de arriba")),
     "bottom": Feature(Noun("número de abajo", "números de abajo")),
-    "whole": Feature(Noun("entero", "enteros")),
+    "whole": Feature(Noun("parte entera", "partes enteras", feminine=True)),
 }
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}
 
 DIGIT_SUM = Feature(Noun("suma de los dígitos", "sumas de los dígitos", feminine=True))
+
+# Where a currency's smaller coins have no name here.
+SMALL_COINS = Feature(Noun("monedas pequeñas", "monedas pequeñas", feminine=True), plural=True)
