@@ -4,6 +4,7 @@ from fractions import Fraction
 from math import lcm
 
 from .count import Count
+from .kinds.currency import currency_named
 from .written_units import large_size, unit_above, written_units
 
 # The small metric units, and how many of each children go round by where nothing larger is written.
@@ -21,7 +22,8 @@ def round_number(count: Count) -> Fraction:
     if count.kind in ("decimal", "fraction"):
         return Fraction(1)
     if count.kind == "money":
-        return Fraction(100)
+        digits = currency_named(count.style.currency, "en").digits
+        return Fraction(10**digits if digits else 100)
     units = written_units(count)
     if count.kind in ("clock", "elapsed") or units is None:
         return Fraction(60)

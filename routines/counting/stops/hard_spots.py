@@ -5,7 +5,8 @@ from fractions import Fraction
 
 from ..count import Count
 from ..grid import Grid
-from ..written_units import large_size, unit_above
+from ..round_number import round_number
+from ..written_units import large_size, unit_above, written_units
 
 # Counted before the first hard spot, so that the class has found its step.
 WARM_UP = 3
@@ -46,11 +47,15 @@ def _multiples(count: Count) -> list[Fraction]:
         wholes = [Fraction(10**power) for power in range(4, -1, -1)]
         return [*wholes, Fraction(1, 10)] if count.kind == "decimal" else wholes
     if count.kind == "money":
-        return [Fraction(1000), Fraction(100)]
+        return [10 * round_number(count), round_number(count)]
     if count.kind in ("clock", "elapsed"):
         return [Fraction(720), Fraction(60)] if count.kind == "clock" else [Fraction(60)]
     large = large_size(count) or unit_above(count)
-    return [large] if large else [Fraction(1000), Fraction(100), Fraction(10)]
+    if large:
+        return [large]
+    units = written_units(count)
+    unit = units.small.size if units else Fraction(1)
+    return [1000 * unit, 100 * unit, 10 * unit, unit]
 
 
 def _landmark_met(count: Count, n: int, multiple: Fraction) -> Fraction | None:

@@ -2,8 +2,9 @@
 
 import pytest
 
-from routines.counting import Audience, Claim, Count, Grid, StopSuggestion, ideas, suggest_stops
+from routines.counting import Audience, Claim, Count, Grid, StopSuggestion, Style, ideas, suggest_stops
 from routines.counting.stops.dying import dying_ideas
+from routines.counting.stops.hard_spots import hard_spots
 
 
 def grid_of(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
@@ -115,3 +116,9 @@ class TestBelowZero:
 
     def test_older_classes_go_on_below_zero(self) -> None:
         assert "-" in self.end(grid_of("whole", "20", "-4", 6, 3), 6).question
+
+
+def test_money_is_hard_to_go_on_with_where_its_main_unit_fills() -> None:
+    for currency, start, step, full in (("USD", "0.85", "0.05", 100), ("KWD", "0.850", "0.050", 1000)):
+        count = Count.parse(kind="money", start=start, step=step, terms=12, style=Style(currency=currency))
+        assert [int(spot.landmark) for spot in hard_spots(Grid(count, 4))] == [full]
