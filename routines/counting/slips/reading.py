@@ -35,7 +35,9 @@ def plain(count: Count, text: str) -> str:
     if count.kind == "clock":
         return folded.replace(".", "")
     if count.kind == "money":
-        folded = _with_small_sign(folded, count.style.currency)
+        folded = _with_small_sign(
+            f"0{folded}" if folded[:1] == count.style.decimal_mark else folded, count.style.currency
+        )
     mark = count.style.thousands
     return re.sub(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?![\d/]))", "", folded) if mark else folded
 

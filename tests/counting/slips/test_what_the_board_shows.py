@@ -63,7 +63,7 @@ class TestMoney:
         assert isinstance(told, Slip)
         assert told.rule == "M07"
 
-    @pytest.mark.parametrize("said", ["0.65¢", "0.65c", "0.65 c", "0.65 cents", "0.65 centavos"])
+    @pytest.mark.parametrize("said", ["0.65¢", ".65¢", "0.65c", "0.65 c", "0.65 cents", "0.65 centavos"])
     @pytest.mark.parametrize("start", ["60c", "$0.60"])
     def test_a_point_before_cents_is_the_slip_however_cents_are_written(self, start: str, said: str) -> None:
         told = classify(grid_of("money", start, "5c"), 2, said)
