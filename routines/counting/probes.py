@@ -154,8 +154,9 @@ def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
         like = _landmark_in_view(grid, multiple)
         if multiple not in (read_off, *shared) and count.value(like) % multiple:
             continue  # Nobody sees that 5 6/8 and 15 6/8 are as much past a multiple of 10.
-        value = count.value(like) + on * multiple
-        while abs(value - count.start) <= abs(count.value(grid.terms) - count.start) or _said(grid, value):
+        to_the_end = abs(count.value(grid.terms) - count.value(like))
+        value = count.value(like) + on * multiple * (to_the_end // multiple + 1)
+        if _said(grid, value):  # the next is not, or the multiple would be so many jumps
             value += on * multiple
         yield value, _alike(grid, value, like, multiple, language)
 

@@ -128,3 +128,10 @@ def test_times_in_spanish_take_their_article():
 def test_probes_speak_spanish():
     whys = [probe.why for probe in probes(fold("whole", "58", "6", 20, 5), Audience(3, "es"))]
     assert "Termina en 0, igual que 160, pero lo saltamos." in whys
+
+
+def test_near_misses_of_huge_steps_lie_just_past_the_end() -> None:
+    grid = Grid(Count.parse(kind="whole", start=1, step=999_983, terms=200), 2)
+    missing = [probe.value for probe in probes(grid) if not probe.appears]
+    assert missing
+    assert all(grid.count.value(200) < value <= grid.count.value(200) + 2 * 1000 for value in missing)

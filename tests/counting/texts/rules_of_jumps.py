@@ -14,7 +14,7 @@ from tests.counting.texts.number_checks import (
 from tests.counting.texts.rule_pieces import AFTER, LINE_EN, LINE_ES, MORE
 from tests.counting.texts.sentence_checker import Rule
 from tests.counting.texts.sum_checks import opposite, table_term
-from tests.counting.texts.verdict_checks import line_up_to
+from tests.counting.texts.verdict_checks import line_up_to, reads_there
 
 RULES: tuple[Rule, ...] = (
     # names that hold a number
@@ -82,7 +82,7 @@ RULES: tuple[Rule, ...] = (
         note_shows,
     ),
     Rule(
-        ("<v:V> is an? <m:M> too, in row <row:N>, column <column:N>",),
+        ("<v:V> lands on an? <m:M> too, in row <row:N>, column <column:N>",),
         ("en <v:V> también hay una? <m:M>, en la fila <row:N>, columna <column:N>",),
         mark_at_break,
     ),
@@ -118,6 +118,11 @@ RULES: tuple[Rule, ...] = (
             "el <n:O> número es <v:V>, y (?:los|las) <f:W> van así: <s:S>",
         ),
         line_up_to,
+    ),
+    Rule(
+        ("the <n:O> count is <v:V>, and the <f:W> (?:is|are) <x:S>",),
+        ("el <n:O> número es <v:V>, y (?:los|las|el|la) <f:W> (?:es|son) <x:S>",),
+        reads_there,
     ),
     Rule(
         (

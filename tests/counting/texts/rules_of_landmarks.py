@@ -103,7 +103,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "the <m:M> here are <l:S>: counts <n:S>, in rows <rows:S> and columns <columns:S>",
-            "only <l:S> is an? <m:M> here: count <n:S>, in row <rows:S> and column <columns:S>",
+            "only <l:S> lands on an? <m:M> here: count <n:S>, in row <rows:S> and column <columns:S>",
             "the <m:M> here begin <l:S>: counts <n:S>",
         ),
         (
@@ -136,7 +136,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            "every <k:O> (?:count|one we say) is an? <m:M>(?:, from the <n:O> on)?",
+            "every <k:O> (?:count|one we say) lands on an? <m:M>(?:, from the <n:O> on)?",
             "<m:M> come every <k:N> counts(?:, from the <n:O> on)?",
             "we land on an? <m:M> every <k:N> counts",
         ),

@@ -10,6 +10,7 @@ from tests.counting.texts.line_checks import (
     line_shows,
     line_stays,
     line_wrote,
+    parity_of,
     starts_with_two,
 )
 from tests.counting.texts.number_checks import claim_of
@@ -108,6 +109,11 @@ RULES: tuple[Rule, ...] = (
             "<f:W> son <x:S>, siempre",
         ),
         always_shows,
+    ),
+    Rule(
+        ("the <n:O> count, <a:V>, is (?P<p_W>even|odd)",),
+        ("el <n:O> número, <a:V>, es (?P<p_W>par|impar)",),
+        lambda c, h: c.same(c.value(h["n"]), h["a"]) and parity_of(c, h),
     ),
     Rule(
         ("take turns, first <x:S>, then <y:S>", "take turns, <x:S> and <y:S>"),

@@ -51,11 +51,11 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "<k:N> counts, each <e:D> (?:more|less), make <t:D> (?:more|less): <n:N> × <a:D> = <b:D>",
-            "<k:N> counts in a [a-z]+, each <e:D> (?:more|less) than its neighbor, and <n:N> × <a:D> = <t:D>",
+            "<k:N> counts in a [a-z]+, each <e:D> (?:more|less) than in the [a-z]+ before, and <n:N> × <a:D> = <t:D>",
         ),
         (
             "<k:N> números, cada uno <e:D> (?:más|menos), hacen <t:D> (?:más|menos): <n:N> × <a:D> = <b:D>",
-            "<k:N> números en una [a-z]+, cada uno <e:D> (?:más|menos) que su vecino, y <n:N> × <a:D> = <t:D>",
+            "<k:N> números en una [a-z]+, cada uno <e:D> (?:más|menos) que en la [a-z]+ anterior, y <n:N> × <a:D> = <t:D>",
         ),
         totals_product,
     ),
@@ -65,8 +65,11 @@ RULES: tuple[Rule, ...] = (
         line_adds,
     ),
     Rule(
-        ("the 9 counts around <v:V> add to <s:D>", "around <v:V>, nine numbers make <s:D>"),
-        ("los 9 números alrededor de <v:V> suman <s:D>", "alrededor de <v:V>, nueve números suman <s:D>"),
+        (
+            "the block's 9 counts add to <s:D>, and 9 × <v:V> = <t:D>",
+            "with <v:V> in the middle, nine numbers make <s:D>",
+        ),
+        ("los 9 del bloque suman <s:D>, y 9 × <v:V> = <t:D>", "con <v:V> en medio, nueve números suman <s:D>"),
         nine_total,
     ),
     Rule(

@@ -38,7 +38,8 @@ def nine_total(c: Context, h: dict[str, Any]) -> bool:
     middle = next(n for n in c.terms if c.same(c.value(n), h["v"]))
     row, column = c.grid.place(middle)
     nine = [c.grid.at(row + down, column + right) for down in (-1, 0, 1) for right in (-1, 0, 1)]
-    return None not in nine and sum((c.value(n) for n in nine if n), Fraction(0)) == h["s"]
+    total = sum((c.value(n) for n in nine if n), Fraction(0))
+    return None not in nine and total == h["s"] == h.get("t", total) and total == 9 * h["v"]
 
 
 def line_adds(c: Context, h: dict[str, Any]) -> bool:

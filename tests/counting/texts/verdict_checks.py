@@ -18,6 +18,10 @@ def line_up_to(c: Context, h: dict[str, Any]) -> bool:
     return term_is(c, h) and _ends_of(c, h, line)
 
 
+def reads_there(c: Context, h: dict[str, Any]) -> bool:
+    return term_is(c, h) and shown(c, [h["n"]], h["x"])
+
+
 def _ends_of(c: Context, h: dict[str, Any], line: list[int]) -> bool:
     upto = [n for n in line if n <= h["n"]]
     series = h["s"]

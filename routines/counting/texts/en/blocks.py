@@ -34,7 +34,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "turns-line.core": (
         "{each_way} the {short} take turns",
         "the {feats} take turns when we go {each_way}",
-        "{each_way} the {feats} take turns, two by two",
+        "{each_way} the {feats} take turns, and then again",
     ),
     "repeat-line.statement": ("{feats} repeat every {k} counts {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
@@ -79,8 +79,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "reason.list-count": ("{some} have {feats} {series}", "at the start the {feats} are {series}"),
     "reason.sums": ("{sums}",),
-    "all.statement": ("every count is {a_mark}", "all counts are {marks}"),
-    "all.core": ("every one we say is {a_mark}", "all the ones we say are {marks}"),
+    "all.statement": ("every count lands on {a_mark}", "all counts are {marks}"),
+    "all.core": ("every one we say lands on {a_mark}", "all the ones we say are {marks}"),
     "all.evidence": ("look at {some}: all of them are {marks}", "{some} are all {marks}"),
     "all.reason": ("{a} is {pure_a}, and each jump of {d} is {pure_d}",),
     "past.statement": ("every count is {r} past {a_mark}",),

@@ -31,8 +31,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "in every 3 by 3 block, 9 × the middle is the total",
     ),
     "mean.core": ("in a three by three square the middle is the fair share",),
-    "mean.evidence": ("around {mid}, nine numbers make {sum}, and 9 × {factor} = {sum}",),
-    "mean.reason": ("the 9 counts around {mid} add to {sum}, and 9 × {factor} = {sum}",),
+    "mean.evidence": ("with {mid} in the middle, nine numbers make {sum}, and 9 × {factor} = {sum}",),
+    "mean.reason": ("the block's 9 counts add to {sum}, and 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "each row adds to {diff} {more} than the row above",
         "row totals go {up} {diff} from row to row",
@@ -50,7 +50,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "totals.evidence-short": ("{line} {i} adds to {x}",),
     "totals.reason": (
         "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
-        "{k} counts in a {line}, each {each} {more} than its neighbor, and {k} × {each} = {diff}",
+        "{k} counts in a {line}, each {each} {more} than in the {line} before, and {k} × {each} = {diff}",
     ),
     "totals.reason-short": ("{k} × {each} = {diff}",),
     "opposites.statement": ("{pairs}: opposites pair up", "opposites here: {pairs}"),

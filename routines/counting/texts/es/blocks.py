@@ -37,7 +37,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "turns-line.core": (
         "{each_way}, {the_short} se turnan",
         "{the_feats} se turnan {each_way}",
-        "{each_way}, {the_feats} se turnan de dos en dos",
+        "{each_way}, {the_feats} se turnan, una y otra vez",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
@@ -79,8 +79,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "reason.list-count": ("{the_feats} de {some} son {series}", "al principio {the_feats} son {series}"),
     "reason.sums": ("{sums}",),
-    "all.statement": ("cada número es {a_mark}", "todos son {marks}"),
-    "all.core": ("cada número que decimos es {a_mark}", "todos los que decimos son {marks}"),
+    "all.statement": ("todos los números son {marks}", "todos son {marks}"),
+    "all.core": ("todos los números que decimos son {marks}", "todos los que decimos son {marks}"),
     "all.evidence": ("mira {some}: todos son {marks}", "{some} son {marks}"),
     "all.reason": ("{a} es {pure_a}, y cada salto de {d} es {pure_d}",),
     "past.statement": ("cada número es {r} más que {a_mark}",),

@@ -37,8 +37,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada bloque de 3 por 3, 9 × el centro es el total",
     ),
     "mean.core": ("en un cuadro de tres por tres, el del centro es el reparto justo",),
-    "mean.evidence": ("alrededor de {mid}, nueve números suman {sum}, y 9 × {factor} = {sum}",),
-    "mean.reason": ("los 9 números alrededor de {mid} suman {sum}, y 9 × {factor} = {sum}",),
+    "mean.evidence": ("con {mid} en medio, nueve números suman {sum}, y 9 × {factor} = {sum}",),
+    "mean.reason": ("los 9 del bloque suman {sum}, y 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "cada fila suma {diff} {more} que la fila de arriba",
         "de fila en fila, el total {up} {diff}",
@@ -56,7 +56,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "totals.evidence-short": ("la {line} {i} suma {x}",),
     "totals.reason": (
         "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
-        "{k} números en una {line}, cada uno {each} {more} que su vecino, y {k} × {each} = {diff}",
+        "{k} números en una {line}, cada uno {each} {more} que en la {line} anterior, y {k} × {each} = {diff}",
     ),
     "totals.reason-short": ("{k} × {each} = {diff}",),
     "opposites.statement": ("{pairs}: opuestos que van en pareja", "aquí hay opuestos: {pairs}"),

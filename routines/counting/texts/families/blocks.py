@@ -213,6 +213,7 @@ class Block(Telling):
         shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
         fields = {**self.fields, "in_line": self.tongue.in_line(self.along, self._number(line))}
         key = "no.block-count" if self.along == "count" else "no.block"
+        key = "no.block-one" if len(shown) == 1 else key
         first = "..., " if line.index(n) >= 6 else ""
         return self.say(
             key, nth=self.tongue.nth(n), v=self.page.value(n), series=first + self.short_series(shown), **fields

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -132,3 +132,9 @@ class Remainder(Block):
             if pure_d and (form == "past" or pure_a):
                 fields = {**self._form_fields, "jumps": self.page.jumps(1), "pure_a": pure_a, "pure_d": pure_d}
                 yield from self.saying(f"{form}.reason", **fields)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        if not (self.is_parity and counterexample) or self.claim.get("lines"):
+            return super().refutation(counterexample)
+        n = counterexample[-1]
+        return self.say("no.parity", nth=self.tongue.nth(n), v=self.page.value(n), x=self.reading(n))

@@ -115,7 +115,10 @@ class DigitRun(Telling):
         if due == found:
             return super().note()
         fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
-        return self.say("note.restart" if self._past_the_end(due) else "note.digit", **fields)
+        if not self._past_the_end(due):
+            return self.say("note.digit", **fields)
+        turned_back = found < before if self._change > 0 else found > before
+        return self.say("note.restart", **fields) if turned_back else super().note()
 
     def _past_the_end(self, due: int) -> bool:
         """Whether a digit or part has no such number: no digit is 10, no clock shows 62 minutes."""
