@@ -135,11 +135,14 @@ class Count:
         """The n-th value, for any n from 1 on, past the end too.
 
         Units: the base unit; a clock's minutes never wrap.
+        Raises: CountError on `n` for what is no whole number from 1 on, as do the other methods that take one.
         """
+        refuse_no_position(n)
         return Fraction(self.scaled_start + (n - 1) * self.scaled_step, self.scale)
 
     def text(self, n: int) -> str:
         """The n-th count as written."""
+        refuse_no_position(n)
         return text_of(self.form, self.scaled(n), self.scale)
 
     def words(self, n: int, language: str | None = None) -> str:
@@ -156,6 +159,7 @@ class Count:
 
     def pieces(self, n: int) -> tuple[Piece, ...]:
         """The n-th count as pieces for a drawing."""
+        refuse_no_position(n)
         return pieces_of(self.form, self.scaled(n), self.scale)
 
     def text_of(self, value: Fraction) -> str:
@@ -237,6 +241,12 @@ class Count:
         from .stories import goal_reached
 
         return goal_reached(self, goal)
+
+
+def refuse_no_position(n: object) -> None:
+    """Refuse what is no number of a count. Raises: CountError on `n`."""
+    if isinstance(n, bool) or not isinstance(n, int) or n < 1:
+        raise CountError("n", "Number the counts from 1 on, in whole numbers.")
 
 
 def _exact(value: object, name: str) -> Fraction:

@@ -6,7 +6,7 @@ from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple, Self
 
-from .count import Count
+from .count import Count, refuse_no_position
 from .errors import CountError
 
 FILLS = ("across", "down", "across-up")
@@ -74,10 +74,13 @@ class Grid:
     def place(self, n: int) -> tuple[int, int]:
         """Row and column of the n-th term; past the terms in view, in the grid grown just to hold it.
 
+        Raises: CountError on `n` for what is no whole number from 1 on.
+
         >>> count = Count.parse(kind="whole", start="1", step="1", terms=12)
         >>> Grid(count, line_length=5, fill="across-up", lead=2).place(1)
         (3, 3)
         """
+        refuse_no_position(n)
         line, at = divmod(self.lead + n - 1, self.line_length)
         if self.fill == "down":
             return at + 1, line + 1

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, CountError, Grid, Style
+from routines.counting import Audience, Count, CountError, Grid, Style, compare_folds, locate
 from routines.counting.stories import Story
 from tests.counting.any_count import KINDS
 
@@ -181,3 +181,43 @@ def test_any_text_at_all_is_a_count_or_one_sentence(kind: str, text: str) -> Non
         return
     away = count.read(count.text(1)) - count.start
     assert away == 0 or (count.wrap is not None and away % count.wrap == 0)
+
+
+NO_POSITION = [0, -3, True, 1.0, 1.5, "1", None, Fraction(3, 2), [1]]
+
+
+@pytest.mark.parametrize("n", NO_POSITION)
+def test_what_is_no_number_of_a_count_is_refused(n: object) -> None:
+    count = Count.parse(kind="whole", start="58", step="6", terms=12)
+    for ask in (count.value, count.text, count.words, count.parts, count.pieces, Grid(count, 4).place):
+        with pytest.raises(CountError) as refused:
+            ask(n)
+        assert refused.value.field == "n"
+
+
+@pytest.mark.parametrize("lengths", [["a"], [4, None], [True], [2.0], 5.0, None])
+def test_line_lengths_to_compare_are_whole_numbers(lengths: object) -> None:
+    with pytest.raises(CountError) as refused:
+        compare_folds(Count.parse(kind="whole", start="58", step="6", terms=12), lengths)
+    assert refused.value.field == "line_length"
+
+
+@pytest.mark.parametrize(
+    ("kind", "value"),
+    [
+        ("whole", 10**5000),
+        ("whole", -(10**13)),
+        ("whole", 0.5),
+        ("whole", None),
+        ("clock", Fraction(1, 2)),
+        ("length", "42 cm"),
+        ("mass", "1 kg"),
+        ("whole", "12,34"),
+    ],
+    ids=range(8),
+)
+def test_what_no_count_of_the_kind_says_is_not_looked_for(kind: str, value: object) -> None:
+    start, step = GOOD[kind]
+    with pytest.raises(CountError) as refused:
+        locate(Grid(Count.parse(kind=kind, start=start, step=step, terms=12), 4), value)
+    assert refused.value.field == "value"

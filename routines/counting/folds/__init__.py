@@ -9,6 +9,7 @@ from functools import cached_property
 from ..audience import Audience
 from ..claims import Claim
 from ..count import Count
+from ..errors import CountError
 from ..grid import Grid
 from ..patterns import find_patterns
 from ..patterns.lie import Lie
@@ -83,7 +84,12 @@ def compare_folds(
     [('the ones digits', 'down-right')]
     """
     audience = audience or Audience()
-    lengths = [length for length in line_lengths if length <= count.terms]
+    lengths = list(line_lengths) if isinstance(line_lengths, Iterable) else [line_lengths]
+    if any(isinstance(length, bool) or not isinstance(length, int) for length in lengths):
+        raise CountError("line_length", "Choose whole numbers as the line lengths to compare.")
+    if not isinstance(fills, (list, tuple)):
+        raise CountError("fill", "Choose the ways of filling to compare as a list.")
+    lengths = [length for length in lengths if length <= count.terms]
     reports: list[FoldReport] = []
     readable: list[Feature] | None = None
     for fill in fills:

@@ -19,7 +19,7 @@ class FractionNumber(NumberKind):
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)
-        self.over = kept_denominator(grain, style)
+        self.over = grain.denominator if style.fractions == "simplified" else kept_denominator(grain, style)
         self.part_names = ("top", "bottom") if style.shape == "top-heavy" else ("whole", "top", "bottom")
 
     @classmethod

@@ -41,6 +41,10 @@ class Location:
     day_part: str | None = None
 
 
+FARTHEST = 10**12
+"""So far from zero a number may be looked for: a thousand times as far as any count goes in view."""
+
+
 def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = None) -> Location:
     """Say whether `value` is counted if the count goes on, where, and why (or why not).
 
@@ -87,4 +91,8 @@ def _exact(grid: Grid, value: Fraction | int | str) -> tuple[Fraction, bool]:
         return typed.value, typed.halves
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
         raise CountError("value", "Give a whole number or an exact fraction to look for.")
+    if not -FARTHEST <= value <= FARTHEST:
+        raise CountError("value", "Look for a number between -1,000,000,000,000 and 1,000,000,000,000.")
+    if grid.count.wrap is not None and Fraction(value).denominator != 1:
+        raise CountError("value", "Choose times of whole minutes.")
     return Fraction(value), False

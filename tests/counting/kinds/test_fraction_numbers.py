@@ -93,3 +93,10 @@ def test_fractions_are_said(value: str, style: dict[str, object], english: str, 
 def test_a_jump_is_written_over_the_kept_denominator() -> None:
     count = fraction("1/4", "1/4", wholes="both")
     assert [count.difference_text(Fraction(size, 4)) for size in (2, 4, -5)] == ["2/4", "1", "1 1/4"]
+
+
+def test_simplified_wholes_are_named_in_the_parts_that_are_counted() -> None:
+    for wholes, texts in (("fraction", ["1/3", "2/3", "3/3", "1 1/3"]), ("both", ["1/3", "2/3", "3/3 = 1", "1 1/3"])):
+        style = Style(fractions="simplified", wholes=wholes)
+        count = Count.parse(kind="fraction", start="2/6", step="2/6", terms=4, style=style)
+        assert [count.text(n) for n in range(1, 5)] == texts
