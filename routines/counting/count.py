@@ -243,10 +243,10 @@ class Count:
         return goal_reached(self, goal)
 
 
-def refuse_no_position(n: object) -> None:
-    """Refuse what is no number of a count. Raises: CountError on `n`."""
+def refuse_no_position(n: object, field: str = "n") -> None:
+    """Refuse what is no number of a count. Raises: CountError on the field."""
     if isinstance(n, bool) or not isinstance(n, int) or n < 1:
-        raise CountError("n", "Number the counts from 1 on, in whole numbers.")
+        raise CountError(field, "Number the counts from 1 on, in whole numbers.")
 
 
 def _exact(value: object, name: str) -> Fraction:

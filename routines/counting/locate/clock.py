@@ -16,9 +16,9 @@ SCHOOL_DAY = 7 * 60
 def since_midnight(count: Count, value: Fraction) -> Fraction:
     """Say how many minutes after midnight of its first day a count on a clock shows `value`.
 
-    That is the value itself, but for a bare 12-hour start outside 7:00 to 11:59, which is p.m.
+    That is the value itself, but for a bare 12-hour start outside 7:00 to 11:59, which is p.m.; for what is no clock too.
     """
-    bare = count.style.clock == 12 and not count.style.halves
+    bare = count.wrap == NOON and not count.style.halves
     return value + NOON if bare and count.start % DAY < SCHOOL_DAY else value
 
 

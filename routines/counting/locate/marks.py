@@ -46,7 +46,7 @@ def mark_against(count: Count, value: Fraction, turn: int | None = None) -> Mark
     if marks:
         return min(marks, key=lambda mark: len(mark.shown))
     modulus = abs(count.step) if turn is None else _gcd(abs(count.step), Fraction(turn))
-    start = count.start if count.wrap is None else since_midnight(count, count.start)
+    start = since_midnight(count, count.start)
     return Mark("remainder", modulus, (start % modulus,), value % modulus)
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping, Set
 from typing import Any
 
 from ..audience import Audience
+from ..count import refuse_no_position
 from ..errors import CountError
 from ..grid import Grid
 
@@ -25,9 +26,10 @@ def reader_of(grid: Grid, grade: int | None, audience: Audience | None) -> Audie
 
 def count_number(n: Any, field: str = "n") -> int:
     """A count by its number, past the end of a grid too. Raises: CountError on the field."""
-    if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= FARTHEST_COUNT:
+    refuse_no_position(n, field)
+    if n > FARTHEST_COUNT:
         raise CountError(field, f"Choose a count by its number, from 1 to {FARTHEST_COUNT:,}.")
-    return n
+    return int(n)
 
 
 def said_text(text: Any, field: str = "said") -> str:

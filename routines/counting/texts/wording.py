@@ -84,10 +84,7 @@ def _tested(telling: Telling) -> Iterator[Line]:
 
 
 def _test(telling: Telling) -> str:
-    dies, terms = telling.life.breaks_at, telling.grid.terms
-    if telling.claim.family == "opposites" and not dies:  # no pair is ever added: there is nothing further on to test
-        n = telling.claim.get("pairs")[-1][1] if telling.claim.get("pairs") else terms
-        return telling.say("test.here", nth=telling.tongue.nth(n), v=telling.page.value(n))
-    n = dies or min(terms + 10 + len(telling.page.jump), telling.page.last_term() or terms + 99)
-    key = "test.dies" if dies else "test.further" if n > terms else "test.here"
+    dies = telling.life.breaks_at
+    n = dies or telling.term_to_test()
+    key = "test.dies" if dies else "test.further" if n > telling.grid.terms else "test.here"
     return telling.say(key, nth=telling.tongue.nth(n), v=telling.page.value(n))

@@ -88,10 +88,11 @@ def _told(change: Change, outcome: str, audience: Audience) -> Variation:
 def _facts(change: Change, audience: Audience) -> dict[str, str]:
     """What stands between the braces of the sentences; the change's own facts before those of its grid."""
     count, words = change.grid.count, tongue(audience.language)
-    mark = page_of(change.grid, audience).mark(round_number(count)).one
+    page = page_of(change.grid, audience)
+    mark = page.mark(round_number(count))
     facts = {
-        "landmark": mark,
-        "a_mark": f"{_article(mark, audience.language)} {mark}",
+        "landmark": mark.one,
+        "a_mark": page.tongue.a(mark),
         "jump": jump_phrase(Jump(change.grid, 2), audience.language),
         "size": count.difference_text(count.step),
         "start": count.text(1),
@@ -106,9 +107,3 @@ def _facts(change: Change, audience: Audience) -> dict[str, str]:
         told = describe(claim, change.grid, judged.holds or "shown", judged.breaks_at, audience)
         facts["shows"] = sentence(told.statement.rstrip("."))
     return facts
-
-
-def _article(noun: str, language: str) -> str:
-    if language == "es":
-        return "una" if noun.split()[0].endswith("a") else "un"
-    return "a"

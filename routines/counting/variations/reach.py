@@ -55,7 +55,7 @@ def largest_measured(count: Count) -> Fraction | None:
 
 def _place(count: Count, n: int) -> Fraction:
     """The n-th count; on a clock by the time of the day."""
-    return count.value(n) if count.wrap is None else since_midnight(count, count.value(n))
+    return since_midnight(count, count.value(n))
 
 
 def _range(old: Grid, level: int) -> tuple[Fraction, Fraction]:

@@ -147,6 +147,11 @@ class Opposites(Telling):
             return tuple(claimed)
         return self._real_pairs()
 
+    def term_to_test(self) -> int:
+        """The last pair in view: no other is ever added, so there is nothing further on to test."""
+        pairs = self._pairs()
+        return pairs[-1][1] if pairs else super().term_to_test()
+
     def _real_pairs(self) -> tuple[tuple[int, int], ...]:
         total = 2 - 2 * self.count.start / self.count.step
         if total.denominator != 1:

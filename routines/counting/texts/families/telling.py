@@ -67,6 +67,12 @@ class Telling(ABC):
         """What happens where the claim stops holding; empty if there is nothing exact to say."""
         return self.say("note.plain", until=self.page.value(self.life.breaks_at)) if self.life.breaks_at else ""
 
+    def term_to_test(self) -> int:
+        """Where to test a claim that never stops: further on, as far as the count goes."""
+        further = self.grid.terms + 10 + len(self.page.jump)
+        last = self.page.last_term()
+        return further if last is None else min(further, last)
+
     def say(self, key: str, **fields: object) -> str:
         """One phrase of the tongue, the same one for the same claim every time."""
         variants = self.variants(key)
