@@ -99,10 +99,11 @@ def test_a_count_far_from_its_grade_still_finds_its_standards() -> None:
 @pytest.mark.parametrize(
     ("kind", "step", "terms", "fit", "told"),
     [
-        ("mass", "250 g", 12, "direct", "reaches or passes a whole kilogram"),
+        ("mass", "250 g", 4, "direct", "reaches or passes a whole kilogram"),
         ("mass", "250 g", 3, "support", "does not reach a whole kilogram"),
-        ("length", "3 in", 12, "direct", "reaches or passes a whole foot"),
-        ("capacity", "8 fl oz", 4, "direct", "reaches or passes a whole cup"),
+        ("length", "3 in", 4, "direct", "reaches or passes a whole foot"),
+        ("length", "3 in", 3, "support", "does not reach a whole foot"),
+        ("capacity", "8 fl oz", 2, "direct", "reaches or passes a whole cup"),
         ("elapsed", "25 min", 4, "direct", "reaches or passes a whole hour"),
         ("mass", "2 kg", 12, "support", "written in the largest"),
     ],
