@@ -77,9 +77,9 @@ class ShownPlan:
 
     @cached_property
     def best_two(self) -> list[ShownPattern]:
-        """Two patterns worth showing on a card: targets first, then the most telling; the step alone says nothing new."""
+        """Two patterns worth showing on a card: targets first, then the most telling of what says something new."""
         telling = [shown for shown in self.patterns if shown.target]
-        telling += [shown for shown in self.patterns if not shown.target and shown.pattern.claim.family != "step"]
+        telling += [shown for shown in self.patterns if not shown.target and not _says_nothing_new(shown.pattern.claim)]
         return telling[:2]
 
     @cached_property
@@ -92,6 +92,11 @@ class ShownPlan:
     def landmarks(self) -> tuple[int, ...]:
         """Terms to draw as landmarks: multiples of the plan's chosen landmark, or what the engine proposes."""
         return landmark_terms(self.grid, self.plan.landmark)
+
+
+def _says_nothing_new(claim: Claim) -> bool:
+    """Whether a claim only says what the count is: its step, or that whole inches are whole."""
+    return claim.family == "step" or (claim.family == "remainder" and claim.get("modulus") == 1 and claim.length == 1)
 
 
 def landmark_terms(grid: Grid, chosen: str) -> tuple[int, ...]:

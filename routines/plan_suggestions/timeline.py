@@ -25,7 +25,8 @@ def ideas_of(grid: Grid, audience: Audience) -> tuple[Idea, ...]:
 def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
     """What holds for a while and is over on this very grid: digits before all, the longest lived first.
 
-    Left out where the grid is so long that looking would keep the teacher waiting.
+    Landmarks that turn out to lie on a line are not over: they still come every so many counts. Nothing is looked for
+    where the grid is so long that looking would keep the teacher waiting.
     """
     if grid.terms > LONGEST_LOOKED_AT:
         return []
@@ -35,6 +36,7 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
         if idea.dies_at is not None
         and idea.seen_at + SHORTEST_LIFE <= idea.dies_at <= grid.terms
         and idea.claim.family in FAMILIES
+        and idea.claim.get("lie") != "scattered"
     ]
     return sorted(over, key=lambda idea: (FAMILIES.index(idea.claim.family), idea.seen_at - (idea.dies_at or 0)))[
         :DYING
