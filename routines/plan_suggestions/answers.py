@@ -71,9 +71,7 @@ def _deeper(patterns: Iterable[Pattern], audience: Audience) -> Iterator[AnswerS
 
 
 def _of(sort: str, pattern: Pattern, audience: Audience) -> AnswerSuggestion:
-    return AnswerSuggestion(
-        sort, pattern.student_words, reply_to(pattern.claim.family, audience.language), pattern.because
-    )
+    return AnswerSuggestion(sort, pattern.student_words, reply_to(pattern.claim, audience.language), pattern.because)
 
 
 def _not_for_long(patterns: Iterable[Pattern], grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:

@@ -3,12 +3,16 @@
 Wording: common practice, no source.
 """
 
+from routines.counting import Claim
+
 REPLIES = {
     "en": {
         "step": "Show me one jump. Is it the same from the end of a line to the next?",
         "neighbour": "Point to two cells where you see it. Which jumps lie between them?",
         "digit": "Which digit do you mean? Put your finger on it, line by line.",
         "digit-run": "Which digit do you follow? What would it be in the next cell?",
+        "digit of a part": "Which part of each one do you mean? Put your finger on it, line by line.",
+        "digit-run of a part": "Which part of each one do you follow? What would it be in the next cell?",
         "digit-sum": "Add the digits of one more count. What do you get there?",
         "remainder": "How can you tell for a count that is not on the board yet?",
         "landmarks": "How many jumps from one of them to the next? Why there?",
@@ -22,6 +26,8 @@ REPLIES = {
         "neighbour": "Señala dos casillas donde se ve. ¿Qué saltos hay entre ellas?",
         "digit": "¿Qué cifra dices? Señálala con el dedo, línea por línea.",
         "digit-run": "¿Qué cifra sigues? ¿Cuál sería en la próxima casilla?",
+        "digit of a part": "¿Qué parte de cada uno dices? Señálala con el dedo, línea por línea.",
+        "digit-run of a part": "¿Qué parte de cada uno sigues? ¿Cuál sería en la próxima casilla?",
         "digit-sum": "Suma las cifras de un número más. ¿Cuánto da allí?",
         "remainder": "¿Cómo lo sabes de un número que todavía no está escrito?",
         "landmarks": "¿Cuántos saltos hay de uno al siguiente? ¿Por qué allí?",
@@ -62,8 +68,8 @@ SAID = {
 }
 
 
-def reply_to(family: str, language: str) -> str:
-    return REPLIES[language][family]
+def reply_to(claim: Claim, language: str) -> str:
+    return REPLIES[language][f"{claim.family} of a part" if claim.get("part") else claim.family]
 
 
 def said(name: str, language: str, **values: object) -> str:
