@@ -1,8 +1,8 @@
-"""Addresses of the bank, plans, lessons, coverage and paper."""
+"""Addresses of the bank, plans, coverage and paper; lessons have theirs."""
 
-from django.urls import path
+from django.urls import include, path
 
-from routines.views import bank, booklet, coverage, exchange, lessons, paper, plan, routine
+from routines.views import bank, booklet, coverage, exchange, paper, plan, routine
 
 urlpatterns = [
     path("", bank.bank, name="bank"),
@@ -32,10 +32,7 @@ urlpatterns = [
     path("routines/<int:pk>/edit/merge/", plan.merge, name="plan_merge"),
     path("routines/<int:pk>/edit/history/", plan.history, name="plan_history"),
     path("routines/<int:pk>/edit/restore/", plan.restore, name="plan_restore"),
-    # lessons
-    path("routines/<int:pk>/taught/", lessons.taught, name="lesson_taught"),
-    path("lessons/", lessons.lessons, name="lessons"),
-    path("lessons/<uuid:key>/", lessons.lesson, name="lesson"),
+    path("", include("routines.lessons.urls")),
     # coverage
     path("coverage/", coverage.coverage_page, name="coverage"),
     path("coverage/<int:grade>/<slug:area>/", coverage.cell, name="coverage_cell"),

@@ -8,12 +8,12 @@ from django.utils import timezone
 
 from accounts.models import User
 from grade_bands.models import ClassGroup
-from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
 from routines.actions.plans import save_version, start_routine
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
 from routines.demo.written import DemoPlan
+from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
 from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
 
 

@@ -5,8 +5,8 @@ from collections.abc import Mapping
 from django.utils.safestring import SafeString
 
 from routines.drawing import Entry
-from routines.lesson_state import Entry as Written
-from routines.lesson_state import LessonState, fold
+from routines.lessons.state import Entry as Written
+from routines.lessons.state import LessonState, fold
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
 from routines.paper.plan_page import legend

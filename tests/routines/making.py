@@ -4,8 +4,8 @@ from datetime import date
 
 from django.utils import timezone
 
-from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
 from routines.actions.plans import start_routine
+from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
 from routines.models import Lesson, Routine
 from routines.plan_document import CountTyped, Fold, Plan, Stop, Target
 

@@ -5,8 +5,8 @@ import re
 import pytest
 from django.urls import reverse
 
-from routines.lesson_state import Entry as Written
-from routines.lesson_state import LessonState
+from routines.lessons.state import Entry as Written
+from routines.lessons.state import LessonState
 from routines.paper.poster import entries_of, poster_sheets
 from routines.paper.subject import Subject
 from routines.plan_document import CountTyped, Fold

@@ -8,12 +8,12 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
-from routines.actions.lessons import append_events, paper_events, save_reflection, start_lesson
 from routines.drawing import Entry
 from routines.facts import count_in_words
-from routines.forms.lesson import ReflectionForm, TaughtForm
-from routines.lesson_state import Entry as Written
-from routines.lesson_state import fold
+from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
+from routines.lessons.forms import ReflectionForm, TaughtForm
+from routines.lessons.state import Entry as Written
+from routines.lessons.state import fold
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
 from routines.shown_plan import ShownPlan
@@ -36,7 +36,7 @@ def lessons(request: HttpRequest) -> HttpResponse:
         "page": Paginator(own, PAGE_SIZE).get_page(request.GET.get("page")),
         "shared": shared[:12],
     }
-    return render(request, "routines/lessons.html", context)
+    return render(request, "lessons/lessons.html", context)
 
 
 def _statements(shown: ShownPlan) -> list[str]:
@@ -73,7 +73,7 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         "form": form,
         "has_classes": form.fields["class_group"].queryset.exists(),
     }
-    return render(request, "routines/taught.html", context, status=422 if form.errors else 200)
+    return render(request, "lessons/taught.html", context, status=422 if form.errors else 200)
 
 
 @transaction.atomic
@@ -164,4 +164,4 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
         "entries": entries,
         "form": form,
     }
-    return render(request, "routines/lesson.html", context, status=422 if form is not None and form.errors else 200)
+    return render(request, "lessons/lesson.html", context, status=422 if form is not None and form.errors else 200)

@@ -12,7 +12,7 @@ from django.db.models import Max
 from django.utils import timezone
 from django.utils.dateparse import parse_datetime
 
-from routines.lesson_state import KINDS
+from routines.lessons.state import KINDS
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
 
 BATCH_LIMIT = 100

@@ -5,7 +5,7 @@ import random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.lesson_state import fold
+from routines.lessons.state import fold
 
 
 def event(t, kind, *, device="a", ms=0, identity=None, **data):

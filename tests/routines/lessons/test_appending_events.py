@@ -5,7 +5,7 @@ import uuid
 import pytest
 from django.utils import timezone
 
-from routines.actions.lessons import append_events, start_lesson
+from routines.lessons.actions import append_events, start_lesson
 from tests.routines.making import TAUGHT_ON, make_routine
 
 
