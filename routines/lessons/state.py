@@ -1,4 +1,4 @@
-"""Folding a lesson's events into what stands on the board: pure, in the order (t, device), so that arrival never matters.
+"""Reducing a lesson's events into what stands on the board: pure, in the order (t, device), so that arrival never matters.
 
 An event is a dict as devices exchange it (`id, t, device, kind, data`). Unknown kinds are kept in the list and ignored here.
 Removal and undo win and are final.
@@ -64,7 +64,7 @@ class LessonState:
         return [(n, said) for n in sorted(self.entries) for entry in self.entries[n] for said in entry.struck]
 
 
-def fold(events: Iterable[Mapping[str, Any]]) -> LessonState:
+def reduce_events(events: Iterable[Mapping[str, Any]]) -> LessonState:
     """The state after all these events. Equal sets of events give equal states, whatever their order."""
     unique = {str(event["id"]): event for event in events}
     ordered = sorted(unique.values(), key=lambda event: (event["t"], str(event["device"]), str(event["id"])))

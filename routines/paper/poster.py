@@ -6,7 +6,7 @@ from django.utils.safestring import SafeString
 
 from routines.drawing import Entry
 from routines.lessons.state import Entry as Written
-from routines.lessons.state import LessonState, fold
+from routines.lessons.state import LessonState, reduce_events
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
 from routines.paper.plan_page import legend
@@ -28,7 +28,7 @@ def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
 
 def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = False) -> list[SafeString]:
     """The grid as one class filled it; cleaned, without what was struck."""
-    state = fold(event.as_dict() for event in lesson.events.all())
+    state = reduce_events(event.as_dict() for event in lesson.events.all())
     taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1)
     kind, picture = placed(subject, taken, entries=entries_of(state, cleaned=cleaned), landmarks=False)
     context = {"picture": picture, "happened": True, "lesson": lesson}

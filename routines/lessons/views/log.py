@@ -13,7 +13,7 @@ from routines.facts import count_in_words
 from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
 from routines.lessons.forms import ReflectionForm, TaughtForm
 from routines.lessons.state import Entry as Written
-from routines.lessons.state import fold
+from routines.lessons.state import reduce_events
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
 from routines.shown_plan import ShownPlan
@@ -146,7 +146,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
                 _keep_reflection(form, found)
             messages.success(request, "Kept.")
             return redirect("lesson", key=found.key)
-    state = fold(event.as_dict() for event in found.events.all())
+    state = reduce_events(event.as_dict() for event in found.events.all())
     entries = {n: _drawn(written[-1]) for n, written in state.entries.items()}
     context = {
         "section": "lessons",
