@@ -13,7 +13,7 @@ from routines.facts import count_in_words
 from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
 from routines.lessons.forms import ReflectionForm, TaughtForm
 from routines.lessons.state import Entry as Written
-from routines.lessons.state import reduce_events
+from routines.lessons.state import reduce_events, slips_heard
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
 from routines.shown_plan import ShownPlan
@@ -155,7 +155,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
         "plan": shown.plan,
         "count": count_in_words(shown.grid),
         "state": state,
-        "slips": [(n, said, shown.grid.count.text(n)) for n, said in state.slips()],
+        "slips": [(n, said, shown.grid.count.text(n)) for n, said in slips_heard(state)],
         "targets": [
             (statement, outcomes[i].get_seen_display() if i in outcomes else "not recorded")
             for i, statement in enumerate(_statements(shown))
