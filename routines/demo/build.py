@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
+from typing import Any
 
 from django.db import transaction
 from django.utils import timezone
@@ -9,6 +10,9 @@ from django.utils import timezone
 from accounts.models import User
 from grade_bands.models import ClassGroup
 from routines.actions.plans import save_version, start_routine
+from routines.counting import Count
+from routines.demo.board_lessons import BOARD_LESSONS
+from routines.demo.lesson_script import events_of, targets_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
@@ -29,9 +33,9 @@ def make_demo_school(*, today: date, load_standards: Callable[[], object], told:
     told(f"{len(people)} people, {len(classes)} classes")
     routines = _make_routines(people, year.starts_on)
     told(f"{len(routines)} counts")
-    for lesson in LESSONS:
+    for lesson in (*LESSONS, *BOARD_LESSONS):
         _make_lesson(lesson, routines, people, classes, year.starts_on, today)
-    told(f"{len(LESSONS)} lessons")
+    told(f"{len(LESSONS) + len(BOARD_LESSONS)} lessons, {len(BOARD_LESSONS)} of them on the board")
     for key, name, text in NOTES:
         RoutineNote.objects.create(routine=routines[key], by=people[name], text=text)
 
@@ -88,16 +92,10 @@ def _make_lesson(
         class_group=group,
         teacher=teacher,
         taught_on=day,
-        surface=Lesson.Surface.PAPER,
+        surface=Lesson.Surface.BOARD if demo.script else Lesson.Surface.PAPER,
         practice=demo.practice,
     )
-    events = paper_events(
-        correct={n: count.text(n) for n in range(1, count.terms + 1)},
-        slips=dict(demo.slips),
-        voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
-        noticed=demo.noticed,
-        at=_at(day, time(9, 15)),
-    )
+    events = _events(demo, count, _at(day, time(9, 15)))
     for first in range(0, len(events), 100):
         append_events(lesson=lesson, events=events[first : first + 100], user=teacher)
     if demo.outcome:
@@ -109,8 +107,20 @@ def _make_lesson(
             next_step=demo.next_step,
             to_next_year=demo.to_next_year,
             sharing=demo.sharing,
-            targets=dict(demo.targets),
+            targets=dict(targets_of(demo.script) if demo.script else demo.targets),
         )
+
+
+def _events(demo: DemoLesson, count: Count, begins: datetime) -> list[dict[str, Any]]:
+    if demo.script:
+        return events_of(demo.script, count=count, begins=begins)
+    return paper_events(
+        correct={n: count.text(n) for n in range(1, count.terms + 1)},
+        slips=dict(demo.slips),
+        voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
+        noticed=demo.noticed,
+        at=begins,
+    )
 
 
 def _at(day: date, moment: time) -> datetime:
