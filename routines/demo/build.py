@@ -9,12 +9,14 @@ from django.utils import timezone
 from accounts.models import User
 from grade_bands.models import ClassGroup
 from routines.actions.plans import save_version, start_routine
+from routines.demo.board_lessons import BOARD_LESSONS
+from routines.demo.lesson_script import events_of, targets_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
 from routines.demo.written import DemoPlan
-from routines.lessons.recording import record_paper_lesson, save_reflection
-from routines.models import Routine, RoutineNote, RoutineVersion
+from routines.lessons.recording import keep_events, record_paper_lesson, save_reflection, start_lesson
+from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
 
 
 @transaction.atomic
@@ -29,9 +31,9 @@ def make_demo_school(*, today: date, load_standards: Callable[[], object], told:
     told(f"{len(people)} people, {len(classes)} classes")
     routines = _make_routines(people, year.starts_on)
     told(f"{len(routines)} counts")
-    for lesson in LESSONS:
+    for lesson in (*LESSONS, *BOARD_LESSONS):
         _make_lesson(lesson, routines, people, classes, year.starts_on, today)
-    told(f"{len(LESSONS)} lessons")
+    told(f"{len(LESSONS) + len(BOARD_LESSONS)} lessons, {len(BOARD_LESSONS)} of them on the board")
     for key, name, text in NOTES:
         RoutineNote.objects.create(routine=routines[key], by=people[name], text=text)
 
@@ -78,20 +80,26 @@ def _make_lesson(
     today: date,
 ) -> None:
     day = min(first_day + timedelta(weeks=demo.week, days=demo.weekday), today)
-    group = classes[demo.class_name]
-    teacher = people[demo.teacher]
-    version = routines[demo.routine].current_version
-    lesson = record_paper_lesson(
-        version=version,
-        class_group=group,
-        teacher=teacher,
-        taught_on=day,
-        practice=demo.practice,
-        heard={n: [said] for n, said in demo.slips},
-        voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
-        noticed=[(text, None) for text in demo.noticed],
-        at=_at(day, time(9, 15)),
-    )
+    begins = _at(day, time(9, 15))
+    taught = {
+        "version": routines[demo.routine].current_version,
+        "class_group": classes[demo.class_name],
+        "teacher": people[demo.teacher],
+        "taught_on": day,
+        "practice": demo.practice,
+    }
+    if demo.script:
+        lesson = start_lesson(**taught, surface=Lesson.Surface.BOARD)
+        count = lesson.version.read_plan().count.count()
+        keep_events(lesson=lesson, events=events_of(demo.script, count=count, begins=begins))
+    else:
+        lesson = record_paper_lesson(
+            **taught,
+            heard={n: [said] for n, said in demo.slips},
+            voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
+            noticed=[(text, None) for text in demo.noticed],
+            at=begins,
+        )
     if demo.outcome:
         save_reflection(
             lesson=lesson,
@@ -101,7 +109,7 @@ def _make_lesson(
             next_step=demo.next_step,
             to_next_year=demo.to_next_year,
             sharing=demo.sharing,
-            targets=dict(demo.targets),
+            targets=dict(targets_of(demo.script) if demo.script else demo.targets),
         )
 
 

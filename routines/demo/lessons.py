@@ -2,11 +2,14 @@
 
 from dataclasses import dataclass
 
+from routines.demo.lesson_script import Step
+
 
 @dataclass(frozen=True, slots=True)
 class DemoLesson:
     """Week counts from 0 at the start of the year, weekday from 0 (Monday). `slips` are (term, what was said);
     `voices` (first, last, how); `targets` (position in the plan, "seen" or "not-yet"). No outcome: nothing was written.
+    With a `script` it was taught on the board, and slips, voices, noticings and targets are what the script says.
     """
 
     routine: str
@@ -25,6 +28,7 @@ class DemoLesson:
     noticed: tuple[str, ...] = ()
     targets: tuple[tuple[int, str], ...] = ()
     practice: bool = False
+    script: tuple[Step, ...] = ()
 
 
 LESSONS: tuple[DemoLesson, ...] = (
