@@ -15,7 +15,8 @@ export class Sync {
   #quiet = 0;
 
   constructor({ list, address, token, about = {}, keepAbout = async () => {}, fetch = globalThis.fetch.bind(globalThis),
-    setTimer = setTimeout, clearTimer = clearTimeout, isVisible = () => !document.hidden }) {
+    setTimer = (act, wait) => setTimeout(act, wait), clearTimer = (timer) => clearTimeout(timer),
+    isVisible = () => !document.hidden }) {
     Object.assign(this, { list, address, token, about, keepAbout, fetch, setTimer, clearTimer, isVisible });
     this.trouble = ""; // "", offline, signed-out, refused, unknown, deleted
     this.changed = () => {};
