@@ -13,8 +13,8 @@ from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
 from routines.demo.written import DemoPlan
-from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
-from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
+from routines.lessons.recording import record_paper_lesson, save_reflection
+from routines.models import Routine, RoutineNote, RoutineVersion
 
 
 @transaction.atomic
@@ -81,25 +81,17 @@ def _make_lesson(
     group = classes[demo.class_name]
     teacher = people[demo.teacher]
     version = routines[demo.routine].current_version
-    plan = version.read_plan()
-    count = plan.count.count()
-    lesson = start_lesson(
+    lesson = record_paper_lesson(
         version=version,
         class_group=group,
         teacher=teacher,
         taught_on=day,
-        surface=Lesson.Surface.PAPER,
         practice=demo.practice,
-    )
-    events = paper_events(
-        correct={n: count.text(n) for n in range(1, count.terms + 1)},
-        slips=dict(demo.slips),
+        heard={n: [said] for n, said in demo.slips},
         voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
-        noticed=demo.noticed,
+        noticed=[(text, None) for text in demo.noticed],
         at=_at(day, time(9, 15)),
     )
-    for first in range(0, len(events), 100):
-        append_events(lesson=lesson, events=events[first : first + 100], user=teacher)
     if demo.outcome:
         save_reflection(
             lesson=lesson,

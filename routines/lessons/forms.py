@@ -7,6 +7,7 @@ from django.utils import timezone
 
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.forms.names_asked import NamesAskedForm
+from routines.lessons.kinds import KINDS, Bounds, EventRefused
 from routines.models import Lesson, Reflection, TargetOutcome
 from routines.plan_document import Plan
 
@@ -19,6 +20,15 @@ def _text(label: str, help_text: str = WORDS, rows: int = 2) -> forms.CharField:
     return forms.CharField(
         required=False, max_length=2000, label=label, help_text=help_text, widget=forms.Textarea(attrs={"rows": rows})
     )
+
+
+def _as_event(kind: str, text: str) -> str:
+    """The text, if an event of this kind may hold it."""
+    try:
+        KINDS[kind].parts["text"].check(text, Bounds(last_term=1))
+    except EventRefused as refused:
+        raise forms.ValidationError(f"“{text[:40]}”: {refused}") from refused
+    return text
 
 
 class ReflectionForm(NamesAskedForm):
@@ -115,8 +125,12 @@ class TaughtForm(ReflectionForm):
             n = int(place)
             if not 1 <= n <= self.plan.count.terms:
                 raise forms.ValidationError(f"There is no count number {n}; this one has {self.plan.count.terms}.")
-            said[n] = heard.strip()[:60]
+            said[n] = _as_event("term.write", heard.strip())
         return said
+
+    def clean_noticed(self) -> str:
+        lines = map(str.strip, self.cleaned_data["noticed"].splitlines())
+        return "\n".join(_as_event("notice.add", line) for line in lines if line)
 
     def clean(self):
         cleaned = super().clean()

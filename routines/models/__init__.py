@@ -4,6 +4,7 @@ from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
 from .lesson import Lesson, Reflection, TargetOutcome
+from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
@@ -14,6 +15,8 @@ __all__ = [
     "ImportFile",
     "Lesson",
     "LessonEvent",
+    "LessonPass",
+    "PairingTries",
     "PlanDraft",
     "Planned",
     "Reflection",

@@ -1,5 +1,7 @@
 """One thing that happened in a lesson. The list only grows; board, lectern, log and paper are views of it."""
 
+from datetime import UTC
+
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
@@ -44,15 +46,18 @@ class LessonEvent(models.Model):
         return f"{self.kind} {self.seq} of lesson {self.lesson_id}"
 
     def as_dict(self) -> dict:
-        """The event as devices exchange it, with the server's `seq`."""
+        """The event as devices exchange it, with the server's `seq`; never who sent it. `at` as scripts write a time."""
+        at = self.at.astimezone(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
+        stub = {"erased": True} if self.erased else {}
         return {
             "v": self.v,
             "id": str(self.id),
             "t": self.t,
             "device": self.device,
-            "at": self.at.isoformat(),
+            "at": at,
             "ms": self.ms,
             "kind": self.kind,
             "data": self.data,
             "seq": self.seq,
+            **stub,
         }

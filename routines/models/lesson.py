@@ -1,6 +1,7 @@
 """One teaching of a routine to one class on one day, and what the teacher made of it."""
 
 import uuid
+from datetime import datetime, timedelta
 from typing import Self
 
 from django.conf import settings
@@ -11,24 +12,45 @@ from django.utils import timezone
 
 from grade_bands.models import Area, ClassGroup
 
+QUIET = timedelta(hours=4)
+"""After so long without an event a lesson is over by itself."""
+
+CUT_OFF = timedelta(minutes=15)
+"""So long after the end a guest's device that was cut off may still send what it holds."""
+
 
 class LessonQuerySet(models.QuerySet["Lesson"]):
+    def kept(self) -> Self:
+        """Lessons that were not deleted; of those that were, only stubs are left."""
+        return self.filter(deleted_at=None)
+
     def taught_by(self, user) -> Self:
-        return self.filter(teacher=user)
+        return self.kept().filter(teacher=user)
 
     def counted(self) -> Self:
-        """Lessons that coverage counts: practice runs never are."""
-        return self.filter(practice=False)
+        """Lessons that coverage counts: from the first written term on; practice runs and deleted ones never are."""
+        return self.filter(practice=False, written_at__isnull=False, deleted_at__isnull=True)
+
+    def on_now(self, now: datetime | None = None) -> Self:
+        """Lessons that neither ended nor have been quiet for long."""
+        since = (now or timezone.now()) - QUIET
+        recent = Q(last_event_at__gte=since) | Q(last_event_at=None, created_at__gte=since)
+        return self.kept().filter(recent, ended=False, closed=False)
+
+    def taught_with(self, user) -> Self:
+        """Lessons in which the user may stand at the lectern: her own, and those of a class that she teaches too."""
+        with_me = ClassGroup.teachers.through.objects.filter(classgroup_id=OuterRef("class_group_id"), user_id=user.pk)
+        return self.filter(Q(teacher=user) | Exists(with_me))
 
     def known_to(self, user) -> Self:
         """Lessons of which the user may see that they took place: her own, those in her grades, all for a coach."""
         own = Q(teacher=user)
         if user.is_coach:
-            return self
+            return self.kept()
         if user.is_administrator:
-            return self.filter(own)
+            return self.kept().filter(own)
         in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
-        return self.filter(own | Exists(in_my_grade))
+        return self.kept().filter(own | Exists(in_my_grade))
 
     def open_to(self, user) -> Self:
         """Lessons whose log and reflection the user may read: her own, and what is shared with her team or with a coach."""
@@ -38,7 +60,7 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
         if not user.is_administrator:
             team = ClassGroup.objects.filter(teachers=user, grade__band=OuterRef("grade__band"), year=OuterRef("year"))
             allowed |= Q(sharing__in=[Lesson.Sharing.TEAM, Lesson.Sharing.TEAM_AND_COACH]) & Exists(team)
-        return self.filter(allowed)
+        return self.kept().filter(allowed)
 
     def shared_about(self, routine, user) -> Self:
         """How it went for colleagues: lessons of this routine whose reflection the user may read."""
@@ -48,7 +70,11 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
 
 
 class Lesson(models.Model):
-    """A lesson keeps the version it taught and its own year, grade and area, so that coverage is one indexed aggregate."""
+    """A lesson keeps the version it taught and its own year, grade and area, so that coverage is one indexed aggregate.
+
+    `last_seq`, `last_event_at`, `written_at` (when its first standing term came) and `ended` follow from its events and are
+    brought up to date with them. `closed`: somebody wrote after it had been over by itself.
+    """
 
     class Surface(models.TextChoices):
         BOARD = "board", "on the board"
@@ -75,13 +101,22 @@ class Lesson(models.Model):
     grade = models.ForeignKey("grade_bands.Grade", on_delete=models.PROTECT)
     area = models.CharField(max_length=12, choices=Area.choices)
     created_at = models.DateTimeField(default=timezone.now)
+    last_seq = models.PositiveIntegerField(default=0, editable=False)
+    last_event_at = models.DateTimeField(null=True, editable=False)
+    written_at = models.DateTimeField(null=True, editable=False)
+    closed = models.BooleanField(default=False, editable=False)
+    deleted_at = models.DateTimeField(null=True, editable=False)
 
     objects = LessonQuerySet.as_manager()
 
     class Meta:
         ordering = ["-taught_on", "-pk"]
         indexes = [
-            models.Index(fields=["practice", "year", "grade", "area", "taught_on"], name="lesson_coverage"),
+            models.Index(
+                fields=["year", "grade", "area", "taught_on"],
+                name="lesson_counted",
+                condition=Q(practice=False, written_at__isnull=False, deleted_at__isnull=True),
+            ),
             models.Index(fields=["teacher", "-taught_on"], name="lesson_of_teacher"),
             models.Index(fields=["routine", "-taught_on"], name="lesson_of_routine"),
         ]
@@ -91,6 +126,21 @@ class Lesson(models.Model):
 
     def get_absolute_url(self) -> str:
         return reverse("lesson", args=[self.key])
+
+    def is_quiet(self, now: datetime | None = None) -> bool:
+        return (now or timezone.now()) - (self.last_event_at or self.created_at) > QUIET
+
+    def is_over(self, now: datetime | None = None) -> bool:
+        """Ended as its events say, or closed by itself; one that is only opened waits for its class."""
+        return self.ended or self.closed or (self.written_at is not None and self.is_quiet(now))
+
+    def is_over_for_guests(self, now: datetime | None = None) -> bool:
+        """Whether a board, a substitute or a second teacher comes too late to write."""
+        now = now or timezone.now()
+        if not self.ended:
+            return self.is_over(now)
+        last_end = self.events.filter(kind="lesson.end").aggregate(at=models.Max("received_at"))["at"]
+        return last_end is None or now - last_end > CUT_OFF
 
 
 class ReflectionQuerySet(models.QuerySet["Reflection"]):

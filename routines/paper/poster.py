@@ -1,12 +1,9 @@
 """The grid for the wall: plain, with the targets lit, or as it happened in one lesson."""
 
-from collections.abc import Mapping
-
 from django.utils.safestring import SafeString
 
-from routines.drawing import Entry
-from routines.lessons.state import Entry as Written
-from routines.lessons.state import LessonState, reduce_events
+from routines.lessons.drawn import cells_as_said, cells_clean
+from routines.lessons.recording import state_of
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
 from routines.paper.plan_page import legend
@@ -27,20 +24,10 @@ def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
 
 
 def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = False) -> list[SafeString]:
-    """The grid as one class filled it; cleaned, without what was struck."""
-    state = reduce_events(event.as_dict() for event in lesson.events.all())
+    """The grid as one class filled it; cleaned, the true counts as far as it came."""
+    state = state_of(lesson)
+    entries = cells_clean(state) if cleaned else cells_as_said(state, subject.grid.count)
     taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1)
-    kind, picture = placed(subject, taken, entries=entries_of(state, cleaned=cleaned), landmarks=False)
+    kind, picture = placed(subject, taken, entries=entries, landmarks=False)
     context = {"picture": picture, "happened": True, "lesson": lesson}
     return [full_page("poster.html", subject, kind, **context)]
-
-
-def entries_of(state: LessonState, *, cleaned: bool) -> Mapping[int, Entry]:
-    """What stands in each cell that was written: as it was said, with what was struck unless cleaned."""
-    return {n: _drawn(written[-1], cleaned) for n, written in state.entries.items() if written}
-
-
-def _drawn(written: Written, cleaned: bool) -> Entry:
-    if written.struck and not cleaned:
-        return Entry("corrected", written.text, written.struck[-1])
-    return Entry("written", written.text)

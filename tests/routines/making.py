@@ -2,10 +2,8 @@
 
 from datetime import date
 
-from django.utils import timezone
-
 from routines.actions.plans import start_routine
-from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
+from routines.lessons.recording import record_paper_lesson, save_reflection
 from routines.models import Lesson, Routine
 from routines.plan_document import CountTyped, Fold, Plan, Stop, Target
 
@@ -37,20 +35,12 @@ def make_lesson(
     routine: Routine, teacher, *, sharing="only-me", taught_on=TAUGHT_ON, practice=False, seen="", outcome="as-planned"
 ) -> Lesson:
     group = teacher.class_groups.select_related("grade", "year").get()
-    lesson = start_lesson(
+    lesson = record_paper_lesson(
         version=routine.current_version,
         class_group=group,
         teacher=teacher,
         taught_on=taught_on,
-        surface="paper",
         practice=practice,
-    )
-    count = routine.plan.count.count()
-    correct = {n: count.text(n) for n in range(1, count.terms + 1)}
-    append_events(
-        lesson=lesson,
-        events=paper_events(correct=correct, slips={}, voices=[], noticed=[], at=timezone.now()),
-        user=teacher,
     )
     save_reflection(lesson=lesson, outcome=outcome, seen=seen, sharing=sharing)
     return lesson

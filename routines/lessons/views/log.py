@@ -8,12 +8,11 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
-from routines.drawing import Entry
 from routines.facts import count_in_words
-from routines.lessons.actions import append_events, paper_events, save_reflection, start_lesson
+from routines.lessons.drawn import cells_as_said
 from routines.lessons.forms import ReflectionForm, TaughtForm
-from routines.lessons.state import Entry as Written
-from routines.lessons.state import reduce_events, slips_heard
+from routines.lessons.recording import record_paper_lesson, save_reflection, state_of
+from routines.lessons.state import slips_heard
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
 from routines.shown_plan import ShownPlan
@@ -79,24 +78,17 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
 @transaction.atomic
 def _record(form: TaughtForm, routine: Routine, plan: Plan, user) -> Lesson:
     kept = form.cleaned_data
-    lesson = start_lesson(
+    terms = plan.count.terms
+    lesson = record_paper_lesson(
         version=routine.current_version,
         class_group=kept["class_group"],
         teacher=user,
         taught_on=kept["taught_on"],
-        surface=Lesson.Surface.PAPER,
         practice=kept["practice"],
+        heard={n: [said] for n, said in kept["slips"].items()},
+        voices=[{"from": 1, "to": terms, "how": kept["voice"]}] if kept["voice"] else [],
+        noticed=[(line, None) for line in kept["noticed"].splitlines()],
     )
-    count = plan.count.count()
-    events = paper_events(
-        correct={n: count.text(n) for n in range(1, count.terms + 1)},
-        slips=kept["slips"],
-        voices=[{"from": 1, "to": count.terms, "how": kept["voice"]}] if kept["voice"] else [],
-        noticed=[line.strip() for line in kept["noticed"].splitlines() if line.strip()],
-        at=timezone.now(),
-    )
-    for first in range(0, len(events), 100):
-        append_events(lesson=lesson, events=events[first : first + 100], user=user)
     _keep_reflection(form, lesson)
     return lesson
 
@@ -104,13 +96,6 @@ def _record(form: TaughtForm, routine: Routine, plan: Plan, user) -> Lesson:
 def _keep_reflection(form: ReflectionForm, lesson: Lesson) -> None:
     names = ("outcome", "seen", "stuck", "next_step", "to_next_year", "sharing")
     save_reflection(lesson=lesson, targets=form.targets(), **{name: form.cleaned_data[name] for name in names})
-
-
-def _drawn(written: Written) -> Entry:
-    """How a cell is drawn: what was said stands struck beside its correction."""
-    if written.struck:
-        return Entry("corrected", written.text, written.struck[-1])
-    return Entry("written", written.text)
 
 
 @require_http_methods(["GET", "POST"])
@@ -146,8 +131,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
                 _keep_reflection(form, found)
             messages.success(request, "Kept.")
             return redirect("lesson", key=found.key)
-    state = reduce_events(event.as_dict() for event in found.events.all())
-    entries = {n: _drawn(written[-1]) for n, written in state.entries.items()}
+    state = state_of(found)
     context = {
         "section": "lessons",
         "lesson": found,
@@ -161,7 +145,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
             for i, statement in enumerate(_statements(shown))
         ],
         "shown": shown,
-        "entries": entries,
+        "entries": cells_as_said(state, shown.grid.count),
         "form": form,
     }
     return render(request, "lessons/lesson.html", context, status=422 if form is not None and form.errors else 200)

@@ -5,9 +5,7 @@ import re
 import pytest
 from django.urls import reverse
 
-from routines.lessons.state import Entry as Written
-from routines.lessons.state import LessonState
-from routines.paper.poster import entries_of, poster_sheets
+from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from routines.plan_document import CountTyped, Fold
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -43,16 +41,6 @@ def test_a_wide_grid_lies_across_the_page(subject):
 def test_a_story_is_on_its_poster(subject):
     (sheet,) = poster_sheets(subject(FULL))
     assert re.findall(r">bag (\d+)<", sheet) == [str(n) for n in range(1, 21)]
-
-
-STATE = LessonState(entries={1: [Written("4", "a")], 2: [Written("11", "b", ("10",))]})
-
-
-def test_as_it_happened_shows_what_was_struck_and_cleaned_does_not():
-    happened, cleaned = entries_of(STATE, cleaned=False), entries_of(STATE, cleaned=True)
-    assert (happened[2].state, happened[2].said, happened[2].text) == ("corrected", "10", "11")
-    assert (cleaned[2].state, cleaned[2].said, cleaned[2].text) == ("written", "", "11")
-    assert set(happened) == {1, 2}
 
 
 def test_the_poster_of_a_lesson_is_for_those_who_may_read_the_lesson(owner, teammate, coach, visit):

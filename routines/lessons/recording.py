@@ -1,0 +1,249 @@
+"""What a lesson's life is made of: opening it, recording one taught on paper, its end, its reflection, deleting it."""
+
+import hashlib
+import json
+import uuid
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import date, datetime
+from typing import Any
+
+from django.db import transaction
+from django.utils import timezone
+
+from routines.lessons.events import BATCH_LIMIT, Taken, append_events
+from routines.lessons.roles import Participant, Role
+from routines.lessons.state import reduce_events
+from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
+
+
+@transaction.atomic
+def start_lesson(
+    *,
+    version: RoutineVersion,
+    class_group,
+    teacher,
+    taught_on: date,
+    surface: str,
+    practice: bool = False,
+    key: uuid.UUID | None = None,
+    opening: Mapping[str, Any] | None = None,
+) -> Lesson:
+    """Open a lesson that keeps its own year, grade and area.
+
+    Its first event holds what is needed to make it again; where it is made again, that event (`opening`) is there already.
+    """
+    lesson = Lesson.objects.create(
+        key=key or uuid.uuid4(),
+        routine=version.routine,
+        version=version,
+        class_group=class_group,
+        teacher=teacher,
+        taught_on=taught_on,
+        surface=surface,
+        practice=practice,
+        year=class_group.year,
+        grade=class_group.grade,
+        area=version.routine.area,
+    )
+    if opening is None:
+        keep_events(lesson=lesson, events=[made_event(1, "server", timezone.now(), "lesson.open", opening_of(lesson))])
+    return lesson
+
+
+def opening_of(lesson: Lesson) -> dict[str, Any]:
+    return {
+        "version": lesson.version_id,
+        "plan": plan_mark(lesson.version),
+        "class_group": lesson.class_group_id,
+        "teacher": lesson.teacher_id,
+        "taught_on": lesson.taught_on.isoformat(),
+        "practice": lesson.practice,
+        "surface": str(lesson.surface),
+    }
+
+
+def plan_mark(version: RoutineVersion) -> str:
+    """Tells one plan from another: after a restore, a number that was used before may stand for another version."""
+    written = json.dumps(version.plan, sort_keys=True, ensure_ascii=False)
+    return hashlib.sha256(written.encode()).hexdigest()[:16]
+
+
+def made_event(t: int, device: str, at: datetime, kind: str, data: Mapping[str, Any]) -> dict[str, Any]:
+    """An event made here, not on a device in the classroom."""
+    return {
+        "v": 1,
+        "id": str(uuid.uuid4()),
+        "t": t,
+        "device": device,
+        "at": at,
+        "ms": 0,
+        "kind": kind,
+        "data": dict(data),
+    }
+
+
+def keep_events(*, lesson: Lesson, events: Sequence[Mapping[str, Any]]) -> None:
+    """Append events made here, in the name of the lesson's teacher. Raises: ValueError where one is refused, a fault of ours."""
+    teacher = Participant(Role.TEACHER, lesson.teacher)
+    for first in range(0, len(events), BATCH_LIMIT):
+        taken: Taken = append_events(lesson=lesson, events=events[first : first + BATCH_LIMIT], sender=teacher)
+        if taken.rejected:
+            raise ValueError(f"events of lesson {lesson.pk} refused: {taken.rejected}")
+
+
+def next_t(lesson: Lesson) -> int:
+    return 1 + max(lesson.events.values_list("t", flat=True), default=0)
+
+
+@transaction.atomic
+def end_lesson(*, lesson: Lesson) -> None:
+    """End it after everything that is known of it. Ending what has ended changes nothing."""
+    _turn(lesson, "lesson.end", ended=True)
+
+
+@transaction.atomic
+def reopen_lesson(*, lesson: Lesson) -> None:
+    """Open again what ended, or was over by itself."""
+    _turn(lesson, "lesson.reopen", ended=False)
+
+
+def _turn(lesson: Lesson, kind: str, *, ended: bool) -> None:
+    held = Lesson.objects.select_for_update().select_related("version", "teacher").get(pk=lesson.pk)
+    if (held.ended if ended else held.is_over()) is ended and held.deleted_at is None:
+        return
+    keep_events(lesson=held, events=[made_event(next_t(held), "server", timezone.now(), kind, {})])
+    lesson.refresh_from_db()
+
+
+@transaction.atomic
+def delete_lesson(*, lesson: Lesson) -> None:
+    """Delete it for good: stubs of its events stay, so that a device that sends them again is understood; nothing else does."""
+    held = Lesson.objects.select_for_update().get(pk=lesson.pk)
+    LessonEvent.objects.filter(lesson=held).update(data={}, erased=True)
+    Reflection.objects.filter(lesson=held).delete()
+    TargetOutcome.objects.filter(lesson=held).delete()
+    held.deleted_at = timezone.now()
+    held.sharing = Lesson.Sharing.ONLY_ME
+    held.save(update_fields=["deleted_at", "sharing"])
+    lesson.refresh_from_db()
+
+
+def paper_events(
+    *,
+    first_t: int,
+    terms: int,
+    heard: Mapping[int, Sequence[str]],
+    due: Mapping[int, str],
+    left_out: Iterable[int] = (),
+    voices: Iterable[Mapping[str, Any]] = (),
+    noticed: Iterable[tuple[str, int | None]] = (),
+    targets: Mapping[int, str] | None = None,
+    at: datetime,
+) -> list[dict[str, Any]]:
+    """The events of a count taught on paper: it stands filled; beside that, what was said otherwise, in order, and then as it
+    is due (`due`, by term), what was left out, voices of stretches, noticings with the planned answer they match, the end.
+    """
+    device = f"paper-{uuid.uuid4().hex[:8]}"
+    made: list[dict[str, Any]] = []
+
+    def add(kind: str, **data: Any) -> str:
+        made.append(made_event(first_t + len(made), device, at, kind, data))
+        return made[-1]["id"]
+
+    add("filled", **{"from": 1, "to": terms})
+    for n, said in sorted(heard.items()):
+        over = None
+        for text in [*said, due[n]]:
+            over = add("term.correct" if over else "term.write", n=n, text=text, over=over)
+    for n in sorted(left_out):
+        add("term.left-out", n=n, over=None)
+    for voice in voices:
+        add("voice", **voice)
+    for text, expected in noticed:
+        add("notice.add", text=text, expected=expected)
+    for position, seen in sorted((targets or {}).items()):
+        add("target", position=position, seen=seen)
+    add("lesson.end")
+    return made
+
+
+@transaction.atomic
+def record_paper_lesson(
+    *,
+    version: RoutineVersion,
+    class_group,
+    teacher,
+    taught_on: date,
+    practice: bool = False,
+    heard: Mapping[int, Sequence[str]] | None = None,
+    left_out: Iterable[int] = (),
+    voices: Iterable[Mapping[str, Any]] = (),
+    noticed: Iterable[tuple[str, int | None]] = (),
+    targets: Mapping[int, str] | None = None,
+    at: datetime | None = None,
+) -> Lesson:
+    """A lesson taught on paper, kept whole or not at all."""
+    lesson = start_lesson(
+        version=version,
+        class_group=class_group,
+        teacher=teacher,
+        taught_on=taught_on,
+        surface=Lesson.Surface.PAPER,
+        practice=practice,
+    )
+    count = version.read_plan().count.count()
+    heard = heard or {}
+    events = paper_events(
+        first_t=next_t(lesson),
+        terms=count.terms,
+        heard=heard,
+        due={n: count.text(n) for n in heard},
+        left_out=left_out,
+        voices=voices,
+        noticed=noticed,
+        targets=targets,
+        at=at or timezone.now(),
+    )
+    keep_events(lesson=lesson, events=events)
+    return lesson
+
+
+@transaction.atomic
+def save_reflection(
+    *,
+    lesson: Lesson,
+    outcome: str,
+    seen: str = "",
+    stuck: str = "",
+    next_step: str = "",
+    to_next_year: str = "",
+    sharing: str,
+    targets: Mapping[int, str] | None = None,
+) -> Reflection:
+    """Keep what the teacher made of the lesson, who may read it, and which targets the class saw (by position in the plan)."""
+    reflection, _ = Reflection.objects.update_or_create(
+        lesson=lesson,
+        defaults={
+            "outcome": outcome,
+            "seen": seen,
+            "stuck": stuck,
+            "next_step": next_step,
+            "to_next_year": to_next_year,
+            "updated_at": timezone.now(),
+        },
+    )
+    lesson.sharing = sharing
+    lesson.save(update_fields=["sharing"])
+    planned = lesson.version.read_plan().targets
+    TargetOutcome.objects.filter(lesson=lesson).delete()
+    TargetOutcome.objects.bulk_create(
+        TargetOutcome(lesson=lesson, position=position, family=str(planned[position].claim["family"]), seen=seen_or_not)
+        for position, seen_or_not in sorted((targets or {}).items())
+        if 0 <= position < len(planned)
+    )
+    return reflection
+
+
+def state_of(lesson: Lesson):
+    """What its events come to."""
+    return reduce_events(event.as_dict() for event in lesson.events.all())

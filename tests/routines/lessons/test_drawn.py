@@ -1,0 +1,49 @@
+"""What a lesson's grid shows, as it happened and clean for the wall."""
+
+from routines.lessons.drawn import cells_as_said, cells_clean
+from routines.lessons.state import reduce_events
+from tests.routines.making import SEVENS
+
+COUNT = SEVENS.count.count()
+
+
+def state_after(*rows):
+    events = [
+        {"id": name, "t": t, "device": "a", "at": "", "ms": 0, "kind": kind, "data": data}
+        for t, (name, kind, data) in enumerate(rows, 1)
+    ]
+    return reduce_events(events)
+
+
+STATE = state_after(
+    ("f", "filled", {"from": 1, "to": 4}),
+    ("a", "term.write", {"n": 2, "text": "10", "over": None}),
+    ("b", "term.correct", {"n": 2, "text": "11", "over": "a"}),
+    ("c", "term.left-out", {"n": 3, "over": None}),
+    ("d", "term.write", {"n": 5, "text": "31", "over": None}),
+)
+
+
+def test_as_it_happened_shows_what_was_said_struck_and_left_out():
+    cells = {n: (cell.state, cell.said, cell.text) for n, cell in cells_as_said(STATE, COUNT).items()}
+    assert cells == {
+        1: ("written", "", "4"),
+        2: ("corrected", "10", "11"),
+        3: ("free", "", ""),
+        4: ("written", "", "25"),
+        5: ("written", "", "31"),
+    }
+
+
+def test_clean_shows_the_true_counts_and_nothing_else():
+    # an entry without a text of its own is drawn as the count has it
+    assert {n: (cell.state, cell.said, cell.text) for n, cell in cells_clean(STATE).items()} == {
+        n: ("written", "", "") for n in range(1, 6)
+    }
+
+
+def test_a_count_that_was_left_out_and_then_said_strikes_nothing():
+    state = state_after(
+        ("a", "term.left-out", {"n": 1, "over": None}), ("b", "term.correct", {"n": 1, "text": "4", "over": "a"})
+    )
+    assert cells_as_said(state, COUNT)[1].state == "written"
