@@ -2,6 +2,7 @@
 // Whatever goes wrong, nothing is dropped: it stays in the list and is tried again.
 
 const BATCH = 100;
+const LATER = "too-many"; // no refusal of the event: it is to be sent again
 const EVERY = 1000; // while something happens
 const QUIET_AFTER = 60; // answers without news
 const WHEN_QUIET = 3000;
@@ -89,7 +90,8 @@ export class Sync {
         continue;
       }
       const rejected = Object.fromEntries(
-        Object.entries(answer.rejected).map(([name, reason]) => [events[name]?.id ?? name, reason]),
+        Object.entries(answer.rejected).filter(([, { reason }]) => reason !== LATER)
+          .map(([name, reason]) => [events[name]?.id ?? name, reason]),
       );
       await this.list.acknowledge(answer.accepted, rejected);
       const left = this.list.unsent;
@@ -109,11 +111,10 @@ export class Sync {
         continue;
       }
       await this.list.hear(answer.events);
-      const last = answer.events.at(-1)?.seq ?? this.about.last ?? 0;
       news ||= answer.events.length > 0;
-      if (last !== this.about.last) await this.#remember({ last });
-      this.ended = answer.ended;
-      if (!answer.events.length || last >= answer.last) return news;
+      // `last` goes over events that this page may not hear, so it is more than the seq of the last one heard.
+      if (answer.last !== this.about.last) await this.#remember({ last: answer.last });
+      if (!answer.more) return news;
     }
   }
 

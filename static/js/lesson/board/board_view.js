@@ -14,6 +14,8 @@ import { Typing } from "./typing.js";
 
 const LEVELS = [[], ["is-tight"], ["is-tight", "is-tightest"]]; // ever narrower gutters, for wide and long counts
 const SCROLL_BUTTONS = 52; // px, under a grid of which only some lines are shown
+const PHONE = window.matchMedia("(max-width: 48rem)");
+const ON_A_PHONE = 0.6; // of the screen's height is the grid's; the page scrolls there
 const LOW = "is-low"; // a struck text stands closer to its correction
 
 export class BoardView {
@@ -111,9 +113,9 @@ export class BoardView {
     if (!best.whole) best = this.#fitted(LEVELS.at(-1), SCROLL_BUTTONS);
     this.font = best.font;
     this.root.classList.toggle(LOW, best.height < 1.6 * best.font);
-    const left = Math.max(0, best.room.height - best.height * best.rows - (best.whole ? 2 : SCROLL_BUTTONS));
+    const left = PHONE.matches ? best.font : Math.max(0, best.room.height - best.height * best.rows - (best.whole ? 2 : SCROLL_BUTTONS));
     for (const [name, value] of Object.entries({ font: best.font, "cell-width": best.width, "cell-height": best.height,
-      "grid-width": best.width * best.columns + 4, drop: Math.min(left, 0.9 * best.font) })) {
+      "grid-width": best.width * best.columns + 4, drop: Math.min(left, 1.25 * best.font) })) {
       this.root.style.setProperty(`--${name}`, `${value.toFixed(1)}px`);
     }
     this.grid.show(best, this.grid.first);
@@ -122,7 +124,8 @@ export class BoardView {
   #fitted(level, less = 0) {
     for (const name of LEVELS.at(-1)) this.root.classList.toggle(name, level.includes(name));
     const { rows, columns } = this.grid;
-    const { width, height } = this.part("stage").getBoundingClientRect();
+    const { width, height: high } = this.part("stage").getBoundingClientRect();
+    const height = PHONE.matches ? ON_A_PHONE * window.innerHeight : high;
     const room = { width: width - 3, height: height - 3 - less };
     const best = fit({ room, screen: window.innerWidth, rows, columns, widest: this.widest, stacked: this.stacked });
     return { ...best, room: { width, height }, whole: best.rows >= rows && best.columns >= columns };

@@ -5,7 +5,7 @@ const PICTURE = 1920;
 const WISHED = 88, SMALLEST = 74; // font size: its digits are 0.723 of it, so 63 and 53 px
 const SMALLEST_PX = 26; // on a phone, which nobody reads from the back row
 const CELL = 262; // width wished for
-const AIR = 0.5, TIGHT = 0.25; // white beside the widest numeral, of the font size
+const AIR = 0.5, TIGHT = 0.25, TIGHTEST = 0.12; // white beside the widest numeral, of the font size
 const TALL = 1.77, LOW = 1.4, LOWEST = 1.2, STACKED = 2.3, STACKED_LOWEST = 2.05; // height of a row, of the font size
 
 // room: {width, height} for the grid in px of the screen; screen: its width. widest: of all numerals at size 1.
@@ -16,9 +16,11 @@ export function fit({ room, screen, rows, columns, widest, stacked }) {
   const low = stacked ? STACKED : LOW, lowest = stacked ? STACKED_LOWEST : LOWEST;
   const fits = (size) => columns * (widest + TIGHT) * size <= room.width && rows * low * size <= room.height;
   while (!fits(font) && font > smallest) font = Math.max(font - 1, smallest);
+  // The last squeeze before columns would be out of view.
+  const tight = columns * (widest + TIGHT) * font > room.width && columns * (widest + TIGHTEST) * font <= room.width ? TIGHTEST : TIGHT;
   let lineHeight = low;
   if (rows * low * font > room.height && rows * lowest * font <= room.height) lineHeight = room.height / rows / font;
-  const width = clamp((widest + TIGHT) * font, room.width / columns, Math.max(CELL * scale, (widest + AIR) * font));
+  const width = clamp((widest + tight) * font, room.width / columns, Math.max(CELL * scale, (widest + AIR) * font));
   const shownRows = atLeastOne(Math.min(rows, Math.floor(room.height / (lineHeight * font) + 0.01)));
   const height = clamp(lineHeight * font, room.height / shownRows, (stacked ? STACKED : TALL) * font);
   const shownColumns = atLeastOne(Math.min(columns, Math.floor(room.width / width + 0.01)));

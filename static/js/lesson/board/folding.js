@@ -31,6 +31,11 @@ export class Fold {
     return this.count.texts[n - 1];
   }
 
+  // Which crate or ticket of a story a count belongs to; empty without a story.
+  group(n) {
+    return this.count.groups?.[n - 1] ?? "";
+  }
+
   // The computed label of a jump between two counts; empty where the count has none.
   jump(from, to) {
     return this.count.jumps[String(to - from)] ?? "";

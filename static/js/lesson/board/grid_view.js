@@ -67,7 +67,8 @@ export class GridView {
   paint(state, frame) {
     const ink = inkOfCells(state);
     for (const [n, cell] of this.#cells) {
-      const view = cellView(state, n, { frame, landmarks: this.landmarks, text: (one) => this.fold.text(one) });
+      const view = cellView(state, n, { frame, landmarks: this.landmarks, text: (one) => this.fold.text(one),
+        group: (one) => this.fold.group(one) });
       const shown = JSON.stringify([view, ink.get(n)]);
       if (this.#shown.get(n) === shown) continue;
       this.#shown.set(n, shown);
@@ -130,6 +131,7 @@ function drawCell(cell, view) {
     guess.append(setNumeral(view.guess), made("span", "b-asking", {}, "?"));
     parts.push(guess);
   }
+  if (view.group) parts.push(made("span", "b-group", {}, view.group));
   if (view.next && !view.entries.length) parts.push(made("span", "b-writing"));
   cell.classList.toggle("is-twice", view.entries.length > 1);
   cell.replaceChildren(...parts);

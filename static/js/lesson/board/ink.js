@@ -30,6 +30,7 @@ export class Ink {
       return { left: x - 0.3 * font, right: x + 0.3 * font, top: y - 0.36 * font, bottom: y + 0.36 * font };
     };
     const frame = on(this.grid.root.getBoundingClientRect());
+    this.rightEdge = page.width;
     const drawn = [];
     for (const mark of state.marks) {
       const box = inkBox(mark.n);
@@ -38,7 +39,6 @@ export class Ink {
       if (mark.mark === "underline") drawn.push(this.#underline(mark, numeral(mark.n), on, box, font));
     }
     for (const { from, to } of state.recounts) drawn.push(...this.#recount(from, to, cellBox, font));
-    drawn.push(...this.#lineLabels(cellBox, frame, font));
     const arcs = [];
     for (const jump of state.jumps) {
       const ends = [jump.from, jump.to].map((n) => ({ place: this.grid.place(n), cell: cellBox(n), ink: inkBox(n) }));
@@ -51,6 +51,16 @@ export class Ink {
       }
     }
     this.svg.replaceChildren(...drawn);
+    this.#keepLabelsIn(page.width, font);
+  }
+
+  // A long label ("+1 ft 10 in") is set smaller rather than cut by the edge of the board.
+  #keepLabelsIn(width, font) {
+    for (const label of this.svg.querySelectorAll(".i-outside")) {
+      const box = label.getBBox();
+      const room = box.x < 0 ? box.x + box.width : width - box.x;
+      if (box.width > room) label.style.setProperty("font-size", `${Math.max(0.3, (0.6 * room) / box.width) * font}px`);
+    }
   }
 
   #underline({ place }, figures, on, box, font) {
@@ -64,7 +74,8 @@ export class Ink {
   #jump({ from, to }, [start, end], frame, font, arcs) {
     const last = { row: this.grid.first.row + this.grid.fitted.rows - 1,
       column: this.grid.first.column + this.grid.fitted.columns - 1 };
-    const line = jumpLine(start, end, frame, font, { first: this.grid.first, last, arcs });
+    const margin = { left: frame.left, right: this.rightEdge - frame.right };
+    const line = jumpLine(start, end, frame, font, { first: this.grid.first, last, arcs, margin });
     const label = made("text", `i-label ${line.outside ? "i-outside" : ""}`, {
       x: line.label.x, y: line.label.y, "text-anchor": line.label.anchor });
     label.textContent = this.fold.jump(from, to);
@@ -83,28 +94,10 @@ export class Ink {
         : { left: cell.left, right: cell.right, bottom: cell.bottom });
     }
     return [...lines.values()].map(({ left, right, bottom }) => {
-      const y = bottom - 0.1 * font, a = left + 0.3 * font, b = right - 0.3 * font, h = 0.09 * font;
+      const y = bottom - 0.07 * font, a = left + 0.3 * font, b = right - 0.34 * font, h = 0.11 * font;
       return made("path", "i-recount", {
-        d: `M${a} ${y} L${b} ${y - 0.03 * font} q${h} ${-h} ${-h} ${-1.6 * h} m0 0 l${1.3 * h} ${-0.8 * h} m${-1.3 * h} ${0.8 * h} l${1.1 * h} ${0.9 * h}` });
-    });
-  }
-
-  // Which crate or ticket a line belongs to, small, outside the grid.
-  #lineLabels(cellBox, frame, font) {
-    const { groups, fill, texts } = this.fold.count;
-    const labels = new Map();
-    for (let n = 1; groups.length && n <= Math.min(texts.length, this.grid.upto); n += 1) {
-      const place = this.grid.place(n), cell = cellBox(n);
-      const line = place?.[fill === "down" ? 1 : 0];
-      if (!cell || labels.has(line) || groups[line] === undefined) continue;
-      labels.set(line, fill === "down"
-        ? { x: (cell.left + cell.right) / 2, y: frame.top - 0.16 * font, anchor: "middle" }
-        : { x: frame.left - 0.14 * font, y: (cell.top + cell.bottom) / 2 + 0.12 * font, anchor: "end" });
-    }
-    return [...labels].map(([line, { x, y, anchor }]) => {
-      const label = made("text", "i-group", { x, y, "text-anchor": anchor });
-      label.textContent = groups[line];
-      return label;
+        d: `M${a} ${y} L${b} ${y} c${1.6 * h} 0 ${1.6 * h} ${-2 * h} 0 ${-2 * h} h${-1.6 * h}`
+          + ` m${h} ${-0.9 * h} l${-h} ${0.9 * h} l${h} ${0.9 * h}` });
     });
   }
 }

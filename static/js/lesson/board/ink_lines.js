@@ -1,5 +1,6 @@
 // Where loose lines run: pure geometry. Boxes are {left, top, right, bottom} in px of the ink's own drawing.
 
+const NEEDED_BESIDE = 1.2; // for an arc and its label, of the font size
 const LANES_ABOVE = 2; // between the grid and the head of the board
 const TILT = -4; // degrees: rings are drawn by hand
 
@@ -13,11 +14,14 @@ export function ringAround(box, font) {
 
 // An arc with its arrowhead and the place of its label. It runs outside the cells where the grid has a margin.
 // `arcs` holds what was drawn before on the same side, so that a second arc runs further out.
-export function jumpLine(from, to, frame, font, { first, last, arcs }) {
+export function jumpLine(from, to, frame, font, { first, last, arcs, margin }) {
   const [fromRow, fromColumn] = from.place, [toRow, toColumn] = to.place;
   if (fromColumn === toColumn) {
-    const side = fromColumn === first.column ? -1 : fromColumn === last.column ? 1 : 0;
-    return upright(from, to, frame, font, side, side ? lane(arcs, side < 0 ? "left" : "right", fromRow, toRow) : 0);
+    const left = fromColumn === first.column && margin.left > NEEDED_BESIDE * font;
+    const right = fromColumn === last.column && margin.right > NEEDED_BESIDE * font;
+    const side = left ? -1 : right ? 1 : 0;
+    const inside = side === 0 && fromColumn !== last.column;
+    return upright(from, to, frame, font, side, right || inside, side ? lane(arcs, side < 0 ? "left" : "right", fromRow, toRow) : 0);
   }
   if (fromRow === toRow) {
     const out = fromRow === first.row ? lane(arcs, "top", fromColumn, toColumn) : 0;
@@ -35,20 +39,21 @@ function lane(arcs, side, a, b) {
   return free;
 }
 
-function upright(from, to, frame, font, side, out) {
+function upright(from, to, frame, font, side, right, out) {
   const y0 = middleY(from.cell), y1 = middleY(to.cell);
   const down = y1 > y0 ? 1 : -1;
-  const right = side > 0;
   const x = right ? Math.max(from.ink.right, to.ink.right) + 0.42 * font : Math.min(from.ink.left, to.ink.left) - 0.42 * font;
   const start = y0 + down * 0.12 * font, stop = y1 - down * 0.12 * font;
-  const edge = right ? frame.right : side < 0 ? frame.left : from.cell.left;
-  const turn = edge + (right ? 1 : -1) * (side ? (0.75 + 0.55 * out) * font : 0.1 * font);
+  const edges = side ? frame : from.cell;
+  const turn = (right ? edges.right : edges.left) + (right ? 1 : -1) * (side ? 0.75 + 0.55 * out : 0.1) * font;
   const peak = (x + 3 * turn) / 4; // where the curve's middle lies
   const outside = side !== 0;
+  const between = down > 0 ? from.cell.bottom : from.cell.top; // inside, a label stands between two lines, on no numeral
   return {
     d: `M${x} ${start} C${turn} ${start} ${turn} ${stop} ${x} ${stop}`,
     head: head(x, stop, right ? Math.PI : 0, font),
-    label: { x: peak + (right ? 0.14 : -0.14) * font, y: (start + stop) / 2 + (outside ? 0.2 : 0.14) * font, anchor: right ? "start" : "end" },
+    label: { x: peak + (right ? 0.14 : -0.14) * font, y: outside ? (start + stop) / 2 + 0.2 * font : between + 0.14 * font,
+      anchor: right ? "start" : "end" },
     outside,
   };
 }
@@ -56,7 +61,7 @@ function upright(from, to, frame, font, side, out) {
 function level(from, to, frame, font, outside, out) {
   const x0 = middleX(from.cell), x1 = middleX(to.cell);
   const y = Math.min(from.ink.top, to.ink.top) - 0.2 * font;
-  const lowest = outside ? frame.top - (0.1 + 0.42 * out) * font : from.cell.top - 0.02 * font;
+  const lowest = outside ? frame.top - (0.1 + 0.6 * out) * font : from.cell.top - 0.02 * font;
   const turn = y - (4 * (y - lowest)) / 3;
   const toward = x1 > x0 ? 1 : -1;
   const a = x0 + toward * 0.1 * font, b = x1 - toward * 0.1 * font;
