@@ -185,13 +185,16 @@ export class BoardView {
       const was = this.#before.entries[n]?.at(-1), is = state.entries[n].at(-1);
       return was?.event !== is.event && (was?.text !== is.text || was?.left_out !== is.left_out);
     });
-    const n = news.at(-1);
-    if (n === undefined) return;
-    const { text, struck, left_out: leftOut } = state.entries[n].at(-1);
+    this.said = news.at(-1) ?? this.said;
+    if (this.said === undefined) return;
+    const covered = state.covered.includes(Number(this.said));
+    const entry = state.entries[this.said]?.at(-1);
+    if (news.length || covered || !entry) this.part("live").textContent = covered || !entry ? "" : this.#spoken(entry);
+  }
+
+  #spoken({ text, struck, left_out: leftOut }) {
     const words = leftOut ? this.say("cell-left-out") : text;
-    const live = this.part("live");
-    live.textContent = state.covered.includes(Number(n)) ? this.say("cell-covered")
-      : struck.length ? this.say("heard-corrected", { said: struck.at(-1), text: words }) : words;
+    return struck.length ? this.say("heard-corrected", { said: struck.at(-1), text: words }) : words;
   }
 
   #listen() {
