@@ -129,6 +129,7 @@ MIDDLEWARE = [
     "django.middleware.common.CommonMiddleware",
     "accounts.middleware.SchoolMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
+    "routines.lessons.passes.PassMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",

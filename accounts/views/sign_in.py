@@ -3,7 +3,7 @@
 from django.contrib import messages
 from django.contrib.auth import authenticate, login, logout
 from django.contrib.auth.decorators import login_not_required
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
 from django.middleware.csrf import rotate_token
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.http import url_has_allowed_host_and_scheme
@@ -54,6 +54,8 @@ def csrf_failure(request: HttpRequest, reason: str = "") -> HttpResponse:
     A form that came from a page of ours is kept and may be sent again with one press. A form from anywhere else is
     refused, and nothing of it is kept.
     """
+    if request.content_type == "application/json":  # a script asks for a fresh token and sends again
+        return JsonResponse({"reason": "token"}, status=403)
     from_us = request.headers.get("Origin") == f"{request.scheme}://{request.get_host()}"
     kept = KeptText.from_post(request) if from_us else None
     if request.htmx or kept is None:

@@ -8,7 +8,7 @@ from django.utils import timezone
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.forms.names_asked import NamesAskedForm
 from routines.lessons.kinds import KINDS, Bounds, EventRefused
-from routines.models import Lesson, Reflection, TargetOutcome
+from routines.models import Lesson, Planned, Reflection, TargetOutcome
 from routines.plan_document import Plan
 
 VOICES = [("", "not noted"), ("strong", "strong"), ("mixed", "mixed"), ("faded", "faded"), ("alone", "teacher alone")]
@@ -69,6 +69,65 @@ class ReflectionForm(NamesAskedForm):
         """Which targets were seen or not yet, by their position in the plan; those not recorded are left out."""
         chosen = {name: self.cleaned_data[name] for name in self.fields if name.startswith("target-")}
         return {int(name.removeprefix("target-")): value for name, value in chosen.items() if value}
+
+
+class TeachForm(forms.Form):
+    """Class and where to begin. Chosen at first: the class it is planned for today, else one of its grade."""
+
+    BEGIN = [
+        ("lectern", "The lectern on this device; another shows the board"),
+        ("board", "The board on this device; my phone is the lectern"),
+        ("alone", "The board on this device; my plan is on paper"),
+    ]
+
+    class_group = forms.ModelChoiceField(
+        queryset=ClassGroup.objects.none(),
+        label="Class",
+        widget=forms.RadioSelect,
+        empty_label=None,
+        error_messages={"required": "Choose the class.", "invalid_choice": "Choose one of your own classes."},
+    )
+    begin = forms.ChoiceField(choices=BEGIN, initial="lectern", widget=forms.RadioSelect, label="Begin with")
+    practice = forms.BooleanField(required=False, label="This is a practice run; don’t count it")
+
+    def __init__(self, *args, user, routine, today: date, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        classes = (
+            ClassGroup.objects.taught_by(user).in_year(SchoolYear.objects.on(today)).with_people().in_grade_order()
+        )
+        planned = Planned.objects.filter(routine=routine, on=today, class_group__in=classes).first()
+        of_its_grade = [group for group in classes if group.grade_id == routine.grade_id]
+        self.fields["class_group"].queryset = classes
+        self.fields["class_group"].initial = (
+            planned.class_group_id if planned else next((group.pk for group in of_its_grade or classes), None)
+        )
+
+
+class PairForm(forms.Form):
+    """The code that a waiting device shows, and what the device shall be."""
+
+    code = forms.CharField(
+        max_length=12,
+        label="Code on the device",
+        widget=forms.TextInput(attrs={"inputmode": "numeric", "autocomplete": "off", "placeholder": "000 000"}),
+        error_messages={
+            "required": "Type the six digits that the device shows.",
+            "max_length": "Type the six digits that the device shows.",
+        },
+    )
+    role = forms.ChoiceField(
+        choices=[
+            ("board", "a board for the class"),
+            ("substitute", "a lectern for a substitute, for this lesson only"),
+        ],
+        initial="board",
+        required=False,
+        widget=forms.RadioSelect,
+        label="The device becomes",
+    )
+
+    def clean_role(self) -> str:
+        return self.cleaned_data["role"] or "board"
 
 
 class TaughtForm(ReflectionForm):

@@ -8,9 +8,10 @@ from datetime import date, datetime
 from typing import Any
 
 from django.db import transaction
+from django.db.models import Max
 from django.utils import timezone
 
-from routines.lessons.events import BATCH_LIMIT, Taken, append_events
+from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
 from routines.lessons.roles import Participant, Role
 from routines.lessons.state import reduce_events
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
@@ -92,7 +93,9 @@ def keep_events(*, lesson: Lesson, events: Sequence[Mapping[str, Any]]) -> None:
 
 
 def next_t(lesson: Lesson) -> int:
-    return 1 + max(lesson.events.values_list("t", flat=True), default=0)
+    """One past the highest counter, as a device counts that has heard everything."""
+    highest = lesson.events.aggregate(t=Max("t"))["t"] or 0
+    return min(highest + 1, HIGHEST_T)
 
 
 @transaction.atomic
@@ -109,7 +112,7 @@ def reopen_lesson(*, lesson: Lesson) -> None:
 
 def _turn(lesson: Lesson, kind: str, *, ended: bool) -> None:
     held = Lesson.objects.select_for_update().select_related("version", "teacher").get(pk=lesson.pk)
-    if (held.ended if ended else held.is_over()) is ended and held.deleted_at is None:
+    if held.deleted_at is not None or (held.ended if ended else held.is_over()) is ended:
         return
     keep_events(lesson=held, events=[made_event(next_t(held), "server", timezone.now(), kind, {})])
     lesson.refresh_from_db()

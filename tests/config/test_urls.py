@@ -11,6 +11,16 @@ OPEN = {
     "set-up/",
     "invitation/<str:token>/",
     "new-passphrase/<str:token>/",
+    # a device in the classroom: it waits for a code to be typed, or shows that it has a pass to this lesson
+    "board/",
+    "board/status/",
+    "board/code.svg",
+    "lessons/worker.js",
+    "lessons/<uuid:key>/board/",
+    "lessons/<uuid:key>/board.json",
+    "lessons/<uuid:key>/lectern/",
+    "lessons/<uuid:key>/lectern.json",
+    "lessons/<uuid:key>/events/",
 }
 
 

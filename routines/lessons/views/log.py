@@ -12,6 +12,7 @@ from routines.facts import count_in_words
 from routines.lessons.drawn import cells_as_said
 from routines.lessons.forms import ReflectionForm, TaughtForm
 from routines.lessons.recording import record_paper_lesson, save_reflection, state_of
+from routines.lessons.shown_count import target_sentences
 from routines.lessons.state import slips_heard
 from routines.models import Lesson, Routine
 from routines.plan_document import Plan
@@ -38,15 +39,6 @@ def lessons(request: HttpRequest) -> HttpResponse:
     return render(request, "lessons/lessons.html", context)
 
 
-def _statements(shown: ShownPlan) -> list[str]:
-    """One line for each target of the plan, in the plan's order."""
-    said = {item.pattern.claim: item.pattern.statement for item in shown.patterns if item.target}
-    return [
-        target.words or said.get(claim) or f"Target {position + 1}"
-        for position, (target, claim) in enumerate(zip(shown.plan.targets, shown.target_claims, strict=True))
-    ]
-
-
 @require_http_methods(["GET", "POST"])
 def taught(request: HttpRequest, pk: int) -> HttpResponse:
     """Record a lesson taught on paper: the same event list that a lesson on the board makes."""
@@ -56,7 +48,7 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         request.POST if request.method == "POST" else None,
         user=request.user,
         plan=shown.plan,
-        statements=_statements(shown),
+        statements=target_sentences(shown),
         initial={"taught_on": timezone.localdate(), "outcome": "as-planned"},
     )
     if request.method == "POST" and form.is_valid():
@@ -123,7 +115,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
         form = ReflectionForm(
             request.POST if request.method == "POST" else None,
             plan=shown.plan,
-            statements=_statements(shown),
+            statements=target_sentences(shown),
             initial=initial,
         )
         if request.method == "POST" and form.is_valid():
@@ -142,7 +134,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
         "slips": [(n, said, shown.grid.count.text(n)) for n, said in slips_heard(state)],
         "targets": [
             (statement, outcomes[i].get_seen_display() if i in outcomes else "not recorded")
-            for i, statement in enumerate(_statements(shown))
+            for i, statement in enumerate(target_sentences(shown))
         ],
         "shown": shown,
         "entries": cells_as_said(state, shown.grid.count),

@@ -37,9 +37,9 @@ def test_as_it_happened_shows_what_was_said_struck_and_left_out():
 
 def test_clean_shows_the_true_counts_and_nothing_else():
     # an entry without a text of its own is drawn as the count has it
-    assert {n: (cell.state, cell.said, cell.text) for n, cell in cells_clean(STATE).items()} == {
-        n: ("written", "", "") for n in range(1, 6)
-    }
+    assert {n: (cell.state, cell.said, cell.text) for n, cell in cells_clean(STATE).items()} == dict.fromkeys(
+        range(1, 6), ("written", "", "")
+    )
 
 
 def test_a_count_that_was_left_out_and_then_said_strikes_nothing():

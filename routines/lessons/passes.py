@@ -1,0 +1,129 @@
+"""A device's pass: from its cookie, to what it opens, and nothing else."""
+
+from collections.abc import Callable
+
+from django.conf import settings
+from django.db import transaction
+from django.http import Http404, HttpRequest, HttpResponse
+from django.urls import reverse
+from django.utils import timezone
+
+from accounts.throttling import client_address
+from routines.models import Lesson, LessonPass, PairingTries
+
+COOKIE = "countfold_pass"
+COOKIE_AGE = 12 * 3600
+SIGN_IN = "accounts:sign_in"
+
+
+def pass_of(request: HttpRequest) -> LessonPass | None:
+    """The pass in this browser's cookie, waiting or tied; read once a request."""
+    if not hasattr(request, "_lesson_pass"):
+        secret = request.COOKIES.get(COOKIE, "")
+        found = LessonPass.objects.for_secret(secret).select_related("lesson").first() if secret else None
+        request._lesson_pass = found
+    return request._lesson_pass
+
+
+def open_to_passes(view: Callable[..., HttpResponse]) -> Callable[..., HttpResponse]:
+    """A view that a device with a pass may ask; it decides itself what for."""
+    view.open_to_passes = True
+    return view
+
+
+class PassMiddleware:
+    """A browser with a good pass and nobody signed in finds its lesson and the sign-in page; all else is not there."""
+
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponse:
+        return self.get_response(request)
+
+    def process_view(self, request: HttpRequest, view: Callable, args: tuple, kwargs: dict) -> None:
+        if COOKIE not in request.COOKIES or getattr(view, "open_to_passes", False):
+            return
+        # Whoever takes over the device must be able to sign in; the page says nothing about the school's lessons.
+        if request.resolver_match.view_name == SIGN_IN or request.user.is_authenticated:
+            return
+        held = pass_of(request)
+        if held is not None and held.is_good():
+            raise Http404
+
+
+def give_cookie(response: HttpResponse, request: HttpRequest, secret: str) -> None:
+    response.set_cookie(
+        COOKIE,
+        secret,
+        max_age=COOKIE_AGE,
+        httponly=True,
+        samesite="Lax",
+        secure=settings.HTTPS or request.is_secure(),
+    )
+
+
+def begin_to_wait(request: HttpRequest) -> tuple[LessonPass, str]:
+    """This device's waiting pass with a code that can be typed, and the secret of a new one ("" where it has one).
+
+    Raises: TooManyWaiting.
+    """
+    held = pass_of(request)
+    if held is not None and held.lesson_id is None:
+        if held.code_is_over:
+            held.show_new_code()
+        return held, ""
+    return LessonPass.objects.wait(address=client_address(request)[:45])
+
+
+def has_place(held: LessonPass) -> bool:
+    """Whether the device has a lesson that still goes on."""
+    return held.is_good() and not held.lesson.is_over()
+
+
+def place_of(held: LessonPass) -> str:
+    """Where a device with this pass belongs."""
+    assert held.lesson is not None
+    return reverse("lesson_board" if held.role == LessonPass.Role.BOARD else "lesson_lectern", args=[held.lesson.key])
+
+
+class CodeRefused(ValueError):
+    """A typed code that ties nothing; the message says why. `status`: 422, or 429 for who has to wait."""
+
+    def __init__(self, words: str, status: int = 422) -> None:
+        super().__init__(words)
+        self.status = status
+
+
+def tie_by_code(*, code: str, lesson: Lesson, role: str, by) -> LessonPass:
+    """Give the device that shows this code its pass. Raises: CodeRefused; a wrong code is counted against who typed it."""
+    typed = "".join(code.split()).replace("-", "")
+    refused: CodeRefused | None = None
+    with transaction.atomic():
+        tries, _ = PairingTries.objects.select_for_update().get_or_create(user=by)
+        left = tries.wait_left()
+        if left.total_seconds() > 0 and tries.wrong:
+            raise CodeRefused(
+                f"Too many codes that no device shows. Try again in {_in_words(left.total_seconds())}.", 429
+            )
+        if not (len(typed) == 6 and typed.isascii() and typed.isdigit()):
+            raise CodeRefused("Type the six digits that the device shows.")
+        held = LessonPass.objects.select_for_update().waiting().filter(code=typed).first()
+        if held is not None:
+            held.tie(lesson=lesson, role=role, by=by)
+            tries.wrong = 0
+        else:
+            tries.wrong += 1
+            refused = CodeRefused(
+                "No waiting device shows this code. Look again: a code lasts ten minutes, then the device shows another."
+            )
+        tries.last_at = timezone.now()
+        tries.save()
+    if refused is not None:
+        raise refused
+    assert held is not None
+    return held
+
+
+def _in_words(seconds: float) -> str:
+    whole = -(-int(seconds) // 10) * 10 or 10
+    return f"{whole} seconds" if whole < 60 else f"{-(-whole // 60)} minutes" if whole > 60 else "a minute"

@@ -1,0 +1,58 @@
+"""Who is asking, for one lesson: its teacher, a second teacher of the class, or a device with a pass."""
+
+from typing import Any
+
+from django.contrib.auth.views import redirect_to_login
+from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
+
+from routines.lessons.passes import COOKIE, pass_of
+from routines.lessons.roles import Participant, Role
+from routines.models import Lesson
+
+ROLE_OF_PASS = {"board": Role.BOARD, "substitute": Role.SUBSTITUTE}
+
+
+def participant_in(request: HttpRequest, lesson: Lesson) -> Participant | None:
+    """A guest takes part until the lesson has been quiet for long. None: for this reader there is no such lesson."""
+    user = request.user if request.user.is_authenticated else None
+    if user is not None and lesson.teacher_id == user.pk:
+        return Participant(Role.TEACHER, user)
+    if lesson.closed or lesson.is_quiet():
+        return None
+    if user is not None and lesson.class_group.teachers.filter(pk=user.pk).exists():
+        return Participant(Role.CO_TEACHER, user)
+    held = pass_of(request)
+    if held is not None and held.lesson_id == lesson.pk:
+        return Participant(ROLE_OF_PASS[held.role], user)
+    return None
+
+
+def find_lesson(key: Any, *related: str) -> Lesson | None:
+    return Lesson.objects.filter(key=key).select_related(*related).first()
+
+
+def page_for(
+    request: HttpRequest, key: Any, *roles: Role, related: tuple[str, ...] = ()
+) -> tuple[Lesson, Participant] | HttpResponse:
+    """The lesson and who is asking, for a page; the sign-in page for the signed-out. Raises: Http404 for all others."""
+    lesson = find_lesson(key, *related)
+    me = participant_in(request, lesson) if lesson is not None and lesson.deleted_at is None else None
+    if lesson is not None and me is not None and me.role in roles:
+        return lesson, me
+    if request.user.is_authenticated or (me is not None) or COOKIE in request.COOKIES:
+        raise Http404
+    return redirect_to_login(request.get_full_path())
+
+
+def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:
+    """JSON for a lesson's scripts, never to be kept by anything in between."""
+    response = JsonResponse(body, status=status)
+    response["Cache-Control"] = "no-store"
+    return response
+
+
+def refuse(request: HttpRequest) -> JsonResponse:
+    """In answer to a script: 401 to a browser that has nothing to show, 404 to all others."""
+    if not request.user.is_authenticated and COOKIE not in request.COOKIES:
+        return answer({"reason": "signed-out", "words": "Sign in again to send what is kept on this device."}, 401)
+    return answer({"reason": "unknown", "words": "There is no such lesson for whoever is signed in here."}, 404)

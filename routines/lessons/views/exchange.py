@@ -1,0 +1,127 @@
+"""What the scripts of board and lectern ask for: the count once, then events, sent and heard."""
+
+import json
+from typing import Any
+
+from django.contrib.auth.decorators import login_not_required
+from django.db import IntegrityError, OperationalError
+from django.http import HttpRequest, HttpResponse, JsonResponse
+from django.middleware.csrf import get_token
+from django.views.decorators.http import require_GET, require_http_methods
+
+from routines.lessons.events import BATCH_LIMIT, DATA_BYTES, append_events, heard_events
+from routines.lessons.making_again import make_again
+from routines.lessons.passes import open_to_passes
+from routines.lessons.roles import Participant
+from routines.lessons.shown_count import board_count, lectern_count, shown_of
+from routines.lessons.taking_part import answer, find_lesson, participant_in, refuse
+from routines.models import Lesson
+
+BODY_BYTES = BATCH_LIMIT * (DATA_BYTES + 1024)
+PAGE = 500
+SHOWN = ("version", "grade")
+DELETED = {"reason": "deleted", "words": "This lesson was deleted."}
+
+
+@open_to_passes
+@login_not_required
+@require_http_methods(["GET", "POST"])
+def events(request: HttpRequest, key) -> HttpResponse:
+    """GET ?after=seq: what came since. POST {"epoch", "events"}: what was made here."""
+    batch = _batch(request) if request.method == "POST" else None
+    if isinstance(batch, JsonResponse):
+        return batch
+    lesson = find_lesson(key, *(("version",) if batch is not None else ()))
+    if lesson is None and batch and request.user.is_authenticated:
+        lesson = _made_again(key, batch, request.user)
+    me = participant_in(request, lesson) if lesson is not None else None
+    if lesson is None or me is None:
+        return refuse(request)
+    if lesson.deleted_at is not None:
+        return answer(DELETED, 410)
+    try:
+        return _take(request, lesson, me, batch) if batch is not None else _tell(request, lesson, me)
+    except OperationalError:
+        # Locked for too long, or a full disk: the device keeps what it has and tries again.
+        return answer({"reason": "busy", "words": "The server cannot keep anything at the moment."}, 503)
+
+
+def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
+    """The events of a request, or the answer to one that is none."""
+    length = request.META.get("CONTENT_LENGTH") or "0"
+    if not length.isdecimal() or int(length) > BODY_BYTES:
+        words = f"Send at most {BATCH_LIMIT} events at a time."
+        return answer({"reason": "too-large", "words": words}, 413)
+    try:
+        body = json.loads(request.body)
+    except (ValueError, RecursionError):
+        body = None
+    batch = body.get("events") if isinstance(body, dict) else None
+    if not isinstance(batch, list):
+        return answer({"reason": "malformed", "words": "These are no events of a lesson."}, 400)
+    return batch
+
+
+def _made_again(key, batch: list[Any], user) -> Lesson | None:
+    try:
+        return make_again(key=key, batch=batch, by=user)
+    except IntegrityError:  # another device was quicker
+        return find_lesson(key, "version")
+
+
+def _take(request: HttpRequest, lesson: Lesson, me: Participant, batch: list[Any]) -> JsonResponse:
+    taken = append_events(lesson=lesson, events=batch, sender=me)
+    rejected = {name: refusal.as_dict() for name, refusal in taken.rejected.items()}
+    return answer(
+        {
+            "epoch": str(request.school.epoch),
+            "last": lesson.last_seq,
+            "ended": lesson.is_over(),
+            "token": get_token(request),
+            "accepted": taken.accepted,
+            "rejected": rejected,
+        }
+    )
+
+
+def _tell(request: HttpRequest, lesson: Lesson, me: Participant) -> JsonResponse:
+    text = request.GET.get("after", "0")
+    after = int(text) if text.isascii() and text.isdecimal() and len(text) <= 6 else 0
+    after = min(after, lesson.last_seq)
+    told, last = heard_events(lesson, me, after=after, limit=PAGE) if after < lesson.last_seq else ([], after)
+    return answer(
+        {
+            "epoch": str(request.school.epoch),
+            "last": last,
+            "more": last < lesson.last_seq,
+            "ended": lesson.is_over(),
+            "token": get_token(request),
+            "events": told,
+        }
+    )
+
+
+@open_to_passes
+@login_not_required
+@require_GET
+def board_json(request: HttpRequest, key) -> HttpResponse:
+    return _count(request, key, for_board=True)
+
+
+@open_to_passes
+@login_not_required
+@require_GET
+def lectern_json(request: HttpRequest, key) -> HttpResponse:
+    return _count(request, key, for_board=False)
+
+
+def _count(request: HttpRequest, key, *, for_board: bool) -> HttpResponse:
+    lesson = find_lesson(key, *SHOWN)
+    me = participant_in(request, lesson) if lesson is not None else None
+    if lesson is None or me is None or (me.is_board and not for_board):
+        return refuse(request)
+    if lesson.deleted_at is not None:
+        return answer(DELETED, 410)
+    shown = shown_of(lesson)
+    told = board_count(lesson, shown) if for_board else lectern_count(lesson, shown)
+    return answer({"epoch": str(request.school.epoch), **told})

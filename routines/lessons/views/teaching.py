@@ -1,0 +1,170 @@
+"""Opening a count for a class, the pages of board and lectern, and the lesson's end."""
+
+from django.contrib import messages
+from django.contrib.auth.decorators import login_not_required
+from django.contrib.staticfiles import finders
+from django.http import FileResponse, Http404, HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
+from django.utils import timezone
+from django.utils.translation import gettext as _
+from django.views.decorators.cache import never_cache
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
+
+from routines.facts import count_in_words
+from routines.lessons.forms import PairForm, TeachForm
+from routines.lessons.passes import open_to_passes
+from routines.lessons.recording import delete_lesson, end_lesson, reopen_lesson, start_lesson
+from routines.lessons.roles import Role
+from routines.lessons.shown_count import shown_of, spoken_title
+from routines.lessons.taking_part import page_for
+from routines.models import Lesson, Routine
+
+AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
+AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
+TEACHERS = (Role.TEACHER, Role.CO_TEACHER)
+SHOWN = ("version", "grade", "class_group")
+
+
+@require_http_methods(["GET", "POST"])
+def teach(request: HttpRequest, pk: int) -> HttpResponse:
+    """Choose the class and where to begin; a lesson that is open and still empty is gone on with, not opened twice."""
+    routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
+    today = timezone.localdate()
+    form = TeachForm(
+        request.POST if request.method == "POST" else None, user=request.user, routine=routine, today=today
+    )
+    if request.method == "POST" and form.is_valid():
+        group, practice = form.cleaned_data["class_group"], form.cleaned_data["practice"]
+        empty = Lesson.objects.on_now().taught_by(request.user).filter(
+            version=routine.current_version, class_group=group, practice=practice, taught_on=today, written_at=None,
+            surface=Lesson.Surface.BOARD,
+        )  # fmt: skip
+        lesson = empty.first() or start_lesson(
+            version=routine.current_version,
+            class_group=group,
+            teacher=request.user,
+            taught_on=today,
+            surface=Lesson.Surface.BOARD,
+            practice=practice,
+        )
+        return redirect(_first_page(lesson, form.cleaned_data["begin"]))
+    context = {
+        "section": "bank",
+        "routine": routine,
+        "count": count_in_words(routine.plan.grid()),
+        "form": form,
+        "open_lessons": Lesson.objects.on_now()
+        .taught_by(request.user)
+        .filter(routine=routine)
+        .select_related("class_group"),
+    }
+    return render(request, "lessons/teach.html", context, status=422 if form.errors else 200)
+
+
+def _first_page(lesson: Lesson, begin: str) -> str:
+    if begin == "lectern":
+        return reverse("lesson_lectern", args=[lesson.key])
+    address = reverse("lesson_board", args=[lesson.key])
+    return f"{address}?alone=1" if begin == "alone" else address
+
+
+@open_to_passes
+@login_not_required
+@never_cache
+@require_GET
+def board(request: HttpRequest, key) -> HttpResponse:
+    """The page the class sees: an empty grid, and where its scripts ask for the rest."""
+    found = page_for(request, key, *AT_THE_BOARD, related=SHOWN)
+    if isinstance(found, HttpResponse):
+        return found
+    lesson, me = found
+    alone = request.GET.get("alone") == "1"
+    context = {
+        "lesson": lesson,
+        "title": spoken_title(shown_of(lesson).grid),
+        "addresses": {
+            "count": reverse("lesson_board_json", args=[lesson.key]),
+            "events": reverse("lesson_events", args=[lesson.key]),
+            "worker": reverse("lesson_worker"),
+            "lectern": "" if me.is_board or alone else reverse("lesson_lectern", args=[lesson.key]),
+        },
+    }
+    return render(request, "lessons/board.html", context)
+
+
+@open_to_passes
+@login_not_required
+@never_cache
+@require_GET
+def lectern(request: HttpRequest, key) -> HttpResponse:
+    """The teacher's own page beside the board."""
+    found = page_for(request, key, *AT_THE_LECTERN, related=(*SHOWN, "routine"))
+    if isinstance(found, HttpResponse):
+        return found
+    lesson, me = found
+    shown = shown_of(lesson)
+    context = {
+        "section": "lessons",
+        "lesson": lesson,
+        "me": me,
+        "plan": shown.plan,
+        "title": spoken_title(shown.grid),
+        "pair_form": PairForm() if me.may_pair else None,
+        "addresses": {
+            "count": reverse("lesson_lectern_json", args=[lesson.key]),
+            "events": reverse("lesson_events", args=[lesson.key]),
+            "worker": reverse("lesson_worker"),
+            "board": reverse("lesson_board", args=[lesson.key]),
+        },
+    }
+    return render(request, "lessons/lectern.html", context)
+
+
+@login_not_required
+@open_to_passes
+@require_GET
+def worker(request: HttpRequest) -> HttpResponse:
+    """The service worker of the lesson's pages: here, not with the other scripts, because it serves only what lies beside it."""
+    path = finders.find("js/lesson/worker.js")
+    if path is None:
+        raise Http404
+    response = FileResponse(open(path, "rb"), content_type="text/javascript")  # noqa: SIM115 - the response closes it
+    response["Cache-Control"] = "no-cache"
+    return response
+
+
+def _own(request: HttpRequest, key, *roles: Role) -> Lesson:
+    """The lesson for one of its teachers, who is signed in. Raises: Http404."""
+    found = page_for(request, key, *roles, related=("version", "teacher", "class_group"))
+    if isinstance(found, HttpResponse):
+        raise Http404
+    return found[0]
+
+
+@require_POST
+def end(request: HttpRequest, key) -> HttpResponse:
+    lesson = _own(request, key, *TEACHERS)
+    end_lesson(lesson=lesson)
+    if lesson.teacher_id != request.user.pk:
+        messages.success(request, _("The lesson has ended."))
+        return redirect("lessons")
+    return redirect("lesson", key=lesson.key)
+
+
+@require_POST
+def reopen(request: HttpRequest, key) -> HttpResponse:
+    lesson = _own(request, key, Role.TEACHER)
+    reopen_lesson(lesson=lesson)
+    return redirect("lesson_lectern", key=lesson.key)
+
+
+@require_http_methods(["GET", "POST"])
+def delete(request: HttpRequest, key) -> HttpResponse:
+    """Asks first: what is deleted does not come back."""
+    lesson = _own(request, key, Role.TEACHER)
+    if request.method == "POST":
+        delete_lesson(lesson=lesson)
+        messages.success(request, _("The lesson is deleted. Coverage counts it no more."))
+        return redirect("lessons")
+    return render(request, "lessons/delete.html", {"section": "lessons", "lesson": lesson})
