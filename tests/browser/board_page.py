@@ -69,6 +69,7 @@ class Board:
         expect(self.page.locator(".is-next")).to_have_attribute("data-n", str(n))
 
     def all_sent(self) -> None:
+        self.page.wait_for_timeout(150)  # a key is stored first; until then the words are those of before
         self.expect_status("all sent")
 
     @property

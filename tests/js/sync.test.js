@@ -100,6 +100,15 @@ test("a token that was changed is fetched anew once", async () => {
   assert.equal(sync.trouble, "");
 });
 
+test("a token that went with its session means signed out", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.trouble = (method) => reply(method === "POST" ? 403 : 401);
+  await sync.round();
+  assert.equal(sync.trouble, "signed-out");
+});
+
 test("a token that stays refused is not asked for for ever", async () => {
   const server = new FakeServer();
   const { list, sync } = page(server);

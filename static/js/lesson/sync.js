@@ -137,8 +137,12 @@ export class Sync {
     let answer = await this.#call(method, body);
     if (answer.status === 403) { // the token was changed: an answer to GET brings a fresh one
       const fresh = await this.#call("GET");
-      if (fresh.status === 200) this.token = (await fresh.json()).token ?? this.token;
-      answer = await this.#call(method, body);
+      if (fresh.ok && !fresh.redirected) {
+        this.token = (await fresh.json()).token ?? this.token;
+        answer = await this.#call(method, body);
+      } else if (fresh.status !== 403) {
+        answer = fresh; // it says more: signed out, or not there
+      }
     }
     if (answer.status === 404 && method === "GET" && this.#canMakeAgain()) {
       await this.list.sendAllAgain(); // a restore lost the lesson: what opened it is held here

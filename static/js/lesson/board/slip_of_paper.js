@@ -19,7 +19,7 @@ export class SlipOfPaper {
   get text() { return this.field.value.trim().replace(/\s+/g, " "); }
 
   // choices: [{name, act(text), needsText}], the first is what Enter does, one with `shift` what Shift+Enter does.
-  open({ label, hint = "", text = "", longest, choices, at, done }) {
+  open({ label, hint = "", text = "", longest, choices, at = () => {}, onOneLine = false, done }) {
     this.choices = choices;
     this.#done = done;
     this.name.textContent = label;
@@ -30,6 +30,7 @@ export class SlipOfPaper {
     this.buttons.replaceChildren(...choices.map((choice) => this.#button(choice)),
       this.#button({ name: this.say("close"), key: "Esc", act: () => {}, needsText: false }));
     this.root.hidden = false;
+    this.root.classList.toggle("is-line", onOneLine);
     at(this.root);
     this.field.focus();
     this.field.setSelectionRange(text.length, text.length);

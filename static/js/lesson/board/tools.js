@@ -94,7 +94,7 @@ export class Tools {
     slip.open({
       label: say("type-phrase"), hint: say("no-names"), longest: LONGEST_PHRASE,
       choices: [{ name: say("pin-it"), key: say("key-enter"), act: (text) => this.#pin(text) }],
-      at: (root) => { root.style.setProperty("--x", "0px"); root.style.setProperty("--y", "0px"); },
+      onOneLine: true, // under the grid, so that it covers no cell
       done: () => {
         this.take("");
         this.board.grid.focus(n, { take: true });
