@@ -54,8 +54,8 @@ class Board:
         return self.page.evaluate(
             """() => {
               const board = document.getElementById("board");
-              const parts = [...board.querySelectorAll("*")].flatMap(one =>
-                [one.getAttribute("aria-label") ?? "", one.getAttribute("title") ?? "", one.value ?? "", ...Object.values(one.dataset)]);
+              const named = one => [one.getAttribute("aria-label") ?? "", one.title ?? "", one.value ?? ""];
+              const parts = [...board.querySelectorAll("*")].flatMap(one => [...named(one), ...Object.values(one.dataset)]);
               const texts = document.createTreeWalker(board, NodeFilter.SHOW_TEXT);
               while (texts.nextNode()) parts.push(texts.currentNode.textContent);
               return parts.join(" | ");

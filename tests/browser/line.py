@@ -1,4 +1,4 @@
-"""A telephone line between browser and server that can be cut, so that a page is without network for every part of the browser."""
+"""A line between browser and server that can be cut, so that every part of the browser is without network."""
 
 import contextlib
 import socket
