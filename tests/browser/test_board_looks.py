@@ -31,7 +31,7 @@ def opened(open_as):
 
 def filled(teacher, plan):
     """A lesson whose counts all stand, with ink of every kind."""
-    lesson = open_lesson(teacher, routine=make_routine(teacher, plan=plan))
+    lesson = open_lesson(teacher, routine=make_routine(teacher, plan=plan, grade="2"))
     terms = plan.count.count().terms
     append(lesson, event(2, "filled", {"from": 1, "to": terms}))
     return lesson
@@ -40,7 +40,7 @@ def filled(teacher, plan):
 @pytest.mark.parametrize("demo", PLANS, ids=[demo.key for demo in PLANS])
 def test_the_back_row_reads_every_demo_count(opened, owner, demo):
     board = Board(opened(owner, width=1920, height=1080), filled(owner, demo.plan)).open()
-    board.page.wait_for_selector(".is-written")
+    board.page.wait_for_selector(".is-written:not([hidden])")
     seen = board.page.eval_on_selector_all(
         ".b-cell.is-written:not([hidden])",
         """cells => cells.filter(cell => cell.offsetParent).map(cell => ({
