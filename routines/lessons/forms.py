@@ -4,6 +4,7 @@ from datetime import date
 
 from django import forms
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.forms.names_asked import NamesAskedForm
@@ -75,20 +76,20 @@ class TeachForm(forms.Form):
     """Class and where to begin. Chosen at first: the class it is planned for today, else one of its grade."""
 
     BEGIN = [
-        ("lectern", "The lectern on this device; another shows the board"),
-        ("board", "The board on this device; my phone is the lectern"),
-        ("alone", "The board on this device; my plan is on paper"),
+        ("lectern", _("The lectern on this device; another shows the board")),
+        ("board", _("The board on this device; my phone is the lectern")),
+        ("alone", _("The board on this device; my plan is on paper")),
     ]
 
     class_group = forms.ModelChoiceField(
         queryset=ClassGroup.objects.none(),
-        label="Class",
+        label=_("Class"),
         widget=forms.RadioSelect,
         empty_label=None,
-        error_messages={"required": "Choose the class.", "invalid_choice": "Choose one of your own classes."},
+        error_messages={"required": _("Choose the class."), "invalid_choice": _("Choose one of your own classes.")},
     )
-    begin = forms.ChoiceField(choices=BEGIN, initial="lectern", widget=forms.RadioSelect, label="Begin with")
-    practice = forms.BooleanField(required=False, label="This is a practice run; don’t count it")
+    begin = forms.ChoiceField(choices=BEGIN, initial="lectern", widget=forms.RadioSelect, label=_("Begin with"))
+    practice = forms.BooleanField(required=False, label=_("This is a practice run; don’t count it"))
 
     def __init__(self, *args, user, routine, today: date, **kwargs) -> None:
         super().__init__(*args, **kwargs)
@@ -108,22 +109,22 @@ class PairForm(forms.Form):
 
     code = forms.CharField(
         max_length=12,
-        label="Code on the device",
+        label=_("Code on the device"),
         widget=forms.TextInput(attrs={"inputmode": "numeric", "autocomplete": "off", "placeholder": "000 000"}),
         error_messages={
-            "required": "Type the six digits that the device shows.",
-            "max_length": "Type the six digits that the device shows.",
+            "required": _("Type the six digits that the device shows."),
+            "max_length": _("Type the six digits that the device shows."),
         },
     )
     role = forms.ChoiceField(
         choices=[
-            ("board", "a board for the class"),
-            ("substitute", "a lectern for a substitute, for this lesson only"),
+            ("board", _("a board for the class")),
+            ("substitute", _("a lectern for a substitute, for this lesson only")),
         ],
         initial="board",
         required=False,
         widget=forms.RadioSelect,
-        label="The device becomes",
+        label=_("The device becomes"),
     )
 
     def clean_role(self) -> str:

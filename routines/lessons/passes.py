@@ -1,12 +1,14 @@
 """A device's pass: from its cookie, to what it opens, and nothing else."""
 
 from collections.abc import Callable
+from math import ceil
 
 from django.conf import settings
 from django.db import transaction
 from django.http import Http404, HttpRequest, HttpResponse
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.translation import gettext as _
 
 from accounts.throttling import client_address
 from routines.models import Lesson, LessonPass, PairingTries
@@ -97,33 +99,31 @@ class CodeRefused(ValueError):
 def tie_by_code(*, code: str, lesson: Lesson, role: str, by) -> LessonPass:
     """Give the device that shows this code its pass. Raises: CodeRefused; a wrong code is counted against who typed it."""
     typed = "".join(code.split()).replace("-", "")
-    refused: CodeRefused | None = None
     with transaction.atomic():
-        tries, _ = PairingTries.objects.select_for_update().get_or_create(user=by)
-        left = tries.wait_left()
-        if left.total_seconds() > 0 and tries.wrong:
-            raise CodeRefused(
-                f"Too many codes that no device shows. Try again in {_in_words(left.total_seconds())}.", 429
-            )
+        tries, _made = PairingTries.objects.select_for_update().get_or_create(user=by)
+        left = tries.wait_left().total_seconds()
+        if left > 0 and tries.wrong:
+            raise CodeRefused(_wait_words(left), 429)
         if not (len(typed) == 6 and typed.isascii() and typed.isdigit()):
-            raise CodeRefused("Type the six digits that the device shows.")
+            raise CodeRefused(_("Type the six digits that the device shows."))
         held = LessonPass.objects.select_for_update().waiting().filter(code=typed).first()
         if held is not None:
             held.tie(lesson=lesson, role=role, by=by)
-            tries.wrong = 0
-        else:
-            tries.wrong += 1
-            refused = CodeRefused(
-                "No waiting device shows this code. Look again: a code lasts ten minutes, then the device shows another."
-            )
+        tries.wrong = 0 if held is not None else tries.wrong + 1
         tries.last_at = timezone.now()
         tries.save()
-    if refused is not None:
-        raise refused
-    assert held is not None
+    if held is None:
+        raise CodeRefused(
+            _("No waiting device shows this code. Look again: a code lasts ten minutes, then the device shows another.")
+        )
     return held
 
 
-def _in_words(seconds: float) -> str:
-    whole = -(-int(seconds) // 10) * 10 or 10
-    return f"{whole} seconds" if whole < 60 else f"{-(-whole // 60)} minutes" if whole > 60 else "a minute"
+def _wait_words(seconds: float) -> str:
+    """For how long no further code is taken: in tens of seconds, then in minutes."""
+    tens = 10 * ceil(seconds / 10)
+    if tens < 60:
+        wait = _("{count} seconds").format(count=tens)
+    else:
+        wait = _("a minute") if tens == 60 else _("{count} minutes").format(count=ceil(tens / 60))
+    return _("Too many codes that no device shows. Try again in {wait}.").format(wait=wait)

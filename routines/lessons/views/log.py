@@ -128,6 +128,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
         "section": "lessons",
         "lesson": found,
         "own": own,
+        "is_over": found.is_over(),
         "plan": shown.plan,
         "count": count_in_words(shown.grid),
         "state": state,

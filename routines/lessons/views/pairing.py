@@ -1,6 +1,7 @@
 """Giving a device in the classroom its place in one lesson: it shows a code, a teacher types or scans it."""
 
 import io
+from math import ceil
 
 import segno
 from django.contrib import messages
@@ -52,8 +53,8 @@ def wait(request: HttpRequest) -> HttpResponse:
         held, secret = begin_to_wait(request)
     except TooManyWaiting:
         return render(request, "lessons/waiting.html", {"held": None}, status=503)
-    seconds = max(0, int((held.code_until - timezone.now()).total_seconds()))
-    context = {"held": held, "code": f"{held.code[:3]} {held.code[3:]}", "minutes": max(1, seconds // 60)}
+    seconds = (held.code_until - timezone.now()).total_seconds()
+    context = {"held": held, "code": f"{held.code[:3]} {held.code[3:]}", "minutes": max(1, ceil(seconds / 60))}
     response = render(request, "lessons/waiting.html", context)
     if secret:
         give_cookie(response, request, secret)

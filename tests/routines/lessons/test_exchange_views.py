@@ -437,5 +437,5 @@ def test_hearing_nothing_new_is_cheap(owner, visit, lesson, django_assert_max_nu
     with django_assert_max_num_queries(4):  # session, person, school, lesson
         hear(client, lesson, after=1)
     board = paired(Client(), lesson)
-    with django_assert_max_num_queries(3):
+    with django_assert_max_num_queries(2):  # school, pass with its lesson
         hear(board, lesson, after=1)

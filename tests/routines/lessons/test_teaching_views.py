@@ -180,3 +180,16 @@ def test_deleting_asks_first_and_is_final(owner, visit, routine):
 def test_what_changes_a_lesson_is_posted(owner, visit, routine, name):
     lesson = open_lesson(owner, routine=routine)
     assert visit(owner).get(reverse(name, args=[lesson.key])).status_code == 405
+
+
+def test_the_count_leads_to_teaching_and_the_log_to_what_can_be_done_with_it(owner, teammate, visit, routine):
+    assert teach(routine) in visit(owner).get(reverse("routine", args=[routine.pk])).text
+    lesson = open_lesson(owner, routine=routine)
+    Lesson.objects.update(sharing="team")
+    client, log = visit(owner), lesson.get_absolute_url()
+    assert reverse("lesson_lectern", args=[lesson.key]) in client.get(log).text
+    end_lesson(lesson=lesson)
+    page = client.get(log).text
+    assert reverse("lesson_reopen", args=[lesson.key]) in page
+    assert reverse("lesson_delete", args=[lesson.key]) in page
+    assert reverse("lesson_reopen", args=[lesson.key]) not in visit(teammate).get(log).text
