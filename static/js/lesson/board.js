@@ -1,0 +1,38 @@
+// The page that the class sees. Reads the count once, opens the list of events, draws it, and keeps in touch with the
+// server. It never writes a count that nobody asked for.
+
+import { BoardView } from "./board/board_view.js";
+import { listenToKeys } from "./board/keys.js";
+import { makeRuler } from "./board/measure.js";
+import { keepPage } from "./keep_page.js";
+import { openLesson } from "./open_lesson.js";
+import { showStatus } from "./status.js";
+import { wordsOf } from "./words.js";
+
+const root = document.getElementById("board");
+const say = wordsOf();
+
+async function open() {
+  const lesson = await openLesson(root.dataset);
+  if (!lesson) {
+    root.querySelector('[data-part="hint"]').textContent = say("no-count");
+    return;
+  }
+  const { count, list, sync } = lesson;
+  const ruler = await makeRuler(getComputedStyle(root).fontFamily);
+  const board = new BoardView({ root, count, list, say, ruler });
+  board.part("grid").lang = count.language;
+  list.changed = () => {
+    board.paint();
+    showStatus(board.part("status"), { list, sync, say });
+  };
+  sync.changed = () => showStatus(board.part("status"), { list, sync, say });
+  listenToKeys(board);
+  list.changed();
+  board.grid.focus(board.frame || 1, { take: true });
+  root.dataset.ready = "yes";
+  sync.start();
+  keepPage(root.dataset);
+}
+
+open();

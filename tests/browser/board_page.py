@@ -1,0 +1,86 @@
+"""The board as a teacher handles it, for browser tests."""
+
+from collections.abc import Iterator
+
+from playwright.sync_api import Page, expect
+
+from routines.lessons.state import LessonState, reduce_events
+from routines.models import Lesson
+
+
+class Board:
+    def __init__(self, page: Page, lesson: Lesson) -> None:
+        self.page = page
+        self.lesson = lesson
+
+    def open(self, base: str = "") -> "Board":
+        self.page.goto(f"{base}/lessons/{self.lesson.key}/board/")
+        self.wait_until_ready()
+        return self
+
+    def wait_until_ready(self) -> None:
+        self.page.wait_for_selector("#board[data-ready]")
+
+    def cell(self, n: int):
+        return self.page.locator(f'[data-n="{n}"]')
+
+    def tool(self, name: str):
+        return self.page.locator(f'[data-tool="{name}"]')
+
+    def press(self, *keys: str) -> None:
+        for key in keys:
+            self.page.keyboard.press(key)
+
+    def write(self, counts: int) -> None:
+        self.press(*["PageDown"] * counts)
+
+    def say(self, n: int, words: str, key: str = "Enter") -> None:
+        """Focus the cell, type, Enter."""
+        self.cell(n).focus()
+        self.page.keyboard.type(words)
+        self.press(key)
+
+    def shown(self) -> dict[int, str]:
+        """What stands in the written cells, as it is said to those who hear the board."""
+        return {
+            int(n): words
+            for n, words in self.page.eval_on_selector_all(
+                ".b-cell.is-written", "all => all.map(one => [one.dataset.n, one.getAttribute('aria-label')])"
+            )
+        }
+
+    def readable(self) -> str:
+        """All that the page holds of the board in words: texts, names, data."""
+        return self.page.evaluate(
+            """() => {
+              const board = document.getElementById("board");
+              const named = one => [one.getAttribute("aria-label") ?? "", one.title ?? "", one.value ?? ""];
+              const parts = [...board.querySelectorAll("*")].flatMap(one => [...named(one), ...Object.values(one.dataset)]);
+              const texts = document.createTreeWalker(board, NodeFilter.SHOW_TEXT);
+              while (texts.nextNode()) parts.push(texts.currentNode.textContent);
+              return parts.join(" | ");
+            }"""
+        )
+
+    def expect_status(self, words: str) -> None:
+        expect(self.page.locator('[data-part="status"] p')).to_contain_text(words)
+
+    def expect_next(self, n: int) -> None:
+        expect(self.page.locator(".is-next")).to_have_attribute("data-n", str(n))
+
+    def all_sent(self) -> None:
+        self.page.wait_for_timeout(150)  # a key is stored first; until then the words are those of before
+        self.expect_status("all sent")
+
+    @property
+    def events(self) -> list[dict]:
+        return [event.as_dict() for event in self.lesson.events.order_by("seq")]
+
+    @property
+    def state(self) -> LessonState:
+        """What the server holds, reduced."""
+        return reduce_events(self.events)
+
+    def texts(self) -> Iterator[str]:
+        count = self.lesson.version.read_plan().count.count()
+        return (count.text(n) for n in range(1, count.terms + 1))

@@ -1,0 +1,239 @@
+// What the page and the server say to each other: nothing is lost, nothing is there twice, and trouble has a name.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { EventList } from "../../static/js/lesson/event_list.js";
+import { EventMaker } from "../../static/js/lesson/event.js";
+import { Sync } from "../../static/js/lesson/sync.js";
+import { FakeServer, FakeStore, FakeTimers, reply } from "./fakes.js";
+
+function page(server, { store = new FakeStore(), visible = true, about = {} } = {}) {
+  const maker = new EventMaker({ elapsed: () => 1 });
+  const list = new EventList({ lesson: "L", store, maker, channel: null });
+  const timers = new FakeTimers();
+  const sync = new Sync({ list, address: "/events/", token: server.token, about, fetch: server.fetch,
+    setTimer: timers.setTimer, clearTimer: timers.clearTimer, isVisible: () => visible });
+  return { list, sync, timers, store };
+}
+
+const write = (list, n) => list.add("term.write", { n, text: String(n), over: null });
+
+test("what is written is sent once, in order, and acknowledged", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  for (let n = 1; n <= 3; n += 1) await write(list, n);
+  await sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.data.n), [1, 2, 3]);
+  assert.equal(list.unsent.length, 0);
+  await sync.round();
+  assert.equal(server.calls.filter((call) => call.method === "POST").length, 1);
+});
+
+test("a hundred events go in one batch, the rest in the next", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  for (let n = 1; n <= 120; n += 1) await write(list, n);
+  await sync.round();
+  assert.deepEqual(server.calls.filter((call) => call.method === "POST").map((call) => call.body.events.length), [100, 20]);
+});
+
+test("an answer that was never heard leaves one row", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.after = () => { throw new TypeError("network"); };
+  await sync.round();
+  assert.equal(list.unsent.length, 1);
+  assert.equal(sync.trouble, "offline");
+  server.after = null;
+  await sync.round();
+  assert.equal(server.events.size, 1);
+  assert.equal(list.unsent.length, 0);
+  assert.equal(sync.trouble, "");
+});
+
+test("without network the tries come ever more seldom, at most half a minute apart", async () => {
+  const server = new FakeServer();
+  const { sync, timers } = page(server);
+  server.trouble = () => { throw new TypeError("network"); };
+  const waits = [];
+  for (let time = 0; time < 8; time += 1) {
+    await sync.round();
+    waits.push(timers.wait);
+    timers.set = [];
+  }
+  assert.deepEqual(waits, [1000, 2000, 4000, 8000, 16000, 30000, 30000, 30000]);
+});
+
+test("a server in trouble keeps everything here", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.trouble = () => reply(503);
+  await sync.round();
+  assert.equal(sync.trouble, "offline");
+  assert.equal(list.unsent.length, 1);
+});
+
+for (const [says, answer] of [["an answer of 401", reply(401)], ["being sent to the sign-in page", reply(200, {}, { redirected: true })]]) {
+  test(`${says} keeps what is written and asks to sign in`, async () => {
+    const server = new FakeServer();
+    const { list, sync } = page(server);
+    await write(list, 1);
+    server.trouble = () => answer;
+    await sync.round();
+    assert.equal(sync.trouble, "signed-out");
+    assert.equal(list.unsent.length, 1);
+    server.trouble = null;
+    await sync.round();
+    assert.equal(server.events.size, 1);
+  });
+}
+
+test("a token that was changed is fetched anew once", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.token = "t2";
+  await sync.round();
+  assert.equal(server.events.size, 1);
+  assert.equal(sync.trouble, "");
+});
+
+test("a token that went with its session means signed out", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.trouble = (method) => reply(method === "POST" ? 403 : 401);
+  await sync.round();
+  assert.equal(sync.trouble, "signed-out");
+});
+
+test("a token that stays refused is not asked for for ever", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await write(list, 1);
+  server.trouble = (method) => (method === "POST" ? reply(403) : null);
+  await sync.round();
+  assert.equal(sync.trouble, "refused");
+  assert.equal(server.calls.length, 3);
+  assert.equal(list.unsent.length, 1);
+});
+
+for (const [status, trouble] of [[404, "unknown"], [410, "deleted"]]) {
+  test(`${status} has a name and loses nothing`, async () => {
+    const server = new FakeServer();
+    const { list, sync } = page(server);
+    await write(list, 1);
+    server.trouble = () => reply(status);
+    await sync.round();
+    assert.equal(sync.trouble, trouble);
+    assert.equal(list.unsent.length, 1);
+  });
+}
+
+test("one refused event keeps its sentence, stays on the page, and holds nothing else up", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  const bad = await write(list, 1);
+  await write(list, 2);
+  server.refuses = (event) => (event.id === bad.id ? { reason: "text", words: "At most 40 characters." } : null);
+  await sync.round();
+  assert.equal(server.events.size, 1);
+  assert.deepEqual(list.refused.map((record) => record.refused), ["At most 40 characters."]);
+  assert.equal(list.state.entries["1"][0].text, "1");
+  await sync.round();
+  assert.equal(server.calls.filter((call) => call.method === "POST").length, 1);
+});
+
+test("what others wrote is heard, over several answers where it is much", async () => {
+  const server = new FakeServer();
+  const other = new EventMaker();
+  for (let n = 1; n <= 600; n += 1) server.put(other.make("mark.add", { n: 1, mark: "ring", place: null }));
+  const { list, sync } = page(server);
+  await sync.round();
+  assert.equal(list.state.marks.length, 600);
+  assert.equal(list.maker.make("show", { line: 0 }).t, 601);
+});
+
+test("an older backup put back heals: all that is held is sent again", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  for (let n = 1; n <= 5; n += 1) await write(list, n);
+  await sync.round();
+  server.events = new Map([...server.events].slice(0, 2));
+  server.epoch = "second";
+  await sync.round();
+  await sync.round();
+  assert.equal(server.events.size, 5);
+  assert.equal(list.unsent.length, 0);
+});
+
+test("a lesson that a restore lost is made again by whoever holds what opened it", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await list.add("lesson.open", { version: 1 });
+  await write(list, 1);
+  await sync.round();
+  server.events = new Map();
+  server.epoch = "second";
+  server.missing = true;
+  await sync.round();
+  await sync.round();
+  assert.equal(server.events.size, 2);
+  assert.equal(sync.trouble, "");
+});
+
+test("what was kept but not sent before a reload is sent after it", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const before = page(server, { store });
+  await write(before.list, 1);
+  const after = page(server, { store });
+  await after.list.load();
+  assert.equal(after.list.state.entries["1"][0].text, "1");
+  await after.sync.round();
+  assert.equal(server.events.size, 1);
+});
+
+test("two tabs that send the same event leave one row", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const one = page(server, { store });
+  await write(one.list, 1);
+  const two = page(server, { store });
+  await two.list.load();
+  await Promise.all([one.sync.round(), two.sync.round()]);
+  assert.equal(server.events.size, 1);
+});
+
+test("a page that is not looked at sends, but does not ask", async () => {
+  const server = new FakeServer();
+  const { list, sync, timers } = page(server, { visible: false });
+  await write(list, 1);
+  await sync.round();
+  assert.deepEqual(server.calls.map((call) => call.method), ["POST"]);
+  assert.equal(timers.wait, undefined);
+});
+
+test("after a quiet minute the page asks less often, and at once when something is written", async () => {
+  const server = new FakeServer();
+  const { list, sync, timers } = page(server);
+  sync.start();
+  for (let time = 0; time < 62; time += 1) {
+    timers.set = [];
+    await sync.round();
+  }
+  assert.equal(timers.wait, 3000);
+  await write(list, 1);
+  assert.equal(timers.wait, 0);
+});
+
+test("a kind that an old page does not know is kept and passed over", async () => {
+  const server = new FakeServer();
+  server.put(new EventMaker().make("sparkle", { n: 1 }));
+  const { list, sync } = page(server);
+  await sync.round();
+  assert.equal(list.events.length, 1);
+  assert.equal(list.state.next, 1);
+});
