@@ -125,6 +125,8 @@ MIDDLEWARE = [
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",
+    # Before whatever reads a cookie or a field.
+    "config.text_gate.TextMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "accounts.middleware.SchoolMiddleware",

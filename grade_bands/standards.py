@@ -16,6 +16,8 @@ COMMON_CORE_NOTICE = (
     "Officers. All rights reserved."
 )
 
+# The longest of the bundled ones has 200 characters.
+LONGEST_FEATURES = 1000
 NEEDED = ("code", "area", "summary")
 AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
 
@@ -40,6 +42,15 @@ def read_standards(lines: Iterable[str]) -> list[StandardRow]:
     Raises: StandardsFileError with the line and what to do.
     """
     reader = csv.DictReader(lines, restkey="too_many", restval="")
+    try:
+        return read_rows(reader)
+    except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
+        raise StandardsFileError(
+            f"Line {reader.line_num + 1} can't be read as CSV. Look for a quotation mark there that is not closed."
+        ) from None
+
+
+def read_rows(reader: csv.DictReader) -> list[StandardRow]:
     missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
     if missing:
         raise StandardsFileError(f"The first line must name the columns; add {', '.join(missing)}.")
@@ -65,9 +76,11 @@ def read_row(record: dict, *, line: int) -> StandardRow:
             raise StandardsFileError(f"Line {line}: fill in {name}.")
     area = AREA_BY_NAME.get(fields["area"].lower())
     if area is None:
-        raise StandardsFileError(f"Line {line}: {fields['area']!r} is no area. Use one of: {', '.join(Area.labels)}.")
-    for name in ("code", "summary", "number_limits"):
-        longest = Standard._meta.get_field(name).max_length
+        raise StandardsFileError(
+            f"Line {line}: “{fields['area'][:40]}” is no area. Use one of: {', '.join(Area.labels)}."
+        )
+    for name in ("code", "summary", "number_limits", "count_features"):
+        longest = Standard._meta.get_field(name).max_length or LONGEST_FEATURES
         if len(fields[name]) > longest:
             raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
     return StandardRow(**{**fields, "area": area})

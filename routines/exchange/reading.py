@@ -1,16 +1,19 @@
 """Reading a file of routines: bounded, every part checked, and a bad entry loses none of the good ones."""
 
-import json
 from collections.abc import Container
 from dataclasses import dataclass
 from typing import Any
 
+from accounts.text import read_json
 from routines.counting import CountError, check
 from routines.exchange.written import FORMAT, VERSION
 from routines.plan_document import Plan, PlanError
 
 BYTES_LIMIT = 12 * 1024 * 1024
 ENTRIES_LIMIT = 5000
+# More than a plan may have, so that one that nests too deep is refused by itself.
+DEEPEST_FILE = 100
+REASON_LIMIT = 300
 
 
 class FileError(ValueError):
@@ -43,8 +46,8 @@ def read(content: bytes, grades: Container[str]) -> Read:
     if len(content) > BYTES_LIMIT:
         raise FileError(f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time.")
     try:
-        file = json.loads(content.decode("utf-8-sig"), parse_constant=_refuse_constant)
-    except (UnicodeDecodeError, ValueError, RecursionError) as error:
+        file = read_json(content, deepest=DEEPEST_FILE)
+    except ValueError as error:
         raise FileError(
             "This is not a file of counts: it cannot be read as JSON. Choose a file that was exported here."
         ) from error
@@ -53,7 +56,7 @@ def read(content: bytes, grades: Container[str]) -> Read:
     version = file.get("version")
     if isinstance(version, bool) or not isinstance(version, int) or not 1 <= version <= VERSION:
         raise FileError(
-            f"This file has version {version!r}; this Countfold reads up to {VERSION}. Bring it up to date first."
+            f"This file has version {str(version)[:20]!r}; this Countfold reads up to {VERSION}. Bring it up to date first."
         )
     entries = file.get("routines")
     if not isinstance(entries, list) or not entries:
@@ -68,7 +71,7 @@ def read(content: bytes, grades: Container[str]) -> Read:
                 raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
             _require_sensible_targets(plan)
         except PlanError as error:
-            refused.append(Refused(number, _title(entry), error.field, str(error)))
+            refused.append(Refused(number, _title(entry), error.field[:60], str(error)[:REASON_LIMIT]))
         else:
             plans.append(plan)
     return Read(tuple(plans), tuple(refused))
@@ -82,10 +85,6 @@ def _require_sensible_targets(plan: Plan) -> None:
             check(claim, grid)
         except CountError as error:
             raise PlanError("targets", str(error)) from error
-
-
-def _refuse_constant(name: str) -> None:
-    raise ValueError(f"{name} is no number.")
 
 
 def _title(entry: Any) -> str:

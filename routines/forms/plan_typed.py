@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping
 
 from django.http import QueryDict
 
+from accounts.text import mended
 from routines.plan_document import LIST_LIMIT, CountTyped, Fold, Plan
 
 Typed = dict[str, list[str]]
@@ -39,18 +40,17 @@ _KNOWN = re.compile(
     + "".join(rf"|{section}-\d{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
     + ")"
 )
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 
 
 def clean_typed(posted: QueryDict) -> Typed:
-    """The plan's own fields of a request, control characters taken out, each text cut at a generous length."""
+    """The plan's own fields of a request, each text cut at a generous length."""
     return {
         name: [_tidy(text) for text in texts[:LIST_LIMIT]] for name, texts in posted.lists() if _KNOWN.fullmatch(name)
     }
 
 
 def _tidy(text: str) -> str:
-    return _CONTROL.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))[:LONGEST]
+    return mended(text)[:LONGEST]
 
 
 def read_typed(stored: object) -> Typed:

@@ -59,10 +59,12 @@ def test_a_grade_the_school_does_not_have_leaves_the_standard_without_one(db):
         (["code,grade"], "add area, summary"),
         ([FIRST_LINE], "no standards under its first line"),
         ([FIRST_LINE, ",2,whole,Count."], "Line 2: fill in code."),
-        ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: 'algebra' is no area."),
+        ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: “algebra” is no area."),
         ([FIRST_LINE, "A.1,2,whole,Count, then write."], "Line 2 has more cells"),
         ([FIRST_LINE, "A.1,2,whole,Count.", "A.1,2,whole,Again."], "Line 3: A.1 is there twice."),
         ([FIRST_LINE, f"{'A' * 41},2,whole,Count."], "shorten code to 40"),
+        ([FIRST_LINE, "A.1,2,whole,Count.", 'A.2,2,whole,"Count' + "x" * 200_000], "Line 3 can't be read as CSV."),
+        ([FIRST_LINE + ",count_features", "A.1,2,whole,Count.," + "x" * 1001], "shorten count_features to 1000"),
     ],
 )
 def test_a_file_that_cannot_be_read_says_where_and_what_to_do(lines, sentence):
