@@ -180,6 +180,9 @@ DATABASES = {"default": environment_database("DATABASE_URL", SQLITE)}
 DATABASES["default"]["ATOMIC_REQUESTS"] = False
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
+# Standards say what a count needs to serve them. Whoever reads that raises a ValueError with a sentence where it can't.
+COUNT_FEATURES_READER = "routines.counting.standards.read_features"
+
 # People
 
 AUTH_USER_MODEL = "accounts.User"

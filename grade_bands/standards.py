@@ -5,6 +5,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from django.conf import settings
+from django.utils.module_loading import import_string
+
 from .models import Area, Standard
 
 COMMON_CORE = "Common Core State Standards for Mathematics"
@@ -16,8 +19,6 @@ COMMON_CORE_NOTICE = (
     "Officers. All rights reserved."
 )
 
-# The longest of the bundled ones has 200 characters.
-LONGEST_FEATURES = 1000
 NEEDED = ("code", "area", "summary")
 AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
 
@@ -79,11 +80,32 @@ def read_row(record: dict, *, line: int) -> StandardRow:
         raise StandardsFileError(
             f"Line {line}: “{fields['area'][:40]}” is no area. Use one of: {', '.join(Area.labels)}."
         )
-    for name in ("code", "summary", "number_limits", "count_features"):
-        longest = Standard._meta.get_field(name).max_length or LONGEST_FEATURES
+    for name in ("code", "summary", "number_limits"):
+        longest = Standard._meta.get_field(name).max_length
         if len(fields[name]) > longest:
             raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
+    if why := why_unreadable(fields["count_features"]):
+        raise StandardsFileError(f"Line {line}, count_features: {why}")
     return StandardRow(**{**fields, "area": area})
+
+
+def why_unreadable(count_features: str) -> str:
+    """What keeps a standard's features from being read, in a sentence; "" where they can be, or where there are none.
+
+    Who reads them is not known here: the settings say (COUNT_FEATURES_READER), for counting lies further up.
+    """
+    if not count_features.strip():
+        return ""
+    try:
+        import_string(settings.COUNT_FEATURES_READER)(count_features)
+    except ValueError as error:
+        return str(error)
+    return ""
+
+
+def unreadable(standards: Iterable[Standard]) -> list[tuple[Standard, str]]:
+    """Those whose features cannot be read, each with the reason. They were stored before features were checked."""
+    return [(standard, why) for standard in standards if (why := why_unreadable(standard.count_features))]
 
 
 def common_core() -> list[StandardRow]:
