@@ -136,6 +136,7 @@ MIDDLEWARE = [
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "routines.middleware.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
 ]
 

@@ -163,7 +163,8 @@ class Plan:
         _require_text(root)
         if root.get("schema") != SCHEMA:
             raise PlanError(
-                "schema", f"This plan has schema {str(root.get('schema'))[:20]}; this school's Countfold reads {SCHEMA}."
+                "schema",
+                f"This plan has schema {str(root.get('schema'))[:20]}; this school's Countfold reads {SCHEMA}.",
             )
         known = {"schema", *cls.__dataclass_fields__}
         for key in root:

@@ -66,15 +66,21 @@ def read(content: bytes, grades: Container[str]) -> Read:
     plans, refused = [], []
     for number, entry in enumerate(entries, start=1):
         try:
-            plan = Plan.from_dict(entry)
-            if plan.grade not in grades:
-                raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+            plan = read_plan(entry, grades)
             _require_sensible_targets(plan)
         except PlanError as error:
-            refused.append(Refused(number, _title(entry), error.field[:60], str(error)[:REASON_LIMIT]))
+            refused.append(Refused(number, title_of(entry), error.field[:60], str(error)[:REASON_LIMIT]))
         else:
             plans.append(plan)
     return Read(tuple(plans), tuple(refused))
+
+
+def read_plan(entry: Any, grades: Container[str]) -> Plan:
+    """One entry of a file. Raises PlanError for one that is no plan, or of a grade that the school does not have."""
+    plan = Plan.from_dict(entry)
+    if plan.grade not in grades:
+        raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+    return plan
 
 
 def _require_sensible_targets(plan: Plan) -> None:
@@ -87,6 +93,6 @@ def _require_sensible_targets(plan: Plan) -> None:
             raise PlanError("targets", str(error)) from error
 
 
-def _title(entry: Any) -> str:
+def title_of(entry: Any) -> str:
     title = entry.get("title") if isinstance(entry, dict) else None
     return title[:80] if isinstance(title, str) else ""

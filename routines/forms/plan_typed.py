@@ -6,6 +6,7 @@ Rows are named by section and number: "stops-0-question". Everything a browser m
 import json
 import re
 from collections.abc import Iterable, Mapping
+from typing import Any
 
 from django.http import QueryDict
 
@@ -62,6 +63,22 @@ def read_typed(stored: object) -> Typed:
         for name, texts in stored.items()
         if isinstance(name, str) and _KNOWN.fullmatch(name) and isinstance(texts, list)
     }
+
+
+def read_draft(fields: object) -> tuple[Typed, list[dict[str, Any]]]:
+    """What a draft holds, whatever wrote it: the form as typed, and the changes that can be undone, newest last."""
+    if not isinstance(fields, Mapping):
+        return {}, []
+    steps = fields.get("steps")
+    listed = [step for step in steps if isinstance(step, Mapping)] if isinstance(steps, list) else []
+    return read_typed(fields.get("typed")), [
+        {
+            "section": str(step.get("section", "")),
+            "said": mended(str(step.get("said", ""))),
+            "fields": read_typed(step.get("fields")),
+        }
+        for step in listed
+    ]
 
 
 def typed_from(plan: Plan) -> Typed:

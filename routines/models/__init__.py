@@ -8,7 +8,7 @@ from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .suggestion import Suggestion
-from .version import RoutineVersion
+from .version import RoutineVersion, UnreadablePlan
 
 __all__ = [
     "ImportFile",
@@ -23,4 +23,5 @@ __all__ = [
     "RoutineVersion",
     "Suggestion",
     "TargetOutcome",
+    "UnreadablePlan",
 ]
