@@ -6,6 +6,8 @@ from typing import Self
 
 from django.http import HttpRequest
 
+from .text import read_json
+
 MOST_FIELDS = 2_000
 MOST_CHARACTERS = 400_000
 
@@ -29,7 +31,7 @@ class KeptText:
     def from_json(cls, text: str) -> Self | None:
         """Read what `as_json` wrote; None for anything else."""
         try:
-            pairs = json.loads(text)
+            pairs = read_json(text)
             read = [(name, value) for name, value in pairs]
         except (ValueError, TypeError):
             return None

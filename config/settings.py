@@ -125,6 +125,8 @@ MIDDLEWARE = [
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",
+    # Before whatever reads a cookie or a field.
+    "config.text_gate.TextMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "accounts.middleware.SchoolMiddleware",
@@ -135,6 +137,7 @@ MIDDLEWARE = [
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "routines.middleware.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
 ]
 
@@ -178,6 +181,9 @@ SQLITE = {
 DATABASES = {"default": environment_database("DATABASE_URL", SQLITE)}
 DATABASES["default"]["ATOMIC_REQUESTS"] = False
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
+
+# Standards say what a count needs to serve them. Whoever reads that raises a ValueError with a sentence where it can't.
+COUNT_FEATURES_READER = "routines.counting.standards.read_features"
 
 # People
 

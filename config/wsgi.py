@@ -4,5 +4,7 @@ import os
 
 from django.core.wsgi import get_wsgi_application
 
+from .text_gate import disarm_content_type
+
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
-application = get_wsgi_application()
+application = disarm_content_type(get_wsgi_application())

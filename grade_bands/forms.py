@@ -8,6 +8,7 @@ from django.core.exceptions import ValidationError
 from accounts.forms import LANGUAGES
 from accounts.models import User
 from accounts.set_up_code import is_set_up_code
+from accounts.text import read_bytes
 
 from .models import Area, ClassGroup, Grade, GradeBand, SchoolYear
 from .standards import StandardsFileError, read_standards
@@ -148,8 +149,8 @@ class StandardsFileForm(forms.Form):
         if upload.size > LARGEST_FILE:
             raise ValidationError("This file is over 2 MB. Split it.")
         try:
-            text = upload.read().decode("utf-8-sig")
-        except UnicodeDecodeError:
+            text = read_bytes(upload.read())
+        except ValueError:
             raise ValidationError("Save the file as CSV in UTF-8 and choose it again.") from None
         try:
             return read_standards(io.StringIO(text, newline=""))

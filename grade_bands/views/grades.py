@@ -10,13 +10,16 @@ from accounts.access import administrators_only
 from ..actions import load_standards
 from ..forms import GradeBandForm, GradeForm, StandardsFileForm
 from ..models import Grade, GradeBand, Standard
+from ..standards import unreadable
 
 
 def show_grades(request: HttpRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
+    standards = list(Standard.objects.in_reading_order().select_related("grade"))
     context = {
         "section": "school",
         "bands": GradeBand.objects.with_grades(),
-        "standards": Standard.objects.in_reading_order().select_related("grade"),
+        "standards": standards,
+        "unreadable": unreadable(standards),
         "file_form": file_form or StandardsFileForm(),
     }
     return render(request, "grade_bands/grades.html", context, status=422 if file_form else 200)

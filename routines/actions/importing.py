@@ -2,11 +2,12 @@
 
 from django.db import transaction
 
+from grade_bands.models import Grade
 from routines.actions.plans import start_routine
-from routines.exchange.reading import Read
+from routines.exchange.reading import Read, read_plan, title_of
 from routines.exchange.written import canonical
 from routines.models import ImportFile, Routine
-from routines.plan_document import Plan
+from routines.plan_document import Plan, PlanError
 
 AT_A_TIME = 25
 
@@ -26,8 +27,17 @@ def hold_file(*, by, name: str, read: Read) -> ImportFile:
 def add_some(*, file: ImportFile, by) -> ImportFile:
     """Add the next few plans as drafts of `by`, or into the bank; a plan that she can already see is not added again."""
     file = ImportFile.objects.select_for_update().get(pk=file.pk)
-    for document in file.plans[file.done : file.done + AT_A_TIME]:
-        plan = Plan.from_dict(document)
+    changed = {"done", "already_here"}
+    grades = set(Grade.objects.values_list("name", flat=True))
+    for _ in range(min(AT_A_TIME, len(file.plans) - file.done)):
+        document = file.plans[file.done]
+        try:
+            plan = read_plan(document, grades)
+        except PlanError as error:  # the grade went since the file was read, or the row was damaged
+            file.plans.pop(file.done)
+            file.refused.append([len(file.plans) + len(file.refused) + 1, title_of(document), error.field, str(error)])
+            changed |= {"plans", "refused"}
+            continue
         if is_here(plan, by):
             file.already_here += 1
         else:
@@ -35,7 +45,7 @@ def add_some(*, file: ImportFile, by) -> ImportFile:
             if file.into_bank:
                 routine.share()
         file.done += 1
-    file.save(update_fields=["done", "already_here"])
+    file.save(update_fields=changed)
     return file
 
 
@@ -43,4 +53,4 @@ def is_here(plan: Plan, user) -> bool:
     """True when a routine that the user can see has just this plan."""
     same_title = Routine.objects.visible_to(user).filter(title=plan.title).select_related("current_version")
     wanted = canonical(plan.as_dict())
-    return any(canonical(routine.current_version.plan) == wanted for routine in same_title)
+    return any(routine.current_version and canonical(routine.current_version.plan) == wanted for routine in same_title)

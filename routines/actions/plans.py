@@ -50,9 +50,7 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
     routine = Routine.objects.select_for_update(of=("self",)).select_related("current_version").get(pk=routine.pk)
     if not routine.may_edit(by):
         raise PermissionDenied
-    current = routine.current_version
-    if current is None:
-        raise ValueError("A routine always has a version.")
+    current = routine.newest_save
     if based_on is None or based_on.pk != current.pk:
         raise StaleSave(current)
     if current.plan == plan.as_dict():
@@ -96,7 +94,7 @@ def write_patterns(routine: Routine, patterns) -> None:
 
 def copy_routine(*, routine: Routine, by) -> Routine:
     """A draft of `by`'s own, remembering what it was copied from."""
-    version = routine.current_version
+    version = routine.newest_save
     plan = version.read_plan()
     return start_routine(plan=plan, by=by, copied_from=version)
 
@@ -104,6 +102,10 @@ def copy_routine(*, routine: Routine, by) -> Routine:
 def restore_version(*, version: RoutineVersion, by) -> RoutineVersion:
     """Make an older version the newest again, as a save of its own: history only grows."""
     routine = version.routine
+    if routine.current_version is None:  # a damaged row: the save itself stands, so it is pointed to again
+        routine.current_version = version
+        routine.save(update_fields=["current_version"])
+        return version
     return save_version(routine=routine, plan=version.read_plan(), based_on=routine.current_version, by=by)
 
 

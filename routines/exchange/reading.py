@@ -1,16 +1,19 @@
 """Reading a file of routines: bounded, every part checked, and a bad entry loses none of the good ones."""
 
-import json
 from collections.abc import Container
 from dataclasses import dataclass
 from typing import Any
 
+from accounts.text import read_json
 from routines.counting import CountError, check
 from routines.exchange.written import FORMAT, VERSION
 from routines.plan_document import Plan, PlanError
 
 BYTES_LIMIT = 12 * 1024 * 1024
 ENTRIES_LIMIT = 5000
+# More than a plan may have, so that one that nests too deep is refused by itself.
+DEEPEST_FILE = 100
+REASON_LIMIT = 300
 
 
 class FileError(ValueError):
@@ -43,8 +46,8 @@ def read(content: bytes, grades: Container[str]) -> Read:
     if len(content) > BYTES_LIMIT:
         raise FileError(f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time.")
     try:
-        file = json.loads(content.decode("utf-8-sig"), parse_constant=_refuse_constant)
-    except (UnicodeDecodeError, ValueError, RecursionError) as error:
+        file = read_json(content, deepest=DEEPEST_FILE)
+    except ValueError as error:
         raise FileError(
             "This is not a file of counts: it cannot be read as JSON. Choose a file that was exported here."
         ) from error
@@ -53,7 +56,7 @@ def read(content: bytes, grades: Container[str]) -> Read:
     version = file.get("version")
     if isinstance(version, bool) or not isinstance(version, int) or not 1 <= version <= VERSION:
         raise FileError(
-            f"This file has version {version!r}; this Countfold reads up to {VERSION}. Bring it up to date first."
+            f"This file has version {str(version)[:20]!r}; this Countfold reads up to {VERSION}. Bring it up to date first."
         )
     entries = file.get("routines")
     if not isinstance(entries, list) or not entries:
@@ -63,15 +66,21 @@ def read(content: bytes, grades: Container[str]) -> Read:
     plans, refused = [], []
     for number, entry in enumerate(entries, start=1):
         try:
-            plan = Plan.from_dict(entry)
-            if plan.grade not in grades:
-                raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+            plan = read_plan(entry, grades)
             _require_sensible_targets(plan)
         except PlanError as error:
-            refused.append(Refused(number, _title(entry), error.field, str(error)))
+            refused.append(Refused(number, title_of(entry), error.field[:60], str(error)[:REASON_LIMIT]))
         else:
             plans.append(plan)
     return Read(tuple(plans), tuple(refused))
+
+
+def read_plan(entry: Any, grades: Container[str]) -> Plan:
+    """One entry of a file. Raises PlanError for one that is no plan, or of a grade that the school does not have."""
+    plan = Plan.from_dict(entry)
+    if plan.grade not in grades:
+        raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+    return plan
 
 
 def _require_sensible_targets(plan: Plan) -> None:
@@ -84,10 +93,6 @@ def _require_sensible_targets(plan: Plan) -> None:
             raise PlanError("targets", str(error)) from error
 
 
-def _refuse_constant(name: str) -> None:
-    raise ValueError(f"{name} is no number.")
-
-
-def _title(entry: Any) -> str:
+def title_of(entry: Any) -> str:
     title = entry.get("title") if isinstance(entry, dict) else None
     return title[:80] if isinstance(title, str) else ""

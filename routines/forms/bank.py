@@ -62,7 +62,7 @@ class BankFilter:
 
         owner = query.get("owner", "")
         return cls(
-            text=query.get("q", "").replace("\x00", "").strip()[:100],
+            text=query.get("q", "").strip()[:100],
             grades=chosen("grade", [grade.name for grade in grades]),
             areas=chosen("area", Area.values),
             directions=chosen("direction", Routine.Direction.values),
@@ -73,7 +73,7 @@ class BankFilter:
             taught=next(iter(chosen("taught", TAUGHT)), ""),
             whose=next(iter(chosen("whose", WHOSE)), ""),
             owner=int(owner) if owner.isascii() and owner.isdigit() and len(owner) < 10 else None,
-            standard=query.get("standard", "").replace("\x00", "").strip()[:60],
+            standard=query.get("standard", "").strip()[:60],
             sort=next(iter(chosen("sort", SORTS)), "newest"),
         )
 

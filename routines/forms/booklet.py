@@ -3,7 +3,7 @@
 from django import forms
 
 from routines.forms.paper import LANGUAGES
-from routines.models import Routine
+from routines.models import Routine, UnreadablePlan
 from routines.paper.booklet import AT_MOST
 
 CONTENTS = [
@@ -36,5 +36,10 @@ class BookletForm(forms.Form):
         ticked = list(self.cleaned_data["routine"])
         if len(ticked) > AT_MOST:
             raise forms.ValidationError(f"A booklet holds {AT_MOST} counts at most; {len(ticked)} are ticked.")
+        for routine in ticked:
+            try:
+                routine.plan  # noqa: B018 - read only to see whether it can be
+            except UnreadablePlan:
+                raise forms.ValidationError(f"The plan of “{routine.title}” can’t be read. Take it off.") from None
         order = {pk: place for place, pk in enumerate(self.data.getlist("routine"))}
         return sorted(ticked, key=lambda routine: order[str(routine.pk)])

@@ -1,12 +1,12 @@
 """The plan form: small forms that together read one plan, each wrong part with its own sentence."""
 
-import json
 from functools import cached_property
 from typing import Any
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
+from accounts.text import read_json
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, show_claim
 from routines.facts import area_of
@@ -236,8 +236,8 @@ class PlanForm:
 def read_claim(text: str) -> Claim | None:
     """The claim in a tick box; None for a text that is none."""
     try:
-        return Claim.from_dict(json.loads(text))
-    except (ValueError, TypeError, RecursionError):
+        return Claim.from_dict(read_json(text))
+    except (ValueError, TypeError):
         return None
 
 

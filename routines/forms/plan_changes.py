@@ -1,9 +1,9 @@
 """What one button changes in a typed plan: a row more or less, another fold, another count. Each can be undone."""
 
-import json
 from dataclasses import dataclass
 from typing import Any
 
+from accounts.text import read_json
 from routines.forms.plan_typed import COUNT, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
 
 SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
@@ -49,8 +49,8 @@ def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Chang
 
 def _values(given: str) -> dict[str, Any]:
     try:
-        values = json.loads(given)
-    except (ValueError, RecursionError) as error:
+        values = read_json(given)
+    except ValueError as error:
         raise UnknownChange(given) from error
     if not isinstance(values, dict) or not all(isinstance(value, str | int) for value in values.values()):
         raise UnknownChange(given)

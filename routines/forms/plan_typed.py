@@ -6,9 +6,11 @@ Rows are named by section and number: "stops-0-question". Everything a browser m
 import json
 import re
 from collections.abc import Iterable, Mapping
+from typing import Any
 
 from django.http import QueryDict
 
+from accounts.text import mended
 from routines.plan_document import LIST_LIMIT, CountTyped, Fold, Plan
 
 Typed = dict[str, list[str]]
@@ -39,18 +41,17 @@ _KNOWN = re.compile(
     + "".join(rf"|{section}-\d{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
     + ")"
 )
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 
 
 def clean_typed(posted: QueryDict) -> Typed:
-    """The plan's own fields of a request, control characters taken out, each text cut at a generous length."""
+    """The plan's own fields of a request, each text cut at a generous length."""
     return {
         name: [_tidy(text) for text in texts[:LIST_LIMIT]] for name, texts in posted.lists() if _KNOWN.fullmatch(name)
     }
 
 
 def _tidy(text: str) -> str:
-    return _CONTROL.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))[:LONGEST]
+    return mended(text)[:LONGEST]
 
 
 def read_typed(stored: object) -> Typed:
@@ -62,6 +63,22 @@ def read_typed(stored: object) -> Typed:
         for name, texts in stored.items()
         if isinstance(name, str) and _KNOWN.fullmatch(name) and isinstance(texts, list)
     }
+
+
+def read_draft(fields: object) -> tuple[Typed, list[dict[str, Any]]]:
+    """What a draft holds, whatever wrote it: the form as typed, and the changes that can be undone, newest last."""
+    if not isinstance(fields, Mapping):
+        return {}, []
+    steps = fields.get("steps")
+    listed = [step for step in steps if isinstance(step, Mapping)] if isinstance(steps, list) else []
+    return read_typed(fields.get("typed")), [
+        {
+            "section": str(step.get("section", "")),
+            "said": mended(str(step.get("said", ""))),
+            "fields": read_typed(step.get("fields")),
+        }
+        for step in listed
+    ]
 
 
 def typed_from(plan: Plan) -> Typed:

@@ -9,7 +9,7 @@ from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .suggestion import Suggestion
-from .version import RoutineVersion
+from .version import RoutineVersion, UnreadablePlan
 
 __all__ = [
     "ImportFile",
@@ -26,4 +26,5 @@ __all__ = [
     "RoutineVersion",
     "Suggestion",
     "TargetOutcome",
+    "UnreadablePlan",
 ]

@@ -11,6 +11,7 @@ from django.utils import timezone
 from grade_bands.models import Area, ClassGroup
 
 from .lesson import Lesson
+from .version import RoutineVersion, UnreadablePlan
 
 
 class RoutineQuerySet(models.QuerySet["Routine"]):
@@ -171,8 +172,15 @@ class Routine(models.Model):
 
     @property
     def plan(self):
-        """The saved plan, read from the current version."""
-        return self.current_version.read_plan()
+        """The saved plan, read from the current version. Raises UnreadablePlan."""
+        return self.newest_save.read_plan()
+
+    @property
+    def newest_save(self) -> RoutineVersion:
+        """The current version. Raises UnreadablePlan where a damaged row names none."""
+        if self.current_version is None:
+            raise UnreadablePlan(self.pk, "plan", "It names no save as its newest one.")
+        return self.current_version
 
     def is_author(self, user) -> bool:
         return self.owner_id == user.pk or any(author.pk == user.pk for author in self.co_authors.all())

@@ -1,5 +1,6 @@
 """Files in and out: exporting a routine or the bank, importing with a look at what is in the file first."""
 
+from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
@@ -9,10 +10,11 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 from grade_bands.models import Grade
 from routines.actions.importing import add_some, hold_file, is_here
 from routines.exchange.grid_csv import grid_csv
+from routines.exchange.reading import title_of
 from routines.exchange.written import schema, written
 from routines.forms.exchange import ImportForm
-from routines.models import ImportFile, Routine
-from routines.plan_document import Plan
+from routines.models import ImportFile, Routine, UnreadablePlan
+from routines.plan_document import Plan, PlanError
 from routines.requests import wants_fragment
 
 LOOKED_AT = 60
@@ -42,7 +44,16 @@ def export_bank(request: HttpRequest) -> HttpResponse:
     if not may_move_the_bank(request.user):
         raise PermissionDenied
     bank = Routine.objects.in_bank().select_related("current_version").order_by("pk")
-    return _download(written(routine.plan for routine in bank.iterator()), "bank.json", "application/json")
+    plans, unreadable = [], []
+    for routine in bank.iterator():
+        try:
+            plans.append(routine.plan)
+        except UnreadablePlan:
+            unreadable.append(f"“{routine.title}”")
+    if unreadable:
+        left_out = ", ".join(unreadable[:12]) + (f" and {len(unreadable) - 12} more" if len(unreadable) > 12 else "")
+        messages.warning(request, f"Not in the file of the bank, because they can’t be read: {left_out}.")
+    return _download(written(plans), "bank.json", "application/json")
 
 
 @require_GET
@@ -68,15 +79,23 @@ def import_file(request: HttpRequest) -> HttpResponse:
 @require_GET
 def import_look(request: HttpRequest, key) -> HttpResponse:
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
-    plans = [Plan.from_dict(document) for document in file.plans[:LOOKED_AT]]
     context = {
         "section": "plans",
         "file": file,
-        "rows": [(plan, plan.grid(), is_here(plan, request.user)) for plan in plans],
+        "rows": [_looked_at(document, request.user) for document in file.plans[:LOOKED_AT]],
         "more": max(0, len(file.plans) - LOOKED_AT),
         "may_move_bank": may_move_the_bank(request.user),
     }
     return render(request, "routines/import_look.html", context)
+
+
+def _looked_at(document, user) -> dict:
+    """A plan of the file with its grid; of one that cannot be read any more, its title and why."""
+    try:
+        plan = Plan.from_dict(document)
+    except PlanError as error:
+        return {"title": title_of(document), "unreadable": str(error)}
+    return {"plan": plan, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}
 
 
 @require_POST

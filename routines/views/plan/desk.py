@@ -13,7 +13,7 @@ from django.urls import reverse
 from accounts.models import School, User
 from grade_bands.models import Grade
 from routines.actions.plans import keep_draft
-from routines.forms.plan_typed import Typed, only, read_typed, typed_from
+from routines.forms.plan_typed import Typed, only, read_draft, typed_from
 from routines.models import PlanDraft, Routine, RoutineVersion
 
 STEPS_KEPT = 10
@@ -40,14 +40,14 @@ class Desk:
 
     @property
     def kept_typed(self) -> Typed:
-        return read_typed(self.draft.fields.get("typed")) if self.draft else {}
+        return read_draft(self.draft.fields)[0] if self.draft else {}
 
     def typed(self) -> Typed:
         """What the form holds when the page opens: the draft, else the saved plan, else a fresh sheet."""
         if self.kept_typed:
             return self.kept_typed
         if self.routine:
-            version = self.routine.current_version
+            version = self.routine.newest_save
             return {**typed_from(version.read_plan()), "based_on": [str(version.number)]}
         return fresh_sheet(self.user, self.school, self.grades)
 
@@ -56,7 +56,7 @@ class Desk:
         number = only(typed, "based_on")
         if self.routine is None or not number.isdecimal() or len(number) > 6:
             return None
-        current = self.routine.current_version
+        current = self.routine.newest_save
         return current if str(current.number) == number else self.routine.versions.filter(number=int(number)).first()
 
     @transaction.atomic
@@ -88,8 +88,7 @@ def open_desk(request: HttpRequest, pk: int | None, key: UUID | None) -> Desk:
         if desk.draft and (desk.draft.person_id != request.user.pk or desk.draft.routine_id):
             raise Http404
     if desk.draft:
-        steps = desk.draft.fields.get("steps", [])
-        desk.steps = steps if isinstance(steps, list) else []
+        _typed, desk.steps = read_draft(desk.draft.fields)
     return desk
 
 

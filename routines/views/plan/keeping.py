@@ -37,7 +37,7 @@ def is_as_saved(desk: Desk, typed: Typed) -> bool:
     if desk.routine is None:
         return False
     form = PlanForm(typed, grades=desk.grades, for_saving=True)
-    return form.is_valid() and form.plan().as_dict() == desk.routine.current_version.plan
+    return form.is_valid() and form.plan().as_dict() == desk.routine.newest_save.plan
 
 
 @require_POST

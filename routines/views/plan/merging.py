@@ -15,13 +15,14 @@ from routines.plan_changes import PARTS, changes_between
 from routines.plan_document import Plan, PlanError
 
 from .desk import Desk, open_desk
+from .history import plan_or_none
 
 
 def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, Any]:
     """Each part that differs, with the side that alone was changed chosen beforehand, mine where both were."""
     other = theirs.read_plan()
     base_version = desk.draft.based_on if desk.draft else None
-    base = base_version.read_plan() if base_version else other
+    base = (plan_or_none(base_version) if base_version else None) or other
     untouched = set(PARTS) - {change.part for change in changes_between(base, mine)}
     rows = [
         {"change": change, "chosen": "theirs" if change.part in untouched else "mine"}

@@ -5,7 +5,7 @@ from django.shortcuts import render
 from django.views.decorators.http import require_GET
 
 from routines.cards import cards_of
-from routines.forms.plan_typed import only, read_typed
+from routines.forms.plan_typed import only, read_draft
 from routines.models import PlanDraft, Routine
 
 SHOWN_AT_MOST = 60
@@ -34,7 +34,7 @@ def my_plans(request: HttpRequest) -> HttpResponse:
 
 def unfinished_row(draft: PlanDraft) -> dict:
     """How an unfinished plan is named in the list: its title as typed, else its count."""
-    typed = read_typed(draft.fields.get("typed"))
+    typed, _steps = read_draft(draft.fields)
     start, step = only(typed, "start"), only(typed, "step")
     count = f"By {step} from {start}" if start and step else ""
     title = (

@@ -14,6 +14,7 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from grade_bands.models import Standard
+from grade_bands.standards import why_unreadable
 from routines.counting import Audience, CountError, check, explain_cells, probes, show_claim, suggest_standards
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_claim import ClaimForm
@@ -88,6 +89,7 @@ def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
         {"code": row.code, "grade": row.grade.name if row.grade else "", "area": row.area, "summary": row.summary,
          "count_features": row.count_features}
         for row in Standard.objects.select_related("grade").exclude(count_features="")
+        if not why_unreadable(row.count_features)
     ]  # fmt: skip
     found = suggest_standards(live.grid, known, live.form.level, audience=live.shown.audience)
     return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}
