@@ -8,6 +8,7 @@ from django.core.exceptions import ValidationError
 from accounts.forms import LANGUAGES
 from accounts.models import User
 from accounts.set_up_code import is_set_up_code
+from accounts.typed_fields import Ticked
 
 from .models import Area, ClassGroup, Grade, GradeBand, SchoolYear
 from .standards import StandardsFileError, read_standards
@@ -115,6 +116,7 @@ class ClassGroupForm(forms.ModelForm):
         fields = ["name", "grade", "year", "teachers", "languages"]
         labels = {"name": "Class", "teachers": "Who teaches it"}
         widgets = {"teachers": forms.CheckboxSelectMultiple}
+        field_classes = {"teachers": Ticked}
         help_texts = {"name": "Such as 2B or Room 14. No names of children."}
         error_messages = {
             "name": {"required": "Write a name for the class."},

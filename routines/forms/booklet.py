@@ -2,6 +2,8 @@
 
 from django import forms
 
+from accounts.typed_fields import Ticked
+from accounts.typed_numbers import typed_ids
 from routines.forms.paper import LANGUAGES
 from routines.models import Routine
 from routines.paper.booklet import AT_MOST
@@ -19,9 +21,7 @@ class BookletForm(forms.Form):
     """`offered` are the routines that the person may print."""
 
     title = forms.CharField(max_length=120, error_messages={"required": "Give the booklet a title."})
-    routine = forms.ModelMultipleChoiceField(
-        queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."}
-    )
+    routine = Ticked(queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."})
     contents = forms.MultipleChoiceField(
         choices=CONTENTS, error_messages={"required": "Tick what goes into the booklet."}
     )
@@ -36,5 +36,5 @@ class BookletForm(forms.Form):
         ticked = list(self.cleaned_data["routine"])
         if len(ticked) > AT_MOST:
             raise forms.ValidationError(f"A booklet holds {AT_MOST} counts at most; {len(ticked)} are ticked.")
-        order = {pk: place for place, pk in enumerate(self.data.getlist("routine"))}
-        return sorted(ticked, key=lambda routine: order[str(routine.pk)])
+        order = {pk: place for place, pk in enumerate(typed_ids(self.data.getlist("routine")))}
+        return sorted(ticked, key=lambda routine: order[routine.pk])
