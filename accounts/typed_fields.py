@@ -10,7 +10,7 @@ class Ticked(forms.ModelMultipleChoiceField):
 
     def clean(self, value):
         if isinstance(value, (list, tuple)):
-            for text in value:
-                if not typed_id(str(text)):
-                    raise forms.ValidationError("Choose from the list.", code="invalid_choice")
+            value = [typed_id(str(text)) for text in value]
+            if 0 in value:
+                raise forms.ValidationError("Choose from the list.", code="invalid_choice")
         return super().clean(value)

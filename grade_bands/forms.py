@@ -15,6 +15,7 @@ from .standards import StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
 
 LARGEST_FILE = 2_000_000
+MOST_DAYS = 400  # coverage shows a school year week by week
 
 
 class SetUpForm(forms.Form):
@@ -100,6 +101,13 @@ class SchoolYearForm(forms.ModelForm):
             },
             "ends_on": {"required": "Choose the last day.", "invalid": "Write a date such as 2027-06-11."},
         }
+
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        first, last = cleaned.get("starts_on"), cleaned.get("ends_on")
+        if first and last and (last - first).days > MOST_DAYS:
+            self.add_error("ends_on", f"A school year has at most {MOST_DAYS} days. Choose an earlier last day.")
+        return cleaned
 
 
 class ClassGroupForm(forms.ModelForm):

@@ -6,7 +6,7 @@ from django.template import Context, Template
 
 from grade_bands.actions import lay_grades, load_standards
 from grade_bands.models import Area, Standard
-from grade_bands.standards import COMMON_CORE, StandardsFileError, common_core, read_standards
+from grade_bands.standards import COMMON_CORE, MOST_ROWS, StandardsFileError, common_core, read_standards
 from grade_bands.starting_point import EXPECTED_AREAS
 
 FIRST_LINE = "code,grade,area,summary"
@@ -113,3 +113,10 @@ def test_the_codes_are_never_shown_without_the_notice_of_their_owners(visit, adm
 
 def test_the_notice_has_a_tag_for_templates():
     assert "© Copyright 2010." in Template("{% load standards %}{% standards_notice %}").render(Context())
+
+
+def test_a_file_of_more_standards_than_are_ever_held_against_a_count_is_refused():
+    rows = [f"X.{n},2,whole,Count on." for n in range(MOST_ROWS + 1)]
+    assert len(read_standards([FIRST_LINE, *rows[:-1]])) == MOST_ROWS
+    with pytest.raises(StandardsFileError, match="over 2,000 standards"):
+        read_standards([FIRST_LINE, *rows])
