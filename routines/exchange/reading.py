@@ -78,15 +78,12 @@ def read(content: bytes, grades: Container[str]) -> Read:
         raise FileError(f"This file holds {len(entries)} counts; {ENTRIES_LIMIT} at a time are the most.")
     plans, refused, looks = [], [], 0
     for number, entry in enumerate(entries, start=1):
+        looks = _bounded(looks + looks_to_read(entry))
         try:
             plan = Plan.from_dict(entry)
             if plan.grade not in grades:
                 raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
-            looks += looks_of(plan)
-            if looks > LOOKS_LIMIT:
-                raise FileError(
-                    "There are more targets and next counts than one go can check. Export fewer counts at a time."
-                )
+            looks = _bounded(looks + looks_at_targets(plan))
             _require_sensible_targets(plan)
         except PlanError as error:
             refused.append(Refused(number, _title(entry), error.field[:80], str(error)[:300]))
@@ -105,10 +102,21 @@ def _require_sensible_targets(plan: Plan) -> None:
             raise PlanError("targets", str(error)) from error
 
 
-def looks_of(plan: Plan) -> int:
-    """How many looks at a cell it takes to check a plan, counted before its targets are looked for."""
-    targets = sum(FOR_AN_OPEN_TARGET if _is_open(claim) else 1 for claim in plan.claims())
-    return plan.count.terms * targets + FOR_A_NEXT_COUNT * len(plan.next_counts)
+def looks_to_read(entry: Any) -> int:
+    """How many looks at a cell it takes to read an entry, well formed or not, counted before it is read."""
+    following = entry.get("next_counts") if isinstance(entry, dict) else None
+    return FOR_A_NEXT_COUNT * len(following) if isinstance(following, list) else 0
+
+
+def looks_at_targets(plan: Plan) -> int:
+    """How many looks at a cell it takes to judge a plan's targets, counted before they are judged."""
+    return plan.count.terms * sum(FOR_AN_OPEN_TARGET if _is_open(claim) else 1 for claim in plan.claims())
+
+
+def _bounded(looks: int) -> int:
+    if looks > LOOKS_LIMIT:
+        raise FileError("There are more targets and next counts than one go can check. Export fewer counts at a time.")
+    return looks
 
 
 def _is_open(claim: Claim) -> bool:

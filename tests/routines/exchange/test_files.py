@@ -7,7 +7,15 @@ import jsonschema
 import pytest
 
 from routines.demo.plans import PLANS
-from routines.exchange.reading import ENTRIES_LIMIT, FOR_AN_OPEN_TARGET, LOOKS_LIMIT, FileError, looks_of, read
+from routines.exchange.reading import (
+    ENTRIES_LIMIT,
+    FOR_AN_OPEN_TARGET,
+    LOOKS_LIMIT,
+    FileError,
+    looks_at_targets,
+    looks_to_read,
+    read,
+)
 from routines.exchange.written import schema, written
 from routines.plan_document import Plan
 from tests.routines.making import SEVENS
@@ -137,18 +145,19 @@ def test_targets_that_take_too_long_to_check_are_counted_and_refused(monkeypatch
 
 def test_a_full_file_of_plain_counts_is_checked():
     plan = {**SEVENS.as_dict(), "targets": SEVENS.as_dict()["targets"] * 2, "next_counts": [{"outcome": "not-yet"}] * 3}
-    assert looks_of(Plan.from_dict(plan)) * ENTRIES_LIMIT <= LOOKS_LIMIT
+    looks = looks_to_read(plan) + looks_at_targets(Plan.from_dict(plan))
+    assert looks * ENTRIES_LIMIT <= LOOKS_LIMIT
     assert len(read(file_of(*[plan] * 50), GRADES).plans) == 50
 
 
 def test_every_target_of_the_demo_says_all_that_is_to_be_checked():
     for plan in DEMO:
-        assert looks_of(plan.changed(next_counts=())) == plan.count.terms * len(plan.targets)
+        assert looks_at_targets(plan) == plan.count.terms * len(plan.targets)
 
 
 def test_next_counts_without_end_are_refused_too(monkeypatch):
     monkeypatch.setattr("routines.exchange.reading.LOOKS_LIMIT", 5_000)
-    next_count = {"outcome": "not-yet", "count": {"start": "1", "step": "1"}, "fold": {}}
+    next_count = {"outcome": "not-yet", "count": {"start": "1"}, "fold": {}}  # wrong: no step, but read all the same
     plan = {**SEVENS.as_dict(), "targets": [], "next_counts": [next_count] * 40}
     with pytest.raises(FileError, match="than one go can check"):
         read(file_of(plan, plan, plan), GRADES)
