@@ -33,7 +33,7 @@ class KeptText:
         try:
             pairs = read_json(text)
             read = [(name, value) for name, value in pairs]
-        except (ValueError, TypeError):
+        except (ValueError, TypeError, RecursionError):
             return None
         all_text = all(isinstance(part, str) for pair in read for part in pair)
         return cls(tuple(read)) if all_text and cls.fits(read) else None

@@ -15,6 +15,7 @@ import django
 
 THREADS = 4
 CONNECTION_LIMIT = 400
+LARGEST_REQUEST = 64 * 1024 * 1024  # over the largest file and form that are read; waitress keeps what comes on disk
 HOUR = 3600
 
 
@@ -131,7 +132,15 @@ def serve_http(address: str, port: int) -> None:
 
     from .wsgi import application
 
-    waitress.serve(application, host=address, port=port, threads=THREADS, connection_limit=CONNECTION_LIMIT, ident=None)
+    waitress.serve(
+        application,
+        host=address,
+        port=port,
+        threads=THREADS,
+        connection_limit=CONNECTION_LIMIT,
+        max_request_body_size=LARGEST_REQUEST,
+        ident=None,
+    )
 
 
 def serve_https(options: argparse.Namespace) -> None:

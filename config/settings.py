@@ -241,6 +241,8 @@ X_FRAME_OPTIONS = "DENY"
 # must not find its own server refused by every browser for months.
 SILENCED_SYSTEM_CHECKS = ["security.W004"]
 DATA_UPLOAD_MAX_MEMORY_SIZE = 5 * 1024 * 1024
+DATA_UPLOAD_MAX_NUMBER_FILES = 4
+FILE_UPLOAD_HANDLERS = ["django.core.files.uploadhandler.MemoryFileUploadHandler", "config.uploads.BoundedUpload"]
 
 # Static files
 

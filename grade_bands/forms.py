@@ -9,12 +9,14 @@ from accounts.forms import LANGUAGES
 from accounts.models import User
 from accounts.set_up_code import is_set_up_code
 from accounts.text import read_bytes
+from accounts.typed_fields import Ticked
 
 from .models import Area, ClassGroup, Grade, GradeBand, SchoolYear
 from .standards import StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
 
 LARGEST_FILE = 2_000_000
+MOST_DAYS = 400  # coverage shows a school year week by week
 
 
 class SetUpForm(forms.Form):
@@ -101,6 +103,13 @@ class SchoolYearForm(forms.ModelForm):
             "ends_on": {"required": "Choose the last day.", "invalid": "Write a date such as 2027-06-11."},
         }
 
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        first, last = cleaned.get("starts_on"), cleaned.get("ends_on")
+        if first and last and (last - first).days > MOST_DAYS:
+            self.add_error("ends_on", f"A school year has at most {MOST_DAYS} days. Choose an earlier last day.")
+        return cleaned
+
 
 class ClassGroupForm(forms.ModelForm):
     languages = forms.MultipleChoiceField(
@@ -116,6 +125,7 @@ class ClassGroupForm(forms.ModelForm):
         fields = ["name", "grade", "year", "teachers", "languages"]
         labels = {"name": "Class", "teachers": "Who teaches it"}
         widgets = {"teachers": forms.CheckboxSelectMultiple}
+        field_classes = {"teachers": Ticked}
         help_texts = {"name": "Such as 2B or Room 14. No names of children."}
         error_messages = {
             "name": {"required": "Write a name for the class."},

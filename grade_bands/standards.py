@@ -20,6 +20,7 @@ COMMON_CORE_NOTICE = (
 )
 
 NEEDED = ("code", "area", "summary")
+MOST_ROWS = 2_000  # each is held against a count when standards are suggested for it
 AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
 
 
@@ -63,6 +64,8 @@ def read_rows(reader: csv.DictReader) -> list[StandardRow]:
             raise StandardsFileError(f"Line {reader.line_num}: {row.code} is there twice. Keep one.")
         seen.add(row.code)
         rows.append(row)
+        if len(rows) > MOST_ROWS:
+            raise StandardsFileError(f"This file has over {MOST_ROWS:,} standards. Keep those of the grades you teach.")
     if not rows:
         raise StandardsFileError("The file has no standards under its first line.")
     return rows

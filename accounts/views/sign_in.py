@@ -15,6 +15,7 @@ from ..demo import one_click_sign_in_is_open
 from ..forms import SignInForm
 from ..kept_text import KeptText, is_secret
 from ..models import User
+from ..typed_numbers import typed_id
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
 SIGN_IN_PAGE = "accounts/sign_in.html"
@@ -99,9 +100,9 @@ def sign_in(request: HttpRequest) -> HttpResponse:
 
 
 def find_demo_person(request: HttpRequest, key: str) -> User:
-    if not (one_click_sign_in_is_open(request) and key.isdecimal()):
+    if not one_click_sign_in_is_open(request):
         raise Http404
-    return get_object_or_404(User.objects.active(), pk=key)
+    return get_object_or_404(User.objects.active(), pk=typed_id(key))
 
 
 def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict | None) -> HttpResponse:

@@ -6,6 +6,7 @@ from typing import Self
 from django.http import QueryDict
 from django.utils.http import urlencode
 
+from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade
 
 from ..models import Routine
@@ -60,7 +61,6 @@ class BankFilter:
         def chosen(name: str, offered) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
-        owner = query.get("owner", "")
         return cls(
             text=query.get("q", "").strip()[:100],
             grades=chosen("grade", [grade.name for grade in grades]),
@@ -72,7 +72,7 @@ class BankFilter:
             for_a_while=query.get("while") == "1",
             taught=next(iter(chosen("taught", TAUGHT)), ""),
             whose=next(iter(chosen("whose", WHOSE)), ""),
-            owner=int(owner) if owner.isascii() and owner.isdigit() and len(owner) < 10 else None,
+            owner=typed_id(query.get("owner", "")) or None,
             standard=query.get("standard", "").strip()[:60],
             sort=next(iter(chosen("sort", SORTS)), "newest"),
         )

@@ -2,6 +2,8 @@
 
 from django import forms
 
+from accounts.typed_fields import Ticked
+from accounts.typed_numbers import typed_ids
 from routines.forms.paper import LANGUAGES
 from routines.models import Routine, UnreadablePlan
 from routines.paper.booklet import AT_MOST
@@ -19,9 +21,7 @@ class BookletForm(forms.Form):
     """`offered` are the routines that the person may print."""
 
     title = forms.CharField(max_length=120, error_messages={"required": "Give the booklet a title."})
-    routine = forms.ModelMultipleChoiceField(
-        queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."}
-    )
+    routine = Ticked(queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."})
     contents = forms.MultipleChoiceField(
         choices=CONTENTS, error_messages={"required": "Tick what goes into the booklet."}
     )
@@ -41,5 +41,5 @@ class BookletForm(forms.Form):
                 routine.plan  # noqa: B018 - read only to see whether it can be
             except UnreadablePlan:
                 raise forms.ValidationError(f"The plan of “{routine.title}” can’t be read. Take it off.") from None
-        order = {pk: place for place, pk in enumerate(self.data.getlist("routine"))}
-        return sorted(ticked, key=lambda routine: order[str(routine.pk)])
+        order = {pk: place for place, pk in enumerate(typed_ids(self.data.getlist("routine")))}
+        return sorted(ticked, key=lambda routine: order[routine.pk])

@@ -7,6 +7,7 @@ from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from accounts.text import read_json
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, show_claim
 from routines.facts import area_of
@@ -16,6 +17,7 @@ from routines.forms.plan_rows import Row, read_rows
 from routines.forms.plan_typed import Typed, claim_text, only
 from routines.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, PlanError, Story, Target
 
+FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
 
 
@@ -92,8 +94,8 @@ class PlanForm:
         """Where they may slip; each row knows what stands at that count."""
         rows = [row for row in self.expected if self._is_slip(row)]
         for row in rows:
-            n = only(self.typed, row.add_prefix("n"))
-            row.right = self.grid.count.text(int(n)) if self.grid and n.isdecimal() and 0 < int(n) <= 400 else ""
+            n = typed_whole(only(self.typed, row.add_prefix("n")), 1, FURTHEST_SLIP)
+            row.right = self.grid.count.text(n) if self.grid and n else ""
         return rows
 
     def _is_slip(self, row: Row) -> bool:

@@ -4,7 +4,19 @@ from dataclasses import dataclass
 from typing import Any
 
 from accounts.text import read_json
-from routines.forms.plan_typed import COUNT, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
+from accounts.typed_numbers import typed_whole
+from routines.counting.count import MOST_TERMS
+from routines.forms.plan_typed import (
+    COUNT,
+    HIGHEST_ROW,
+    ROWS,
+    Typed,
+    add_row,
+    only,
+    row_numbers,
+    rows,
+    with_rows,
+)
 
 SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
 NEW_ROWS: dict[str, dict[str, object]] = {
@@ -103,24 +115,26 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
 
 def next_stop(typed: Typed) -> int:
     """A place for one more stop: a line further than the last one, the end at most."""
-    length, terms = (
-        int(text) if text.isdecimal() else 5 for text in (only(typed, "line_length"), only(typed, "terms"))
-    )
-    places = [int(row["after"]) for row in rows(typed, "stops") if row["after"].isdecimal()]
+    length, terms = (typed_whole(only(typed, name), 1, MOST_TERMS) or 5 for name in ("line_length", "terms"))
+    places = [place for row in rows(typed, "stops") if (place := typed_whole(row["after"], 1, MOST_TERMS))]
     return max(1, min(max(places, default=length) + length, terms))
 
 
 def in_counting_order(typed: Typed) -> Typed:
     """Stops by the count after which they come; those that cannot be read yet stay last."""
-    listed = sorted(rows(typed, "stops"), key=lambda row: int(row["after"]) if row["after"].isdecimal() else 10**6)
-    return with_rows(typed, "stops", listed)
+
+    def place(row: dict[str, str]) -> int:
+        return typed_whole(row["after"], 1, MOST_TERMS) or MOST_TERMS + 1
+
+    return with_rows(typed, "stops", sorted(rows(typed, "stops"), key=place))
 
 
 def _row_removed(typed: Typed, section: str, number: str) -> Change:
     numbers = row_numbers(typed, section)
-    if not number.isdecimal() or int(number) not in numbers:
+    gone = typed_whole(number, 0, HIGHEST_ROW)
+    if gone not in numbers:
         return Change(typed, (section,), None)
-    kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != int(number)]
+    kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != gone]
     said = f"The {SECTION_WORDS[section]} was taken out."
     return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
 

@@ -35,10 +35,11 @@ ROWS = {
 }
 CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
 LONGEST = 8000
+HIGHEST_ROW = 999  # rows are named by up to three digits
 
 _KNOWN = re.compile(
     rf"(?:{'|'.join((*ABOUT, *COUNT, *CHOICES))}|style-[a-z_]+"
-    + "".join(rf"|{section}-\d{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
+    + "".join(rf"|{section}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
     + ")"
 )
 

@@ -6,6 +6,7 @@ from django import forms
 from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.forms.names_asked import NamesAskedForm
 from routines.lessons.kinds import KINDS, Bounds, EventRefused
@@ -178,11 +179,11 @@ class TaughtForm(ReflectionForm):
         said: dict[int, str] = {}
         for line in filter(None, map(str.strip, self.cleaned_data["slips"].splitlines())):
             place, colon, heard = line.partition(":")
-            if not colon or not place.strip().isascii() or not place.strip().isdigit() or not heard.strip():
+            n = typed_whole(place, 0, 999)
+            if not colon or n is None or not heard.strip():
                 raise forms.ValidationError(
                     f"“{line[:40]}”: write the count’s number, a colon and what was said, such as 8: 925."
                 )
-            n = int(place)
             if not 1 <= n <= self.plan.count.terms:
                 raise forms.ValidationError(f"There is no count number {n}; this one has {self.plan.count.terms}.")
             said[n] = _as_event("term.write", heard.strip())

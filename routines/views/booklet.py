@@ -7,6 +7,7 @@ from django.utils import timezone
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.typed_numbers import typed_ids
 from grade_bands.models import Grade, SchoolYear
 from routines.forms.bank import BankFilter
 from routines.forms.booklet import BookletForm
@@ -39,7 +40,7 @@ def booklet_choose(request: HttpRequest) -> HttpResponse:
     filtered = mine or wanted.how_many_on() > 0
     ticked = {routine.pk for routine in page.object_list[:AT_MOST]} if filtered else set()
     if form is not None:
-        ticked = {int(pk) for pk in request.POST.getlist("routine") if pk.isdigit()}
+        ticked = set(typed_ids(request.POST.getlist("routine")))
     context = {
         "section": "plans" if mine else "bank",
         "mine": mine,

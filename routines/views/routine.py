@@ -8,6 +8,7 @@ from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.models import User
+from accounts.typed_numbers import typed_id
 from routines.actions.plans import copy_routine
 from routines.alike import alike
 from routines.cards import cards_of
@@ -157,7 +158,7 @@ def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
     if found.owner_id != request.user.pk:
         raise PermissionDenied
     if "leave" in request.POST:
-        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=_number(request.POST["leave"]))
+        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=typed_id(request.POST["leave"]))
         found.co_authors.remove(person)
         messages.success(request, f"{person.display_name} writes this plan no longer.")
         return redirect("routine", pk=pk)
@@ -168,7 +169,3 @@ def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
     else:
         messages.error(request, " ".join(error for errors in form.errors.values() for error in errors))
     return redirect("routine", pk=pk)
-
-
-def _number(text: str) -> int:
-    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0

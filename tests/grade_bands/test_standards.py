@@ -6,7 +6,7 @@ from django.template import Context, Template
 
 from grade_bands.actions import lay_grades, load_standards
 from grade_bands.models import Area, Standard
-from grade_bands.standards import COMMON_CORE, StandardsFileError, common_core, read_standards
+from grade_bands.standards import COMMON_CORE, MOST_ROWS, StandardsFileError, common_core, read_standards
 from grade_bands.starting_point import EXPECTED_AREAS
 from tests.factories import StandardFactory
 
@@ -161,3 +161,10 @@ def test_the_texts_of_a_file_are_mended(visit, administrator, grade_two):
     )
     found = Standard.objects.filter(framework="Ours").values_list("code", "summary")
     assert sorted(found) == [("A.1", "Count on."), ("A.2", "Count\nback.")]
+
+
+def test_a_file_of_more_standards_than_are_ever_held_against_a_count_is_refused():
+    rows = [f"X.{n},2,whole,Count on." for n in range(MOST_ROWS + 1)]
+    assert len(read_standards([FIRST_LINE, *rows[:-1]])) == MOST_ROWS
+    with pytest.raises(StandardsFileError, match="over 2,000 standards"):
+        read_standards([FIRST_LINE, *rows])

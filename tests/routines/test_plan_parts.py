@@ -258,6 +258,25 @@ def test_designed_grids_show_what_is_wanted(ask, wanted):
     assert len(designs) <= 8
 
 
+@pytest.mark.parametrize(
+    ("wide", "field", "said"),
+    [
+        ({"design-step_high": "9999999"}, "step_low", "9,999,998 steps are more than can be looked through here."),
+        ({"design-terms_low": "2", "design-terms_high": "200", "design-length_high": "200"}, "terms_low", "200"),
+    ],
+)
+def test_limits_too_wide_to_look_through_are_named(ask, wide, field, said):
+    answer = ask("design", **{"design-before": "whole column"}, **wide)
+    assert [*answer.context["design_form"].errors] == [field]
+    assert said in answer.content.decode()
+
+
+@pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table"])
+def test_starts_as_far_as_numbers_go_are_looked_through(ask, wanted):
+    wide = {"design-start_high": "999999999", "design-wanted_pattern": wanted, "design-before": f"whole {wanted}"}
+    assert ask("design", **wide).context["designs"]
+
+
 def test_a_taken_design_becomes_the_count(owner, visit, ask):
     design = ask("design", **{"design-wanted_pattern": "diagonal"}).context["designs"][0]
     client, key = visit(owner), uuid4()

@@ -11,12 +11,14 @@ from django.shortcuts import get_object_or_404
 from django.urls import reverse
 
 from accounts.models import School, User
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.actions.plans import keep_draft
 from routines.forms.plan_typed import Typed, only, read_draft, typed_from
 from routines.models import PlanDraft, Routine, RoutineVersion
 
 STEPS_KEPT = 10
+HIGHEST_VERSION = 999_999
 
 
 @dataclass
@@ -53,11 +55,11 @@ class Desk:
 
     def based_on(self, typed: Typed) -> RoutineVersion | None:
         """The version this text was started from."""
-        number = only(typed, "based_on")
-        if self.routine is None or not number.isdecimal() or len(number) > 6:
+        number = typed_whole(only(typed, "based_on"), 1, HIGHEST_VERSION)
+        if self.routine is None or number is None:
             return None
         current = self.routine.newest_save
-        return current if str(current.number) == number else self.routine.versions.filter(number=int(number)).first()
+        return current if current.number == number else self.routine.versions.filter(number=number).first()
 
     @transaction.atomic
     def keep(self, typed: Typed, step: dict[str, Any] | None = None) -> None:

@@ -4,16 +4,17 @@ from itertools import pairwise
 from typing import Any
 
 from django.contrib import messages
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_POST
 
+from accounts.typed_numbers import typed_whole
 from routines.actions.plans import restore_version
 from routines.models import RoutineVersion, UnreadablePlan
 from routines.plan_changes import changes_between
 from routines.plan_document import Plan
 
-from .desk import open_desk
+from .desk import HIGHEST_VERSION, open_desk
 
 SHOWN_AT_MOST = 30
 
@@ -60,9 +61,7 @@ def what_changed(before: Plan | None, after: Plan | None, level: int) -> dict[st
 def restore(request: HttpRequest, pk: int) -> HttpResponse:
     """Make an older save the newest again. Unsaved changes are never thrown away by it."""
     desk = open_desk(request, pk, None)
-    number = request.POST.get("number", "")
-    if not number.isdecimal() or len(number) > 6:
-        raise Http404
+    number = typed_whole(request.POST.get("number", ""), 1, HIGHEST_VERSION)
     version = get_object_or_404(
         RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
     )

@@ -14,6 +14,7 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError, Pattern, check
 from routines.facts import count_in_words
@@ -30,6 +31,7 @@ SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
 PHONE_COLUMNS, PHONE_ROWS = 6, 8
 MOST_LIT = 2
+MOST_TAPPED = 400
 PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
 
@@ -183,8 +185,10 @@ class LivePlan:
     @cached_property
     def tapped(self) -> tuple[int, ...]:
         """The cells tapped on the grid, as far as they are in it."""
-        found = {int(n) for n in self.tapped_typed.split() if n.isdecimal() and len(n) < 4}
-        return tuple(sorted(n for n in found if 1 <= n <= self.grid.terms)) if self.grid else ()
+        if not self.grid:
+            return ()
+        found = {typed_whole(n, 1, self.grid.terms) for n in self.tapped_typed.split()[:MOST_TAPPED]}
+        return tuple(sorted(n for n in found if n))
 
     @property
     def too_wide(self) -> str:

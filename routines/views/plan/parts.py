@@ -13,6 +13,7 @@ from django.shortcuts import render
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Standard
 from grade_bands.standards import why_unreadable
 from routines.counting import Audience, CountError, check, explain_cells, probes, show_claim, suggest_standards
@@ -43,8 +44,7 @@ def timeline(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    asked = posted.get("rounds", "")
-    rounds = min(int(asked), MOST_ROUNDS) if asked.isdecimal() and len(asked) < 3 else 1
+    rounds = min(typed_whole(posted.get("rounds", ""), 1, 99) or 1, MOST_ROUNDS)
     written = {row["words"] for row in rows(live.form.typed, "expected")}
     chosen = [item.pattern.claim for item in (*live.lit, *live.shown.patterns) if item.target or item in live.lit]
     found = suggest_answers(live.grid, live.shown.audience, rounds=rounds, written=written, targets=chosen)
