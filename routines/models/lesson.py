@@ -5,11 +5,23 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Exists, OuterRef, Q
+from django.db.models import Count, Exists, IntegerField, OuterRef, Q, Subquery, Value
+from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
 
 from grade_bands.models import Area, ClassGroup
+
+# A number of lessons elsewhere is told only where as many classes had them.
+CLASSES_TO_BE_TOLD = 2
+
+
+def _known(user) -> Q:
+    """Her own lessons; a teacher's also those in the grades that she teaches in the same year."""
+    if user.is_administrator:
+        return Q(teacher=user)
+    in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
+    return Q(teacher=user) | Exists(in_my_grade)
 
 
 class LessonQuerySet(models.QuerySet["Lesson"]):
@@ -22,13 +34,33 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
 
     def known_to(self, user) -> Self:
         """Lessons of which the user may see that they took place: her own, those in her grades, all for a coach."""
-        own = Q(teacher=user)
+        return self if user.is_coach else self.filter(_known(user))
+
+    def times_shown_to(self, user):
+        """How many of these lessons of one routine are told to the user, as an expression; `self` names an outer routine.
+
+        Those she knows of anyway are counted; the others only where two classes or more had them, so that no number
+        points at one class. What is left out counts as nothing: that something was left out would tell it.
+        """
+
+        def number(lessons: Self, *conditions: Q):
+            rows = (
+                lessons.order_by()
+                .values("routine")
+                .annotate(times=Count("pk"), classes=Count("class_group", distinct=True))
+            )
+            return Coalesce(Subquery(rows.filter(*conditions).values("times"), output_field=IntegerField()), Value(0))
+
         if user.is_coach:
-            return self
-        if user.is_administrator:
-            return self.filter(own)
-        in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
-        return self.filter(own | Exists(in_my_grade))
+            return number(self)
+        return number(self.known_to(user)) + number(self.exclude(_known(user)), Q(classes__gte=CLASSES_TO_BE_TOLD))
+
+    def with_titles_for(self, user) -> Self:
+        """Adds `title`, of the routine as it is now, and `routine_open`: whether the user may open it."""
+        from .routine import title_for  # that module reads lessons
+
+        title, is_open = title_for(user, "routine")
+        return self.annotate(title=title, routine_open=is_open)
 
     def open_to(self, user) -> Self:
         """Lessons whose log and reflection the user may read: her own, and what is shared with her team or with a coach."""
