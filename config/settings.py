@@ -122,6 +122,8 @@ INSTALLED_APPS = [
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "config.middleware.HeadMiddleware",
+    "config.middleware.KeepPrivateMiddleware",
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",
@@ -194,6 +196,7 @@ LOGIN_REDIRECT_URL = "/"
 # guesses at a teacher's name must not lock her out of her own laptop.
 AXES_LOCKOUT_PARAMETERS = [["username", "ip_address"]]
 AXES_USERNAME_CALLABLE = "accounts.throttling.throttled_name"
+AXES_USERNAME_FORM_FIELD = "username"  # what our callable finds the name under, wherever the try comes from
 AXES_CLIENT_IP_CALLABLE = "accounts.throttling.client_address"
 AXES_LOCKOUT_CALLABLE = "accounts.views.sign_in.locked_out"
 AXES_FAILURE_LIMIT = 8
