@@ -8,6 +8,7 @@ import re
 from datetime import date
 
 import pytest
+from django.db import connection
 from django.urls import reverse
 
 from routines.coverage import coverage
@@ -163,3 +164,13 @@ def test_the_numbers_cost_no_query_of_their_own(taught, owner, visit, query, dja
     client.get("/")
     with django_assert_max_num_queries(9):
         client.get("/" + query)
+
+
+def test_the_numbers_are_looked_up_by_count_whatever_else_is_in_the_bank(taught, owner, year):
+    """Told from the plan of the query: with the index of the coverage 30,000 counts took minutes instead of a second."""
+    if connection.vendor != "sqlite":
+        return  # PostgreSQL weighs its indexes by what is in the tables
+    for when in ("this-year", "ever"):
+        plan = Routine.objects.with_teaching_for(owner, year).taught_when(when, owner, year).explain()
+        assert "INDEX lesson_told" in plan
+        assert "INDEX lesson_coverage" not in plan
