@@ -122,6 +122,8 @@ INSTALLED_APPS = [
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "config.middleware.HeadMiddleware",
+    "config.middleware.KeepPrivateMiddleware",
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",
@@ -191,6 +193,7 @@ AUTH_USER_MODEL = "accounts.User"
 AUTHENTICATION_BACKENDS = ["axes.backends.AxesStandaloneBackend", "accounts.backends.NameOrEmailBackend"]
 AUTH_PASSWORD_VALIDATORS = [
     {"NAME": "accounts.passphrases.LengthValidator"},
+    {"NAME": "accounts.passphrases.CharactersValidator"},
     {"NAME": "accounts.passphrases.BlocklistValidator"},
 ]
 LOGIN_URL = "accounts:sign_in"
@@ -200,11 +203,26 @@ LOGIN_REDIRECT_URL = "/"
 # guesses at a teacher's name must not lock her out of her own laptop.
 AXES_LOCKOUT_PARAMETERS = [["username", "ip_address"]]
 AXES_USERNAME_CALLABLE = "accounts.throttling.throttled_name"
+AXES_USERNAME_FORM_FIELD = "username"  # what our callable finds the name under, wherever the try comes from
 AXES_CLIENT_IP_CALLABLE = "accounts.throttling.client_address"
 AXES_LOCKOUT_CALLABLE = "accounts.views.sign_in.locked_out"
 AXES_FAILURE_LIMIT = 8
 AXES_COOLOFF_TIME = 0.25
 AXES_RESET_ON_SUCCESS = True
+# The wait ends when it was said to end, however often one tries meanwhile.
+AXES_RESET_COOL_OFF_ON_FAILURE_DURING_LOCKOUT = False
+# What was typed at a failed try is nobody's to read later: a wrong passphrase is often nearly the right one.
+AXES_PASSWORD_FORM_FIELD = "passphrase"  # noqa: S105 - the name of a field
+AXES_SENSITIVE_PARAMETERS = [
+    "username",
+    "ip_address",
+    "name",
+    "current",
+    "passphrase_again",
+    "kept",
+    "next",
+    "csrfmiddlewaretoken",
+]
 AXES_DISABLE_ACCESS_LOG = True
 AXES_VERBOSE = False
 

@@ -2,7 +2,10 @@
 
 from django.urls import include, path
 
+from .views import favicon
+
 urlpatterns = [
+    path("favicon.ico", favicon, name="favicon"),
     path("", include("accounts.urls")),
     path("", include("grade_bands.urls")),
     path("", include("routines.urls")),

@@ -1,12 +1,13 @@
 """The forms of set-up, grades, classes, years and standards."""
 
 import io
+from datetime import timedelta
 
 from django import forms
 from django.core.exceptions import ValidationError
 
 from accounts.forms import LANGUAGES
-from accounts.models import User
+from accounts.models import SetUpTries, User
 from accounts.set_up_code import is_set_up_code
 from accounts.text import read_bytes
 from accounts.typed_fields import Ticked
@@ -43,9 +44,22 @@ class SetUpCodeForm(forms.Form):
         error_messages={"required": "Write the code that the server printed."},
     )
 
+    def __init__(self, *args, address: str, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.address = address
+        self.locked = False
+
     def clean_code(self) -> str:
+        wait = SetUpTries.objects.take(self.address)
+        if wait:
+            self.locked = True
+            minutes = -(-wait // timedelta(minutes=1))
+            raise ValidationError(
+                f"Too many tries. Wait {minutes} minute{'s' if minutes > 1 else ''}, then type the code again."
+            )
         if not is_set_up_code(self.cleaned_data["code"]):
             raise ValidationError("This is not the code the server printed. Look there and type it again.")
+        SetUpTries.objects.all().delete()
         return self.cleaned_data["code"]
 
 

@@ -16,6 +16,7 @@ from ..forms import SignInForm
 from ..kept_text import KeptText, is_secret
 from ..models import User
 from ..typed_numbers import typed_id
+from .own_account import show_account
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
 SIGN_IN_PAGE = "accounts/sign_in.html"
@@ -106,7 +107,9 @@ def find_demo_person(request: HttpRequest, key: str) -> User:
 
 
 def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict | None) -> HttpResponse:
-    """Too many wrong passphrases for this name from this address."""
+    """Too many wrong passphrases for this person from this address, at sign-in or on her own page."""
+    if request.user.is_authenticated and "name" not in request.POST:
+        return show_account(request, locked=True)
     form = SignInForm(request.POST)
     form.full_clean()
     form.add_error(None, "Too many tries with this name. Wait a quarter of an hour, or ask for a new passphrase.")

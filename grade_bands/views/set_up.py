@@ -11,6 +11,7 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods
 
 from accounts.forms import NewPersonForm, SchoolForm
+from accounts.throttling import client_address
 from accounts.views.sign_in import BACKEND
 
 from ..actions import set_up_school
@@ -25,7 +26,7 @@ def set_up(request: HttpRequest) -> HttpResponse:
     if request.school is not None:
         return redirect("/")
     typed = request.POST or None
-    code = SetUpCodeForm(typed)
+    code = SetUpCodeForm(typed, address=client_address(request))
     school, administrator, rest = (
         SchoolForm(typed, prefix="school"),
         NewPersonForm(typed, prefix="administrator"),
@@ -45,4 +46,5 @@ def set_up(request: HttpRequest) -> HttpResponse:
         login(request, administrator.instance, backend=BACKEND)
         return redirect("accounts:school")
     context = {"code": code, "school_form": school, "administrator": administrator, "rest": rest}
-    return render(request, "grade_bands/set_up.html", context, status=422 if typed else 200)
+    status = 429 if code.locked else 422 if typed else 200
+    return render(request, "grade_bands/set_up.html", context, status=status)

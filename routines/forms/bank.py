@@ -25,7 +25,7 @@ SHOWS = {
 STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
 TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
 WHOSE = {"mine": "mine", "team": "my team"}
-SORTS = {"newest": "Newest first", "taught": "Most taught first", "title": "By title"}
+SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
 KINDS = ("whole", "decimal", "fraction", "length", "mass", "capacity", "money", "clock", "elapsed")
 
 
@@ -83,7 +83,7 @@ class BankFilter:
         return sum(map(len, lists)) + sum(map(bool, single))
 
     def apply(self, routines: RoutineQuerySet, user, year) -> RoutineQuerySet:
-        """The routines asked for, in the order asked for. Expects `with_teaching()` to have been called."""
+        """The routines asked for, in the order asked for. Expects `with_teaching_for()` to have been called."""
         if self.text:
             routines = routines.matching(self.text)
         if self.grades:
@@ -101,7 +101,7 @@ class BankFilter:
         if self.for_a_while:
             routines = routines.staying_for_a_while()
         if self.taught:
-            routines = routines.taught_when(self.taught, year)
+            routines = routines.taught_when(self.taught, user, year)
         if self.whose == "mine":
             routines = routines.of(user)
         if self.whose == "team":

@@ -4,11 +4,13 @@ from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.models import User
 from accounts.typed_numbers import typed_id
+from grade_bands.models import SchoolYear
 from routines.actions.plans import copy_routine
 from routines.alike import alike
 from routines.cards import cards_of
@@ -28,9 +30,11 @@ SHOWN_AT_FIRST = 6
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def routine(request: HttpRequest, pk: int) -> HttpResponse:
+    year = SchoolYear.objects.on(timezone.localdate())
     found = get_object_or_404(
         Routine.objects.visible_to(request.user)
-        .with_teaching()
+        .with_teaching_for(request.user, year)
+        .with_origin_for(request.user)
         .for_cards()
         .select_related("copied_from__owner")
         .prefetch_related("co_authors", "standards"),
@@ -42,13 +46,11 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         return render(request, f"routines/{asked_for}.html", context)
     context |= {
         "copies": Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")[:6],
-        "origin_open": found.copied_from is not None
-        and Routine.objects.visible_to(request.user).filter(pk=found.copied_from_id).exists(),
         "versions": found.versions.select_related("by").newest_first()[:8],
         "lessons": Lesson.objects.shared_about(found, request.user)
         .select_related("reflection", "class_group", "teacher")
         .order_by("-taught_on")[:6],
-        "alike": cards_of(alike(found).with_teaching().for_cards()),
+        "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,

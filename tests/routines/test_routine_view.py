@@ -56,12 +56,14 @@ def test_a_draft_copy_is_not_told_to_the_owner_of_the_original(owner, teammate, 
     assert "Copied as" not in page_of(routine, visit(owner)).text
 
 
-def test_an_origin_no_longer_in_the_bank_is_named_without_a_link(owner, teammate, visit):
-    routine = make_routine(owner)
-    visit(teammate).post(reverse("routine_copy", args=[routine.pk]))
+def test_an_origin_no_longer_in_the_bank_is_neither_named_nor_linked(owner, teammate, visit):
+    routine = make_routine(owner, title="Planted damson count")
+    copy = copy_routine(routine=routine, by=teammate)
+    save_version(routine=copy, plan=copy.plan.changed(title="My own"), based_on=copy.current_version, by=teammate)
     routine.retire()
-    page = page_of(routine.copies.get(), visit(teammate)).text
-    assert "Sevens from four" in page
+    page = page_of(copy, visit(teammate)).text
+    assert "Copied from a count that is not in the bank" in page
+    assert "damson" not in page
     assert f'href="{reverse("routine", args=[routine.pk])}"' not in page
 
 

@@ -24,12 +24,10 @@ PAGE_SIZE = 30
 @require_GET
 def lessons(request: HttpRequest) -> HttpResponse:
     """My own lessons, newest first, and what colleagues shared with me."""
-    own = Lesson.objects.taught_by(request.user).select_related("routine", "class_group", "reflection")
+    titled = Lesson.objects.with_titles_for(request.user).select_related("class_group", "reflection")
+    own = titled.taught_by(request.user)
     shared = (
-        Lesson.objects.open_to(request.user)
-        .exclude(teacher=request.user)
-        .exclude(reflection=None)
-        .select_related("routine", "class_group", "reflection", "teacher")
+        titled.open_to(request.user).exclude(teacher=request.user).exclude(reflection=None).select_related("teacher")
     )
     context = {
         "section": "lessons",
@@ -94,9 +92,9 @@ def _keep_reflection(form: ReflectionForm, lesson: Lesson) -> None:
 def lesson(request: HttpRequest, key) -> HttpResponse:
     """One lesson: the grid as it was said, the reflection; its teacher may change what she wrote."""
     found = get_object_or_404(
-        Lesson.objects.open_to(request.user).select_related(
-            "routine", "version", "class_group", "teacher", "grade", "reflection"
-        ),
+        Lesson.objects.open_to(request.user)
+        .with_titles_for(request.user)
+        .select_related("version", "class_group", "teacher", "grade", "reflection"),
         key=key,
     )
     own = found.teacher_id == request.user.pk
