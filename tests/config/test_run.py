@@ -55,42 +55,6 @@ def test_https_needs_certificate_and_key(run, capsys):
     assert "--cert FILE and --key FILE" in capsys.readouterr().out
 
 
-def test_an_older_python_is_told_what_is_needed(run, monkeypatch, capsys):
-    monkeypatch.setattr(run, "NEEDED_PYTHON", (99, 0))
-    with pytest.raises(SystemExit):
-        run.prepare(run.RUNTIME)
-    assert "Countfold needs Python 3.11 or newer" in capsys.readouterr().out
-
-
-def test_requirements_are_installed_once_for_each_content(run, monkeypatch, tmp_path):
-    installed = []
-    (tmp_path / "requirements.txt").write_text("one")
-    monkeypatch.setattr(run, "HERE", tmp_path)
-    monkeypatch.setattr(run, "VENV", tmp_path)
-    monkeypatch.setattr(run, "make_venv", lambda: None)
-    monkeypatch.setattr(run, "install", installed.append)
-    run.prepare(run.RUNTIME)
-    run.prepare(run.RUNTIME)
-    assert installed == ["requirements.txt"]
-    (tmp_path / "requirements.txt").write_text("two")
-    run.prepare(run.RUNTIME)
-    assert installed == ["requirements.txt", "requirements.txt"]
-
-
-def test_an_installation_that_fails_leaves_no_stamp(run, monkeypatch, tmp_path):
-    def fails(name):
-        run.stop("no network")
-
-    (tmp_path / "requirements.txt").write_text("one")
-    monkeypatch.setattr(run, "HERE", tmp_path)
-    monkeypatch.setattr(run, "VENV", tmp_path)
-    monkeypatch.setattr(run, "make_venv", lambda: None)
-    monkeypatch.setattr(run, "install", fails)
-    with pytest.raises(SystemExit):
-        run.prepare(run.RUNTIME)
-    assert not list(tmp_path.glob("*.stamp"))
-
-
 def test_requirements_are_pinned_hashed_and_name_no_index():
     for path in ROOT.glob("requirements*.txt"):
         text = path.read_text()
