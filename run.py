@@ -184,8 +184,17 @@ def restore(options: argparse.Namespace) -> int:
 def missing_parts() -> list[str]:
     """What of this machine the whole suite needs and does not find."""
     missing = []
-    if not any(shutil.which(name) for name in ("chromium", "chromium-browser", "google-chrome")):
-        missing.append("chromium: the browser tests")
+    browser = subprocess.run(
+        [PYTHON, "-m", "tests.browser.chromium"],
+        cwd=HERE,
+        env=child_environment(),
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        text=True,
+        check=False,
+    )
+    if browser.returncode:
+        missing.append(f"{browser.stdout.strip() or 'Chromium'}: the browser tests")
     if not shutil.which("node"):
         missing.append("node: the tests of the scripts")
     if run("-c", "from config.checks import pango_is_there; raise SystemExit(not pango_is_there())"):
