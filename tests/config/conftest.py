@@ -1,4 +1,4 @@
-"""A disk of a few megabytes, to be full on."""
+"""A school in a data folder with its backup, and a disk of a few megabytes, to be full on."""
 
 import os
 import subprocess
@@ -8,6 +8,23 @@ from pathlib import Path
 import pytest
 
 from tests.absent import absent
+from tests.config.commands import manage
+
+MAKE_SCHOOL = """
+from accounts.models import School, User
+School.objects.create(pk=1, name="Larkfield School")
+User.objects.create(sign_in_name="ames", display_name="Ada Ames")
+"""
+
+
+@pytest.fixture(scope="session")
+def founded(tmp_path_factory) -> Path:
+    """For reading only; a test that changes something copies it."""
+    folder = tmp_path_factory.mktemp("founded")
+    for words in (("migrate", "--verbosity", "0"), ("shell", "--verbosity", "0", "-c", MAKE_SCHOOL), ("backup",)):
+        done = manage(folder, *words)
+        assert done.returncode == 0, done.stderr
+    return folder
 
 
 @pytest.fixture

@@ -7,40 +7,13 @@ import json
 import os
 import shutil
 import sqlite3
-import subprocess
-import sys
 import zipfile
 from contextlib import closing
 from pathlib import Path
 
 import pytest
 
-ROOT = Path(__file__).resolve().parents[2]
-MAKE_SCHOOL = """
-from accounts.models import School, User
-School.objects.create(pk=1, name="Larkfield School")
-User.objects.create(sign_in_name="ames", display_name="Ada Ames")
-"""
-
-
-def manage(folder: Path, *words: str | Path) -> subprocess.CompletedProcess:
-    environment = {name: value for name, value in os.environ.items() if name != "DATABASE_URL"}
-    return subprocess.run(
-        [sys.executable, ROOT / "manage.py", *words],
-        env={**environment, "COUNTFOLD_DATA": str(folder)},
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-
-
-@pytest.fixture(scope="session")
-def founded(tmp_path_factory) -> Path:
-    folder = tmp_path_factory.mktemp("founded")
-    assert manage(folder, "migrate", "--verbosity", "0").returncode == 0
-    assert manage(folder, "shell", "--verbosity", "0", "-c", MAKE_SCHOOL).returncode == 0
-    assert manage(folder, "backup").returncode == 0
-    return folder
+from tests.config.commands import manage
 
 
 @pytest.fixture
@@ -168,3 +141,51 @@ def test_fourteen_are_kept(folder):
 def test_a_backup_is_readable_by_its_owner_only(written):
     if os.name == "posix":  # elsewhere the rights of the data folder hold
         assert written.stat().st_mode & 0o077 == 0
+
+
+def test_a_damaged_database_is_set_aside_and_the_backup_put_in_its_place(folder, written):
+    (folder / "countfold.sqlite3").write_bytes(b"no database " * 1000)
+    done = manage(folder, "restore", written)
+    assert done.returncode == 0, done.stderr
+    assert "What was there was damaged" in done.stdout
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Larkfield School",)]
+    (aside,) = (folder / "backups").glob("damaged-*")
+    assert (aside / "countfold.sqlite3").read_bytes().startswith(b"no database")
+
+
+def test_the_backup_that_is_put_back_is_kept_even_when_it_is_the_oldest(folder, written):
+    for number in range(20):
+        (folder / "backups" / f"countfold-2090-01-{number + 1:02}-000000-000000.zip").touch()
+    assert manage(folder, "restore", written).returncode == 0
+    assert written.exists()
+
+
+def test_a_folder_or_no_file_at_all_is_refused_in_a_sentence(folder):
+    assert "can't be read" in refusal(folder, folder)
+    assert "can't be read" in refusal(folder, folder / "none.zip")
+
+
+def test_a_backup_with_a_migration_missing_is_brought_up_to_date_before_anyone_sees_it(folder, tmp_path):
+    """What an older Countfold wrote: here, one whose last migration of the people's app was not made yet."""
+    assert manage(folder, "migrate", "--verbosity", "0", "sessions", "zero").returncode == 0
+    assert manage(folder, "backup").returncode == 0
+    older = max((folder / "backups").glob("*.zip"))
+    assert manage(folder, "migrate", "--verbosity", "0").returncode == 0
+    done = manage(folder, "restore", older)
+    assert done.returncode == 0, done.stderr
+    assert ask(folder, "SELECT COUNT(*) FROM django_session") == [(0,)]
+
+
+def test_a_disk_too_full_to_keep_what_is_there_changes_nothing(founded, small_disk, fill):
+    disk = small_disk("8m")
+    folder = shutil.copytree(founded, disk / "data")
+    (written,) = (folder / "backups").glob("*.zip")
+    ask(folder, "UPDATE accounts_school SET name = 'Now'")
+    fill(disk, but=900_000)
+    done = manage(folder, "restore", written)
+    assert done.returncode == 1
+    assert "Traceback" not in done.stderr
+    assert "full" in done.stderr or "Make some room" in done.stderr
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Now",)]
+    (disk / "filler").unlink()
+    assert manage(folder, "restore", written).returncode == 0

@@ -5,7 +5,6 @@ Before, everything in the school is called Late; in the backup it is called Earl
 
 import http.client
 import json
-import os
 import socket
 import sqlite3
 import subprocess
@@ -20,7 +19,7 @@ from urllib.parse import urlencode
 
 import pytest
 
-from tests.config.test_backups import ROOT, manage
+from tests.config.commands import ROOT, environment, manage
 
 PEOPLE = 30
 WRITERS = range(4)
@@ -87,11 +86,10 @@ def port(folder) -> Iterator[int]:
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))
         port = probe.getsockname()[1]
-    environment = {name: value for name, value in os.environ.items() if name != "DATABASE_URL"}
     server = subprocess.Popen(
         [sys.executable, "-m", "config.serving", "serve", "--port", str(port)],
         cwd=ROOT,
-        env={**environment, "COUNTFOLD_DATA": str(folder), "DJANGO_SETTINGS_MODULE": "config.settings"},
+        env=environment(folder),
         stdout=subprocess.PIPE,
         stderr=(folder / "log").open("w"),
         text=True,
