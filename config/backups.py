@@ -108,15 +108,20 @@ def try_to_write_backup() -> str:
         write_backup()
     except (OSError, DatabaseError, sqlite3.Error) as error:
         full = is_disk_full(error)
+        forget_failures()
         mark = no_room_mark() if full else other_failure_mark()
         with suppress(OSError):
             mark.touch()  # it has no content: where nothing else finds room, a name mostly does
         if full:
             return f"The disk is too full for a backup: {shutil.disk_usage(folder()).free // MEGABYTE} MB are free."
         return f"The backup could not be written: {error}."
+    forget_failures()
+    return ""
+
+
+def forget_failures() -> None:
     no_room_mark().unlink(missing_ok=True)
     other_failure_mark().unlink(missing_ok=True)
-    return ""
 
 
 def no_room_mark() -> Path:
@@ -125,6 +130,29 @@ def no_room_mark() -> Path:
 
 def other_failure_mark() -> Path:
     return folder() / "last-failed"
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """When the newest backup was written, and when the last one failed, if it did."""
+
+    newest_at: datetime | None
+    failed_at: datetime | None
+    for_want_of_room: bool
+
+
+def newest_and_failure() -> Kept:
+    newest = next(iter(kept_backups()), None)
+    mark = next((mark for mark in (no_room_mark(), other_failure_mark()) if mark.exists()), None)
+    return Kept(
+        newest_at=newest and when_written(newest),
+        failed_at=mark and when_written(mark),
+        for_want_of_room=mark == no_room_mark(),
+    )
+
+
+def when_written(path: Path) -> datetime:
+    return datetime.fromtimestamp(path.stat().st_mtime, tz=UTC)
 
 
 def remove_left_workplaces() -> None:

@@ -68,7 +68,9 @@ def with_about(written: Written, about: str | bytes) -> bytes:
     return packed(pack)
 
 
-def with_database(written: Written, change: Callable[[sqlite3.Connection], object]) -> bytes:
+def with_database(
+    written: Written, change: Callable[[sqlite3.Connection], object], *, server: str = "elsewhere"
+) -> bytes:
     """A backup whose own checksum fits, as whoever wishes to deceive would make it."""
     with tempfile.TemporaryDirectory() as place:
         path = Path(place) / DATABASE
@@ -81,7 +83,7 @@ def with_database(written: Written, change: Callable[[sqlite3.Connection], objec
     def pack(archive: zipfile.ZipFile) -> None:
         archive.writestr(DATABASE, changed)
         plain = hashlib.sha256(changed).hexdigest()
-        archive.writestr(ABOUT, json.dumps({**json.loads(written.about), "plain": plain, "server": "elsewhere"}))
+        archive.writestr(ABOUT, json.dumps({**json.loads(written.about), "plain": plain, "server": server}))
 
     return packed(pack)
 
@@ -166,6 +168,30 @@ def test_any_json(written, value):
 )
 def test_odd_json(written, about):
     assert "no backup of Countfold, or is damaged" in refused(written, with_about(written, about))
+
+
+def test_a_changed_database(written):
+    def pack(archive: zipfile.ZipFile) -> None:
+        archive.writestr(DATABASE, written.database.replace(b"Ada Ames", b"Bob Ames"))
+        archive.writestr(ABOUT, written.about)
+
+    assert "its checksum does not fit" in refused(written, packed(pack))
+
+
+def test_a_changed_database_with_its_plain_checksum_made_anew(written):
+    change = "UPDATE accounts_user SET display_name = 'Bob Ames'"
+    file = with_database(written, lambda database: database.execute(change), server=json.loads(written.about)["server"])
+    assert "was changed after it was made" in refused(written, file)
+
+
+def test_a_changed_date(written):
+    about = json.dumps({**json.loads(written.about), "made_at": "2030-01-01T00:00:00+00:00"})
+    assert "was changed after it was made" in refused(written, with_about(written, about))
+
+
+def test_a_migration_to_come_is_called_newer(written):
+    about = json.dumps({**json.loads(written.about), "migrations": ["accounts.9999_from_the_future"]})
+    assert "made by a newer Countfold" in refused(written, with_about(written, about))
 
 
 def test_a_format_to_come_is_called_newer(written):

@@ -3,27 +3,22 @@
 Before, everything in the school is called Late; in the backup it is called Early. No page may say both.
 """
 
-import http.client
 import json
-import socket
 import sqlite3
-import subprocess
-import sys
 import threading
 import time
 import zipfile
 from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
-from urllib.parse import urlencode
 
 import pytest
 
-from tests.config.commands import ROOT, environment, manage
+from tests.config.commands import manage
+from tests.config.serving import Browser, served
 
 PEOPLE = 30
 WRITERS = range(4)
-TOKEN = "a" * 32
 PASSPHRASE = "otter violin sandwich moon"
 EARLY = f"""
 from accounts.models import School, User
@@ -50,27 +45,6 @@ print(json.dumps(sessions))
 """
 
 
-class Browser:
-    """One connection that is kept open, and the cookies of one person."""
-
-    def __init__(self, port: int, session: str = "") -> None:
-        self.connection = http.client.HTTPConnection("127.0.0.1", port, timeout=30)
-        self.session = session
-
-    def ask(self, method: str, path: str, **fields: str) -> tuple[int, str, str]:
-        body = urlencode({**fields, "csrfmiddlewaretoken": TOKEN}) if method == "POST" else None
-        headers = {"Cookie": f"countfold_csrf={TOKEN}; countfold_session={self.session}"}
-        if body:
-            headers["Content-Type"] = "application/x-www-form-urlencoded"
-        self.connection.request(method, path, body, headers)
-        response = self.connection.getresponse()
-        page = response.read().decode()
-        for cookie in response.headers.get_all("Set-Cookie") or []:
-            if cookie.startswith("countfold_session="):
-                self.session = cookie.partition("=")[2].partition(";")[0]
-        return response.status, response.headers.get("Location", ""), page
-
-
 @pytest.fixture
 def folder(tmp_path) -> Path:
     folder = tmp_path / "data"
@@ -83,25 +57,8 @@ def folder(tmp_path) -> Path:
 
 @pytest.fixture
 def port(folder) -> Iterator[int]:
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port = probe.getsockname()[1]
-    server = subprocess.Popen(
-        [sys.executable, "-m", "config.serving", "serve", "--port", str(port)],
-        cwd=ROOT,
-        env=environment(folder),
-        stdout=subprocess.PIPE,
-        stderr=(folder / "log").open("w"),
-        text=True,
-    )
-    for line in server.stdout:
-        if "Countfold is open" in line:
-            break
-    else:
-        pytest.fail((folder / "log").read_text())
-    yield port
-    server.terminate()
-    server.communicate(timeout=20)
+    with served(folder) as (port, _said):
+        yield port
 
 
 def test_a_restore_under_a_running_server_shows_no_mix_and_loses_no_acknowledged_save(folder, port):
@@ -167,4 +124,4 @@ def test_a_restore_under_a_running_server_shows_no_mix_and_loses_no_acknowledged
             query = "SELECT display_name FROM accounts_user WHERE sign_in_name = ?"
             ((name,),) = database.execute(query, [f"person{number}"])
             assert int(name.rpartition("-")[2]) >= count
-    assert "Traceback" not in (folder / "log").read_text()
+    assert "Traceback" not in (folder.parent / "log").read_text()
