@@ -28,7 +28,7 @@ from django.db.migrations.loader import MigrationLoader
 
 from accounts.models import School
 
-from .full_disk import is_disk_full
+from .full_disk import free_room, is_disk_full
 from .opening_backups import (
     ABOUT,
     DATABASE,
@@ -43,6 +43,7 @@ from .opening_backups import (
 
 KEEP = 14
 OLD_AFTER_HOURS = 20
+HOUR = 3600
 # A write of a school takes milliseconds; one that holds the database for so long will not end by itself.
 LONGEST_WAIT = 60
 PAGES_AT_A_TIME = 8
@@ -65,7 +66,7 @@ def kept_backups() -> list[Path]:
 
 def newest_is_old() -> bool:
     newest = next(iter(kept_backups()), None)
-    return newest is None or time.time() - newest.stat().st_mtime > OLD_AFTER_HOURS * 3600
+    return newest is None or time.time() - newest.stat().st_mtime > OLD_AFTER_HOURS * HOUR
 
 
 # Writing
@@ -103,19 +104,19 @@ def write_backup(*, spare: Path | None = None) -> Path:
 
 def try_to_write_backup() -> str:
     """Write one if it can be written, else say why not, here and on the administrators' pages."""
-    remove_left_workplaces()
     try:
+        remove_left_workplaces()
         write_backup()
+        forget_failures()
     except (OSError, DatabaseError, sqlite3.Error) as error:
         full = is_disk_full(error)
-        forget_failures()
-        mark = no_room_mark() if full else other_failure_mark()
         with suppress(OSError):
+            forget_failures()
+            mark = no_room_mark() if full else other_failure_mark()
             mark.touch()  # it has no content: where nothing else finds room, a name mostly does
         if full:
-            return f"The disk is too full for a backup: {shutil.disk_usage(folder()).free // MEGABYTE} MB are free."
+            return f"The disk is too full for a backup: {free_room() // MEGABYTE} MB are free."
         return f"The backup could not be written: {error}."
-    forget_failures()
     return ""
 
 
@@ -158,7 +159,7 @@ def when_written(path: Path) -> datetime:
 def remove_left_workplaces() -> None:
     """What a killed backup or restore left behind takes room, the more the fuller the disk."""
     for left in folder().glob("tmp*"):
-        if left.is_dir() and time.time() - left.stat().st_mtime > 24 * 3600:
+        if left.is_dir() and time.time() - left.stat().st_mtime > HOUR:
             shutil.rmtree(left, ignore_errors=True)
 
 
