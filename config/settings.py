@@ -7,7 +7,7 @@ DEVELOPERS.md lists every variable; a test keeps that list complete.
 import os
 import secrets
 import sys
-import time
+import tempfile
 from pathlib import Path
 
 import dj_database_url
@@ -45,12 +45,19 @@ def environment_hosts(name: str, default: str) -> list[str]:
 
 
 def environment_folder(name: str, default: Path) -> Path:
+    """A folder that is there and can be written to."""
     text = environment_text(name)
     folder = Path(text) if text else default
     if not folder.is_absolute():
         raise ImproperlyConfigured(f"{name} must be a whole path from the root, not {text!r}.")
-    if folder.exists() and not folder.is_dir():
-        raise ImproperlyConfigured(f"{name} must be a folder; {text!r} is a file.")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except FileExistsError:
+        raise ImproperlyConfigured(f"{name} must be a folder; {str(folder)!r} is a file.") from None
+    except OSError as error:
+        raise ImproperlyConfigured(f"{name}: the folder {folder} can't be made ({error.strerror}).") from None
+    if not os.access(folder, os.W_OK | os.X_OK):
+        raise ImproperlyConfigured(f"{name}: this account can't write to the folder {folder}.")
     return folder
 
 
@@ -70,23 +77,52 @@ def environment_database(name: str, default: dict) -> dict:
 def kept_secret_key(folder: Path) -> str:
     """The key in the data folder, made on first use, readable by its owner alone.
 
-    Two processes may start at once: the one that creates the file writes it, the other waits for the text.
+    It appears under its name whole: of two processes that start at once one is first, and one that is killed leaves
+    no half of a key.
     """
     path = folder / "secret_key"
-    folder.mkdir(parents=True, exist_ok=True)
+    if not path.exists():
+        try:
+            make_secret_key(path)
+        except OSError as error:
+            raise ImproperlyConfigured(f"{path} can't be written ({error.strerror}).") from None
     try:
-        handle = os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
-    except FileExistsError:
-        for _attempt in range(40):
-            key = path.read_text(encoding="ascii")
-            if len(key) >= 50:
-                return key
-            time.sleep(0.05)
-        raise ImproperlyConfigured(f"{path} is damaged. Remove it; everyone then signs in again.") from None
-    with os.fdopen(handle, "w", encoding="ascii") as file:
-        key = secrets.token_urlsafe(50)
-        file.write(key)
+        key = path.read_text(encoding="ascii")
+    except OSError as error:
+        raise ImproperlyConfigured(f"{path} can't be read ({error.strerror}).") from None
+    except UnicodeDecodeError:
+        key = ""
+    if len(key) < 50:
+        raise ImproperlyConfigured(f"{path} is damaged. Remove it; everyone then signs in again.")
     return key
+
+
+def make_secret_key(path: Path) -> None:
+    handle, beside = tempfile.mkstemp(dir=path.parent, prefix="secret_key.")  # for its owner alone
+    try:
+        with os.fdopen(handle, "w", encoding="ascii") as file:
+            file.write(secrets.token_urlsafe(50))
+            file.flush()
+            os.fsync(handle)
+        place_without_replacing(beside, path)
+    except FileExistsError:
+        pass  # another process was first, and its key is the one
+    finally:
+        Path(beside).unlink(missing_ok=True)
+
+
+def place_without_replacing(beside: str, path: Path) -> None:
+    """Raises FileExistsError where `path` is there already."""
+    if os.name != "nt":
+        try:
+            os.link(beside, path)
+        except FileExistsError:
+            raise
+        except OSError:  # a file system without hard links, such as that of a memory stick
+            pass
+        else:
+            return
+    os.rename(beside, path)  # Windows refuses to replace
 
 
 # Where things are
@@ -136,11 +172,13 @@ MIDDLEWARE = [
     "routines.lessons.passes.PassMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "django.contrib.messages.middleware.MessageMiddleware",
+    "config.restored_meanwhile.RestoredMeanwhileMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "routines.middleware.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
+    "config.full_disk.FullDiskMiddleware",
 ]
 
 ROOT_URLCONF = "config.urls"

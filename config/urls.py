@@ -10,3 +10,5 @@ urlpatterns = [
     path("", include("grade_bands.urls")),
     path("", include("routines.urls")),
 ]
+
+handler500 = "config.full_disk.server_error"
