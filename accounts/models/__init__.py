@@ -1,5 +1,6 @@
 from .one_time_link import OneTimeLink
 from .school import School
+from .sent_form import SentForm
 from .user import User
 
-__all__ = ["OneTimeLink", "School", "User"]
+__all__ = ["OneTimeLink", "School", "SentForm", "User"]
