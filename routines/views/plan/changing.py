@@ -11,7 +11,6 @@ from django_htmx.http import trigger_client_event
 
 from routines.forms.plan import PlanForm
 from routines.forms.plan_changes import UnknownChange, apply_change
-from routines.forms.plan_typed import clean_typed
 from routines.requests import wants_fragment
 
 from .desk import open_desk
@@ -24,7 +23,7 @@ def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None)
     """Change the typed plan, keep it, and show the parts that changed; without scripts, the page."""
     desk = open_desk(request, pk, key)
     try:
-        changed = apply_change(clean_typed(request.POST), request.POST.get("change", ""), desk.steps)
+        changed = apply_change(desk.read(request.POST), request.POST.get("change", ""), desk.steps)
     except UnknownChange as error:
         raise Http404 from error
     desk.keep(changed.typed, changed.step)

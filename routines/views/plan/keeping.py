@@ -10,7 +10,7 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from routines.forms.plan import PlanForm
-from routines.forms.plan_typed import Typed, clean_typed
+from routines.forms.plan_typed import Typed
 from routines.models import PlanDraft
 from routines.requests import wants_fragment
 
@@ -22,7 +22,7 @@ from .desk import Desk, open_desk
 def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
     desk = open_desk(request, pk, key)
-    typed = clean_typed(request.POST)
+    typed = desk.read(request.POST)
     if is_as_saved(desk, typed):
         PlanDraft.objects.of(request.user).filter(routine=desk.routine).delete()
     else:
