@@ -4,10 +4,12 @@ from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.models import User
+from accounts.sent_once import SentBefore, keep_once
 from routines.actions.plans import copy_routine
 from routines.alike import alike
 from routines.cards import cards_of
@@ -83,11 +85,18 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
 @require_POST
 def copy(request: HttpRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
-    made = copy_routine(routine=found, by=request.user)
-    messages.success(
-        request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
-    )
-    return redirect("plan_edit", pk=made.pk)
+
+    def make() -> str:
+        made = copy_routine(routine=found, by=request.user)
+        messages.success(
+            request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
+        )
+        return reverse("plan_edit", kwargs={"pk": made.pk})
+
+    try:
+        return keep_once(request, make)
+    except SentBefore as before:  # the button of this page carries no words that could be lost
+        return redirect(before.address)
 
 
 @require_POST
@@ -120,9 +129,16 @@ def retire(request: HttpRequest, pk: int) -> HttpResponse:
 def add_note(request: HttpRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
     form = NoteForm(request.POST)
-    if form.is_valid():
+
+    def make() -> str:
         RoutineNote.objects.create(routine=found, by=request.user, text=form.cleaned_data["text"])
-        return redirect(f"{request.path.removesuffix('notes/')}#notes")
+        return f"{reverse('routine', kwargs={'pk': pk})}#notes"
+
+    if form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
     return render(request, "routines/note.html", {"section": "bank", "routine": found, "note_form": form}, status=422)
 
 
