@@ -131,6 +131,7 @@ MIDDLEWARE = [
     "django.contrib.auth.middleware.AuthenticationMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "django.contrib.messages.middleware.MessageMiddleware",
+    "accounts.too_much.TooMuchMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
@@ -234,6 +235,8 @@ X_FRAME_OPTIONS = "DENY"
 # must not find its own server refused by every browser for months.
 SILENCED_SYSTEM_CHECKS = ["security.W004"]
 DATA_UPLOAD_MAX_MEMORY_SIZE = 5 * 1024 * 1024
+# A plan with everything in it sends about a thousand; what a form may hold can be kept through sign-in (kept_text.py).
+DATA_UPLOAD_MAX_NUMBER_FIELDS = 2_000
 
 # Static files
 
