@@ -13,6 +13,9 @@ from routines.plan_document import Plan
 VOICES = [("", "not noted"), ("strong", "strong"), ("mixed", "mixed"), ("faded", "faded"), ("alone", "teacher alone")]
 SEEN = [("", "not recorded"), *TargetOutcome.Seen.choices]
 WORDS = "Write the idea, not who said it."
+# What fits into one event, whatever its letters.
+SLIP_LIMIT = 60
+NOTICED_LIMIT = 300
 
 
 def _text(label: str, help_text: str = WORDS, rows: int = 2) -> forms.CharField:
@@ -115,8 +118,23 @@ class TaughtForm(ReflectionForm):
             n = int(place)
             if not 1 <= n <= self.plan.count.terms:
                 raise forms.ValidationError(f"There is no count number {n}; this one has {self.plan.count.terms}.")
-            said[n] = heard.strip()[:60]
+            if len(heard.strip()) > SLIP_LIMIT:
+                raise forms.ValidationError(
+                    f"Shorten what was said at count {n} to {SLIP_LIMIT} characters; it has {len(heard.strip())}."
+                )
+            if n in said:
+                raise forms.ValidationError(f"Count {n} has two lines. Put both into one, such as {n}: 54, then 63.")
+            said[n] = heard.strip()
         return said
+
+    def clean_noticed(self) -> str:
+        text = self.cleaned_data["noticed"]
+        for line in map(str.strip, text.splitlines()):
+            if len(line) > NOTICED_LIMIT:
+                raise forms.ValidationError(
+                    f"Shorten “{line[:40]}…” to {NOTICED_LIMIT} characters, or break it into two lines; it has {len(line)}."
+                )
+        return text
 
     def clean(self):
         cleaned = super().clean()
