@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 
 from django.http import QueryDict
 
-from routines.plan_document import LIST_LIMIT, CountTyped, Fold, Plan
+from routines.plan_document import CountTyped, Fold, Plan
 
 Typed = dict[str, list[str]]
 
@@ -32,7 +32,6 @@ ROWS = {
     "next": ("outcome", "why", "kind", "start", "step", "terms", "line_length", "fill"),
 }
 CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
-LONGEST = 8000
 
 _KNOWN = re.compile(
     rf"(?:{'|'.join((*ABOUT, *COUNT, *CHOICES))}|style-[a-z_]+"
@@ -43,14 +42,12 @@ _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 
 
 def clean_typed(posted: QueryDict) -> Typed:
-    """The plan's own fields of a request, control characters taken out, each text cut at a generous length."""
-    return {
-        name: [_tidy(text) for text in texts[:LIST_LIMIT]] for name, texts in posted.lists() if _KNOWN.fullmatch(name)
-    }
+    """The plan's own fields of a request, whole but for control characters: what is too much is said, never cut."""
+    return {name: [_tidy(text) for text in texts] for name, texts in posted.lists() if _KNOWN.fullmatch(name)}
 
 
 def _tidy(text: str) -> str:
-    return _CONTROL.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))[:LONGEST]
+    return _CONTROL.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))
 
 
 def read_typed(stored: object) -> Typed:
@@ -147,7 +144,7 @@ def row_numbers(typed: Mapping[str, list[str]], section: str) -> list[int]:
     """The numbers of a section's rows, in order."""
     prefix = f"{section}-"
     found = {int(name.split("-")[1]) for name in typed if name.startswith(prefix)}
-    return sorted(found)[:LIST_LIMIT]
+    return sorted(found)
 
 
 def add_row(typed: Typed, section: str, number: int | None = None, **values: object) -> int:

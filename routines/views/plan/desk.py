@@ -17,10 +17,15 @@ from django.urls import reverse
 from accounts.models import School, SentForm, User
 from grade_bands.models import Grade
 from routines.actions.plans import keep_draft
+from routines.forms.plan_limits import too_long
 from routines.forms.plan_typed import Typed, clean_typed, only, read_typed, typed_from
 from routines.models import PlanDraft, Routine, RoutineVersion
 
 STEPS_KEPT = 10
+
+
+class TooLong(Exception):
+    """More is typed than can be kept; `str()` says so."""
 
 
 @dataclass
@@ -74,7 +79,9 @@ class Desk:
 
     @transaction.atomic
     def keep(self, typed: Typed, step: dict[str, Any] | None = None) -> None:
-        """Keep what is typed; `step` says how to undo the change that was just made."""
+        """Keep what is typed; `step` says how to undo the change that was just made. Raises TooLong and keeps the last."""
+        if sentence := too_long(typed):
+            raise TooLong(sentence)
         if step is not None:
             self.steps = [*self.steps, step][-STEPS_KEPT:]
         fields = {"typed": typed, "steps": self.steps}

@@ -1,5 +1,6 @@
 """The plan page itself, and saving from it."""
 
+from contextlib import suppress
 from typing import Any
 from uuid import UUID, uuid4
 
@@ -17,7 +18,7 @@ from routines.forms.plan import PlanForm
 from routines.models import PlanDraft, Routine
 from routines.plan_suggestions.counted_before import counted_before
 
-from .desk import Desk, open_desk
+from .desk import Desk, TooLong, open_desk
 from .live import LivePlan, live_addresses, live_context
 from .merging import merge_context
 
@@ -47,7 +48,7 @@ def edit(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -
         return redirect(desk.url("plan_edit"))
     typed = desk.typed()
     if not desk.draft and not desk.routine:
-        typed |= {name: [request.GET[name][:200]] for name in PREFILLED if request.GET.get(name)}
+        typed |= {name: [request.GET[name]] for name in PREFILLED if request.GET.get(name)}
     form = PlanForm(typed, grades=desk.grades)
     return render(request, "routines/plan.html", page_context(desk, form))
 
@@ -77,7 +78,8 @@ def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
     typed = desk.read(request.POST)
     form = PlanForm(typed, grades=desk.grades, for_saving=True)
     if not form.is_valid():
-        desk.keep(typed)
+        with suppress(TooLong):  # the form says so, and the page shows all of it
+            desk.keep(typed)
         context = {**page_context(desk, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
         return render(request, "routines/plan.html", context, status=422)
     plan = form.plan(LivePlan(form).best_statement)
