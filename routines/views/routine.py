@@ -24,6 +24,7 @@ from routines.shown_picture import shown_picture
 from routines.shown_plan import ShownPlan
 
 SHOWN_AT_FIRST = 6
+NOTES_AT_FIRST = 20
 
 
 @require_GET
@@ -53,13 +54,20 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
-        "notes": found.notes.select_related("by")[:20],
+        **_notes(request, found),
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),
         "may_retire": found.may_retire(request.user),
     }
     return render(request, "routines/routine.html", context)
+
+
+def _notes(request: HttpRequest, found: Routine) -> dict:
+    """The newest notes; with notes=all in the query string every one."""
+    notes, there = found.notes.select_related("by"), found.notes.count()
+    shown = notes if request.GET.get("notes") == "all" else notes[:NOTES_AT_FIRST]
+    return {"notes": shown, "older_notes": there - len(shown)}
 
 
 def _grid_context(request: HttpRequest, found: Routine) -> dict:
