@@ -43,4 +43,4 @@ class KeptText:
         return 0 < len(pairs) <= MOST_FIELDS and sum(len(name) + len(value) for name, value in pairs) <= MOST_CHARACTERS
 
     def as_json(self) -> str:
-        return json.dumps(self.fields)
+        return json.dumps(self.fields, ensure_ascii=False)  # escaped, four times as much would be sent back

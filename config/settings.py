@@ -172,6 +172,7 @@ MIDDLEWARE = [
     "routines.lessons.passes.PassMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "django.contrib.messages.middleware.MessageMiddleware",
+    "accounts.too_much.TooMuchMiddleware",
     "config.restored_meanwhile.RestoredMeanwhileMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
@@ -299,6 +300,8 @@ SILENCED_SYSTEM_CHECKS = ["security.W004"]
 DATA_UPLOAD_MAX_MEMORY_SIZE = 5 * 1024 * 1024
 DATA_UPLOAD_MAX_NUMBER_FILES = 4
 FILE_UPLOAD_HANDLERS = ["django.core.files.uploadhandler.MemoryFileUploadHandler", "config.uploads.BoundedUpload"]
+# A plan with everything in it sends about a thousand; what a form may hold can be kept through sign-in (kept_text.py).
+DATA_UPLOAD_MAX_NUMBER_FIELDS = 2_000
 
 # Static files
 

@@ -39,6 +39,6 @@ def free_name(name: str, taken: set[str]) -> str:
 
 
 class Migration(migrations.Migration):
-    dependencies = [("accounts", "0001_people_and_school")]
+    dependencies = [("accounts", "0002_sent_form")]
 
     operations = [migrations.RunPython(fold, migrations.RunPython.noop)]

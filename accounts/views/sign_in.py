@@ -61,7 +61,10 @@ def csrf_failure(request: HttpRequest, reason: str = "") -> HttpResponse:
     from_us = request.headers.get("Origin") == f"{request.scheme}://{request.get_host()}"
     kept = KeptText.from_post(request) if from_us else None
     if request.htmx or kept is None:
-        return render(request, "403.html", {"stale_form": True}, status=403)
+        too_long = from_us and not all(is_secret(name) for name in request.POST)
+        response = render(request, "403.html", {"stale_form": True, "too_long": too_long}, status=403)
+        response["X-Stale-Form"] = "1"  # so that autosave can tell it from a plan that is not hers
+        return response
     if not request.user.is_authenticated:
         return ask_to_sign_in(request, address=request.get_full_path(), kept=kept)
     rotate_token(request)

@@ -17,10 +17,15 @@ def hold_file(*, by, name: str, read: Read) -> ImportFile:
     ImportFile.objects.of(by).delete()
     return ImportFile.objects.create(
         by=by,
-        name=name[:120],
+        name=shortened(name),
         plans=[plan.as_dict() for plan in read.plans],
         refused=[[entry.number, entry.title, entry.field, entry.reason] for entry in read.refused],
     )
+
+
+def shortened(name: str, longest: int = 120) -> str:
+    """A file's name as it is shown; a cut is seen."""
+    return name if len(name) <= longest else f"{name[: longest - 1]}…"
 
 
 @transaction.atomic

@@ -47,15 +47,17 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
     Raises StaleSave when `based_on` is no longer the current version, PermissionDenied when `by` may not edit,
     CountError for a plan that is no count. Saving a plan equal to the current one makes no new version.
     """
-    routine = Routine.objects.select_for_update(of=("self",)).select_related("current_version").get(pk=routine.pk)
+    # The version is read after the wait for the row: in one query PostgreSQL looks for it as of before the wait.
+    routine = Routine.objects.select_for_update().get(pk=routine.pk)
     if not routine.may_edit(by):
         raise PermissionDenied
     current = routine.newest_save
-    if based_on is None or based_on.pk != current.pk:
-        raise StaleSave(current)
+    # Before asking who was first: of the same text sent twice the second finds what it wanted.
     if current.plan == plan.as_dict():
         PlanDraft.objects.of(by).filter(routine=routine).delete()
         return current
+    if based_on is None or based_on.pk != current.pk:
+        raise StaleSave(current)
     grade = Grade.objects.select_related("band").get(name=plan.grade)
     facts = facts_of(plan, grade.level)
     for name, value in facts.columns.items():

@@ -10,7 +10,7 @@ from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade
 
 from ..models import Routine
-from ..models.routine import RoutineQuerySet
+from ..models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
 
 SHOWS = {
     "landmarks": ("landmarks line up", ("landmarks",)),
@@ -26,6 +26,7 @@ STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
 TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
 WHOSE = {"mine": "mine", "team": "my team"}
 SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
+LONGEST_LOOKED_FOR = 100
 KINDS = ("whole", "decimal", "fraction", "length", "mass", "capacity", "money", "clock", "elapsed")
 
 
@@ -55,14 +56,17 @@ class BankFilter:
     owner: int | None = None
     standard: str = ""
     sort: str = "newest"
+    left_out: str = ""
 
     @classmethod
     def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
         def chosen(name: str, offered) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
+        asked = query.get("q", "").strip()
         return cls(
-            text=query.get("q", "").strip()[:100],
+            text=asked[:LONGEST_LOOKED_FOR],
+            left_out=left_out(asked),
             grades=chosen("grade", [grade.name for grade in grades]),
             areas=chosen("area", Area.values),
             directions=chosen("direction", Routine.Direction.values),
@@ -160,3 +164,12 @@ class BankFilter:
 
     def sort_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+
+
+def left_out(asked: str) -> str:
+    """A sentence where not all of what was typed is looked for."""
+    if len(asked) > LONGEST_LOOKED_FOR:
+        return f"Only the first {LONGEST_LOOKED_FOR} characters were looked for."
+    if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
+        return f"Only the first {MOST_WORDS_LOOKED_FOR} words were looked for."
+    return ""

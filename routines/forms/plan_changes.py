@@ -6,6 +6,7 @@ from typing import Any
 from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from routines.counting.count import MOST_TERMS
+from routines.forms.plan_limits import rows_left, section_is_full
 from routines.forms.plan_typed import (
     COUNT,
     HIGHEST_ROW,
@@ -32,12 +33,16 @@ class UnknownChange(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it."""
+    """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it.
+
+    `refused` says why nothing was changed.
+    """
 
     typed: Typed
     parts: tuple[str, ...]
     step: dict[str, Any] | None
     focus: str = ""
+    refused: str = ""
 
 
 def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Change:
@@ -92,12 +97,14 @@ def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
 
 def _another_count(typed: Typed, what: str, values: dict[str, Any]) -> Change:
     names = ("line_length", "fill", "lead") if what == "fold" else COUNT
-    changed = {**typed, **{name: [str(values[name])[:40]] for name in names if name in values}}
+    changed = {**typed, **{name: [str(values[name])] for name in names if name in values}}
     said = "The fold was changed." if what == "fold" else "The count was changed."
     return Change(changed, ("count",), _step(typed, "count", said))
 
 
 def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
+    if not rows_left(typed, section):
+        return Change(typed, (section,), None, refused=section_is_full(section))
     row = {**NEW_ROWS[section], **{name: value for name, value in values.items() if name in ROWS[section]}}
     if section == "next" and "kind" not in values:
         row["kind"] = only(typed, "kind", "whole")
@@ -107,6 +114,8 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
     number = add_row(changed, section, **row)
     first = {"expected": "words", "stops": "question", "next": "why"}[section]
     taken = any(name in values for name in (first, "reply", "answer"))
+    if taken and rows(changed, section)[-1] in rows(typed, section):  # the same suggestion, pressed twice
+        return Change(typed, (section,), None)
     if section == "stops" and taken:
         changed = in_counting_order(changed)
     focus = "" if taken else f"id_{section}-{number}-{first}"
@@ -150,7 +159,7 @@ def _target_added(typed: Typed, claim: str) -> Change:
 def _standard_added(typed: Typed, code: str) -> Change:
     codes = [part.strip() for part in only(typed, "standards").split(",") if part.strip()]
     if code and code not in codes:
-        codes.append(code[:60])
+        codes.append(code)
     return Change(
         {**typed, "standards": [", ".join(codes)]}, ("standards",), _step(typed, "standards", "A standard was added.")
     )

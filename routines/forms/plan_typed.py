@@ -11,7 +11,7 @@ from typing import Any
 from django.http import QueryDict
 
 from accounts.text import mended
-from routines.plan_document import LIST_LIMIT, CountTyped, Fold, Plan
+from routines.plan_document import CountTyped, Fold, Plan
 
 Typed = dict[str, list[str]]
 
@@ -34,7 +34,6 @@ ROWS = {
     "next": ("outcome", "why", "kind", "start", "step", "terms", "line_length", "fill"),
 }
 CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
-LONGEST = 8000
 HIGHEST_ROW = 999  # rows are named by up to three digits
 
 _KNOWN = re.compile(
@@ -45,14 +44,8 @@ _KNOWN = re.compile(
 
 
 def clean_typed(posted: QueryDict) -> Typed:
-    """The plan's own fields of a request, each text cut at a generous length."""
-    return {
-        name: [_tidy(text) for text in texts[:LIST_LIMIT]] for name, texts in posted.lists() if _KNOWN.fullmatch(name)
-    }
-
-
-def _tidy(text: str) -> str:
-    return mended(text)[:LONGEST]
+    """The plan's own fields of a request, whole but for what is no text: what is too much is said, never cut."""
+    return {name: [mended(text) for text in texts] for name, texts in posted.lists() if _KNOWN.fullmatch(name)}
 
 
 def read_typed(stored: object) -> Typed:
@@ -60,7 +53,7 @@ def read_typed(stored: object) -> Typed:
     if not isinstance(stored, Mapping):
         return {}
     return {
-        name: [_tidy(text) for text in texts if isinstance(text, str)]
+        name: [mended(text) for text in texts if isinstance(text, str)]
         for name, texts in stored.items()
         if isinstance(name, str) and _KNOWN.fullmatch(name) and isinstance(texts, list)
     }
@@ -165,7 +158,7 @@ def row_numbers(typed: Mapping[str, list[str]], section: str) -> list[int]:
     """The numbers of a section's rows, in order."""
     prefix = f"{section}-"
     found = {int(name.split("-")[1]) for name in typed if name.startswith(prefix)}
-    return sorted(found)[:LIST_LIMIT]
+    return sorted(found)
 
 
 def add_row(typed: Typed, section: str, number: int | None = None, **values: object) -> int:

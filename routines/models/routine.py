@@ -28,6 +28,10 @@ def _lessons_of_each():
     return Lesson.objects.counted().filter(routine=OuterRef("pk"))
 
 
+# Each word looked for is a search through every count.
+MOST_WORDS_LOOKED_FOR = 12
+
+
 class RoutineQuerySet(models.QuerySet["Routine"]):
     def visible_to(self, user) -> Self:
         """Shared routines for everyone; drafts for owner and co-authors; retired ones also for those who may bring them back."""
@@ -85,9 +89,9 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         return self.annotate(step_size=Abs("step_numerator")).filter(wanted)
 
     def matching(self, text: str) -> Self:
-        """Every word of the text stands somewhere in title, story, count, patterns or standards."""
+        """Every word of the text, up to the twelfth, stands somewhere in title, story, count, patterns or standards."""
         found = self
-        for word in text.casefold().split()[:12]:
+        for word in text.casefold().split()[:MOST_WORDS_LOOKED_FOR]:
             found = found.filter(search_text__contains=word)
         return found
 

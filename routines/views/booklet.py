@@ -2,11 +2,13 @@
 
 from django.core.paginator import Paginator
 from django.http import FileResponse, Http404, HttpRequest, HttpResponse
-from django.shortcuts import redirect, render
+from django.shortcuts import render
+from django.urls import reverse
 from django.utils import timezone
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_ids
 from grade_bands.models import Grade, SchoolYear
 from routines.forms.bank import BankFilter
@@ -27,7 +29,10 @@ def booklet_choose(request: HttpRequest) -> HttpResponse:
     if request.method == "POST":
         form = BookletForm(request.POST, offered=Routine.objects.visible_to(request.user).for_cards())
         if form.is_valid():
-            return redirect("booklet", key=_start(request, form).key)
+            try:
+                return keep_once(request, lambda: reverse("booklet", kwargs={"key": _start(request, form).key}))
+            except SentBefore as before:
+                form.add_error(None, before.sentence)
     mine = request.GET.get("from") == "mine"
     grades = list(Grade.objects.order_by("order"))
     wanted = BankFilter.read(request.GET, grades)

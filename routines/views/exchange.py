@@ -4,9 +4,11 @@ from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
+from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import Grade
 from routines.actions.importing import add_some, hold_file, is_here
 from routines.exchange.grid_csv import grid_csv
@@ -69,9 +71,16 @@ def _sent(request: HttpRequest) -> tuple:
 def import_file(request: HttpRequest) -> HttpResponse:
     """Choose a file; what it holds is shown before anything is added."""
     form = ImportForm(*_sent(request), grades=set(Grade.objects.values_list("name", flat=True)))
-    if request.method == "POST" and form.is_valid():
+
+    def make() -> str:
         file = hold_file(by=request.user, name=form.cleaned_data["file"].name, read=form.read)
-        return redirect("import_look", key=file.key)
+        return reverse("import_look", kwargs={"key": file.key})
+
+    if request.method == "POST" and form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore:  # another file, chosen after Back: the newer one counts, as it does without a key
+            return redirect(make())
     context = {"section": "plans", "form": form, "may_move_bank": may_move_the_bank(request.user)}
     return render(request, "routines/import.html", context, status=422 if form.errors else 200)
 

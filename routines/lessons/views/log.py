@@ -8,6 +8,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.sent_once import SentBefore, keep_once
 from routines.facts import count_in_words
 from routines.lessons.drawn import cells_as_said
 from routines.lessons.forms import ReflectionForm, TaughtForm
@@ -49,10 +50,17 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         statements=target_sentences(shown),
         initial={"taught_on": timezone.localdate(), "outcome": "as-planned"},
     )
-    if request.method == "POST" and form.is_valid():
+
+    def make() -> str:
         lesson = _record(form, routine, shown.plan, request.user)
         messages.success(request, "Kept. The lesson is in your list, and in the coverage of its grade.")
-        return redirect("lesson", key=lesson.key)
+        return lesson.get_absolute_url()
+
+    if request.method == "POST" and form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
     context = {
         "section": "lessons",
         "routine": routine,

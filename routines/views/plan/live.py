@@ -45,6 +45,7 @@ class FoundRow:
     target: bool
     lit: bool
     words: str
+    wrong: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,12 +152,12 @@ class LivePlan:
     @cached_property
     def found(self) -> list[FoundRow]:
         lit = {item.key for item in self.lit}
-        words = {claim_text(target.claim): target.words for target in self.form.targets}
-        return [self._row(item, item.key in lit, words) for item in self.listed]
+        return [self._row(item, item.key in lit) for item in self.listed]
 
-    def _row(self, item: ShownPattern, lit: bool, words: dict[str, str]) -> FoundRow:
+    def _row(self, item: ShownPattern, lit: bool) -> FoundRow:
         value = text_of_claim(item.pattern.claim)
-        return FoundRow(item.key, value, item.pattern, item.target, lit, words.get(value, ""))
+        wrong = self.form.wrong_words.get(value, "")
+        return FoundRow(item.key, value, item.pattern, item.target, lit, self.form.own_words.get(value, ""), wrong)
 
     @property
     def shows_all(self) -> bool:
@@ -164,9 +165,9 @@ class LivePlan:
 
     @cached_property
     def rows(self) -> list[FoundRow]:
-        """The first few, and always those ticked or lit; all of them when asked for."""
+        """The first few, and always those ticked, lit or written about; all of them when asked for."""
         most = ALL_SHOWN if self.shows_all else SHOWN_AT_FIRST
-        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit]
+        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit or row.words]
 
     @property
     def further(self) -> int:

@@ -33,6 +33,7 @@ def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, A
         "section": "plans",
         "routine": desk.routine,
         "theirs": theirs,
+        "saved_by_me": theirs.by_id == desk.user.pk,
         "rows": rows,
         "merge_url": desk.url("plan_merge"),
         "edit_url": desk.url("plan_edit"),

@@ -1,5 +1,6 @@
 """One's own plans: unfinished ones, drafts, those in the bank, those taken out of it."""
 
+from django.core.paginator import Paginator
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
@@ -16,20 +17,24 @@ SHOWN_AT_MOST = 60
 @require_GET
 def my_plans(request: HttpRequest) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
-    own = list(Routine.objects.of(request.user).with_teaching_for(request.user, year).for_cards()[:SHOWN_AT_MOST])
-    cards = cards_of(own)
+    own = Routine.objects.of(request.user).with_teaching_for(request.user, year).for_cards()
+    page = Paginator(own, SHOWN_AT_MOST).get_page(request.GET.get("page"))
+    cards = cards_of(page.object_list)
     groups = [
         ("Drafts", "Only you and your co-authors see these.", Routine.Status.DRAFT),
         ("In the bank", "Every colleague can read, copy and teach these.", Routine.Status.SHARED),
         ("Out of the bank", "Their lessons and copies stay.", Routine.Status.RETIRED),
     ]
-    unfinished = PlanDraft.objects.of(request.user).with_titles_for(request.user)[:SHOWN_AT_MOST]
+    drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
+    unfinished = drafts[:SHOWN_AT_MOST]
     context = {
         "section": "plans",
         "unfinished": [unfinished_row(draft) for draft in unfinished],
         "groups": [
             (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups
         ],
+        "older_unfinished": max(0, drafts.count() - SHOWN_AT_MOST),
+        "page": page,
         "empty": not cards and not unfinished,
     }
     return render(request, "routines/my_plans.html", context)

@@ -20,6 +20,7 @@ from routines.counting import Audience, CountError, check, explain_cells, probes
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_claim import ClaimForm
 from routines.forms.plan_design import DesignForm
+from routines.forms.plan_fields import shorten
 from routines.forms.plan_typed import clean_typed, only, rows
 from routines.plan_suggestions.answers import suggest_answers
 from routines.plan_suggestions.appearing import look_for
@@ -33,6 +34,7 @@ from .desk import open_desk
 from .live import LivePlan
 
 MOST_ROUNDS = 6
+LONGEST_NUMBER = 40
 MOST_STANDARDS = 5
 
 
@@ -52,9 +54,11 @@ def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()[:40]
+    typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()
     answer: dict[str, Any] = {"probes": probes(live.grid, live.shown.audience)}
-    if typed:
+    if len(typed) > LONGEST_NUMBER:
+        answer["wrong"] = shorten(LONGEST_NUMBER, len(typed))
+    elif typed:
         try:
             answer["found"] = look_for(live.grid, typed, live.shown.audience)
         except CountError as error:
