@@ -1,4 +1,4 @@
-"""The application that waitress and granian serve."""
+"""The application that waitress and granian serve. Whatever serves it also makes booklets and adds imports."""
 
 import os
 
@@ -6,3 +6,7 @@ from django.core.wsgi import get_wsgi_application
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
 application = get_wsgi_application()
+
+from routines.jobs.runner import start  # noqa: E402 - the models are there only now
+
+start()

@@ -3,6 +3,7 @@
 from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
+from .job import Job, JobFile
 from .lesson import Lesson, Reflection, TargetOutcome
 from .note import RoutineNote
 from .planned import Planned
@@ -12,6 +13,8 @@ from .version import RoutineVersion
 
 __all__ = [
     "ImportFile",
+    "Job",
+    "JobFile",
     "Lesson",
     "LessonEvent",
     "PlanDraft",
