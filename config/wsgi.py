@@ -1,4 +1,4 @@
-"""The application that waitress and granian serve."""
+"""The application that waitress and granian serve. Whatever serves it also makes booklets and adds imports."""
 
 import os
 
@@ -8,3 +8,7 @@ from .text_gate import disarm_content_type
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
 application = disarm_content_type(get_wsgi_application())
+
+from routines.jobs.runner import start  # noqa: E402 - the models are there only now
+
+start()

@@ -84,7 +84,7 @@ class Migration(migrations.Migration):
     dependencies = [
         ("accounts", "0001_people_and_school"),
         ("grade_bands", "0001_grades_classes_standards"),
-        ("routines", "0003_lessons_counted_from_first_term"),
+        ("routines", "0004_jobs"),
     ]
 
     operations = [migrations.RunPython(mend, migrations.RunPython.noop)]

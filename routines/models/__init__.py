@@ -3,6 +3,7 @@
 from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
+from .job import Job, JobFile
 from .lesson import Lesson, Reflection, TargetOutcome
 from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
@@ -13,6 +14,8 @@ from .version import RoutineVersion, UnreadablePlan
 
 __all__ = [
     "ImportFile",
+    "Job",
+    "JobFile",
     "Lesson",
     "LessonEvent",
     "LessonPass",

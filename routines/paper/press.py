@@ -32,6 +32,7 @@ class PrintingProcess:
         self.in_hand = None if most_in_hand is None else threading.BoundedSemaphore(most_in_hand)
         self.turn = threading.Lock()
         self.process: subprocess.Popen[bytes] | None = None
+        self.given_up = False
         atexit.register(self.stop)
 
     def pdf(
@@ -69,8 +70,9 @@ class PrintingProcess:
     ) -> bytes:
         with self.turn:
             process = self._running()
+            self.given_up = False
             late = threading.Event()
-            timer = threading.Timer(time_limit, self._give_up, (process, late))
+            timer = threading.Timer(time_limit, self._too_late, (process, late))
             timer.start()
             try:
                 return self._ask(process, html, css, looks, on_page)
@@ -80,10 +82,22 @@ class PrintingProcess:
                     raise PaperError(
                         "This page took too long to print. Try again, or print from the browser."
                     ) from error
+                if self.given_up:
+                    raise PaperError("This print was stopped.") from error
                 logger.exception("The printing process stopped")
                 raise PaperError("The PDF could not be made. Print from the browser instead.") from error
+            except BaseException:  # `on_page` ended it: what this process would still answer is nobody's any more
+                self.stop()
+                raise
             finally:
                 timer.cancel()
+
+    def give_up(self) -> None:
+        """End what is being printed, from another thread; the next print has a process again."""
+        process = self.process
+        if process is not None:
+            self.given_up = True
+            process.kill()
 
     def stop(self) -> None:
         if self.process is not None:
@@ -106,7 +120,7 @@ class PrintingProcess:
         return self.process
 
     @staticmethod
-    def _give_up(process: subprocess.Popen[bytes], late: threading.Event) -> None:
+    def _too_late(process: subprocess.Popen[bytes], late: threading.Event) -> None:
         late.set()
         process.kill()
 
