@@ -114,4 +114,6 @@ WORDLESS = (
     *(f"accounts.School.{name}" for name in ("time_zone", "languages")),
     *(f"accounts.User.{name}" for name in ("password", "role")),
     *(f"accounts.OneTimeLink.{name}" for name in ("purpose", "token_hash", "role")),
+    *(f"accounts.SentForm.{name}" for name in ("content", "made")),
+    "accounts.SetUpTries.address",
 )

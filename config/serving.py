@@ -126,7 +126,7 @@ def open_demo(options: argparse.Namespace) -> None:
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
-    server.run()
+    go_on_serving(server)
 
 
 def open_school(options: argparse.Namespace) -> None:
@@ -151,7 +151,7 @@ def open_school(options: argparse.Namespace) -> None:
     if backups.on_this_database():
         threading.Thread(target=back_up_daily, daemon=True).start()
     if server:
-        server.run()
+        go_on_serving(server)
     else:
         serve_https(options)
 
@@ -174,6 +174,14 @@ def http_server(address: str, port: int) -> Any:
         )
     except OSError as error:
         raise NotStarted(f"Port {port} can't be opened: {error.strerror or error}. Choose another one.") from error
+
+
+def go_on_serving(server) -> None:
+    """What was left unfinished goes on at once; with HTTPS it is the server's own process that does so (config/wsgi.py)."""
+    from routines.jobs.runner import start
+
+    start()
+    server.run()
 
 
 def serve_https(options: argparse.Namespace) -> None:

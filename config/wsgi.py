@@ -9,6 +9,6 @@ from .text_gate import disarm_content_type
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
 application = disarm_content_type(get_wsgi_application())
 
-from routines.jobs.runner import start  # noqa: E402 - the models are there only now
+from routines.jobs.runner import with_jobs  # noqa: E402 - the models are there only now
 
-start()
+application = with_jobs(application)

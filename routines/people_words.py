@@ -1,6 +1,7 @@
 """The columns of the bank and of lessons that hold people's words, and all such columns of the school together.
 
-Sessions, and the list of wrong sign-ins, belong to packages and pass within days; booklets are files (`drop_all_booklets`).
+Sessions, and the list of wrong sign-ins, belong to packages and pass within days; finished booklets are PDF files
+(`drop_all_booklets`).
 """
 
 from accounts.people_words import COLUMNS as OF_ACCOUNTS
@@ -39,6 +40,8 @@ COLUMNS = (
     WordsColumn("routines.ImportFile", "plans", parts=tuple(f"*.{part}" for part in IN_A_PLAN), author="by"),
     # An entry that was refused: its number, its title, the part at fault, why.
     WordsColumn("routines.ImportFile", "refused", parts=("*.1", "*.2", "*.3"), author="by"),
+    WordsColumn("routines.Job", "title", author="owner"),
+    WordsColumn("routines.Job", "said", author="owner"),
     WordsColumn("routines.RoutineNote", "text", author="by"),
     WordsColumn("routines.Suggestion", "why", author="by"),
     # Kinds of event that this server does not know yet may hold words anywhere; ids of events and marks are none.
@@ -56,6 +59,9 @@ WORDLESS = (
     *(f"routines.Lesson.{name}" for name in ("surface", "sharing", "area")),
     *(f"routines.LessonEvent.{name}" for name in ("device", "kind")),
     *(f"routines.TargetOutcome.{name}" for name in ("family", "seen")),
+    *(f"routines.Job.{name}" for name in ("kind", "payload", "state")),
+    "routines.JobFile.content",  # a finished booklet: gone within the hour, or by `drop_all_booklets`
+    *(f"routines.LessonPass.{name}" for name in ("address", "code", "role", "secret_hash")),
     "routines.Reflection.outcome",
     "routines.Suggestion.answer",
 )

@@ -2,9 +2,11 @@
 
 import atexit
 import logging
+import os
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from typing import Any
 
 from django.db import DatabaseError, close_old_connections, connection
 
@@ -137,9 +139,27 @@ class Runner:
 
 
 runner = Runner()
+started_in: int | None = None  # the process: threads don't survive a fork, so a forked server starts its own
+starting = threading.Lock()
 
 
 def start() -> None:
-    """Called once by whatever serves the app, or by `manage.py run_jobs`; never by a page or a test."""
-    runner.start()
-    atexit.register(runner.stop)
+    """Called by whatever serves the app, or by `manage.py run_jobs`; never by a page or a test. Again changes nothing."""
+    global started_in
+    with starting:
+        if started_in == os.getpid():
+            return
+        started_in = os.getpid()
+        runner.start()
+        atexit.register(runner.stop)
+
+
+def with_jobs(application: Callable) -> Callable:
+    """Wrap a WSGI application: whatever serves it makes what was asked for, from its first request on."""
+
+    def serving(environ: dict[str, Any], start_response: Callable) -> Iterable[bytes]:
+        if started_in != os.getpid():
+            start()
+        return application(environ, start_response)
+
+    return serving

@@ -165,7 +165,7 @@ def test_what_the_school_can_no_longer_take_is_told_and_the_rest_comes_in(owner,
     text = add(client)
     assert "1 added" in text
     assert "Lost plum" in text
-    assert "It could not be added as the school is now" in text
+    assert "This school has no grade “3”." in text
     assert [routine.title for routine in Routine.objects.all()] == [SEVENS.title]
 
 

@@ -11,9 +11,9 @@ from tests.routines.making import make_routine
 @pytest.mark.parametrize(
     ("field", "text", "sentence"),
     [
-        ("slips", "8: " + "5" * 61, "Shorten what was said at count 8 to 60 characters; it has 61."),
+        ("slips", "8: " + "5" * 41, "Shorten what was said at count 8 to 40 characters; it has 41."),
         ("slips", "8: 54\n8: 63", "Count 8 has two lines. Put both into one, such as 8: 54, then 63."),
-        ("noticed", "short\n" + "n" * 301, "to 300 characters, or break it into two lines; it has 301."),
+        ("noticed", "short\n" + "n" * 281, "to 280 characters, or break it into two lines; it has 281."),
         ("seen", "s" * 2001, "Shorten this to 2000 characters; it has 2001."),
         ("to_next_year", "s" * 2001, "Shorten this to 2000 characters; it has 2001."),
     ],
