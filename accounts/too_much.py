@@ -5,7 +5,7 @@ from urllib.parse import parse_qsl
 
 from django.conf import settings
 from django.core.exceptions import RequestDataTooBig, TooManyFieldsSent, TooManyFilesSent
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse, UnreadablePostError
 from django.shortcuts import render
 
 from .kept_text import is_secret
@@ -27,6 +27,8 @@ class TooMuchMiddleware:
         except (TooManyFieldsSent, TooManyFilesSent):
             most = settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
             return too_much(request, f"This page holds more than {most:,} fields, the most that is taken at once.")
+        except UnreadablePostError:
+            pass  # the sender is gone, so nobody waits for an answer
         except RequestDataTooBig:
             most = settings.DATA_UPLOAD_MAX_MEMORY_SIZE // 1024 // 1024
             return too_much(request, f"This page holds more than {most} MB of text, the most that is taken at once.")

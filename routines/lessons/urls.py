@@ -1,8 +1,23 @@
 """Addresses of lessons."""
 
-from django.urls import path, re_path
+from django.urls import path, register_converter
 
 from routines.lessons.views import exchange, log, pairing, teaching
+
+
+class SixDigits:
+    """A code as it is shown, with the zeros in front."""
+
+    regex = "[0-9]{6}"
+
+    def to_python(self, value: str) -> str:
+        return value
+
+    def to_url(self, value: str) -> str:
+        return value
+
+
+register_converter(SixDigits, "six_digits")
 
 urlpatterns = [
     path("routines/<int:pk>/taught/", log.taught, name="lesson_taught"),
@@ -22,5 +37,5 @@ urlpatterns = [
     path("board/", pairing.wait, name="board_wait"),
     path("board/status/", pairing.status, name="board_status"),
     path("board/code.svg", pairing.code_svg, name="board_code"),
-    re_path(r"^pair/(?P<code>[0-9]{6})/$", pairing.pair_by_code, name="lesson_pair_code"),
+    path("pair/<six_digits:code>/", pairing.pair_by_code, name="lesson_pair_code"),
 ]

@@ -89,6 +89,7 @@ def place(owner, coach):
             "area": "whole",
             "name": "plan" if "print" in pattern else "says",
             "token": "no-such-token",
+            "code": "123456",
         }
         return "/" + re.sub(r"<(?:\w+:)?(\w+)>", lambda found: str(values[found[1]]), pattern)
 

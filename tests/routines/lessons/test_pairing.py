@@ -267,7 +267,7 @@ def every_address(resolver: URLResolver, before: str = ""):
 
 FILLED_IN = {
     "<uuid:key>": "{key}", "<int:pk>": "{pk}", "<int:grade>": "1", "<slug:area>": "whole", "<slug:name>": "plan",
-    "<str:token>": "token", r"^pair/(?P<code>[0-9]{6})/$": "pair/123456/",
+    "<str:token>": "token", "<six_digits:code>": "123456",
 }  # fmt: skip
 REACHED = {
     "board": {"sign-in/", "board/", "board/status/", "lessons/worker.js", "lessons/{key}/board/",
