@@ -13,88 +13,27 @@
 Standard library only: it builds .venv itself, from the pinned requirements, and starts everything else in there.
 """
 
+import sys
+
+NEEDED_PYTHON = (3, 11)
+# Before anything that an older Python could not run; so far this file is to be read by Python 3.6 and newer.
+if sys.version_info < NEEDED_PYTHON:
+    raise SystemExit(f"Countfold needs Python 3.11 or newer; this is {sys.version.split()[0]}.")
+
 import argparse
-import hashlib
+import errno
 import os
 import shutil
 import socket
 import subprocess
-import sys
 from pathlib import Path
 
-HERE = Path(__file__).resolve().parent
-VENV = HERE / ".venv"
-WINDOWS = os.name == "nt"
-PYTHON = VENV / ("Scripts/python.exe" if WINDOWS else "bin/python")
-NEEDED_PYTHON = (3, 11)
+from config.virtual_environment import HERE, PYTHON, WINDOWS, prepare, say, stop
 
 RUNTIME = ("requirements.txt",)
 TEST = ("requirements-test.txt",)
 DEV = ("requirements-test.txt", "requirements-dev.txt")
-
-
-def say(text: str) -> None:
-    print(text, flush=True)
-
-
-def stop(text: str) -> None:
-    say(text)
-    raise SystemExit(1)
-
-
-# The environment
-
-
-def make_venv() -> None:
-    """Make .venv, or make it anew where it belongs to another Python than the one running this."""
-    made_by = VENV / "pyvenv.cfg"
-    version = f"version = {sys.version_info.major}.{sys.version_info.minor}."
-    if PYTHON.exists() and made_by.exists() and version in made_by.read_text(encoding="utf-8"):
-        return
-    try:
-        import ensurepip  # noqa: F401 - on Debian its absence is the sign that venv is missing
-        import venv
-    except ImportError:
-        stop(
-            f"Python's venv module is missing. On Debian or Ubuntu: sudo apt install "
-            f"python{sys.version_info.major}.{sys.version_info.minor}-venv. Then run this again."
-        )
-    say("Making .venv ...")
-    venv.create(VENV, with_pip=True, clear=VENV.exists())
-
-
-def prepare(files: tuple[str, ...]) -> None:
-    """Bring .venv up to date with these requirement files; a stamp by their hash makes this free the next time."""
-    if sys.version_info < NEEDED_PYTHON:
-        stop(f"Countfold needs Python 3.11 or newer; this is {sys.version.split()[0]}.")
-    make_venv()
-    for name in files:
-        stamp = VENV / f"{name}.stamp"
-        digest = hashlib.sha256((HERE / name).read_bytes()).hexdigest()
-        if not stamp.exists() or stamp.read_text(encoding="ascii") != digest:
-            install(name)
-            stamp.write_text(digest, encoding="ascii")
-
-
-def install(name: str) -> None:
-    say(f"Installing what {name} lists; the first time takes about a minute.")
-    command = [PYTHON, "-m", "pip", "install", "--require-hashes", "--no-input", "--disable-pip-version-check"]
-    command += ["--progress-bar", "off", "-r", HERE / name]
-    last_lines: list[str] = []
-    collected = 0
-    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True) as pip:
-        for line in pip.stdout:
-            last_lines = [*last_lines[-14:], line]
-            if line.startswith("Collecting"):
-                collected += 1
-                if collected % 10 == 0:
-                    say(f"  {collected} packages ...")
-    if pip.returncode:
-        stop(
-            "".join(last_lines) + f"\nThe packages in {name} could not be installed; the lines above say why. "
-            "Mostly this machine has no way to the package index. Run this again when it has."
-        )
-    say(f"  {collected or 'no'} new packages. Done.")
+HIGHEST_PORT = 65_535
 
 
 def child_environment(**settings: str) -> dict[str, str]:
@@ -122,7 +61,10 @@ def become(*arguments: str, **settings: str) -> int:
 
 def own_data_folder() -> Path:
     """Where a school's own data lie: outside the clone, so that throwing the clone away loses nothing."""
-    home = Path.home()
+    try:
+        home = Path.home()
+    except RuntimeError:
+        stop("This account has no home folder. Say with COUNTFOLD_DATA where your school's data shall lie.")
     if WINDOWS:
         return Path(os.environ.get("LOCALAPPDATA") or home / "AppData" / "Local") / "Countfold"
     if sys.platform == "darwin":
@@ -140,8 +82,34 @@ def require_free_port(address: str, port: int) -> None:
             probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         try:
             probe.bind((address, port))
-        except OSError:
-            stop(f"Port {port} is taken by another program. Choose another one, such as --port {port + 1}.")
+        except OSError as error:
+            stop(why_not_bound(error, port))
+
+
+def why_not_bound(error: OSError, port: int) -> str:
+    if error.errno == errno.EADDRINUSE:
+        other = port + 1 if port < HIGHEST_PORT else port - 1
+        return f"Port {port} is taken by another program. Choose another one, such as --port {other}."
+    if error.errno == errno.EACCES:
+        return f"This account may not open port {port}. Choose one from 1024 on, such as --port 8000."
+    return f"Port {port} can't be opened: {error.strerror or error}."
+
+
+def port_number(text: str) -> int:
+    if not (text.isascii() and text.isdecimal() and len(text) < 6 and 0 < int(text) <= HIGHEST_PORT):
+        raise argparse.ArgumentTypeError(f"a port is a number from 1 to {HIGHEST_PORT}, such as 8000")
+    return int(text)
+
+
+def require_certificate(cert: str, key: str) -> None:
+    import ssl
+
+    try:
+        ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER).load_cert_chain(cert, key, password="")
+    except ssl.SSLError:
+        stop(f"{cert} and {key} can't be used: HTTPS needs a certificate in PEM and its own key, without a passphrase.")
+    except OSError as error:
+        stop(f"{cert} or {key} can't be read: {error.strerror or error}.")
 
 
 def address_on_the_network() -> str:
@@ -171,6 +139,8 @@ def serve(options: argparse.Namespace) -> int:
     for path in (options.cert, options.key):
         if path and not Path(path).is_file():
             stop(f"There is no file {path}.")
+    if options.cert:
+        require_certificate(options.cert, options.key)
     address = "0.0.0.0" if options.lan else "127.0.0.1"  # noqa: S104 - only where --lan asks for it
     require_free_port(address, options.port)
     prepare(RUNTIME)
@@ -214,8 +184,17 @@ def restore(options: argparse.Namespace) -> int:
 def missing_parts() -> list[str]:
     """What of this machine the whole suite needs and does not find."""
     missing = []
-    if not any(shutil.which(name) for name in ("chromium", "chromium-browser", "google-chrome")):
-        missing.append("chromium: the browser tests")
+    browser = subprocess.run(
+        [PYTHON, "-m", "tests.browser.chromium"],
+        cwd=HERE,
+        env=child_environment(),
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        text=True,
+        check=False,
+    )
+    if browser.returncode:
+        missing.append(f"{browser.stdout.strip() or 'Chromium'}: the browser tests")
     if not shutil.which("node"):
         missing.append("node: the tests of the scripts")
     if run("-c", "from config.checks import pango_is_there; raise SystemExit(not pango_is_there())"):
@@ -282,10 +261,10 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
         return added
 
     for demo_parser in (parser, add("demo", demo, "the demo school (as with no command)")):
-        demo_parser.add_argument("--port", type=int, default=8000)
+        demo_parser.add_argument("--port", type=port_number, default=8000)
         demo_parser.add_argument("--no-browser", action="store_true", help="open no browser window")
     own = add("serve", serve, "your own school")
-    own.add_argument("--port", type=int, default=8000)
+    own.add_argument("--port", type=port_number, default=8000)
     own.add_argument("--lan", action="store_true", help="let other devices on the school network in")
     own.add_argument("--name", help="the host name others use, such as countfold.myschool.example")
     own.add_argument("--cert", help="certificate file for HTTPS")
@@ -307,4 +286,8 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
 
 if __name__ == "__main__":
     chosen = read_arguments(sys.argv[1:])
-    raise SystemExit(chosen.command(chosen))
+    try:
+        raise SystemExit(chosen.command(chosen))
+    except KeyboardInterrupt:
+        say("Stopped.")
+        raise SystemExit(130) from None

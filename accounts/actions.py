@@ -1,9 +1,12 @@
 """Writes that touch people, links and the school together."""
 
+from uuid import UUID
+
 from django.db import transaction
 from django.utils import timezone
+from django.utils.crypto import salted_hmac
 
-from .models import OneTimeLink, School, User
+from .models import OneTimeLink, School, SentForm, User
 
 
 class LinkUsed(Exception):
@@ -14,10 +17,33 @@ class LastAdministrator(Exception):
     """What was asked would leave the school without an administrator."""
 
 
-def invite(*, by: User, display_name: str, role: str) -> str:
-    """Invite someone; hands back the token of the link, which is kept nowhere."""
+class InvitedBefore(Exception):
+    """The same form was sent before, for somebody else, or its link was used or withdrawn since."""
+
+
+def invite(*, by: User, display_name: str, role: str, key: UUID | None = None) -> str:
+    """Invite someone; hands back the token of the link, which is kept nowhere.
+
+    With the key of the form that asked, the same form again gets the same link: its token is drawn from the key, so it
+    need not be stored to be shown a second time. Raises InvitedBefore where that link is not the one asked for.
+    """
+    fields = {"display_name": display_name, "role": role}
+    if key is None:
+        return _invite(by, fields)
+    content = salted_hmac("accounts.invite", repr(fields), algorithm="sha256").hexdigest()
+    token = salted_hmac("accounts.invite.token", f"{by.pk}:{key}", algorithm="sha256").hexdigest()
+    with transaction.atomic():
+        sent, first = SentForm.objects.claim(person=by, key=key, content=content)
+        if first:
+            return _invite(by, fields, token)
+    if sent.content != content or not OneTimeLink.objects.usable().for_token(token).exists():
+        raise InvitedBefore
+    return token
+
+
+def _invite(by: User, fields: dict[str, str], token: str = "") -> str:
     _link, token = OneTimeLink.objects.issue(
-        purpose=OneTimeLink.Purpose.INVITATION, display_name=display_name, role=role, created_by=by
+        purpose=OneTimeLink.Purpose.INVITATION, created_by=by, token=token, **fields
     )
     return token
 
@@ -25,6 +51,7 @@ def invite(*, by: User, display_name: str, role: str) -> str:
 def offer_new_passphrase(*, by: User, person: User) -> str:
     """A link for choosing a new passphrase; earlier ones for this person stop working."""
     with transaction.atomic():
+        User.objects.select_for_update().get(pk=person.pk)  # of two at once one waits, so that one link works
         OneTimeLink.objects.usable().filter(purpose=OneTimeLink.Purpose.RESET, person=person).update(
             expires_at=timezone.now()
         )

@@ -5,6 +5,7 @@ from django.contrib.auth.hashers import make_password
 from django.http import HttpRequest
 
 from .models import User
+from .same_text import passphrase_text
 
 
 class NameOrEmailBackend(BaseBackend):
@@ -15,7 +16,9 @@ class NameOrEmailBackend(BaseBackend):
             return None
         person = User.objects.for_sign_in(username).first()
         if person is None:
-            make_password(password)  # takes as long as a check, so that an answer's delay tells no names
+            make_password(
+                passphrase_text(password)
+            )  # takes as long as a check, so that an answer's delay tells no names
             return None
         return person if person.check_password(password) and person.is_active else None
 

@@ -4,12 +4,33 @@ import zoneinfo
 from calendar import month_name
 
 from django import forms
+from django.contrib.auth import authenticate
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
+from django.http import HttpRequest
 
 from .models import School, User
+from .passphrases import MOST_TYPED, TOO_LONG
+from .same_text import passphrase_text
 
 LANGUAGES = [("en", "English"), ("es", "Spanish")]
+
+
+class PassphraseField(forms.CharField):
+    """Typed unseen; handed on just as it was typed, spaces and all. `purpose` is what password managers go by."""
+
+    def __init__(self, *, label: str, missing: str, purpose: str, help_text: str = "") -> None:
+        super().__init__(
+            label=label,
+            max_length=MOST_TYPED,
+            strip=False,
+            help_text=help_text,
+            widget=forms.PasswordInput(attrs={"autocomplete": purpose}),
+            error_messages={"required": missing, "max_length": TOO_LONG},
+        )
+
+    def widget_attrs(self, widget: forms.Widget) -> dict:
+        return {}  # a browser would cut what is pasted at the limit, and say nothing
 
 
 class SignInForm(forms.Form):
@@ -19,37 +40,28 @@ class SignInForm(forms.Form):
         widget=forms.TextInput(attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}),
         error_messages={"required": "Write your sign-in name or your e-mail."},
     )
-    passphrase = forms.CharField(
-        label="Passphrase",
-        max_length=400,
-        strip=False,
-        widget=forms.PasswordInput(attrs={"autocomplete": "current-password"}),
-        error_messages={"required": "Write your passphrase."},
-    )
+    passphrase = PassphraseField(label="Passphrase", missing="Write your passphrase.", purpose="current-password")
 
 
 class NewPassphraseFields(forms.Form):
     """A new passphrase, typed twice."""
 
-    passphrase = forms.CharField(
+    passphrase = PassphraseField(
         label="New passphrase",
-        max_length=400,
-        strip=False,
-        help_text="Fifteen characters or more. Four or five words that don't belong together are easy to keep in mind.",
-        widget=forms.PasswordInput(attrs={"autocomplete": "new-password"}),
-        error_messages={"required": "Choose a passphrase."},
+        missing="Choose a passphrase.",
+        purpose="new-password",
+        help_text=(
+            "Fifteen characters or more. Four or five words that don't belong together are easy to keep in mind. "
+            "A sign that another keyboard lacks is hard to type there."
+        ),
     )
-    passphrase_again = forms.CharField(
-        label="The same again",
-        max_length=400,
-        strip=False,
-        widget=forms.PasswordInput(attrs={"autocomplete": "new-password"}),
-        error_messages={"required": "Type the passphrase a second time."},
+    passphrase_again = PassphraseField(
+        label="The same again", missing="Type the passphrase a second time.", purpose="new-password"
     )
 
     def check_new_passphrase(self, person: User) -> None:
         passphrase, again = self.cleaned_data.get("passphrase"), self.cleaned_data.get("passphrase_again")
-        if passphrase and again and passphrase != again:
+        if passphrase and again and passphrase_text(passphrase) != passphrase_text(again):
             self.add_error("passphrase_again", "The two are not the same. Type both again.")
         elif passphrase:
             try:
@@ -70,19 +82,22 @@ class ResetForm(NewPassphraseFields):
 
 
 class ChangePassphraseForm(ResetForm):
-    current = forms.CharField(
-        label="Your passphrase until now",
-        max_length=400,
-        strip=False,
-        widget=forms.PasswordInput(attrs={"autocomplete": "current-password"}),
-        error_messages={"required": "Write the passphrase you have now."},
+    """Asks for the passphrase until now. A wrong one is a try like any at sign-in, counted with those."""
+
+    current = PassphraseField(
+        label="Your passphrase until now", missing="Write the passphrase you have now.", purpose="current-password"
     )
     field_order = ["current", "passphrase", "passphrase_again"]
 
+    def __init__(self, *args, request: HttpRequest, **kwargs) -> None:
+        super().__init__(*args, person=request.user, **kwargs)
+        self.request = request
+
     def clean_current(self) -> str:
-        if not self.reset_for.check_password(self.cleaned_data["current"]):
+        typed = self.cleaned_data["current"]
+        if authenticate(self.request, username=self.reset_for.sign_in_name, password=typed) != self.reset_for:
             raise ValidationError("This is not your passphrase. Try again.")
-        return self.cleaned_data["current"]
+        return typed
 
 
 class PersonDetails(forms.ModelForm):

@@ -6,6 +6,8 @@ from typing import Self
 
 from django.http import HttpRequest
 
+from .text import read_json
+
 MOST_FIELDS = 2_000
 MOST_CHARACTERS = 400_000
 
@@ -29,9 +31,9 @@ class KeptText:
     def from_json(cls, text: str) -> Self | None:
         """Read what `as_json` wrote; None for anything else."""
         try:
-            pairs = json.loads(text)
+            pairs = read_json(text)
             read = [(name, value) for name, value in pairs]
-        except (ValueError, TypeError):
+        except (ValueError, TypeError, RecursionError):
             return None
         all_text = all(isinstance(part, str) for pair in read for part in pair)
         return cls(tuple(read)) if all_text and cls.fits(read) else None
@@ -41,4 +43,4 @@ class KeptText:
         return 0 < len(pairs) <= MOST_FIELDS and sum(len(name) + len(value) for name, value in pairs) <= MOST_CHARACTERS
 
     def as_json(self) -> str:
-        return json.dumps(self.fields)
+        return json.dumps(self.fields, ensure_ascii=False)  # escaped, four times as much would be sent back

@@ -1,13 +1,29 @@
-"""Slowing down whoever guesses passphrases: by sign-in name and address together, never by address alone."""
+"""Slowing down whoever guesses passphrases: by person and address together, never by address alone."""
 
+from axes.utils import reset
 from django.conf import settings
 from django.http import HttpRequest
 
+from .models import User
+from .same_text import sign_in_text
+
+LONGEST_NAME = 254
+
 
 def throttled_name(request: HttpRequest, credentials: dict | None = None) -> str:
-    """The typed name as it is counted: in one case, so that `Ada` and `ada` share their tries."""
-    typed = (credentials or {}).get("username") or request.POST.get("name", "")
-    return typed.strip().lower()[:255]
+    """Whom a try is counted against: however her name or e-mail is typed, they share one counter."""
+    typed = ((credentials or {}).get("username") or request.POST.get("name", ""))[:LONGEST_NAME]
+    meant = getattr(request, "tries_meant", {})
+    if typed not in meant:  # asked several times for one try
+        person = User.objects.for_sign_in(typed).first() if "\0" not in typed else None
+        meant[typed] = person.sign_in_name if person else sign_in_text(typed)[:LONGEST_NAME]
+        request.tries_meant = meant
+    return meant[typed]
+
+
+def forget_tries(request: HttpRequest, person: User) -> None:
+    """After the right passphrase was given somewhere else than at sign-in, which does this by itself."""
+    reset(username=person.sign_in_name, ip=client_address(request))
 
 
 def client_address(request: HttpRequest) -> str:

@@ -6,3 +6,6 @@ class FrameConfig(AppConfig):
 
     def ready(self) -> None:
         from . import checks  # noqa: F401 - registers them
+        from .forms import say_limits_plainly
+
+        say_limits_plainly()

@@ -6,8 +6,6 @@ drawn from this server's secret key, finds a file that someone changed or that a
 On PostgreSQL use pg_dump; DEVELOPERS.md says how.
 """
 
-import hashlib
-import hmac
 import json
 import shutil
 import sqlite3
@@ -15,27 +13,40 @@ import tempfile
 import time
 import uuid
 import zipfile
-from contextlib import closing
+from collections.abc import Iterator
+from contextlib import closing, contextmanager, suppress
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
 from django.conf import settings
+from django.contrib.contenttypes.models import ContentType
 from django.contrib.sessions.models import Session
 from django.core.management import call_command
-from django.db import connection
+from django.db import DatabaseError, connection
 from django.db.migrations.loader import MigrationLoader
-from django.utils.crypto import salted_hmac
 
 from accounts.models import School
 
+from .full_disk import free_room, is_disk_full
+from .opening_backups import (
+    ABOUT,
+    DATABASE,
+    FORMAT,
+    MEGABYTE,
+    BackupRefused,
+    file_checksum,
+    keyed_checksum,
+    open_backup,
+    server_mark,
+)
+
 KEEP = 14
 OLD_AFTER_HOURS = 20
-FORMAT = 1
-DATABASE, ABOUT = "countfold.sqlite3", "about.json"
-
-
-class BackupRefused(ValueError):
-    """A backup file that is not put back; the message says why and what to do."""
+HOUR = 3600
+# A write of a school takes milliseconds; one that holds the database for so long will not end by itself.
+LONGEST_WAIT = 60
+PAGES_AT_A_TIME = 8
 
 
 def on_this_database() -> bool:
@@ -55,27 +66,14 @@ def kept_backups() -> list[Path]:
 
 def newest_is_old() -> bool:
     newest = next(iter(kept_backups()), None)
-    return newest is None or time.time() - newest.stat().st_mtime > OLD_AFTER_HOURS * 3600
+    return newest is None or time.time() - newest.stat().st_mtime > OLD_AFTER_HOURS * HOUR
 
 
-def server_mark() -> str:
-    """Tells this server's backups from another's, without giving the key away."""
-    return salted_hmac("config.backups.mark", "server", algorithm="sha256").hexdigest()[:16]
+# Writing
 
 
-def keyed_checksum(plain: str, about: dict) -> str:
-    """Over the database's own checksum and everything else `about` says, so that neither can be changed alone."""
-    said = json.dumps({**about, "plain": plain}, sort_keys=True)
-    return salted_hmac("config.backups", said, algorithm="sha256").hexdigest()
-
-
-def file_checksum(path: Path) -> str:
-    with path.open("rb") as file:
-        return hashlib.file_digest(file, "sha256").hexdigest()
-
-
-def write_backup() -> Path:
-    """Write one into the data folder's `backups`, keep the newest KEEP, and hand back its path."""
+def write_backup(*, spare: Path | None = None) -> Path:
+    """Write one into the data folder's `backups`, keep the newest KEEP (and `spare`), and hand back its path."""
     made_at = datetime.now(UTC)
     target = folder() / f"countfold-{made_at:%Y-%m-%d-%H%M%S-%f}.zip"
     with tempfile.TemporaryDirectory(dir=folder()) as workplace:
@@ -99,73 +97,194 @@ def write_backup() -> Path:
         unfinished.chmod(0o600)
         unfinished.replace(target)  # a crash leaves no half-written backup under a backup's name
     for surplus in kept_backups()[KEEP:]:
-        surplus.unlink()
+        if spare is None or surplus.resolve() != spare.resolve():
+            surplus.unlink()
     return target
 
 
-def open_backup(path: Path, workplace: Path, *, from_another_server: bool = False) -> Path:
-    """Unpack the database of a backup into `workplace` and prove it sound.
-
-    Raises: BackupRefused for a file that is broken, changed, another server's, or newer than this program.
-    """
-    copy = workplace / DATABASE
+def try_to_write_backup() -> str:
+    """Write one if it can be written, else say why not, here and on the administrators' pages."""
     try:
-        with zipfile.ZipFile(path) as archive:
-            about = json.loads(archive.read(ABOUT))
-            with archive.open(DATABASE) as packed, copy.open("wb") as unpacked:
-                shutil.copyfileobj(packed, unpacked)
-        plain, keyed = about.pop("plain"), about.pop("keyed")
-        migrations, mark, made_with = set(about["migrations"]), about["server"], about["format"]
-    except (
-        zipfile.BadZipFile,
-        zipfile.LargeZipFile,
-        KeyError,
-        ValueError,
-        TypeError,
-        AttributeError,
-        EOFError,
-    ) as error:
-        raise BackupRefused(f"{path.name} is no backup of Countfold, or is damaged. Try an older one.") from error
-    if made_with != FORMAT or migrations - known_migrations():
-        raise BackupRefused(f"{path.name} was made by a newer Countfold. Upgrade this one first, then restore.")
-    if not hmac.compare_digest(plain, file_checksum(copy)):
-        raise BackupRefused(f"{path.name} is damaged: its checksum does not fit. Try an older one.")
-    if mark != server_mark():
-        if not from_another_server:
-            raise BackupRefused(
-                f"{path.name} was made by another server. If you know where it comes from, add --from-another-server."
-            )
-    elif not hmac.compare_digest(keyed, keyed_checksum(plain, about)):
-        raise BackupRefused(f"{path.name} was changed after it was made. Try an older one.")
-    with closing(sqlite3.connect(copy)) as database:
-        try:
-            sound = database.execute("PRAGMA integrity_check").fetchone() == ("ok",)
-            sound = sound and not database.execute("PRAGMA foreign_key_check").fetchall()
-        except sqlite3.DatabaseError:
-            sound = False
-    if not sound:
-        raise BackupRefused(f"{path.name} holds a damaged database. Try an older one.")
-    return copy
+        remove_left_workplaces()
+        write_backup()
+        forget_failures()
+    except (OSError, DatabaseError, sqlite3.Error) as error:
+        full = is_disk_full(error)
+        with suppress(OSError):
+            forget_failures()
+            mark = no_room_mark() if full else other_failure_mark()
+            mark.touch()  # it has no content: where nothing else finds room, a name mostly does
+        if full:
+            return f"The disk is too full for a backup: {free_room() // MEGABYTE} MB are free."
+        return f"The backup could not be written: {error}."
+    return ""
 
 
-def known_migrations() -> set[str]:
-    return {f"{app}.{name}" for app, name in MigrationLoader(None).disk_migrations}
+def forget_failures() -> None:
+    no_room_mark().unlink(missing_ok=True)
+    other_failure_mark().unlink(missing_ok=True)
 
 
-def restore(path: Path, *, from_another_server: bool = False) -> Path | None:
+def no_room_mark() -> Path:
+    return folder() / "last-failed-for-want-of-room"
+
+
+def other_failure_mark() -> Path:
+    return folder() / "last-failed"
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """When the newest backup was written, and when the last one failed, if it did."""
+
+    newest_at: datetime | None
+    failed_at: datetime | None
+    for_want_of_room: bool
+
+
+def newest_and_failure() -> Kept:
+    newest = next(iter(kept_backups()), None)
+    mark = next((mark for mark in (no_room_mark(), other_failure_mark()) if mark.exists()), None)
+    return Kept(
+        newest_at=newest and when_written(newest),
+        failed_at=mark and when_written(mark),
+        for_want_of_room=mark == no_room_mark(),
+    )
+
+
+def when_written(path: Path) -> datetime:
+    return datetime.fromtimestamp(path.stat().st_mtime, tz=UTC)
+
+
+def remove_left_workplaces() -> None:
+    """What a killed backup or restore left behind takes room, the more the fuller the disk."""
+    for left in folder().glob("tmp*"):
+        if left.is_dir() and time.time() - left.stat().st_mtime > HOUR:
+            shutil.rmtree(left, ignore_errors=True)
+
+
+# Putting back
+
+
+@dataclass(frozen=True, slots=True)
+class Restored:
+    """What became of what was there before: kept as a backup, set aside because it was damaged, or nothing was there."""
+
+    kept: Path | None = None
+    damaged: Path | None = None
+
+
+def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     """Put a backup back, in one step as seen by whoever is reading, after keeping what is there now.
 
-    Everyone signs in again, and open boards send what they still hold. Hands back the backup of what was there
-    before, or None where there was nothing.
+    Everyone signs in again, and open boards send what they still hold. A running server may go on running: what it
+    reads is the old state or the new one, and what it saved is in the backup that is kept.
+
+    Raises: BackupRefused, and then nothing was changed.
     """
-    with tempfile.TemporaryDirectory(dir=folder()) as workplace:
-        copy = open_backup(path, Path(workplace), from_another_server=from_another_server)
-        before = write_backup() if MigrationLoader(connection).applied_migrations else None
-        connection.ensure_connection()
-        with closing(sqlite3.connect(copy)) as source:
-            source.backup(connection.connection)
+    try:
+        with tempfile.TemporaryDirectory(dir=folder()) as workplace:
+            copy = open_backup(path, Path(workplace), from_another_server=from_another_server)
+            bring_up_to_date(copy, name=path.name)
+            damaged = set_aside_if_damaged()
+            try:
+                kept = put_in_place(copy, spare=path)
+            except Exception:
+                if damaged:
+                    put_back(damaged)
+                raise
+    except (OSError, DatabaseError, sqlite3.Error) as error:
+        if is_disk_full(error):
+            raise BackupRefused("The disk is full. Nothing was changed; make some room, then restore again.") from error
+        raise BackupRefused(f"Restoring failed, and nothing was changed: {error}.") from error
+    return Restored(kept=kept, damaged=damaged)
+
+
+def bring_up_to_date(copy: Path, *, name: str) -> None:
+    """Everything that is to be done to a restored database is done before anyone sees it."""
+    try:
+        with instead_of_ours(copy):
+            call_command("migrate", verbosity=0, interactive=False)
+            School.objects.update(epoch=uuid.uuid4())
+            Session.objects.all().delete()
+    except DatabaseError as error:
+        if is_disk_full(error):
+            raise
+        raise BackupRefused(f"{name} can't be brought up to date: {error}. Try an older one.") from error
+
+
+@contextmanager
+def instead_of_ours(path: Path) -> Iterator[None]:
+    """Everything done meanwhile is done to the database at `path`."""
+    ours = connection.settings_dict["NAME"]
     connection.close()
-    call_command("migrate", verbosity=0, interactive=False)
-    School.objects.update(epoch=uuid.uuid4())
-    Session.objects.all().delete()
-    return before
+    connection.settings_dict["NAME"] = path
+    try:
+        yield
+    finally:
+        connection.close()
+        connection.settings_dict["NAME"] = ours
+        ContentType.objects.clear_cache()
+
+
+def set_aside_if_damaged() -> Path | None:
+    """A database that SQLite can't read can't be written over either: keep its files, and begin with none."""
+    try:
+        connection.ensure_connection()
+        MigrationLoader(connection)
+    except DatabaseError as error:
+        code = getattr(error.__cause__, "sqlite_errorcode", 0) & 0xFF
+        if code not in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
+            raise
+    else:
+        return None
+    connection.close()
+    aside = folder() / f"damaged-{datetime.now(UTC):%Y-%m-%d-%H%M%S-%f}"
+    aside.mkdir(mode=0o700)
+    for part in database_files():
+        part.replace(aside / part.name)
+    return aside
+
+
+def put_back(aside: Path) -> None:
+    connection.close()
+    for part in database_files():
+        part.unlink()
+    for part in aside.iterdir():
+        part.replace(settings.DATA_DIR / part.name)
+    aside.rmdir()
+
+
+def database_files() -> list[Path]:
+    """The database and what SQLite keeps beside it."""
+    database = Path(connection.settings_dict["NAME"])
+    return [part for end in ("", "-wal", "-shm") if (part := database.with_name(database.name + end)).exists()]
+
+
+def put_in_place(copy: Path, *, spare: Path) -> Path | None:
+    """Write every page of `copy` over the open database, in one transaction.
+
+    With the first pages SQLite takes the lock on writing. Only then what is there is kept, so that no save which was
+    answered is left out of it; readers go on with the old state until the last page is written.
+    """
+    something_is_there = bool(MigrationLoader(connection).applied_migrations)
+    kept = None
+    began = time.monotonic()
+
+    def between_pages(status: int, remaining: int, total: int) -> None:
+        nonlocal kept
+        if status != sqlite3.SQLITE_OK:
+            if time.monotonic() - began > LONGEST_WAIT:
+                raise BackupRefused("Someone has been writing for a minute. Nothing was changed; restore again later.")
+        elif kept is None and something_is_there:
+            kept = write_backup(spare=spare)
+
+    place = connection.copy()
+    place.ensure_connection()
+    try:
+        with closing(sqlite3.connect(copy)) as source:
+            source.backup(place.connection, pages=PAGES_AT_A_TIME, progress=between_pages, sleep=0.05)
+    finally:
+        place.close()
+        connection.close()
+    return kept

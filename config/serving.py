@@ -10,16 +10,35 @@ import sys
 import threading
 import time
 import webbrowser
+from contextlib import AbstractContextManager
+from typing import Any
 
 import django
 
 THREADS = 4
 CONNECTION_LIMIT = 400
+LARGEST_REQUEST = 64 * 1024 * 1024  # over the largest file and form that are read; waitress keeps what comes on disk
 HOUR = 3600
 
 
 def say(text: str) -> None:
     print(text, flush=True)  # noqa: T201 - this is what the person at the terminal reads
+
+
+class NotStarted(Exception):
+    """Why the school does not open, and what to do: the sentence for the person at the terminal."""
+
+
+def one_start_at_a_time() -> AbstractContextManager:
+    """Two starts at once would both make the tables; the second finds everything done."""
+    from django.conf import settings
+
+    from .one_at_a_time import one_at_a_time
+
+    return one_at_a_time(
+        settings.DATA_DIR / "start.lock",
+        when_waiting=lambda: say("Another start is getting the data ready. Waiting for it ..."),
+    )
 
 
 def bring_data_up_to_date(*, keep_backups: bool) -> None:
@@ -32,7 +51,11 @@ def bring_data_up_to_date(*, keep_backups: bool) -> None:
     executor = MigrationExecutor(connection)
     waiting = executor.migration_plan(executor.loader.graph.leaf_nodes())
     if keep_backups and executor.loader.applied_migrations and backups.on_this_database():
-        backups.write_backup()
+        failure = backups.try_to_write_backup()
+        if failure and waiting:
+            raise NotStarted(f"{failure} This version changes the database, which is not done without a backup.")
+        if failure:
+            say(f"NO BACKUP: {failure} The school opens all the same.")
     if waiting:
         say("Bringing the database up to date ...")
         call_command("migrate", verbosity=0, interactive=False)
@@ -51,6 +74,7 @@ def collect_static_files() -> None:
     if stamp.exists() and settings.STATIC_ROOT.exists() and stamp.read_text() == digest.hexdigest():
         return
     say("Laying out styles and scripts ...")
+    stamp.unlink(missing_ok=True)
     call_command("collectstatic", verbosity=0, interactive=False, clear=True)
     stamp.write_text(digest.hexdigest())
 
@@ -78,7 +102,9 @@ def back_up_daily() -> None:
     while True:
         time.sleep(HOUR)
         if backups.newest_is_old():
-            backups.write_backup()
+            failure = backups.try_to_write_backup()
+            if failure:
+                say(f"NO BACKUP: {failure}")
         connection.close()
 
 
@@ -87,18 +113,20 @@ def open_demo(options: argparse.Namespace) -> None:
 
     from accounts.models import School
 
-    bring_data_up_to_date(keep_backups=False)
-    if not School.objects.exists():
-        say("Making the demo school ...")
-        call_command("make_demo_school")
-    collect_static_files()
+    with one_start_at_a_time():
+        bring_data_up_to_date(keep_backups=False)
+        if not School.objects.exists():
+            say("Making the demo school ...")
+            call_command("make_demo_school")
+        collect_static_files()
     report_checks()
+    server = http_server("127.0.0.1", options.port)
     address = f"http://127.0.0.1:{options.port}/"
     say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
-    serve_http("127.0.0.1", options.port)
+    go_on_serving(server)
 
 
 def open_school(options: argparse.Namespace) -> None:
@@ -109,9 +137,11 @@ def open_school(options: argparse.Namespace) -> None:
 
     from . import backups
 
-    bring_data_up_to_date(keep_backups=True)
-    collect_static_files()
+    with one_start_at_a_time():
+        bring_data_up_to_date(keep_backups=True)
+        collect_static_files()
     report_checks()
+    server = None if options.cert else http_server(options.address, options.port)
     say(f"\nCountfold is open: {options.public}   (Ctrl+C closes it)")
     say(f"Data folder: {settings.DATA_DIR}")
     if options.qr:
@@ -120,18 +150,38 @@ def open_school(options: argparse.Namespace) -> None:
         say(f"\nThis server has no school yet. Open the address above and type this set-up code: {set_up_code()}\n")
     if backups.on_this_database():
         threading.Thread(target=back_up_daily, daemon=True).start()
-    if options.cert:
-        serve_https(options)
+    if server:
+        go_on_serving(server)
     else:
-        serve_http(options.address, options.port)
+        serve_https(options)
 
 
-def serve_http(address: str, port: int) -> None:
+def http_server(address: str, port: int) -> Any:
+    """A server that has its port, so that nothing is called open that can't be reached; `run()` serves."""
     import waitress
 
     from .wsgi import application
 
-    waitress.serve(application, host=address, port=port, threads=THREADS, connection_limit=CONNECTION_LIMIT, ident=None)
+    try:
+        return waitress.create_server(
+            application,
+            host=address,
+            port=port,
+            threads=THREADS,
+            connection_limit=CONNECTION_LIMIT,
+            max_request_body_size=LARGEST_REQUEST,
+            ident=None,
+        )
+    except OSError as error:
+        raise NotStarted(f"Port {port} can't be opened: {error.strerror or error}. Choose another one.") from error
+
+
+def go_on_serving(server) -> None:
+    """What was left unfinished goes on at once; with HTTPS it is the server's own process that does so (config/wsgi.py)."""
+    from routines.jobs.runner import start
+
+    start()
+    server.run()
 
 
 def serve_https(options: argparse.Namespace) -> None:
@@ -166,11 +216,43 @@ def main() -> None:
     parser.add_argument("--browser", action="store_true")
     options = parser.parse_args()
     os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
-    django.setup()
     try:
+        django.setup()
         open_demo(options) if options.what == "demo" else open_school(options)
     except KeyboardInterrupt:
         say("Closed.")
+    except Exception as error:
+        sentence = why_not_started(error)
+        if sentence is None:
+            raise
+        say(sentence)
+        raise SystemExit(1) from None
+
+
+def why_not_started(error: Exception) -> str | None:
+    """The sentence for what goes wrong with a machine rather than with this program."""
+    from django.core.exceptions import ImproperlyConfigured
+
+    if isinstance(error, (NotStarted, ImproperlyConfigured)):
+        return str(error)
+
+    from django.conf import settings
+    from django.db import DatabaseError
+
+    from .full_disk import is_disk_full
+
+    if is_disk_full(error):
+        return f"The disk is full: {settings.DATA_DIR}. Make some room, then start again."
+    if isinstance(error, OSError) and error.filename:
+        return f"{error.filename} can't be used: {error.strerror}."
+    if not isinstance(error, DatabaseError):
+        return None
+    if settings.DATABASES["default"]["ENGINE"].endswith("sqlite3"):
+        return (
+            f"The database in {settings.DATA_DIR} can't be used: {error}. If it is damaged, put a backup back: "
+            f"python3 run.py restore FILE. The backups are in {settings.DATA_DIR / 'backups'}."
+        )
+    return f"The database at DATABASE_URL can't be used: {str(error).strip()}"
 
 
 if __name__ == "__main__":

@@ -7,7 +7,7 @@ DEVELOPERS.md lists every variable; a test keeps that list complete.
 import os
 import secrets
 import sys
-import time
+import tempfile
 from pathlib import Path
 
 import dj_database_url
@@ -45,12 +45,19 @@ def environment_hosts(name: str, default: str) -> list[str]:
 
 
 def environment_folder(name: str, default: Path) -> Path:
+    """A folder that is there and can be written to."""
     text = environment_text(name)
     folder = Path(text) if text else default
     if not folder.is_absolute():
         raise ImproperlyConfigured(f"{name} must be a whole path from the root, not {text!r}.")
-    if folder.exists() and not folder.is_dir():
-        raise ImproperlyConfigured(f"{name} must be a folder; {text!r} is a file.")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except FileExistsError:
+        raise ImproperlyConfigured(f"{name} must be a folder; {str(folder)!r} is a file.") from None
+    except OSError as error:
+        raise ImproperlyConfigured(f"{name}: the folder {folder} can't be made ({error.strerror}).") from None
+    if not os.access(folder, os.W_OK | os.X_OK):
+        raise ImproperlyConfigured(f"{name}: this account can't write to the folder {folder}.")
     return folder
 
 
@@ -70,23 +77,52 @@ def environment_database(name: str, default: dict) -> dict:
 def kept_secret_key(folder: Path) -> str:
     """The key in the data folder, made on first use, readable by its owner alone.
 
-    Two processes may start at once: the one that creates the file writes it, the other waits for the text.
+    It appears under its name whole: of two processes that start at once one is first, and one that is killed leaves
+    no half of a key.
     """
     path = folder / "secret_key"
-    folder.mkdir(parents=True, exist_ok=True)
+    if not path.exists():
+        try:
+            make_secret_key(path)
+        except OSError as error:
+            raise ImproperlyConfigured(f"{path} can't be written ({error.strerror}).") from None
     try:
-        handle = os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
-    except FileExistsError:
-        for _attempt in range(40):
-            key = path.read_text(encoding="ascii")
-            if len(key) >= 50:
-                return key
-            time.sleep(0.05)
-        raise ImproperlyConfigured(f"{path} is damaged. Remove it; everyone then signs in again.") from None
-    with os.fdopen(handle, "w", encoding="ascii") as file:
-        key = secrets.token_urlsafe(50)
-        file.write(key)
+        key = path.read_text(encoding="ascii")
+    except OSError as error:
+        raise ImproperlyConfigured(f"{path} can't be read ({error.strerror}).") from None
+    except UnicodeDecodeError:
+        key = ""
+    if len(key) < 50:
+        raise ImproperlyConfigured(f"{path} is damaged. Remove it; everyone then signs in again.")
     return key
+
+
+def make_secret_key(path: Path) -> None:
+    handle, beside = tempfile.mkstemp(dir=path.parent, prefix="secret_key.")  # for its owner alone
+    try:
+        with os.fdopen(handle, "w", encoding="ascii") as file:
+            file.write(secrets.token_urlsafe(50))
+            file.flush()
+            os.fsync(handle)
+        place_without_replacing(beside, path)
+    except FileExistsError:
+        pass  # another process was first, and its key is the one
+    finally:
+        Path(beside).unlink(missing_ok=True)
+
+
+def place_without_replacing(beside: str, path: Path) -> None:
+    """Raises FileExistsError where `path` is there already."""
+    if os.name != "nt":
+        try:
+            os.link(beside, path)
+        except FileExistsError:
+            raise
+        except OSError:  # a file system without hard links, such as that of a memory stick
+            pass
+        else:
+            return
+    os.rename(beside, path)  # Windows refuses to replace
 
 
 # Where things are
@@ -122,9 +158,13 @@ INSTALLED_APPS = [
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "config.middleware.HeadMiddleware",
+    "config.middleware.KeepPrivateMiddleware",
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",
+    # Before whatever reads a cookie or a field.
+    "config.text_gate.TextMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "accounts.middleware.SchoolMiddleware",
@@ -132,10 +172,14 @@ MIDDLEWARE = [
     "routines.lessons.passes.PassMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "django.contrib.messages.middleware.MessageMiddleware",
+    "accounts.too_much.TooMuchMiddleware",
+    "config.restored_meanwhile.RestoredMeanwhileMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "routines.middleware.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
+    "config.full_disk.FullDiskMiddleware",
 ]
 
 ROOT_URLCONF = "config.urls"
@@ -179,12 +223,16 @@ DATABASES = {"default": environment_database("DATABASE_URL", SQLITE)}
 DATABASES["default"]["ATOMIC_REQUESTS"] = False
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
+# Standards say what a count needs to serve them. Whoever reads that raises a ValueError with a sentence where it can't.
+COUNT_FEATURES_READER = "routines.counting.standards.read_features"
+
 # People
 
 AUTH_USER_MODEL = "accounts.User"
 AUTHENTICATION_BACKENDS = ["axes.backends.AxesStandaloneBackend", "accounts.backends.NameOrEmailBackend"]
 AUTH_PASSWORD_VALIDATORS = [
     {"NAME": "accounts.passphrases.LengthValidator"},
+    {"NAME": "accounts.passphrases.CharactersValidator"},
     {"NAME": "accounts.passphrases.BlocklistValidator"},
 ]
 LOGIN_URL = "accounts:sign_in"
@@ -194,11 +242,26 @@ LOGIN_REDIRECT_URL = "/"
 # guesses at a teacher's name must not lock her out of her own laptop.
 AXES_LOCKOUT_PARAMETERS = [["username", "ip_address"]]
 AXES_USERNAME_CALLABLE = "accounts.throttling.throttled_name"
+AXES_USERNAME_FORM_FIELD = "username"  # what our callable finds the name under, wherever the try comes from
 AXES_CLIENT_IP_CALLABLE = "accounts.throttling.client_address"
 AXES_LOCKOUT_CALLABLE = "accounts.views.sign_in.locked_out"
 AXES_FAILURE_LIMIT = 8
 AXES_COOLOFF_TIME = 0.25
 AXES_RESET_ON_SUCCESS = True
+# The wait ends when it was said to end, however often one tries meanwhile.
+AXES_RESET_COOL_OFF_ON_FAILURE_DURING_LOCKOUT = False
+# What was typed at a failed try is nobody's to read later: a wrong passphrase is often nearly the right one.
+AXES_PASSWORD_FORM_FIELD = "passphrase"  # noqa: S105 - the name of a field
+AXES_SENSITIVE_PARAMETERS = [
+    "username",
+    "ip_address",
+    "name",
+    "current",
+    "passphrase_again",
+    "kept",
+    "next",
+    "csrfmiddlewaretoken",
+]
 AXES_DISABLE_ACCESS_LOG = True
 AXES_VERBOSE = False
 
@@ -235,6 +298,10 @@ X_FRAME_OPTIONS = "DENY"
 # must not find its own server refused by every browser for months.
 SILENCED_SYSTEM_CHECKS = ["security.W004"]
 DATA_UPLOAD_MAX_MEMORY_SIZE = 5 * 1024 * 1024
+DATA_UPLOAD_MAX_NUMBER_FILES = 4
+FILE_UPLOAD_HANDLERS = ["django.core.files.uploadhandler.MemoryFileUploadHandler", "config.uploads.BoundedUpload"]
+# A plan with everything in it sends about a thousand; what a form may hold can be kept through sign-in (kept_text.py).
+DATA_UPLOAD_MAX_NUMBER_FIELDS = 2_000
 
 # Static files
 

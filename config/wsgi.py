@@ -1,8 +1,14 @@
-"""The application that waitress and granian serve."""
+"""The application that waitress and granian serve. Whatever serves it also makes booklets and adds imports."""
 
 import os
 
 from django.core.wsgi import get_wsgi_application
 
+from .text_gate import disarm_content_type
+
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
-application = get_wsgi_application()
+application = disarm_content_type(get_wsgi_application())
+
+from routines.jobs.runner import with_jobs  # noqa: E402 - the models are there only now
+
+application = with_jobs(application)

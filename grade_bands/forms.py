@@ -1,19 +1,23 @@
 """The forms of set-up, grades, classes, years and standards."""
 
 import io
+from datetime import timedelta
 
 from django import forms
 from django.core.exceptions import ValidationError
 
 from accounts.forms import LANGUAGES
-from accounts.models import User
+from accounts.models import SetUpTries, User
 from accounts.set_up_code import is_set_up_code
+from accounts.text import read_bytes
+from accounts.typed_fields import Ticked
 
 from .models import Area, ClassGroup, Grade, GradeBand, SchoolYear
 from .standards import StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
 
 LARGEST_FILE = 2_000_000
+MOST_DAYS = 400  # coverage shows a school year week by week
 
 
 class SetUpForm(forms.Form):
@@ -40,9 +44,22 @@ class SetUpCodeForm(forms.Form):
         error_messages={"required": "Write the code that the server printed."},
     )
 
+    def __init__(self, *args, address: str, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.address = address
+        self.locked = False
+
     def clean_code(self) -> str:
+        wait = SetUpTries.objects.take(self.address)
+        if wait:
+            self.locked = True
+            minutes = -(-wait // timedelta(minutes=1))
+            raise ValidationError(
+                f"Too many tries. Wait {minutes} minute{'s' if minutes > 1 else ''}, then type the code again."
+            )
         if not is_set_up_code(self.cleaned_data["code"]):
             raise ValidationError("This is not the code the server printed. Look there and type it again.")
+        SetUpTries.objects.all().delete()
         return self.cleaned_data["code"]
 
 
@@ -100,6 +117,13 @@ class SchoolYearForm(forms.ModelForm):
             "ends_on": {"required": "Choose the last day.", "invalid": "Write a date such as 2027-06-11."},
         }
 
+    def clean(self) -> dict:
+        cleaned = super().clean()
+        first, last = cleaned.get("starts_on"), cleaned.get("ends_on")
+        if first and last and (last - first).days > MOST_DAYS:
+            self.add_error("ends_on", f"A school year has at most {MOST_DAYS} days. Choose an earlier last day.")
+        return cleaned
+
 
 class ClassGroupForm(forms.ModelForm):
     languages = forms.MultipleChoiceField(
@@ -115,6 +139,7 @@ class ClassGroupForm(forms.ModelForm):
         fields = ["name", "grade", "year", "teachers", "languages"]
         labels = {"name": "Class", "teachers": "Who teaches it"}
         widgets = {"teachers": forms.CheckboxSelectMultiple}
+        field_classes = {"teachers": Ticked}
         help_texts = {"name": "Such as 2B or Room 14. No names of children."}
         error_messages = {
             "name": {"required": "Write a name for the class."},
@@ -148,8 +173,8 @@ class StandardsFileForm(forms.Form):
         if upload.size > LARGEST_FILE:
             raise ValidationError("This file is over 2 MB. Split it.")
         try:
-            text = upload.read().decode("utf-8-sig")
-        except UnicodeDecodeError:
+            text = read_bytes(upload.read())
+        except ValueError:
             raise ValidationError("Save the file as CSV in UTF-8 and choose it again.") from None
         try:
             return read_standards(io.StringIO(text, newline=""))

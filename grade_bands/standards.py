@@ -5,6 +5,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from django.conf import settings
+from django.utils.module_loading import import_string
+
 from .models import Area, Standard
 
 COMMON_CORE = "Common Core State Standards for Mathematics"
@@ -17,6 +20,7 @@ COMMON_CORE_NOTICE = (
 )
 
 NEEDED = ("code", "area", "summary")
+MOST_ROWS = 2_000  # each is held against a count when standards are suggested for it
 AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
 
 
@@ -40,6 +44,15 @@ def read_standards(lines: Iterable[str]) -> list[StandardRow]:
     Raises: StandardsFileError with the line and what to do.
     """
     reader = csv.DictReader(lines, restkey="too_many", restval="")
+    try:
+        return read_rows(reader)
+    except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
+        raise StandardsFileError(
+            f"Line {reader.line_num + 1} can't be read as CSV. Look for a quotation mark there that is not closed."
+        ) from None
+
+
+def read_rows(reader: csv.DictReader) -> list[StandardRow]:
     missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
     if missing:
         raise StandardsFileError(f"The first line must name the columns; add {', '.join(missing)}.")
@@ -51,6 +64,8 @@ def read_standards(lines: Iterable[str]) -> list[StandardRow]:
             raise StandardsFileError(f"Line {reader.line_num}: {row.code} is there twice. Keep one.")
         seen.add(row.code)
         rows.append(row)
+        if len(rows) > MOST_ROWS:
+            raise StandardsFileError(f"This file has over {MOST_ROWS:,} standards. Keep those of the grades you teach.")
     if not rows:
         raise StandardsFileError("The file has no standards under its first line.")
     return rows
@@ -65,12 +80,35 @@ def read_row(record: dict, *, line: int) -> StandardRow:
             raise StandardsFileError(f"Line {line}: fill in {name}.")
     area = AREA_BY_NAME.get(fields["area"].lower())
     if area is None:
-        raise StandardsFileError(f"Line {line}: {fields['area']!r} is no area. Use one of: {', '.join(Area.labels)}.")
+        raise StandardsFileError(
+            f"Line {line}: “{fields['area'][:40]}” is no area. Use one of: {', '.join(Area.labels)}."
+        )
     for name in ("code", "summary", "number_limits"):
         longest = Standard._meta.get_field(name).max_length
         if len(fields[name]) > longest:
             raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
+    if why := why_unreadable(fields["count_features"]):
+        raise StandardsFileError(f"Line {line}, count_features: {why}")
     return StandardRow(**{**fields, "area": area})
+
+
+def why_unreadable(count_features: str) -> str:
+    """What keeps a standard's features from being read, in a sentence; "" where they can be, or where there are none.
+
+    Who reads them is not known here: the settings say (COUNT_FEATURES_READER), for counting lies further up.
+    """
+    if not count_features.strip():
+        return ""
+    try:
+        import_string(settings.COUNT_FEATURES_READER)(count_features)
+    except ValueError as error:
+        return str(error)
+    return ""
+
+
+def unreadable(standards: Iterable[Standard]) -> list[tuple[Standard, str]]:
+    """Those whose features cannot be read, each with the reason. They were stored before features were checked."""
+    return [(standard, why) for standard in standards if (why := why_unreadable(standard.count_features))]
 
 
 def common_core() -> list[StandardRow]:

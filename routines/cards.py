@@ -1,12 +1,23 @@
-"""A routine as a card: the grid itself, small, with its count in words and its two best patterns."""
+"""A routine as a card: the grid itself, small, with its count in words and its two best patterns.
+
+A plan that cannot be read is a card of its own, so that one damaged row never takes a list down with it.
+"""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
 
 from routines.counting import Pattern
 from routines.facts import count_in_words
-from routines.models import Routine
+from routines.models import Routine, UnreadablePlan
 from routines.shown_plan import ShownPlan
+
+
+@dataclass(frozen=True, slots=True)
+class UnreadableCard:
+    """A routine of which only the title is left, and why."""
+
+    routine: Routine
+    unreadable: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,5 +36,12 @@ def card_of(routine: Routine) -> Card:
     return Card(routine, shown, count_in_words(shown.grid), best)
 
 
-def cards_of(routines: Iterable[Routine]) -> list[Card]:
-    return [card_of(routine) for routine in routines]
+def cards_of(routines: Iterable[Routine]) -> list[Card | UnreadableCard]:
+    return [card_or_title(routine) for routine in routines]
+
+
+def card_or_title(routine: Routine) -> Card | UnreadableCard:
+    try:
+        return card_of(routine)
+    except UnreadablePlan as error:
+        return UnreadableCard(routine, str(error))

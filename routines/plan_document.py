@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, field, fields, replace
 from typing import Any, Self
 
+from accounts.text import DEEPEST, is_text, mended
 from routines.counting import Audience, Claim, Count, CountError, Grid, Style
 
 SCHEMA = 1
@@ -159,14 +160,16 @@ class Plan:
     def from_dict(cls, document: Any) -> Self:
         """Read a document field by field. Raises PlanError naming the part that is wrong; never drops a part silently."""
         root = _mapping(document, "plan")
+        _require_text(root)
         if root.get("schema") != SCHEMA:
             raise PlanError(
-                "schema", f"This plan has schema {root.get('schema')!r}; this school's Countfold reads {SCHEMA}."
+                "schema",
+                f"This plan has schema {str(root.get('schema'))[:20]}; this school's Countfold reads {SCHEMA}.",
             )
         known = {"schema", *cls.__dataclass_fields__}
         for key in root:
             if key not in known:
-                raise PlanError(str(key), f'A plan has no part called "{key}".')
+                raise PlanError(str(key)[:60], f'A plan has no part called "{str(key)[:60]}".')
         plan = cls(
             title=_text(root, "title", TITLE_LIMIT).strip(),
             grade=_text(root, "grade", 20),
@@ -198,6 +201,20 @@ class Plan:
                     "stops", f"A stop comes after count {stop.after}, but there are {plan.count.terms} counts."
                 )
         return plan
+
+
+def _require_text(value: Any, path: str = "", depth: int = DEEPEST) -> None:
+    """Every text of a document is one (see `accounts.text`), in parts that are read and in parts that are only kept."""
+    if isinstance(value, str) and not is_text(value):
+        raise PlanError(mended(path), f'"{mended(path)}" holds signs that cannot be shown; type it again.')
+    parts = value.items() if isinstance(value, Mapping) else enumerate(value) if isinstance(value, list) else ()
+    for name, part in parts:
+        here = f"{path}.{name}" if path else str(name)
+        if not depth:
+            raise PlanError(mended(here[:60]), "This plan holds parts inside parts that no plan has.")
+        if isinstance(name, str):
+            _require_text(name, here, depth)
+        _require_text(part, here, depth - 1)
 
 
 def _plain(value: Any) -> Any:
@@ -232,8 +249,6 @@ def _plain_text(value: Any, path: str, limit: int) -> str:
         raise PlanError(path, f'"{path}" should be text.')
     if len(value) > limit:
         raise PlanError(path, f'"{path}" is {len(value)} characters long; {limit} is the most.')
-    if any(ord(sign) < 32 and sign not in "\n\r\t" for sign in value):
-        raise PlanError(path, f'"{path}" holds a control character; type it again.')
     return value
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from accounts.typed_numbers import typed_whole
 from routines.counting import Count
 from routines.drawing.pictures import DOZEN, pictures_for
 
@@ -62,9 +63,6 @@ def shown_picture(count: Count, asked: Mapping[str, str]) -> ShownPicture:
     choices = pictures_for(count)
     names = [name for name, _ in choices]
     kind = asked.get("picture", "")
-    typed = asked.get("first", "")
-    first = int(typed) if typed.isascii() and typed.isdecimal() and len(typed) <= 3 else 1
-    if not 1 <= first <= count.terms:
-        first = 1
+    first = typed_whole(asked.get("first", ""), 1, count.terms) or 1
     last = min(first + DOZEN - 1, count.terms)
     return ShownPicture(kind if kind in names else names[0], choices, first, last, count.terms)

@@ -43,6 +43,7 @@ urlpatterns = [
     path("routines/<int:pk>/plan.pdf", paper.plan_pdf, name="plan_pdf"),
     path("booklet/", booklet.booklet_choose, name="booklet_choose"),
     path("booklet/<uuid:key>/", booklet.booklet, name="booklet"),
+    path("booklet/<uuid:key>/drop/", booklet.booklet_drop, name="booklet_drop"),
     path("booklet/<uuid:key>/booklet.pdf", booklet.booklet_pdf, name="booklet_pdf"),
     # files
     path("routines/<int:pk>/file.json", exchange.export_routine, name="export_routine"),
@@ -51,5 +52,7 @@ urlpatterns = [
     path("import/", exchange.import_file, name="import"),
     path("import/<uuid:key>/", exchange.import_look, name="import_look"),
     path("import/<uuid:key>/add/", exchange.import_add, name="import_add"),
+    path("import/<uuid:key>/progress/", exchange.import_progress, name="import_progress"),
+    path("import/<uuid:key>/stop/", exchange.import_stop, name="import_stop"),
     path("file-format.json", exchange.file_schema, name="file_schema"),
 ]

@@ -1,6 +1,7 @@
 """What every test shares: how hard hypothesis tries, quick passphrases, and the cast of the school."""
 
 import os
+from collections import Counter
 from collections.abc import Callable
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import HealthCheck, settings
 
 from accounts.models import School, User
 from grade_bands.models import Grade, GradeBand, SchoolYear
+from tests.absent import NOT_TESTED
 from tests.factories import (
     ClassGroupFactory,
     GradeBandFactory,
@@ -26,8 +28,12 @@ settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "quick"))
 
 
 def pytest_terminal_summary(terminalreporter) -> None:
-    """On CI a skipped test is a failed run: nothing there may be missing."""
+    """Each missing part of the machine by name. On CI a skipped test is a failed run: nothing there may be missing."""
     skipped = terminalreporter.stats.get("skipped", [])
+    reasons = Counter(report.longrepr[2].removeprefix("Skipped: ") for report in skipped)
+    for reason, tests in reasons.items():
+        if reason.startswith(NOT_TESTED):
+            terminalreporter.write_line(f"!! {reason} Left out: {tests} tests.", yellow=True)
     if skipped and os.environ.get("CI") == "true":
         terminalreporter.write_line(f"CI skips nothing, but {len(skipped)} were skipped.", red=True)
 

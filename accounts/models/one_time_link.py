@@ -29,9 +29,9 @@ class OneTimeLinkQuerySet(models.QuerySet):
     def open_invitations(self) -> Self:
         return self.usable().filter(purpose=OneTimeLink.Purpose.INVITATION).order_by("-pk")
 
-    def issue(self, **fields) -> tuple["OneTimeLink", str]:
-        """Make a link; the token itself is handed back once and kept nowhere."""
-        token = secrets.token_urlsafe(32)
+    def issue(self, *, token: str = "", **fields) -> tuple["OneTimeLink", str]:
+        """Make a link; the token itself, drawn at random unless it is given, is handed back once and kept nowhere."""
+        token = token or secrets.token_urlsafe(32)
         link = self.create(token_hash=hash_token(token), expires_at=timezone.now() + LIFETIME, **fields)
         return link, token
 

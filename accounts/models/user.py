@@ -9,18 +9,20 @@ from django.db.models.functions import Lower
 from django.utils import timezone
 from django.utils.crypto import salted_hmac
 
+from ..same_text import passphrase_text, sign_in_text
+from .folded_text import FoldedCharField, FoldedEmailField
+
 
 class UserQuerySet(models.QuerySet):
     def active(self) -> Self:
         return self.filter(is_active=True)
 
     def for_sign_in(self, typed: str) -> Self:
-        """The person meant by a typed sign-in name or e-mail, in either case. A name holds no @, so the two never meet."""
-        field = "email__iexact" if "@" in typed else "sign_in_name__iexact"
-        return self.filter(**{field: typed.strip()})
+        """The person meant by a typed sign-in name or e-mail. A name holds no @, so the two never meet."""
+        return self.filter(email=typed) if "@" in sign_in_text(typed) else self.filter(sign_in_name=typed)
 
     def get_by_natural_key(self, sign_in_name: str) -> "User":
-        return self.get(sign_in_name__iexact=sign_in_name)
+        return self.get(sign_in_name=sign_in_name)
 
     def in_name_order(self) -> Self:
         return self.order_by(Lower("display_name"), "pk")
@@ -34,13 +36,13 @@ class User(AbstractBaseUser):
         COACH = "coach", "Math coach"
         ADMINISTRATOR = "administrator", "Administrator"
 
-    sign_in_name = models.CharField(
+    sign_in_name = FoldedCharField(
         max_length=40,
         unique=True,
         validators=[RegexValidator(r"^[\w.-]+$", "Use letters, digits, dots and hyphens only.")],
         error_messages={"unique": "Someone already signs in with this name. Choose another."},
     )
-    email = models.EmailField(blank=True, default="")
+    email = FoldedEmailField(blank=True, default="")
     display_name = models.CharField(max_length=80)
     role = models.CharField(max_length=20, choices=Role.choices, default=Role.TEACHER)
     is_active = models.BooleanField(default=True)
@@ -57,14 +59,9 @@ class User(AbstractBaseUser):
     class Meta:
         constraints = [
             models.UniqueConstraint(
-                Lower("sign_in_name"),
-                name="user_sign_in_name_unique_any_case",
-                violation_error_message="Someone already signs in with this name. Choose another.",
-            ),
-            models.UniqueConstraint(
-                Lower("email"),
+                fields=["email"],
                 condition=~models.Q(email=""),
-                name="user_email_unique_any_case",
+                name="user_email_unique",
                 violation_error_message="Someone already has this e-mail. Choose another or leave it empty.",
             ),
             models.CheckConstraint(
@@ -88,6 +85,20 @@ class User(AbstractBaseUser):
     @property
     def is_administrator(self) -> bool:
         return self.role == self.Role.ADMINISTRATOR
+
+    def set_password(self, raw_password: str | None) -> None:
+        super().set_password(None if raw_password is None else passphrase_text(raw_password))
+
+    def check_password(self, raw_password: str) -> bool:
+        """Right in whatever form it is typed. One that was kept as it was typed, before forms were made alike, is kept anew."""
+        text = passphrase_text(raw_password)
+        if super().check_password(text):
+            return True
+        if text == raw_password or not super().check_password(raw_password):
+            return False
+        self.set_password(text)
+        self.save(update_fields=["password"])
+        return True
 
     def get_session_auth_hash(self) -> str:
         return salted_hmac(

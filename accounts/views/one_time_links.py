@@ -1,6 +1,6 @@
 """The pages behind an invitation and behind a link for a new passphrase."""
 
-from django.contrib.auth import login
+from django.contrib.auth import authenticate, login
 from django.contrib.auth.decorators import login_not_required
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
@@ -10,7 +10,7 @@ from django.views.decorators.http import require_http_methods
 
 from ..actions import LinkUsed, accept_invitation, take_new_passphrase
 from ..forms import NewPersonForm, ResetForm
-from ..models import OneTimeLink
+from ..models import OneTimeLink, User
 from .sign_in import BACKEND
 
 
@@ -22,6 +22,18 @@ def link_gone(request: HttpRequest) -> HttpResponse:
     return render(request, "accounts/link_gone.html", status=410)
 
 
+def taken_already(request: HttpRequest, token: str) -> HttpResponse:
+    """Lets in whoever sends the form of an invitation a second time: name and passphrase show that it is she."""
+    made = User.objects.active().filter(one_time_links__in=OneTimeLink.objects.for_token(token))
+    name = request.POST.get("sign_in_name", "").strip()
+    if request.method == "POST" and made.filter(sign_in_name=name).exists():
+        person = authenticate(request, username=name, password=request.POST.get("passphrase", ""))
+        if person is not None:
+            login(request, person, backend=BACKEND)
+            return redirect("/")
+    return link_gone(request)
+
+
 @login_not_required
 @never_cache
 @sensitive_post_parameters("passphrase", "passphrase_again")
@@ -29,16 +41,18 @@ def link_gone(request: HttpRequest) -> HttpResponse:
 def invitation(request: HttpRequest, token: str) -> HttpResponse:
     link = usable_link(token, OneTimeLink.Purpose.INVITATION)
     if link is None:
-        return link_gone(request)
+        return taken_already(request, token)
     form = NewPersonForm(request.POST or None, initial={"display_name": link.display_name})
     if request.method == "POST" and form.is_valid():
         fields = {name: form.cleaned_data[name] for name in ("sign_in_name", "display_name", "email", "passphrase")}
         try:
             person = accept_invitation(link=link, **fields)
         except LinkUsed:
-            return link_gone(request)
+            return taken_already(request, token)
         login(request, person, backend=BACKEND)
         return redirect("/")
+    if form.errors and usable_link(token, OneTimeLink.Purpose.INVITATION) is None:
+        return taken_already(request, token)
     status = 422 if form.errors else 200
     return render(request, "accounts/invitation.html", {"form": form, "link": link}, status=status)
 

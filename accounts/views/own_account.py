@@ -9,18 +9,25 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from ..forms import ChangePassphraseForm, PersonDetails
 from ..models import User
+from ..throttling import forget_tries
 
 
 def show_account(
-    request: HttpRequest, *, details: PersonDetails | None = None, passphrase: ChangePassphraseForm | None = None
+    request: HttpRequest,
+    *,
+    details: PersonDetails | None = None,
+    passphrase: ChangePassphraseForm | None = None,
+    locked: bool = False,
 ) -> HttpResponse:
     # A ModelForm writes what was typed onto its instance even when it refuses it, so the form gets one of its own.
     person = User.objects.get(pk=request.user.pk)
     context = {
         "details": details or PersonDetails(instance=person),
-        "passphrase": passphrase or ChangePassphraseForm(person=person),
+        "passphrase": passphrase or ChangePassphraseForm(request=request),
+        "locked": locked,
     }
-    return render(request, "accounts/own_account.html", context, status=422 if details or passphrase else 200)
+    status = 429 if locked else 422 if details or passphrase else 200
+    return render(request, "accounts/own_account.html", context, status=status)
 
 
 @require_http_methods(["GET", "POST"])
@@ -38,11 +45,12 @@ def own_account(request: HttpRequest) -> HttpResponse:
 @sensitive_post_parameters("current", "passphrase", "passphrase_again")
 @require_POST
 def change_passphrase(request: HttpRequest) -> HttpResponse:
-    form = ChangePassphraseForm(request.POST, person=request.user)
+    form = ChangePassphraseForm(request.POST, request=request)
     if not form.is_valid():
         return show_account(request, passphrase=form)
     request.user.set_password(form.cleaned_data["passphrase"])
     request.user.save(update_fields=["password"])
     update_session_auth_hash(request, request.user)
+    forget_tries(request, request.user)
     messages.success(request, "Your new passphrase is set. Other devices are signed out.")
     return redirect("accounts:own_account")

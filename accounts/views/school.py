@@ -8,9 +8,10 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from ..access import administrators_only
-from ..actions import LastAdministrator, change_role, close_account, invite, offer_new_passphrase
+from ..actions import InvitedBefore, LastAdministrator, change_role, close_account, invite, offer_new_passphrase
 from ..forms import InviteForm, RoleForm, SchoolForm
 from ..models import OneTimeLink, School, User
+from ..sent_once import key_of
 
 
 @administrators_only
@@ -47,9 +48,16 @@ def people(request: HttpRequest) -> HttpResponse:
 def invite_person(request: HttpRequest) -> HttpResponse:
     """Answers with the link itself, once: only its hash is kept, so it can't be shown again."""
     form = InviteForm(request.POST)
-    if not form.is_valid():
+    token = ""
+    if form.is_valid():
+        try:
+            token = invite(by=request.user, key=key_of(request), **form.cleaned_data)
+        except InvitedBefore:
+            form.add_error(
+                None, "This page made a link before, which is not this one. Press the button again to make a new link."
+            )
+    if not token:
         return render(request, "accounts/people.html", people_context(form), status=422)
-    token = invite(by=request.user, **form.cleaned_data)
     return show_link(request, "accounts:invitation", token, whom=form.cleaned_data["display_name"])
 
 

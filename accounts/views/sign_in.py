@@ -15,6 +15,8 @@ from ..demo import one_click_sign_in_is_open
 from ..forms import SignInForm
 from ..kept_text import KeptText, is_secret
 from ..models import User
+from ..typed_numbers import typed_id
+from .own_account import show_account
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
 SIGN_IN_PAGE = "accounts/sign_in.html"
@@ -59,7 +61,10 @@ def csrf_failure(request: HttpRequest, reason: str = "") -> HttpResponse:
     from_us = request.headers.get("Origin") == f"{request.scheme}://{request.get_host()}"
     kept = KeptText.from_post(request) if from_us else None
     if request.htmx or kept is None:
-        return render(request, "403.html", {"stale_form": True}, status=403)
+        too_long = from_us and not all(is_secret(name) for name in request.POST)
+        response = render(request, "403.html", {"stale_form": True, "too_long": too_long}, status=403)
+        response["X-Stale-Form"] = "1"  # so that autosave can tell it from a plan that is not hers
+        return response
     if not request.user.is_authenticated:
         return ask_to_sign_in(request, address=request.get_full_path(), kept=kept)
     rotate_token(request)
@@ -99,13 +104,15 @@ def sign_in(request: HttpRequest) -> HttpResponse:
 
 
 def find_demo_person(request: HttpRequest, key: str) -> User:
-    if not (one_click_sign_in_is_open(request) and key.isdecimal()):
+    if not one_click_sign_in_is_open(request):
         raise Http404
-    return get_object_or_404(User.objects.active(), pk=key)
+    return get_object_or_404(User.objects.active(), pk=typed_id(key))
 
 
 def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict | None) -> HttpResponse:
-    """Too many wrong passphrases for this name from this address."""
+    """Too many wrong passphrases for this person from this address, at sign-in or on her own page."""
+    if request.user.is_authenticated and "name" not in request.POST:
+        return show_account(request, locked=True)
     form = SignInForm(request.POST)
     form.full_clean()
     form.add_error(None, "Too many tries with this name. Wait a quarter of an hour, or ask for a new passphrase.")

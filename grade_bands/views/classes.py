@@ -11,6 +11,7 @@ from accounts.access import administrators_only
 
 from ..forms import ClassGroupForm, SchoolYearForm
 from ..models import ClassGroup, SchoolYear
+from .keeping import keep_form
 
 
 @administrators_only
@@ -27,10 +28,8 @@ def edit_class(request: HttpRequest, pk: int | None = None) -> HttpResponse:
     group = get_object_or_404(ClassGroup, pk=pk) if pk else None
     initial = {} if group else {"year": SchoolYear.objects.on(timezone.localdate())}
     form = ClassGroupForm(request.POST or None, instance=group, initial=initial)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, f"Kept: {form.instance.name}.")
-        return redirect("grade_bands:classes")
+    if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:classes")):
+        return kept
     context = {
         "section": "school",
         "part": "classes",
@@ -45,10 +44,8 @@ def edit_class(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 def edit_year(request: HttpRequest, pk: int | None = None) -> HttpResponse:
     year = get_object_or_404(SchoolYear, pk=pk) if pk else None
     form = SchoolYearForm(request.POST or None, instance=year)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, f"Kept: {form.instance.name}.")
-        return redirect("grade_bands:classes")
+    if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:classes")):
+        return kept
     context = {"section": "school", "part": "classes", "form": form, "title": f"Year {year}" if year else "New year"}
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 

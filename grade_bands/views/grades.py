@@ -10,13 +10,17 @@ from accounts.access import administrators_only
 from ..actions import load_standards
 from ..forms import GradeBandForm, GradeForm, StandardsFileForm
 from ..models import Grade, GradeBand, Standard
+from ..standards import unreadable
+from .keeping import keep_form
 
 
 def show_grades(request: HttpRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
+    standards = list(Standard.objects.in_reading_order().select_related("grade"))
     context = {
         "section": "school",
         "bands": GradeBand.objects.with_grades(),
-        "standards": Standard.objects.in_reading_order().select_related("grade"),
+        "standards": standards,
+        "unreadable": unreadable(standards),
         "file_form": file_form or StandardsFileForm(),
     }
     return render(request, "grade_bands/grades.html", context, status=422 if file_form else 200)
@@ -33,10 +37,8 @@ def grades(request: HttpRequest) -> HttpResponse:
 def edit_grade(request: HttpRequest, pk: int | None = None) -> HttpResponse:
     grade = get_object_or_404(Grade, pk=pk) if pk else None
     form = GradeForm(request.POST or None, instance=grade)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, f"Kept: grade {form.instance.name}.")
-        return redirect("grade_bands:grades")
+    if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades", what="grade ")):
+        return kept
     context = {"section": "school", "part": "grades", "form": form, "title": f"Grade {grade}" if grade else "New grade"}
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
@@ -46,10 +48,8 @@ def edit_grade(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 def edit_band(request: HttpRequest, pk: int | None = None) -> HttpResponse:
     band = get_object_or_404(GradeBand, pk=pk) if pk else None
     form = GradeBandForm(request.POST or None, instance=band)
-    if request.method == "POST" and form.is_valid():
-        form.save()
-        messages.success(request, f"Kept: {form.instance.name}.")
-        return redirect("grade_bands:grades")
+    if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades")):
+        return kept
     context = {"section": "school", "part": "grades", "form": form, "title": f"Band {band}" if band else "New band"}
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 

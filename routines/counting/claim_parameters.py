@@ -115,6 +115,8 @@ def _one_of(choices: tuple[str, ...]) -> Callable[[str, Any], str]:
 def _list(name: str, value: Any) -> tuple[Any, ...]:
     if not isinstance(value, list | tuple):
         raise CountError(name, f"Write {name} as a list.")
+    if len(value) > MOST_TERMS:
+        raise CountError(name, f"Put at most {MOST_TERMS} in {name}, as many as a count has terms.")
     return tuple(value)
 
 

@@ -6,10 +6,11 @@ from typing import Self
 from django.http import QueryDict
 from django.utils.http import urlencode
 
+from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade
 
 from ..models import Routine
-from ..models.routine import RoutineQuerySet
+from ..models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
 
 SHOWS = {
     "landmarks": ("landmarks line up", ("landmarks",)),
@@ -24,7 +25,8 @@ SHOWS = {
 STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
 TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
 WHOSE = {"mine": "mine", "team": "my team"}
-SORTS = {"newest": "Newest first", "taught": "Most taught first", "title": "By title"}
+SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
+LONGEST_LOOKED_FOR = 100
 KINDS = ("whole", "decimal", "fraction", "length", "mass", "capacity", "money", "clock", "elapsed")
 
 
@@ -54,15 +56,17 @@ class BankFilter:
     owner: int | None = None
     standard: str = ""
     sort: str = "newest"
+    left_out: str = ""
 
     @classmethod
     def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
         def chosen(name: str, offered) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
-        owner = query.get("owner", "")
+        asked = query.get("q", "").strip()
         return cls(
-            text=query.get("q", "").replace("\x00", "").strip()[:100],
+            text=asked[:LONGEST_LOOKED_FOR],
+            left_out=left_out(asked),
             grades=chosen("grade", [grade.name for grade in grades]),
             areas=chosen("area", Area.values),
             directions=chosen("direction", Routine.Direction.values),
@@ -72,8 +76,8 @@ class BankFilter:
             for_a_while=query.get("while") == "1",
             taught=next(iter(chosen("taught", TAUGHT)), ""),
             whose=next(iter(chosen("whose", WHOSE)), ""),
-            owner=int(owner) if owner.isascii() and owner.isdigit() and len(owner) < 10 else None,
-            standard=query.get("standard", "").replace("\x00", "").strip()[:60],
+            owner=typed_id(query.get("owner", "")) or None,
+            standard=query.get("standard", "").strip()[:60],
             sort=next(iter(chosen("sort", SORTS)), "newest"),
         )
 
@@ -83,7 +87,7 @@ class BankFilter:
         return sum(map(len, lists)) + sum(map(bool, single))
 
     def apply(self, routines: RoutineQuerySet, user, year) -> RoutineQuerySet:
-        """The routines asked for, in the order asked for. Expects `with_teaching()` to have been called."""
+        """The routines asked for, in the order asked for. Expects `with_teaching_for()` to have been called."""
         if self.text:
             routines = routines.matching(self.text)
         if self.grades:
@@ -101,7 +105,7 @@ class BankFilter:
         if self.for_a_while:
             routines = routines.staying_for_a_while()
         if self.taught:
-            routines = routines.taught_when(self.taught, year)
+            routines = routines.taught_when(self.taught, user, year)
         if self.whose == "mine":
             routines = routines.of(user)
         if self.whose == "team":
@@ -160,3 +164,12 @@ class BankFilter:
 
     def sort_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+
+
+def left_out(asked: str) -> str:
+    """A sentence where not all of what was typed is looked for."""
+    if len(asked) > LONGEST_LOOKED_FOR:
+        return f"Only the first {LONGEST_LOOKED_FOR} characters were looked for."
+    if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
+        return f"Only the first {MOST_WORDS_LOOKED_FOR} words were looked for."
+    return ""

@@ -2,8 +2,10 @@
 
 from django import forms
 
+from accounts.typed_fields import Ticked
+from accounts.typed_numbers import typed_ids
 from routines.forms.paper import LANGUAGES
-from routines.models import Routine
+from routines.models import Routine, UnreadablePlan
 from routines.paper.booklet import AT_MOST
 
 CONTENTS = [
@@ -19,9 +21,7 @@ class BookletForm(forms.Form):
     """`offered` are the routines that the person may print."""
 
     title = forms.CharField(max_length=120, error_messages={"required": "Give the booklet a title."})
-    routine = forms.ModelMultipleChoiceField(
-        queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."}
-    )
+    routine = Ticked(queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."})
     contents = forms.MultipleChoiceField(
         choices=CONTENTS, error_messages={"required": "Tick what goes into the booklet."}
     )
@@ -36,5 +36,10 @@ class BookletForm(forms.Form):
         ticked = list(self.cleaned_data["routine"])
         if len(ticked) > AT_MOST:
             raise forms.ValidationError(f"A booklet holds {AT_MOST} counts at most; {len(ticked)} are ticked.")
-        order = {pk: place for place, pk in enumerate(self.data.getlist("routine"))}
-        return sorted(ticked, key=lambda routine: order[str(routine.pk)])
+        for routine in ticked:
+            try:
+                routine.plan  # noqa: B018 - read only to see whether it can be
+            except UnreadablePlan:
+                raise forms.ValidationError(f"The plan of “{routine.title}” can’t be read. Take it off.") from None
+        order = {pk: place for place, pk in enumerate(typed_ids(self.data.getlist("routine")))}
+        return sorted(ticked, key=lambda routine: order[routine.pk])

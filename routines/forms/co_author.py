@@ -16,5 +16,8 @@ class CoAuthorForm(forms.Form):
 
     def __init__(self, *args, routine: Routine, **kwargs) -> None:
         super().__init__(*args, **kwargs)
-        others = User.objects.active().exclude(pk=routine.owner_id).exclude(co_authored_routines=routine)
+        others = User.objects.active().exclude(pk=routine.owner_id)
+        # Those who are co-authors already are not offered, but asking for one twice is no mistake.
+        if not self.is_bound:
+            others = others.exclude(co_authored_routines=routine)
         self.fields["person"].queryset = others.in_name_order()

@@ -1,21 +1,24 @@
 """The plan form: small forms that together read one plan, each wrong part with its own sentence."""
 
-import json
 from functools import cached_property
 from typing import Any
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
+from accounts.text import read_json
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, show_claim
 from routines.facts import area_of
 from routines.forms.plan_count import CountForm
-from routines.forms.plan_fields import choice, sentence, short_text
+from routines.forms.plan_fields import choice, sentence, short_text, shorten
+from routines.forms.plan_limits import ROW_WORDS, rows_left, too_long, too_many
 from routines.forms.plan_rows import Row, read_rows
 from routines.forms.plan_typed import Typed, claim_text, only
 from routines.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, PlanError, Story, Target
 
+FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
 
 
@@ -63,6 +66,7 @@ class PlanForm:
         self.count.is_valid()
         self._settle_rows()
         self.wrong_parts: list[str] = []
+        self.too_many: dict[str, str] = {}
 
     def _settle_rows(self) -> None:
         """What rows need to know of the count: its style, and how many counts there are."""
@@ -92,8 +96,8 @@ class PlanForm:
         """Where they may slip; each row knows what stands at that count."""
         rows = [row for row in self.expected if self._is_slip(row)]
         for row in rows:
-            n = only(self.typed, row.add_prefix("n"))
-            row.right = self.grid.count.text(int(n)) if self.grid and n.isdecimal() and 0 < int(n) <= 400 else ""
+            n = typed_whole(only(self.typed, row.add_prefix("n")), 1, FURTHEST_SLIP)
+            row.right = self.grid.count.text(n) if self.grid and n else ""
         return rows
 
     def _is_slip(self, row: Row) -> bool:
@@ -111,15 +115,28 @@ class PlanForm:
         return named.get(only(self.typed, "grade"), 3)
 
     @cached_property
+    def own_words(self) -> dict[str, str]:
+        """The teacher's own words for patterns, by the claim as text; they outlive a tick taken away."""
+        return dict(zip(self.typed.get("words_of", []), self.typed.get("words", []), strict=False))
+
+    @cached_property
     def targets(self) -> tuple[Target, ...]:
         """The ticked patterns. A tick box that holds no claim is left out."""
-        words = dict(zip(self.typed.get("words_of", []), self.typed.get("words", []), strict=False))
         found = []
         for text in dict.fromkeys(self.typed.get("target", [])):
             claim = read_claim(text)
             if claim is not None:
-                found.append(Target(claim.as_dict(), words.get(text, "").strip()[:SENTENCE_LIMIT]))
+                found.append(Target(claim.as_dict(), self.own_words.get(text, "").strip()))
         return tuple(found)
+
+    @property
+    def wrong_words(self) -> dict[str, str]:
+        """A sentence for each ticked pattern, by its claim as text, whose own words are too long."""
+        return {
+            claim_text(target.claim): shorten(SENTENCE_LIMIT, len(target.words))
+            for target in self.seen_targets
+            if len(target.words) > SENTENCE_LIMIT
+        }
 
     @cached_property
     def seen_targets(self) -> tuple[Target, ...]:
@@ -183,6 +200,17 @@ class PlanForm:
             notes=about.get("notes", ""),
         )
 
+    most_rows = LIST_LIMIT
+
+    @property
+    def is_too_long(self) -> bool:
+        return bool(too_long(self.typed))
+
+    @property
+    def rows_left(self) -> dict[str, int]:
+        """How many more rows each section has room for."""
+        return {section: rows_left(self.typed, section) for section in ROW_WORDS}
+
     def focus_on(self, field_id: str) -> None:
         """Let the browser go to this field of a row when the row arrives."""
         for row in (*self.expected, *self.stops, *self.next):
@@ -198,7 +226,9 @@ class PlanForm:
         if self.count.grid is not None:
             for name in ("landmark", "story_goal"):
                 self._check_value(name)
-        if wrong or self.about.errors or self.reading is None:
+        self.too_many = too_many(self.typed)
+        self.wrong_parts = [*filter(None, [too_long(self.typed)]), *self.too_many.values()]
+        if wrong or self.about.errors or self.reading is None or self.wrong_parts or self.wrong_words:
             return False
         try:
             Plan.from_dict(self.reading.as_dict())
@@ -226,18 +256,20 @@ class PlanForm:
             for name in part.errors:
                 if name in part.fields:
                     return part[name].id_for_label
-        return "id_start"
+        if self.wrong_words:
+            return "plan-list"
+        return next((f"part-{section}" for section in self.too_many if section in ROW_WORDS), "id_start")
 
     def how_many_wrong(self) -> int:
         parts = (self.about, self.count, *self.expected, *self.stops, *self.next)
-        return sum(len(part.errors) for part in parts) + len(self.wrong_parts)
+        return sum(len(part.errors) for part in parts) + len(self.wrong_parts) + len(self.wrong_words)
 
 
 def read_claim(text: str) -> Claim | None:
     """The claim in a tick box; None for a text that is none."""
     try:
-        return Claim.from_dict(json.loads(text))
-    except (ValueError, TypeError, RecursionError):
+        return Claim.from_dict(read_json(text))
+    except (ValueError, TypeError):
         return None
 
 

@@ -1,10 +1,23 @@
 """What one button changes in a typed plan: a row more or less, another fold, another count. Each can be undone."""
 
-import json
 from dataclasses import dataclass
 from typing import Any
 
-from routines.forms.plan_typed import COUNT, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
+from accounts.text import read_json
+from accounts.typed_numbers import typed_whole
+from routines.counting.count import MOST_TERMS
+from routines.forms.plan_limits import rows_left, section_is_full
+from routines.forms.plan_typed import (
+    COUNT,
+    HIGHEST_ROW,
+    ROWS,
+    Typed,
+    add_row,
+    only,
+    row_numbers,
+    rows,
+    with_rows,
+)
 
 SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
 NEW_ROWS: dict[str, dict[str, object]] = {
@@ -20,12 +33,16 @@ class UnknownChange(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it."""
+    """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it.
+
+    `refused` says why nothing was changed.
+    """
 
     typed: Typed
     parts: tuple[str, ...]
     step: dict[str, Any] | None
     focus: str = ""
+    refused: str = ""
 
 
 def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Change:
@@ -49,8 +66,8 @@ def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Chang
 
 def _values(given: str) -> dict[str, Any]:
     try:
-        values = json.loads(given)
-    except (ValueError, RecursionError) as error:
+        values = read_json(given)
+    except ValueError as error:
         raise UnknownChange(given) from error
     if not isinstance(values, dict) or not all(isinstance(value, str | int) for value in values.values()):
         raise UnknownChange(given)
@@ -80,12 +97,14 @@ def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
 
 def _another_count(typed: Typed, what: str, values: dict[str, Any]) -> Change:
     names = ("line_length", "fill", "lead") if what == "fold" else COUNT
-    changed = {**typed, **{name: [str(values[name])[:40]] for name in names if name in values}}
+    changed = {**typed, **{name: [str(values[name])] for name in names if name in values}}
     said = "The fold was changed." if what == "fold" else "The count was changed."
     return Change(changed, ("count",), _step(typed, "count", said))
 
 
 def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
+    if not rows_left(typed, section):
+        return Change(typed, (section,), None, refused=section_is_full(section))
     row = {**NEW_ROWS[section], **{name: value for name, value in values.items() if name in ROWS[section]}}
     if section == "next" and "kind" not in values:
         row["kind"] = only(typed, "kind", "whole")
@@ -95,6 +114,8 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
     number = add_row(changed, section, **row)
     first = {"expected": "words", "stops": "question", "next": "why"}[section]
     taken = any(name in values for name in (first, "reply", "answer"))
+    if taken and rows(changed, section)[-1] in rows(typed, section):  # the same suggestion, pressed twice
+        return Change(typed, (section,), None)
     if section == "stops" and taken:
         changed = in_counting_order(changed)
     focus = "" if taken else f"id_{section}-{number}-{first}"
@@ -103,24 +124,26 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
 
 def next_stop(typed: Typed) -> int:
     """A place for one more stop: a line further than the last one, the end at most."""
-    length, terms = (
-        int(text) if text.isdecimal() else 5 for text in (only(typed, "line_length"), only(typed, "terms"))
-    )
-    places = [int(row["after"]) for row in rows(typed, "stops") if row["after"].isdecimal()]
+    length, terms = (typed_whole(only(typed, name), 1, MOST_TERMS) or 5 for name in ("line_length", "terms"))
+    places = [place for row in rows(typed, "stops") if (place := typed_whole(row["after"], 1, MOST_TERMS))]
     return max(1, min(max(places, default=length) + length, terms))
 
 
 def in_counting_order(typed: Typed) -> Typed:
     """Stops by the count after which they come; those that cannot be read yet stay last."""
-    listed = sorted(rows(typed, "stops"), key=lambda row: int(row["after"]) if row["after"].isdecimal() else 10**6)
-    return with_rows(typed, "stops", listed)
+
+    def place(row: dict[str, str]) -> int:
+        return typed_whole(row["after"], 1, MOST_TERMS) or MOST_TERMS + 1
+
+    return with_rows(typed, "stops", sorted(rows(typed, "stops"), key=place))
 
 
 def _row_removed(typed: Typed, section: str, number: str) -> Change:
     numbers = row_numbers(typed, section)
-    if not number.isdecimal() or int(number) not in numbers:
+    gone = typed_whole(number, 0, HIGHEST_ROW)
+    if gone not in numbers:
         return Change(typed, (section,), None)
-    kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != int(number)]
+    kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != gone]
     said = f"The {SECTION_WORDS[section]} was taken out."
     return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
 
@@ -136,7 +159,7 @@ def _target_added(typed: Typed, claim: str) -> Change:
 def _standard_added(typed: Typed, code: str) -> Change:
     codes = [part.strip() for part in only(typed, "standards").split(",") if part.strip()]
     if code and code not in codes:
-        codes.append(code[:60])
+        codes.append(code)
     return Change(
         {**typed, "standards": [", ".join(codes)]}, ("standards",), _step(typed, "standards", "A standard was added.")
     )

@@ -5,7 +5,9 @@ from fractions import Fraction
 
 from django import forms
 
+from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Grid
+from routines.counting.count import LARGEST_VALUE, MOST_TERMS
 from routines.forms.plan_fields import choice, short_text
 
 SAYINGS = {
@@ -146,9 +148,10 @@ class ClaimForm(forms.Form):
     def _line(self, text: str) -> int | None:
         if not text.strip():
             return None
-        if not text.strip().isdecimal() or int(text) < 1:
+        line = typed_whole(text, 1, MOST_TERMS)
+        if line is None:
             raise CountError("line", "Write the number of one row or column, or leave it empty for all.")
-        return int(text)
+        return line
 
     def _value(self, text: str, field: str = "multiple") -> Fraction:
         try:
@@ -175,7 +178,8 @@ def readings_of(grid: Grid) -> list[tuple[str, str]]:
 
 
 def _whole_numbers(text: str, field: str) -> list[int]:
-    pieces = [piece for piece in text.replace(",", " ").split() if piece]
-    if not pieces or not all(piece.isdecimal() for piece in pieces):
+    numbers = [typed_whole(piece, 0, LARGEST_VALUE) for piece in text.replace(",", " ").split()]
+    read = [number for number in numbers if number is not None]
+    if not read or len(read) < len(numbers):
         raise CountError(field, "Write whole numbers with commas between them, such as 2, 8.")
-    return [int(piece) for piece in pieces]
+    return read

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from django import forms
 
+from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Limits, Style
 from routines.forms.plan_count import KINDS
 from routines.forms.plan_fields import choice, short_text
@@ -133,6 +134,7 @@ class DesignForm(forms.Form):
 
 
 def _whole(text: str, field: str) -> int:
-    if not text.strip().isdecimal() or len(text.strip()) > 3:
+    number = typed_whole(text, 0, 999)
+    if number is None:
         raise CountError(field, "Write a whole number.")
-    return int(text)
+    return number

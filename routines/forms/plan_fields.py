@@ -16,6 +16,10 @@ def whole_number(label: str, low: int, high: int, *, required: bool = True, size
     )
 
 
+def shorten(limit: int, length: int) -> str:
+    return f"Shorten this to {limit} characters; it has {length}."
+
+
 def sentence(
     label: str, limit: int, *, rows: int = 1, placeholder: str = "", required: bool = False
 ) -> forms.CharField:

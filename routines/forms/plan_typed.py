@@ -6,10 +6,12 @@ Rows are named by section and number: "stops-0-question". Everything a browser m
 import json
 import re
 from collections.abc import Iterable, Mapping
+from typing import Any
 
 from django.http import QueryDict
 
-from routines.plan_document import LIST_LIMIT, CountTyped, Fold, Plan
+from accounts.text import mended
+from routines.plan_document import CountTyped, Fold, Plan
 
 Typed = dict[str, list[str]]
 
@@ -32,25 +34,18 @@ ROWS = {
     "next": ("outcome", "why", "kind", "start", "step", "terms", "line_length", "fill"),
 }
 CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
-LONGEST = 8000
+HIGHEST_ROW = 999  # rows are named by up to three digits
 
 _KNOWN = re.compile(
     rf"(?:{'|'.join((*ABOUT, *COUNT, *CHOICES))}|style-[a-z_]+"
-    + "".join(rf"|{section}-\d{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
+    + "".join(rf"|{section}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for section, names in ROWS.items())
     + ")"
 )
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 
 
 def clean_typed(posted: QueryDict) -> Typed:
-    """The plan's own fields of a request, control characters taken out, each text cut at a generous length."""
-    return {
-        name: [_tidy(text) for text in texts[:LIST_LIMIT]] for name, texts in posted.lists() if _KNOWN.fullmatch(name)
-    }
-
-
-def _tidy(text: str) -> str:
-    return _CONTROL.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))[:LONGEST]
+    """The plan's own fields of a request, whole but for what is no text: what is too much is said, never cut."""
+    return {name: [mended(text) for text in texts] for name, texts in posted.lists() if _KNOWN.fullmatch(name)}
 
 
 def read_typed(stored: object) -> Typed:
@@ -58,10 +53,26 @@ def read_typed(stored: object) -> Typed:
     if not isinstance(stored, Mapping):
         return {}
     return {
-        name: [_tidy(text) for text in texts if isinstance(text, str)]
+        name: [mended(text) for text in texts if isinstance(text, str)]
         for name, texts in stored.items()
         if isinstance(name, str) and _KNOWN.fullmatch(name) and isinstance(texts, list)
     }
+
+
+def read_draft(fields: object) -> tuple[Typed, list[dict[str, Any]]]:
+    """What a draft holds, whatever wrote it: the form as typed, and the changes that can be undone, newest last."""
+    if not isinstance(fields, Mapping):
+        return {}, []
+    steps = fields.get("steps")
+    listed = [step for step in steps if isinstance(step, Mapping)] if isinstance(steps, list) else []
+    return read_typed(fields.get("typed")), [
+        {
+            "section": str(step.get("section", "")),
+            "said": mended(str(step.get("said", ""))),
+            "fields": read_typed(step.get("fields")),
+        }
+        for step in listed
+    ]
 
 
 def typed_from(plan: Plan) -> Typed:
@@ -147,7 +158,7 @@ def row_numbers(typed: Mapping[str, list[str]], section: str) -> list[int]:
     """The numbers of a section's rows, in order."""
     prefix = f"{section}-"
     found = {int(name.split("-")[1]) for name in typed if name.startswith(prefix)}
-    return sorted(found)[:LIST_LIMIT]
+    return sorted(found)
 
 
 def add_row(typed: Typed, section: str, number: int | None = None, **values: object) -> int:

@@ -6,15 +6,19 @@ from django import forms
 from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.forms.names_asked import NamesAskedForm
-from routines.lessons.kinds import KINDS, Bounds, EventRefused
+from routines.lessons.kinds import CELL_TEXT, KINDS, NOTICE, Bounds, EventRefused
 from routines.models import Lesson, Planned, Reflection, TargetOutcome
 from routines.plan_document import Plan
 
 VOICES = [("", "not noted"), ("strong", "strong"), ("mixed", "mixed"), ("faded", "faded"), ("alone", "teacher alone")]
 SEEN = [("", "not recorded"), *TargetOutcome.Seen.choices]
 WORDS = "Write the idea, not who said it."
+# What fits into one event, whatever its letters.
+SLIP_LIMIT = CELL_TEXT
+NOTICED_LIMIT = NOTICE
 
 
 def _text(label: str, help_text: str = WORDS, rows: int = 2) -> forms.CharField:
@@ -178,19 +182,30 @@ class TaughtForm(ReflectionForm):
         said: dict[int, str] = {}
         for line in filter(None, map(str.strip, self.cleaned_data["slips"].splitlines())):
             place, colon, heard = line.partition(":")
-            if not colon or not place.strip().isascii() or not place.strip().isdigit() or not heard.strip():
+            n = typed_whole(place, 0, 999)
+            if not colon or n is None or not heard.strip():
                 raise forms.ValidationError(
                     f"“{line[:40]}”: write the count’s number, a colon and what was said, such as 8: 925."
                 )
-            n = int(place)
             if not 1 <= n <= self.plan.count.terms:
                 raise forms.ValidationError(f"There is no count number {n}; this one has {self.plan.count.terms}.")
+            if len(heard.strip()) > SLIP_LIMIT:
+                raise forms.ValidationError(
+                    f"Shorten what was said at count {n} to {SLIP_LIMIT} characters; it has {len(heard.strip())}."
+                )
+            if n in said:
+                raise forms.ValidationError(f"Count {n} has two lines. Put both into one, such as {n}: 54, then 63.")
             said[n] = _as_event("term.write", heard.strip())
         return said
 
     def clean_noticed(self) -> str:
-        lines = map(str.strip, self.cleaned_data["noticed"].splitlines())
-        return "\n".join(_as_event("notice.add", line) for line in lines if line)
+        lines = [line for line in map(str.strip, self.cleaned_data["noticed"].splitlines()) if line]
+        for line in lines:
+            if len(line) > NOTICED_LIMIT:
+                raise forms.ValidationError(
+                    f"Shorten “{line[:40]}…” to {NOTICED_LIMIT} characters, or break it into two lines; it has {len(line)}."
+                )
+        return "\n".join(_as_event("notice.add", line) for line in lines)
 
     def clean(self):
         cleaned = super().clean()

@@ -20,6 +20,6 @@ def read_from_events(apps, schema_editor):
 
 
 class Migration(migrations.Migration):
-    dependencies = [("routines", "0003_lessons_counted_from_first_term")]
+    dependencies = [("routines", "0005_mend_texts")]
 
     operations = [migrations.RunPython(read_from_events, migrations.RunPython.noop)]

@@ -3,16 +3,19 @@
 from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
+from .job import Job, JobFile
 from .lesson import Lesson, Reflection, TargetOutcome
 from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .suggestion import Suggestion
-from .version import RoutineVersion
+from .version import RoutineVersion, UnreadablePlan
 
 __all__ = [
     "ImportFile",
+    "Job",
+    "JobFile",
     "Lesson",
     "LessonEvent",
     "LessonPass",
@@ -26,4 +29,5 @@ __all__ = [
     "RoutineVersion",
     "Suggestion",
     "TargetOutcome",
+    "UnreadablePlan",
 ]

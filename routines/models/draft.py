@@ -6,10 +6,17 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
+from .routine import Routine
+
 
 class PlanDraftQuerySet(models.QuerySet["PlanDraft"]):
     def of(self, user):
         return self.filter(person=user)
+
+    def with_titles_for(self, user):
+        """Adds `routine_title`, of the saved plan; None where there is none, or none that the user may still see."""
+        seen = Routine.objects.visible_to(user).filter(pk=models.OuterRef("routine"))
+        return self.annotate(routine_title=models.Subquery(seen.values("title")))
 
 
 class PlanDraft(models.Model):

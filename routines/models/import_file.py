@@ -13,7 +13,8 @@ class ImportFileQuerySet(models.QuerySet["ImportFile"]):
 
 
 class ImportFile(models.Model):
-    """`plans` are the documents that can be added, `refused` what cannot and why; `done` says how many are dealt with."""
+    """`plans` are the documents that can be added, `refused` what cannot and why; `done` says how many are dealt with:
+    added, already here, or not added because the school has changed since the file was read (then `refused` says so)."""
 
     key = models.UUIDField(default=uuid.uuid4, unique=True, editable=False)
     by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="+")
@@ -24,6 +25,7 @@ class ImportFile(models.Model):
     into_bank = models.BooleanField(default=False)
     done = models.PositiveIntegerField(default=0)
     already_here = models.PositiveIntegerField(default=0)
+    not_added = models.PositiveIntegerField(default=0)
 
     objects = ImportFileQuerySet.as_manager()
 
@@ -35,7 +37,7 @@ class ImportFile(models.Model):
 
     @property
     def added(self) -> int:
-        return self.done - self.already_here
+        return self.done - self.already_here - self.not_added
 
     @property
     def finished(self) -> bool:

@@ -6,7 +6,9 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Exists, OuterRef, Q
+from django.db.models import Case, CharField, Count, Exists, IntegerField, OuterRef, Q, Subquery, Value, When
+from django.db.models.fields.json import KeyTextTransform
+from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
 
@@ -17,6 +19,16 @@ QUIET = timedelta(hours=4)
 
 CUT_OFF = timedelta(minutes=15)
 """So long after the end a guest's device that was cut off may still send what it holds."""
+# A number of lessons elsewhere is told only where as many classes had them.
+CLASSES_TO_BE_TOLD = 2
+
+
+def _known(user) -> Q:
+    """Her own lessons; a teacher's also those in the grades that she teaches in the same year."""
+    if user.is_administrator:
+        return Q(teacher=user)
+    in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
+    return Q(teacher=user) | Exists(in_my_grade)
 
 
 class LessonQuerySet(models.QuerySet["Lesson"]):
@@ -44,13 +56,42 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
 
     def known_to(self, user) -> Self:
         """Lessons of which the user may see that they took place: her own, those in her grades, all for a coach."""
-        own = Q(teacher=user)
+        kept = self.kept()
+        return kept if user.is_coach else kept.filter(_known(user))
+
+    def times_shown_to(self, user):
+        """How many of these lessons of one routine are told to the user, as an expression; `self` names an outer routine.
+
+        Those she knows of anyway are counted; the others only where two classes or more had them, so that no number
+        points at one class. What is left out counts as nothing: that something was left out would tell it.
+        """
+
+        def number(lessons: Self, *conditions: Q):
+            rows = (
+                lessons.order_by()
+                .values("routine")
+                .annotate(times=Count("pk"), classes=Count("class_group", distinct=True))
+            )
+            return Coalesce(Subquery(rows.filter(*conditions).values("times"), output_field=IntegerField()), Value(0))
+
         if user.is_coach:
-            return self.kept()
-        if user.is_administrator:
-            return self.kept().filter(own)
-        in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
-        return self.kept().filter(own | Exists(in_my_grade))
+            return number(self)
+        return number(self.known_to(user)) + number(self.exclude(_known(user)), Q(classes__gte=CLASSES_TO_BE_TOLD))
+
+    def with_titles_for(self, user) -> Self:
+        """Adds `title` and `routine_open`: whether the user may open the routine.
+
+        The title is the routine's as it is now; where the user may no longer see that, her own lesson keeps the title that
+        she taught, and another's has none.
+        """
+        from .routine import title_for  # that module reads lessons
+
+        title, is_open = title_for(user, "routine")
+        taught = KeyTextTransform("title", "version__plan")
+        return self.annotate(
+            title=Case(When(~is_open & Q(teacher=user), then=taught), default=title, output_field=CharField()),
+            routine_open=is_open,
+        )
 
     def open_to(self, user) -> Self:
         """Lessons whose log and reflection the user may read: her own, and what is shared with her team or with a coach."""
@@ -119,6 +160,12 @@ class Lesson(models.Model):
             ),
             models.Index(fields=["teacher", "-taught_on"], name="lesson_of_teacher"),
             models.Index(fields=["routine", "-taught_on"], name="lesson_of_routine"),
+            # How often each count was taught: without it SQLite goes through all lessons of the year for every count.
+            models.Index(
+                fields=["routine", "year", "class_group"],
+                name="lesson_told",
+                condition=Q(practice=False, written_at__isnull=False, deleted_at__isnull=True),
+            ),
         ]
 
     def __str__(self) -> str:

@@ -3,6 +3,10 @@
 from django.conf import settings
 from django.db import models
 
+from grade_bands.models import ClassGroup
+
+from .routine import title_for
+
 
 class PlannedQuerySet(models.QuerySet["Planned"]):
     def visible_to(self, user):
@@ -12,7 +16,17 @@ class PlannedQuerySet(models.QuerySet["Planned"]):
         own = models.Q(by=user)
         if user.is_administrator:
             return self.filter(own)
-        return self.filter(own | models.Q(class_group__grade__band__grades__class_groups__teachers=user)).distinct()
+        team = ClassGroup.objects.filter(
+            teachers=user,
+            grade__band=models.OuterRef("class_group__grade__band"),
+            year=models.OuterRef("class_group__year"),
+        )
+        return self.filter(own | models.Exists(team))
+
+    def with_titles_for(self, user):
+        """Adds `title` and `routine_open`, as lessons have them: a plan may be for a count that is no longer in the bank."""
+        title, is_open = title_for(user, "routine")
+        return self.annotate(title=title, routine_open=is_open)
 
 
 class Planned(models.Model):

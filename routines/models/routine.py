@@ -4,13 +4,32 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Count, Exists, F, Max, OuterRef, Q, Subquery
+from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Coalesce
 from django.utils import timezone
 
 from grade_bands.models import Area, ClassGroup
 
 from .lesson import Lesson
+from .version import RoutineVersion, UnreadablePlan
+
+# What stands in the place of a title that the reader may not see.
+NOT_IN_BANK = "a count that is not in the bank"
+
+
+def title_for(user, routine: str) -> tuple[Coalesce, Exists]:
+    """Of the routine that this column of an outer row names: the title as the user may read it, and whether she may open it."""
+    seen = Routine.objects.visible_to(user).filter(pk=OuterRef(routine))
+    return Coalesce(Subquery(seen.values("title")), Value(NOT_IN_BANK)), Exists(seen)
+
+
+def _lessons_of_each():
+    """The lessons that coverage counts, of each routine that a query goes through."""
+    return Lesson.objects.counted().filter(routine=OuterRef("pk"))
+
+
+# Each word looked for is a search through every count.
+MOST_WORDS_LOOKED_FOR = 12
 
 
 class RoutineQuerySet(models.QuerySet["Routine"]):
@@ -70,26 +89,26 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         return self.annotate(step_size=Abs("step_numerator")).filter(wanted)
 
     def matching(self, text: str) -> Self:
-        """Every word of the text stands somewhere in title, story, count, patterns or standards."""
+        """Every word of the text, up to the twelfth, stands somewhere in title, story, count, patterns or standards."""
         found = self
-        for word in text.casefold().split()[:12]:
+        for word in text.casefold().split()[:MOST_WORDS_LOOKED_FOR]:
             found = found.filter(search_text__contains=word)
         return found
 
-    def with_teaching(self) -> Self:
-        """Adds `times_taught` and `last_taught`, practice runs left out."""
-        taught = Lesson.objects.counted().filter(routine=OuterRef("pk")).order_by().values("routine")
-        return self.annotate(
-            times_taught=Coalesce(Subquery(taught.annotate(times=Count("pk")).values("times")), 0),
-            last_taught=Subquery(taught.annotate(last=Max("taught_on")).values("last")),
-        )
+    def with_teaching_for(self, user, year) -> Self:
+        """Adds `times_taught`: the lessons of this year that coverage counts, as far as the user is told of them."""
+        return self.annotate(times_taught=_lessons_of_each().filter(year=year).times_shown_to(user))
 
-    def taught_when(self, when: str, year) -> Self:
-        """when: "ever", "not-yet", or "this-year" (lessons of `year`)."""
-        lessons = Lesson.objects.counted().filter(routine=OuterRef("pk"))
-        if when == "this-year":
-            return self.filter(Exists(lessons.filter(year=year)))
-        return self.filter(Exists(lessons) if when == "ever" else ~Exists(lessons))
+    def taught_when(self, when: str, user, year) -> Self:
+        """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""
+        lessons = _lessons_of_each().filter(year=year) if when == "this-year" else _lessons_of_each()
+        found = self.alias(times_told=lessons.times_shown_to(user))
+        return found.filter(times_told=0) if when == "not-yet" else found.filter(times_told__gt=0)
+
+    def with_origin_for(self, user) -> Self:
+        """Adds `origin_title`, of what the routine was copied from, and `origin_open`: whether the user may open that."""
+        title, is_open = title_for(user, "copied_from")
+        return self.annotate(origin_title=title, origin_open=is_open)
 
     def for_cards(self) -> Self:
         return self.select_related("owner", "grade", "band", "current_version")
@@ -171,8 +190,15 @@ class Routine(models.Model):
 
     @property
     def plan(self):
-        """The saved plan, read from the current version."""
-        return self.current_version.read_plan()
+        """The saved plan, read from the current version. Raises UnreadablePlan."""
+        return self.newest_save.read_plan()
+
+    @property
+    def newest_save(self) -> RoutineVersion:
+        """The current version. Raises UnreadablePlan where a damaged row names none."""
+        if self.current_version is None:
+            raise UnreadablePlan(self.pk, "plan", "It names no save as its newest one.")
+        return self.current_version
 
     def is_author(self, user) -> bool:
         return self.owner_id == user.pk or any(author.pk == user.pk for author in self.co_authors.all())

@@ -4,7 +4,15 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
-from routines.plan_document import Plan
+from routines.plan_document import Plan, PlanError
+
+
+class UnreadablePlan(PlanError):
+    """A stored plan that cannot be read: damaged, or written by a newer Countfold. Lists go on without it."""
+
+    def __init__(self, routine_id: int, field: str, message: str) -> None:
+        super().__init__(field, message)
+        self.routine_id = routine_id
 
 
 class RoutineVersionQuerySet(models.QuerySet["RoutineVersion"]):
@@ -37,4 +45,8 @@ class RoutineVersion(models.Model):
         return f"version {self.number} of {self.routine_id}"
 
     def read_plan(self) -> Plan:
-        return Plan.from_dict(self.plan)
+        """The plan of this save. Raises UnreadablePlan."""
+        try:
+            return Plan.from_dict(self.plan)
+        except PlanError as error:
+            raise UnreadablePlan(self.routine_id, error.field, str(error)) from error

@@ -19,6 +19,10 @@ CONTENTS = ("plan", "substitute", "poster", "recording", "follow-up")
 PAGES = {"plan": 1, "substitute": 2, "poster": 1, "recording": 3, "follow-up": 2}  # usually; for the progress shown
 
 
+def pages_expected(counts: int, contents: Iterable[str]) -> int:
+    return 1 + counts * sum(PAGES[name] for name in contents)
+
+
 @dataclass(frozen=True, slots=True)
 class Booklet:
     """What goes into it. `subjects` are one to forty, `contents` names of prints."""
@@ -26,9 +30,6 @@ class Booklet:
     title: str
     subjects: Sequence[Subject]
     contents: Sequence[str] = ("plan",)
-
-    def pages_expected(self) -> int:
-        return 1 + len(self.subjects) * sum(PAGES[name] for name in self.contents)
 
     def document(self) -> Document:
         first = self.subjects[0]

@@ -1,132 +1,89 @@
-"""Making booklets beside everything else: a thread asks the booklets' own printing process, files say how far it is.
+"""Making booklets beside everything else: what was asked for is a row, and so is the PDF; any server process makes it.
 
-The files lie in the school's data folder, so that every server process can answer for a booklet; they are kept for an
-hour. One booklet for each person: starting another drops the one before.
+A ready booklet is kept for an hour. One booklet for each person: starting another drops the one before.
 """
 
-import json
-import logging
-import os
-import threading
-import time
 import uuid
-from dataclasses import asdict, dataclass, replace
-from pathlib import Path
+from collections.abc import Sequence
 
-from django.conf import settings
-
-from routines.paper.booklet import Booklet
-from routines.paper.press import BOOKLET_TIME_LIMIT, PaperError
-
-logger = logging.getLogger(__name__)
-
-KEPT = 3600.0  # seconds
-STOPPED_AFTER = BOOKLET_TIME_LIMIT + 60
+from accounts.models import School
+from routines.jobs.claim import Claim, Refused
+from routines.jobs.queue import ask
+from routines.models import Job, Routine, RoutineVersion
+from routines.paper.booklet import Booklet, pages_expected
+from routines.paper.press import PaperError
+from routines.paper.subject import Subject
 
 
-@dataclass(frozen=True, slots=True)
-class BookletJob:
-    """How far a booklet is. `owner` is the person's primary key; `error` a sentence for her; times in seconds since 1970."""
-
-    key: str
-    owner: int
-    title: str
-    counts: int
-    expected: int
-    pages: int = 0
-    done: bool = False
-    error: str = ""
-    at: float = 0.0
-
-    @property
-    def finished(self) -> bool:
-        return self.done or bool(self.error)
-
-    @property
-    def pdf_path(self) -> Path:
-        return _folder() / f"{self.key}.pdf"
+def start_booklet(
+    *, owner, title: str, versions: Sequence[RoutineVersion], contents: Sequence[str], language: str = ""
+) -> Job:
+    """Ask for it; the answer says under which key to ask how far it is. Raises QueueFull."""
+    payload = {
+        "versions": [[version.routine_id, version.pk] for version in versions],
+        "contents": list(contents),
+        "language": language,
+    }
+    total = pages_expected(len(versions), contents)
+    return ask(Job.Kind.BOOKLET, owner=owner, title=title, total=total, payload=payload)
 
 
-def start_booklet(booklet: Booklet, *, owner: int) -> BookletJob:
-    """Begin to make it; the answer says under which key to ask how far it is."""
-    _drop(lambda job: job.owner == owner)
-    job = BookletJob(str(uuid.uuid4()), owner, booklet.title, len(booklet.subjects), booklet.pages_expected())
-    _write(job)
-    threading.Thread(target=_make, args=(job, booklet), daemon=True, name=f"booklet {job.key}").start()
-    return job
+def find_booklet(key: uuid.UUID | str, *, owner) -> Job | None:
+    """The booklet of this person, or None."""
+    return Job.objects.of(owner).booklets().still_kept().filter(key=key).first()
 
 
-def find_booklet(key: uuid.UUID, *, owner: int) -> BookletJob | None:
-    """The booklet of this person, or None. One that nobody makes any more says so."""
-    _drop(lambda job: False)
-    job = _read(_folder() / f"{key}.json")
-    if job is None or job.owner != owner:
-        return None
-    if not job.finished and time.time() - job.at > STOPPED_AFTER:
-        return replace(job, error="Making the booklet was interrupted. Start it again.")
-    return job
+def booklet_of(owner) -> Job | None:
+    """The one that this person has, ready or not."""
+    return Job.objects.of(owner).booklets().still_kept().first()
+
+
+def drop_booklet(key: uuid.UUID | str, *, owner) -> None:
+    Job.objects.of(owner).booklets().filter(key=key).delete()
 
 
 def drop_all_booklets() -> None:
-    """Remove every kept booklet, finished or not: after words were erased, none may hold them."""
-    _drop(lambda job: True)
+    """Remove every booklet, ready or not: after words were erased, none may hold them. One being made is not kept."""
+    Job.objects.booklets().delete()
 
 
-def _make(job: BookletJob, booklet: Booklet) -> None:
+def make_booklet(claim: Claim) -> None:
+    """What may be printed is decided now: a count that its owner may not see any more is left out, and that is said."""
+    job, asked = claim.job, claim.job.payload
+    if not job.owner.is_active:
+        raise Refused("This account was closed.")
+    subjects = _subjects(job, asked["versions"], asked["language"])
+    if not subjects:
+        raise Refused("None of these counts can be printed any more. Choose again.")
+
     def on_page(page: int) -> None:
-        nonlocal job
-        if page > job.pages:  # the pages are laid out again once their numbers are known
-            job = replace(job, pages=page)
-            _write(job)
+        if page > job.done:  # the pages are laid out again once their numbers are known
+            claim.progress(page)
 
     try:
-        pdf = booklet.document().booklet_pdf(on_page)
-        if not _is_wanted(job):
-            return
-        _replace(job.pdf_path, pdf)
-        _write(replace(job, done=True))
+        pdf = Booklet(job.title, subjects, asked["contents"]).document().booklet_pdf(on_page)
     except PaperError as error:
-        _write(replace(job, error=str(error)))
-    except Exception:  # the thread has nobody else to tell
-        logger.exception("A booklet could not be made")
-        _write(replace(job, error="The booklet could not be made. Try it with fewer counts."))
+        raise Refused(str(error)) from error
+    made = f"{len(subjects)} count{'s' * (len(subjects) > 1)} on {job.done} page{'s' * (job.done > 1)}."
+    claim.finish(said=f"{made} {_left_out(len(asked['versions']) - len(subjects))}".strip(), content=pdf)
 
 
-def _folder() -> Path:
-    return Path(settings.DATA_DIR) / "booklets"
+def _subjects(job: Job, wanted: list[list[int]], language: str) -> list[Subject]:
+    routines = Routine.objects.visible_to(job.owner).for_cards().in_bulk([routine for routine, _ in wanted])
+    versions = RoutineVersion.objects.in_bulk([version for _, version in wanted])
+    school = School.objects.get()
+    subjects = []
+    for routine_pk, version_pk in wanted:
+        routine, version = routines.get(routine_pk), versions.get(version_pk)
+        if routine is not None and version is not None:
+            version.routine = routine
+            subjects.append(Subject(version, school, language))
+    return subjects
 
 
-def _is_wanted(job: BookletJob) -> bool:
-    return (_folder() / f"{job.key}.json").exists()
-
-
-def _write(job: BookletJob) -> None:
-    """Nothing is written for a booklet that was dropped meanwhile."""
-    if job.pages == 0 and not job.finished:
-        _folder().mkdir(parents=True, exist_ok=True)
-    elif not _is_wanted(job):
-        return
-    _replace(_folder() / f"{job.key}.json", json.dumps(asdict(replace(job, at=time.time()))).encode())
-
-
-def _replace(path: Path, content: bytes) -> None:
-    """Whole or not at all: a reader never finds half a file."""
-    beside = path.with_suffix(path.suffix + ".part")
-    beside.write_bytes(content)
-    os.replace(beside, path)
-
-
-def _read(path: Path) -> BookletJob | None:
-    try:
-        return BookletJob(**json.loads(path.read_text(encoding="utf-8")))
-    except (OSError, ValueError, TypeError):
-        return None
-
-
-def _drop(unwanted) -> None:
-    """Remove the files of unwanted booklets and of those that have been kept long enough."""
-    for path in _folder().glob("*.json"):
-        job = _read(path)
-        if job is None or unwanted(job) or time.time() - job.at > KEPT:
-            path.unlink(missing_ok=True)
-            path.with_suffix(".pdf").unlink(missing_ok=True)
+def _left_out(number: int) -> str:
+    if not number:
+        return ""
+    if number == 1:
+        return "1 count was left out: it was taken out of the bank, or removed, after you chose it."
+    return f"{number} counts were left out: they were taken out of the bank, or removed, after you chose them."

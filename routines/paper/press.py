@@ -15,6 +15,8 @@ logger = logging.getLogger(__name__)
 
 TIME_LIMIT = 60.0
 BOOKLET_TIME_LIMIT = 600.0
+MOST_IN_HAND = 3  # pages that people wait for, one being printed: the server's fourth thread stays free for others
+LARGEST_DOCUMENT, LARGEST_BOOKLET = 8_000_000, 80_000_000  # bytes of HTML
 
 
 class PaperError(Exception):
@@ -24,10 +26,13 @@ class PaperError(Exception):
 class PrintingProcess:
     """One process that prints, started when first needed and again after it failed. It prints one thing at a time."""
 
-    def __init__(self, *words: str) -> None:
+    def __init__(self, *words: str, largest: int = LARGEST_DOCUMENT, most_in_hand: int | None = None) -> None:
         self.words = words
+        self.largest = largest
+        self.in_hand = None if most_in_hand is None else threading.BoundedSemaphore(most_in_hand)
         self.turn = threading.Lock()
         self.process: subprocess.Popen[bytes] | None = None
+        self.given_up = False
         atexit.register(self.stop)
 
     def pdf(
@@ -41,12 +46,33 @@ class PrintingProcess:
     ) -> bytes:
         """Of several looks (CSS) the first that brings all on one page is taken. `on_page` hears of each page laid out.
 
-        Units: seconds, from when it is this print's turn. Raises PaperError when it takes longer or cannot be printed.
+        Units: seconds, from when it is this print's turn. Raises PaperError when it takes longer, cannot be printed, is too
+        large, or when too many wait already.
         """
+        if len(html) > self.largest:
+            raise PaperError("This is too long to print in one go. Print fewer counts at a time.")
+        if self.in_hand is None:
+            return self._in_turn(html, css, looks, time_limit, on_page)
+        if not self.in_hand.acquire(blocking=False):
+            raise PaperError("Others are printing just now. Try again in a minute, or print from the browser.")
+        try:
+            return self._in_turn(html, css, looks, time_limit, on_page)
+        finally:
+            self.in_hand.release()
+
+    def _in_turn(
+        self,
+        html: str,
+        css: str,
+        looks: Sequence[str],
+        time_limit: float,
+        on_page: Callable[[int], None] | None,
+    ) -> bytes:
         with self.turn:
             process = self._running()
+            self.given_up = False
             late = threading.Event()
-            timer = threading.Timer(time_limit, self._give_up, (process, late))
+            timer = threading.Timer(time_limit, self._too_late, (process, late))
             timer.start()
             try:
                 return self._ask(process, html, css, looks, on_page)
@@ -56,10 +82,22 @@ class PrintingProcess:
                     raise PaperError(
                         "This page took too long to print. Try again, or print from the browser."
                     ) from error
+                if self.given_up:
+                    raise PaperError("This print was stopped.") from error
                 logger.exception("The printing process stopped")
                 raise PaperError("The PDF could not be made. Print from the browser instead.") from error
+            except BaseException:  # `on_page` ended it: what this process would still answer is nobody's any more
+                self.stop()
+                raise
             finally:
                 timer.cancel()
+
+    def give_up(self) -> None:
+        """End what is being printed, from another thread; the next print has a process again."""
+        process = self.process
+        if process is not None:
+            self.given_up = True
+            process.kill()
 
     def stop(self) -> None:
         if self.process is not None:
@@ -82,7 +120,7 @@ class PrintingProcess:
         return self.process
 
     @staticmethod
-    def _give_up(process: subprocess.Popen[bytes], late: threading.Event) -> None:
+    def _too_late(process: subprocess.Popen[bytes], late: threading.Event) -> None:
         late.set()
         process.kill()
 
@@ -110,6 +148,6 @@ class PrintingProcess:
         return pdf
 
 
-printing = PrintingProcess()
+printing = PrintingProcess(most_in_hand=MOST_IN_HAND)
 # A process of their own, and one that steps back for others: a booklet keeps neither a page nor a lesson waiting.
-booklet_printing = PrintingProcess("--after-others")
+booklet_printing = PrintingProcess("--after-others", largest=LARGEST_BOOKLET)

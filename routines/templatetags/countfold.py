@@ -22,6 +22,19 @@ def typeset(words: object) -> str:
     return _MINUS.sub("\u2212", str(words))
 
 
+@register.filter
+def times_taught(times: int, user) -> str:
+    """{{ routine.times_taught|times_taught:request.user }}: how often a count was taught this year, as far as she is told.
+
+    Where she is told of none, the words are true whether or not a class elsewhere had it.
+    """
+    if times:
+        return {1: "taught once", 2: "taught twice"}.get(times, f"taught {times} times") + " this year"
+    if user.is_coach:
+        return "not taught this year"
+    return "taught in fewer than two classes" if user.is_administrator else "not taught in your grade this year"
+
+
 def _svg(drawn: str) -> SafeString:
     """The drawing escapes every word that it writes (routines/drawing/svg.py), so its output is safe as it is."""
     return mark_safe(drawn)  # noqa: S308

@@ -24,7 +24,7 @@ def bank(request: HttpRequest) -> HttpResponse:
     wanted = BankFilter.read(request.GET, grades)
     year = SchoolYear.objects.on(timezone.localdate())
     in_bank = Routine.objects.in_bank()
-    found = wanted.apply(in_bank.with_teaching(), request.user, year)
+    found = wanted.apply(in_bank.with_teaching_for(request.user, year), request.user, year)
     page = Paginator(found.for_cards(), PAGE_SIZE).get_page(request.GET.get("page"))
     context = {
         "section": "bank",

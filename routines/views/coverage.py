@@ -52,16 +52,17 @@ def cell(request: HttpRequest, grade: int, area: str) -> HttpResponse:
         Lesson.objects.known_to(request.user)
         .counted()
         .filter(year=year, grade=found, area=area, taught_on__range=(first, last))
-        .select_related("routine", "class_group")
+        .with_titles_for(request.user)
+        .select_related("class_group")
     )
-    routines = Routine.objects.in_bank().filter(grade=found, area=area).with_teaching().for_cards()
+    routines = Routine.objects.in_bank().filter(grade=found, area=area)
     context = {
         "section": "coverage",
         "grade": found,
         "area": Area(area),
         "first": first,
         "last": last,
-        "cards": cards_of(routines[:12]),
+        "cards": cards_of(routines.with_teaching_for(request.user, year).for_cards()[:12]),
         "more": max(0, routines.count() - 12),
         "lessons": lessons[:60],
         "sees_lessons": not request.user.is_administrator,

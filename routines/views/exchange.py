@@ -1,18 +1,34 @@
 """Files in and out: exporting a routine or the bank, importing with a look at what is in the file first."""
 
+from uuid import UUID
+
+from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
+from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import Grade
-from routines.actions.importing import add_some, hold_file, is_here
+from routines.actions.importing import (
+    StillAdding,
+    file_being_added,
+    hold_file,
+    is_here,
+    job_of,
+    may_move_the_bank,
+    start_adding,
+    stop_adding,
+)
 from routines.exchange.grid_csv import grid_csv
+from routines.exchange.reading import title_of
 from routines.exchange.written import schema, written
 from routines.forms.exchange import ImportForm
-from routines.models import ImportFile, Routine
-from routines.plan_document import Plan
+from routines.jobs.queue import QueueFull
+from routines.models import ImportFile, Routine, UnreadablePlan
+from routines.plan_document import Plan, PlanError
 from routines.requests import wants_fragment
 
 LOOKED_AT = 60
@@ -42,7 +58,16 @@ def export_bank(request: HttpRequest) -> HttpResponse:
     if not may_move_the_bank(request.user):
         raise PermissionDenied
     bank = Routine.objects.in_bank().select_related("current_version").order_by("pk")
-    return _download(written(routine.plan for routine in bank.iterator()), "bank.json", "application/json")
+    plans, unreadable = [], []
+    for routine in bank.iterator():
+        try:
+            plans.append(routine.plan)
+        except UnreadablePlan:
+            unreadable.append(f"“{routine.title}”")
+    if unreadable:
+        left_out = ", ".join(unreadable[:12]) + (f" and {len(unreadable) - 12} more" if len(unreadable) > 12 else "")
+        messages.warning(request, f"Not in the file of the bank, because they can’t be read: {left_out}.")
+    return _download(written(plans), "bank.json", "application/json")
 
 
 @require_GET
@@ -58,38 +83,74 @@ def _sent(request: HttpRequest) -> tuple:
 def import_file(request: HttpRequest) -> HttpResponse:
     """Choose a file; what it holds is shown before anything is added."""
     form = ImportForm(*_sent(request), grades=set(Grade.objects.values_list("name", flat=True)))
-    if request.method == "POST" and form.is_valid():
+
+    def make() -> str:
         file = hold_file(by=request.user, name=form.cleaned_data["file"].name, read=form.read)
-        return redirect("import_look", key=file.key)
-    context = {"section": "plans", "form": form, "may_move_bank": may_move_the_bank(request.user)}
+        return reverse("import_look", kwargs={"key": file.key})
+
+    if request.method == "POST" and form.is_valid():
+        try:
+            try:
+                return keep_once(request, make)
+            except SentBefore:  # another file, chosen after Back: the newer one counts, as it does without a key
+                return redirect(make())
+        except StillAdding as adding:
+            form.add_error("file", f"{adding} Wait until they are in, or stop that first.")
+    context = {
+        "section": "plans",
+        "form": form,
+        "may_move_bank": may_move_the_bank(request.user),
+        "adding": file_being_added(request.user),
+    }
     return render(request, "routines/import.html", context, status=422 if form.errors else 200)
 
 
 @require_GET
 def import_look(request: HttpRequest, key) -> HttpResponse:
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
-    plans = [Plan.from_dict(document) for document in file.plans[:LOOKED_AT]]
+    if file.done or job_of(file) is not None:
+        return redirect("import_progress", key=key)
     context = {
         "section": "plans",
         "file": file,
-        "rows": [(plan, plan.grid(), is_here(plan, request.user)) for plan in plans],
+        "rows": [_looked_at(document, request.user) for document in file.plans[:LOOKED_AT]],
         "more": max(0, len(file.plans) - LOOKED_AT),
         "may_move_bank": may_move_the_bank(request.user),
     }
     return render(request, "routines/import_look.html", context)
 
 
+def _looked_at(document, user) -> dict:
+    """A plan of the file with its grid; of one that cannot be read any more, its title and why."""
+    try:
+        plan = Plan.from_dict(document)
+    except PlanError as error:
+        return {"title": title_of(document), "unreadable": str(error)}
+    return {"plan": plan, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}
+
+
 @require_POST
-def import_add(request: HttpRequest, key) -> HttpResponse:
-    """Add the next few; the page asks again by itself until all are in, or by a button without scripts."""
+def import_add(request: HttpRequest, key: UUID) -> HttpResponse:
+    """Begin, or go on after a stop. From here on it goes on by itself, looked at or not."""
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
-    if file.done == 0:
-        file.into_bank = bool(request.POST.get("into_bank")) and may_move_the_bank(request.user)
-        file.save(update_fields=["into_bank"])
-    file = add_some(file=file, by=request.user)
+    try:
+        start_adding(file=file, into_bank=bool(request.POST.get("into_bank")))
+    except QueueFull as full:
+        messages.error(request, str(full))
+        return redirect("import_look", key=key)
+    return redirect("import_progress", key=key)
+
+
+@require_GET
+def import_progress(request: HttpRequest, key: UUID) -> HttpResponse:
+    """How far it is; the page asks again by itself, without scripts by refreshing."""
+    file = get_object_or_404(ImportFile.objects.of(request.user).defer("plans"), key=key)
     template = "routines/_import_progress.html" if wants_fragment(request) else "routines/import_progress.html"
-    return render(request, template, {"section": "plans", "file": file})
+    return render(request, template, {"section": "plans", "file": file, "job": job_of(file)})
 
 
-def may_move_the_bank(user) -> bool:
-    return user.is_coach or user.is_administrator
+@require_POST
+def import_stop(request: HttpRequest, key: UUID) -> HttpResponse:
+    file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
+    stop_adding(file=file)
+    return redirect("import_progress", key=key)

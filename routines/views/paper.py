@@ -95,6 +95,6 @@ def _document(request: HttpRequest, routine: Routine, form: PrintForm, name: str
     if not form.is_valid():
         return None
     wishes = form.wishes()
-    version = wishes.lesson.version if wishes.lesson else routine.current_version
+    version = wishes.lesson.version if wishes.lesson else routine.newest_save
     version.routine = routine
     return document_of(name, Subject(version, request.school, form.cleaned_data["language"]), wishes)

@@ -4,10 +4,15 @@ from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
+from django.utils import timezone
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.models import User
+from accounts.sent_once import SentBefore, keep_once
+from accounts.typed_numbers import typed_id
+from grade_bands.models import SchoolYear
 from routines.actions.plans import copy_routine
 from routines.alike import alike
 from routines.cards import cards_of
@@ -22,14 +27,17 @@ from routines.shown_picture import shown_picture
 from routines.shown_plan import ShownPlan
 
 SHOWN_AT_FIRST = 6
+NOTES_AT_FIRST = 20
 
 
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def routine(request: HttpRequest, pk: int) -> HttpResponse:
+    year = SchoolYear.objects.on(timezone.localdate())
     found = get_object_or_404(
         Routine.objects.visible_to(request.user)
-        .with_teaching()
+        .with_teaching_for(request.user, year)
+        .with_origin_for(request.user)
         .for_cards()
         .select_related("copied_from__owner")
         .prefetch_related("co_authors", "standards"),
@@ -41,23 +49,28 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         return render(request, f"routines/{asked_for}.html", context)
     context |= {
         "copies": Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")[:6],
-        "origin_open": found.copied_from is not None
-        and Routine.objects.visible_to(request.user).filter(pk=found.copied_from_id).exists(),
         "versions": found.versions.select_related("by").newest_first()[:8],
         "lessons": Lesson.objects.shared_about(found, request.user)
         .select_related("reflection", "class_group", "teacher")
         .order_by("-taught_on")[:6],
-        "alike": cards_of(alike(found).with_teaching().for_cards()),
+        "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
-        "notes": found.notes.select_related("by")[:20],
+        **_notes(request, found),
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),
         "may_retire": found.may_retire(request.user),
     }
     return render(request, "routines/routine.html", context)
+
+
+def _notes(request: HttpRequest, found: Routine) -> dict:
+    """The newest notes; with notes=all in the query string every one."""
+    notes, there = found.notes.select_related("by"), found.notes.count()
+    shown = notes if request.GET.get("notes") == "all" else notes[:NOTES_AT_FIRST]
+    return {"notes": shown, "older_notes": there - len(shown)}
 
 
 def _grid_context(request: HttpRequest, found: Routine) -> dict:
@@ -83,11 +96,18 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
 @require_POST
 def copy(request: HttpRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
-    made = copy_routine(routine=found, by=request.user)
-    messages.success(
-        request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
-    )
-    return redirect("plan_edit", pk=made.pk)
+
+    def make() -> str:
+        made = copy_routine(routine=found, by=request.user)
+        messages.success(
+            request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
+        )
+        return reverse("plan_edit", kwargs={"pk": made.pk})
+
+    try:
+        return keep_once(request, make)
+    except SentBefore as before:  # the button of this page carries no words that could be lost
+        return redirect(before.address)
 
 
 @require_POST
@@ -120,9 +140,16 @@ def retire(request: HttpRequest, pk: int) -> HttpResponse:
 def add_note(request: HttpRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
     form = NoteForm(request.POST)
-    if form.is_valid():
+
+    def make() -> str:
         RoutineNote.objects.create(routine=found, by=request.user, text=form.cleaned_data["text"])
-        return redirect(f"{request.path.removesuffix('notes/')}#notes")
+        return f"{reverse('routine', kwargs={'pk': pk})}#notes"
+
+    if form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
     return render(request, "routines/note.html", {"section": "bank", "routine": found, "note_form": form}, status=422)
 
 
@@ -157,7 +184,7 @@ def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
     if found.owner_id != request.user.pk:
         raise PermissionDenied
     if "leave" in request.POST:
-        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=_number(request.POST["leave"]))
+        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=typed_id(request.POST["leave"]))
         found.co_authors.remove(person)
         messages.success(request, f"{person.display_name} writes this plan no longer.")
         return redirect("routine", pk=pk)
@@ -168,7 +195,3 @@ def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
     else:
         messages.error(request, " ".join(error for errors in form.errors.values() for error in errors))
     return redirect("routine", pk=pk)
-
-
-def _number(text: str) -> int:
-    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0

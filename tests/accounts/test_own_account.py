@@ -1,6 +1,7 @@
 """A person's own page."""
 
 import pytest
+from django.test import Client
 
 from tests.factories import UserFactory
 
@@ -48,3 +49,29 @@ def test_the_old_passphrase_is_asked_for(visit, person):
     assert "This is not your passphrase." in response.content.decode()
     person.refresh_from_db()
     assert person.check_password(OLD)
+
+
+def test_guesses_at_ones_own_passphrase_are_slowed_down_with_those_at_sign_in(visit, person):
+    """Whoever sits down at an open session guesses no faster than at the sign-in page."""
+    here = visit(person)
+    wrong = {"current": "not this one either", "passphrase": NEW, "passphrase_again": NEW}
+    answers = [here.post("/me/passphrase/", wrong) for _try in range(8)]
+    assert [answer.status_code for answer in answers] == [422] * 7 + [429]
+    assert "Wait a quarter of an hour" in answers[-1].text
+    assert "Your account" in answers[-1].text
+    right = {**wrong, "current": OLD}
+    assert here.post("/me/passphrase/", right).status_code == 429
+    assert Client().post("/sign-in/", {"name": "moreno", "passphrase": OLD}).status_code == 429
+    assert here.get("/me/").status_code == 200
+    person.refresh_from_db()
+    assert person.check_password(OLD)
+
+
+def test_after_the_right_one_the_tries_are_forgotten(visit, person):
+    here = visit(person)
+    wrong = {"current": "not this one either", "passphrase": NEW, "passphrase_again": NEW}
+    for _try in range(7):
+        here.post("/me/passphrase/", wrong)
+    assert here.post("/me/passphrase/", {**wrong, "current": OLD}).status_code == 302
+    for _try in range(7):
+        assert here.post("/me/passphrase/", wrong).status_code == 422

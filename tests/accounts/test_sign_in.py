@@ -1,6 +1,10 @@
 """Signing in and out."""
 
+import json
+from datetime import timedelta
+
 import pytest
+from axes.models import AccessAttempt
 from django.test import Client
 
 from accounts.models import User
@@ -74,6 +78,42 @@ def test_eight_wrong_tries_stop_that_name_from_that_address_only(signed_out, per
     assert sign_in(signed_out, "moreno").status_code == 429
     assert sign_in(Client(), colleague.sign_in_name).status_code == 302
     assert sign_in(Client(REMOTE_ADDR="10.1.1.7"), "moreno").status_code == 302
+
+
+def test_name_and_email_share_one_counter_however_they_are_typed(signed_out, person):
+    ways = ["moreno", "MORENO", "moreno@school.example", "Moreno@School.example", " moreno", "ｍoreno"]
+    answers = [sign_in(signed_out, name, "wrong wrong wrong wrong").status_code for name in [*ways, *ways][:8]]
+    assert answers == [422] * 7 + [429]
+    for name in ways:
+        assert sign_in(signed_out, name).status_code == 429
+
+
+def test_the_right_passphrase_forgets_the_tries(signed_out, person):
+    for _try in range(7):
+        sign_in(signed_out, "moreno", "wrong wrong wrong wrong")
+    assert sign_in(signed_out, "moreno@school.example").status_code == 302
+    for _try in range(7):
+        assert sign_in(Client(), "moreno", "wrong wrong wrong wrong").status_code == 422
+
+
+def test_the_wait_ends_when_it_was_said_to_end(signed_out, person):
+    for _try in range(8):
+        sign_in(signed_out, "moreno", "wrong wrong wrong wrong")
+    attempts = AccessAttempt.objects.filter(username="moreno")
+    began = attempts.get().attempt_time
+    assert sign_in(signed_out, "moreno", "another wrong one").status_code == 429
+    assert (attempts.get().attempt_time, attempts.get().failures_since_start) == (began, 8)
+    attempts.update(attempt_time=began - timedelta(minutes=16))
+    assert sign_in(signed_out, "moreno").status_code == 302
+
+
+def test_nothing_that_was_typed_at_a_failed_try_is_kept(signed_out, person):
+    kept = json.dumps([["seen", "planted mulberry"]])
+    sign_in(signed_out, "moreno", "planted medlar passphrase", kept=kept, next="/plantedquince/")
+    row = AccessAttempt.objects.get()
+    assert "failures" in {field.name.split("_")[0] for field in row._meta.fields}
+    for word in ("medlar", "mulberry", "quince"):
+        assert word not in row.post_data + row.get_data + row.path_info
 
 
 def test_sign_out_ends_the_session(visit, owner):

@@ -1,5 +1,6 @@
 """The board as a teacher handles it, for browser tests."""
 
+import re
 from collections.abc import Iterator
 
 from playwright.sync_api import Page, expect
@@ -32,7 +33,14 @@ class Board:
             self.page.keyboard.press(key)
 
     def write(self, counts: int) -> None:
+        """Count on, and wait until it is painted: a key is stored first."""
+        frame = self.page.locator(".is-next")
+        first = int(frame.get_attribute("data-n")) if frame.count() else None
         self.press(*["PageDown"] * counts)
+        if first is None:
+            return
+        last = first + counts - 1
+        expect(self.cell(last)).to_have_class(re.compile("is-written"))
 
     def say(self, n: int, words: str, key: str = "Enter") -> None:
         """Focus the cell, type, Enter."""

@@ -1,7 +1,6 @@
 """A real Chromium against the live server."""
 
 import os
-import shutil
 from collections.abc import Callable, Iterator
 
 import pytest
@@ -10,23 +9,19 @@ from playwright.sync_api import Browser, Page, sync_playwright
 
 from accounts.models import User
 from tests.absent import absent
+from tests.browser.chromium import find_chromium, start_chromium, what_is_missing
 
 # Playwright's synchronous face runs an event loop in this thread, where Django then refuses the database.
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
 
-QUIET = ["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"]
-
 
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
-    found = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
-    if found is None:
-        absent("Chromium")
-    as_root = hasattr(os, "geteuid") and os.geteuid() == 0
+    missing = what_is_missing()
+    if missing:
+        absent(missing)
     with sync_playwright() as playwright:
-        running = playwright.chromium.launch(
-            executable_path=found, args=[*QUIET, *(["--no-sandbox"] if as_root else [])]
-        )
+        running = start_chromium(playwright, find_chromium())
         yield running
         running.close()
 

@@ -95,6 +95,7 @@ def test_a_lesson_of_thirty_counts_as_it_was_said_and_marked(board):
 
 def test_space_the_arrow_and_a_tap_on_the_next_cell_write_it(board):
     board.press("Space", "ArrowRight")
+    board.expect_next(3)
     board.cell(3).click()
     board.tool("next").click()
     board.expect_next(5)

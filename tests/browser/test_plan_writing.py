@@ -100,8 +100,11 @@ def test_from_an_empty_page_to_the_print_in_few_steps(open_as, owner):
     expect(page.locator("#part-stops .stop-card")).to_have_count(1)
     step(page.get_by_role("button", name="Suggest what they may say").click)
     for taken in (1, 2):
-        step(page.locator("#idea-says .plan-take").first.click)
+        first = page.locator("#idea-says .plan-take").first
+        suggestion = first.get_attribute("value")
+        step(first.click)
         expect(page.locator("#part-expected .say")).to_have_count(taken)
+        expect(first).not_to_have_attribute("value", suggestion)  # pressed twice, one suggestion is taken once
     with page.expect_response(re.compile(r"/routines/\d+/plan\.pdf$")):
         step(page.get_by_role("button", name="Print", exact=True).click)
     plan = Routine.objects.get(owner=owner).plan

@@ -1,7 +1,11 @@
 """run.py before it starts anything: what it is told, and what it says is missing."""
 
+import ast
+import errno
 import importlib.util
 import socket
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -49,46 +53,41 @@ def test_a_taken_port_is_said_with_another_to_try(run, capsys):
     assert f"--port {port + 1}" in capsys.readouterr().out
 
 
+@pytest.mark.parametrize("port", ["0", "-1", "65536", "9" * 5000, "8000.5", "٣٣", ""])
+def test_a_port_that_can_not_be_is_said(run, capsys, port):
+    with pytest.raises(SystemExit):
+        run.read_arguments([f"--port={port}"])
+    assert "a port is a number from 1 to 65535" in capsys.readouterr().err
+
+
+def test_beyond_the_highest_port_a_lower_one_is_offered(run):
+    taken = OSError(errno.EADDRINUSE, "Address already in use")
+    assert "--port 65534" in run.why_not_bound(taken, 65535)
+
+
+def test_a_port_this_account_may_not_open_is_said(run):
+    assert "may not open port 80" in run.why_not_bound(PermissionError(errno.EACCES, "Permission denied"), 80)
+
+
+def test_what_is_no_certificate_is_said(run, capsys):
+    with pytest.raises(SystemExit):
+        run.serve(run.read_arguments(["serve", "--cert", str(ROOT / "README.md"), "--key", str(ROOT / "README.md")]))
+    assert "HTTPS needs a certificate in PEM" in capsys.readouterr().out
+
+
+def test_an_older_python_reads_the_file_and_is_told_what_is_needed():
+    ast.parse((ROOT / "run.py").read_text(encoding="utf-8"), feature_version=(3, 6))
+    older = (
+        "import sys, runpy; sys.version_info, sys.version = (3, 6, 15), '3.6.15 (default)'; runpy.run_path('run.py')"
+    )
+    done = subprocess.run([sys.executable, "-c", older], cwd=ROOT, capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stderr) == (1, "Countfold needs Python 3.11 or newer; this is 3.6.15.\n")
+
+
 def test_https_needs_certificate_and_key(run, capsys):
     with pytest.raises(SystemExit):
         run.serve(run.read_arguments(["serve", "--cert", "here.pem"]))
     assert "--cert FILE and --key FILE" in capsys.readouterr().out
-
-
-def test_an_older_python_is_told_what_is_needed(run, monkeypatch, capsys):
-    monkeypatch.setattr(run, "NEEDED_PYTHON", (99, 0))
-    with pytest.raises(SystemExit):
-        run.prepare(run.RUNTIME)
-    assert "Countfold needs Python 3.11 or newer" in capsys.readouterr().out
-
-
-def test_requirements_are_installed_once_for_each_content(run, monkeypatch, tmp_path):
-    installed = []
-    (tmp_path / "requirements.txt").write_text("one")
-    monkeypatch.setattr(run, "HERE", tmp_path)
-    monkeypatch.setattr(run, "VENV", tmp_path)
-    monkeypatch.setattr(run, "make_venv", lambda: None)
-    monkeypatch.setattr(run, "install", installed.append)
-    run.prepare(run.RUNTIME)
-    run.prepare(run.RUNTIME)
-    assert installed == ["requirements.txt"]
-    (tmp_path / "requirements.txt").write_text("two")
-    run.prepare(run.RUNTIME)
-    assert installed == ["requirements.txt", "requirements.txt"]
-
-
-def test_an_installation_that_fails_leaves_no_stamp(run, monkeypatch, tmp_path):
-    def fails(name):
-        run.stop("no network")
-
-    (tmp_path / "requirements.txt").write_text("one")
-    monkeypatch.setattr(run, "HERE", tmp_path)
-    monkeypatch.setattr(run, "VENV", tmp_path)
-    monkeypatch.setattr(run, "make_venv", lambda: None)
-    monkeypatch.setattr(run, "install", fails)
-    with pytest.raises(SystemExit):
-        run.prepare(run.RUNTIME)
-    assert not list(tmp_path.glob("*.stamp"))
 
 
 def test_requirements_are_pinned_hashed_and_name_no_index():

@@ -113,3 +113,42 @@ def test_sqlite_is_set_for_keeping_what_was_acknowledged(tmp_path):
     assert database.execute("PRAGMA foreign_keys").fetchone() == (1,)
     database.close()
     assert running.DATABASES["default"]["CONN_MAX_AGE"] is None
+
+
+@pytest.mark.parametrize("place", ["file/data", "link"])
+def test_a_data_folder_that_can_not_be_made_is_said(settings_with, tmp_path, place):
+    (tmp_path / "file").touch()
+    (tmp_path / "link").symlink_to(tmp_path / "nowhere" / "at" / "all")
+    with pytest.raises(ImproperlyConfigured, match="COUNTFOLD_DATA"):
+        settings_with(COUNTFOLD_DATA=str(tmp_path / place))
+
+
+def test_a_data_folder_that_can_not_be_written_to_is_said(settings_with, small_disk):
+    with pytest.raises(ImproperlyConfigured, match="COUNTFOLD_DATA: this account can't write to the folder"):
+        settings_with(COUNTFOLD_DATA=str(small_disk("1m,ro")))
+    with pytest.raises(ImproperlyConfigured, match=r"COUNTFOLD_DATA: .* can't be made"):
+        settings_with(COUNTFOLD_DATA=str(small_disk("1m,ro") / "data"))
+
+
+def test_a_disk_without_room_for_the_secret_key_is_said_and_leaves_no_half_of_one(settings_with, small_disk, fill):
+    disk = small_disk("1m")
+    fill(disk)
+    with pytest.raises(ImproperlyConfigured, match=r"secret_key can't be written .No space left on device"):
+        settings_with(COUNTFOLD_DATA=str(disk))
+    assert [path.name for path in disk.iterdir()] == ["filler"]
+    (disk / "filler").unlink()
+    assert len(settings_with(COUNTFOLD_DATA=str(disk))["SECRET_KEY"]) >= 50
+
+
+def test_of_two_starts_at_once_both_take_the_first_key(settings_with, tmp_path, monkeypatch):
+    import tempfile
+
+    real = tempfile.mkstemp
+
+    def another_is_first(**options: object):
+        (tmp_path / "data" / "secret_key").write_text("the key of the one that came first, " * 2)
+        return real(**options)
+
+    monkeypatch.setattr(tempfile, "mkstemp", another_is_first)
+    assert settings_with()["SECRET_KEY"].startswith("the key of the one that came first")
+    assert [path.name for path in (tmp_path / "data").iterdir()] == ["secret_key"]

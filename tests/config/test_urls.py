@@ -6,6 +6,7 @@ from django.test import Client
 from django.urls import URLPattern, URLResolver, get_resolver
 
 OPEN = {
+    "favicon.ico",
     "sign-in/",
     "sign-out/",
     "set-up/",

@@ -173,3 +173,18 @@ def test_no_block_holds_a_number_too_long() -> None:
         with pytest.raises(CountError) as refused:
             Claim(family, blocks=[[item]])
         assert refused.value.field == "blocks"
+
+
+@pytest.mark.parametrize(
+    ("family", "parameter", "value"),
+    [
+        ("digit", "blocks", [[1]] * 201),
+        ("digit", "lines", list(range(1, 202))),
+        ("how-many", "block", [1] * 201),
+        ("opposites", "pairs", [[n, n + 1] for n in range(1, 202)]),
+    ],
+)
+def test_lists_longer_than_any_count_are_refused(family, parameter, value):
+    with pytest.raises(CountError, match="200") as refused:
+        Claim.from_dict({"family": family, parameter: value})
+    assert refused.value.field == parameter

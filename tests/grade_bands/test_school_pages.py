@@ -115,3 +115,10 @@ def test_the_list_of_classes_takes_a_bounded_number_of_queries(
     browser = visit(administrator)
     with django_assert_max_num_queries(7):
         browser.get("/school/classes/")
+
+
+def test_a_year_is_no_longer_than_coverage_can_show(visit, administrator):
+    fields = {"name": "For ever", "starts_on": "0001-01-01", "ends_on": "9999-12-31"}
+    response = visit(administrator).post("/school/years/new/", fields)
+    assert response.status_code == 422
+    assert "A school year has at most 400 days." in response.content.decode()

@@ -1,12 +1,12 @@
 """The first visit to an empty server."""
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from django.core.management import call_command
 from django.test import Client
 
-from accounts.models import School, User
+from accounts.models import School, SetUpTries, User
 from accounts.set_up_code import set_up_code
 from grade_bands.actions import lay_grades, open_school_year
 from grade_bands.models import Grade, GradeBand, SchoolYear, Standard
@@ -135,3 +135,47 @@ def test_the_year_starts_on_the_schools_own_first_day(school, day, starts_on, na
     year = open_school_year(school=school, day=day)
     assert (year.starts_on, year.name) == (starts_on, name)
     assert open_school_year(school=school, day=day) == year
+
+
+WRONG = "abc-def-ghj"
+
+
+@pytest.mark.django_db
+def test_guesses_at_the_code_from_one_address_are_slowed_down():
+    for _try in range(8):
+        assert Client().post("/set-up/", answers(code=WRONG)).status_code == 422
+    locked = Client().post("/set-up/", answers())
+    assert locked.status_code == 429
+    assert "Wait 15 minutes, then type the code again." in locked.text
+    assert 'value="Larkfield School"' in locked.text
+    assert not School.objects.exists()
+    assert Client(REMOTE_ADDR="10.1.1.7").post("/set-up/", answers()).status_code == 302
+
+
+@pytest.mark.django_db
+def test_guesses_from_many_addresses_are_counted_in_all():
+    for number in range(60):
+        Client(REMOTE_ADDR=f"10.1.1.{number}").post("/set-up/", answers(code=WRONG))
+    locked = Client(REMOTE_ADDR="10.2.2.2").post("/set-up/", answers())
+    assert locked.status_code == 429
+    assert not School.objects.exists()
+
+
+@pytest.mark.django_db
+def test_the_wait_grows_shorter_and_ends():
+    for _try in range(8):
+        Client().post("/set-up/", answers(code=WRONG))
+    tries = SetUpTries.objects.exclude(address="")
+    tries.update(since=tries.get().since - timedelta(minutes=13, seconds=30))
+    assert "Wait 2 minutes" in Client().post("/set-up/", answers()).text
+    tries.update(since=tries.get().since - timedelta(minutes=2))
+    assert Client().post("/set-up/", answers()).status_code == 302
+
+
+@pytest.mark.django_db
+def test_a_form_with_the_right_code_may_be_mended_as_often_as_it_takes():
+    for _try in range(12):
+        assert Client().post("/set-up/", answers(**{"school-name": ""})).status_code == 422
+    assert Client().post("/set-up/", answers(code="")).status_code == 422
+    assert Client().post("/set-up/", answers()).status_code == 302
+    assert not SetUpTries.objects.exists()

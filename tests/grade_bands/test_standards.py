@@ -6,8 +6,9 @@ from django.template import Context, Template
 
 from grade_bands.actions import lay_grades, load_standards
 from grade_bands.models import Area, Standard
-from grade_bands.standards import COMMON_CORE, StandardsFileError, common_core, read_standards
+from grade_bands.standards import COMMON_CORE, MOST_ROWS, StandardsFileError, common_core, read_standards
 from grade_bands.starting_point import EXPECTED_AREAS
+from tests.factories import StandardFactory
 
 FIRST_LINE = "code,grade,area,summary"
 
@@ -59,10 +60,12 @@ def test_a_grade_the_school_does_not_have_leaves_the_standard_without_one(db):
         (["code,grade"], "add area, summary"),
         ([FIRST_LINE], "no standards under its first line"),
         ([FIRST_LINE, ",2,whole,Count."], "Line 2: fill in code."),
-        ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: 'algebra' is no area."),
+        ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: “algebra” is no area."),
         ([FIRST_LINE, "A.1,2,whole,Count, then write."], "Line 2 has more cells"),
         ([FIRST_LINE, "A.1,2,whole,Count.", "A.1,2,whole,Again."], "Line 3: A.1 is there twice."),
         ([FIRST_LINE, f"{'A' * 41},2,whole,Count."], "shorten code to 40"),
+        ([FIRST_LINE, "A.1,2,whole,Count.", 'A.2,2,whole,"Count' + "x" * 200_000], "Line 3 can't be read as CSV."),
+        ([FIRST_LINE + ",count_features", "A.1,2,whole,Count.," + "x" * 1001], "Line 2, count_features: Shorten the"),
     ],
 )
 def test_a_file_that_cannot_be_read_says_where_and_what_to_do(lines, sentence):
@@ -113,3 +116,55 @@ def test_the_codes_are_never_shown_without_the_notice_of_their_owners(visit, adm
 
 def test_the_notice_has_a_tag_for_templates():
     assert "© Copyright 2010." in Template("{% load standards %}{% standards_notice %}").render(Context())
+
+
+def test_features_that_cannot_be_read_are_refused_with_their_line(visit, administrator):
+    lines = [FIRST_LINE + ",count_features", "A.1,2,whole,Count.,fit=direct; step=2", "A.2,2,whole,Count.,step=several"]
+    file = SimpleUploadedFile("ours.csv", "\n".join(lines).encode())
+    page = visit(administrator).post("/school/standards/import/", {"framework": "Ours", "file": file})
+    assert page.status_code == 422
+    assert "Line 3, count_features: Write amounts as in" in page.content.decode()
+    assert not Standard.objects.filter(framework="Ours").exists()
+
+
+def test_standards_that_stand_unreadable_are_named_to_the_administrator(visit, administrator, owner):
+    StandardFactory(code="LS.1", count_features="fit=direct; step=several")
+    StandardFactory(code="LS.2", count_features="fit=direct; step=2")
+    StandardFactory(code="LS.3", count_features="")
+    page = visit(administrator).get("/school/grades/")
+    assert [standard.code for standard, why in page.context["unreadable"]] == ["LS.1"]
+    text = page.content.decode()
+    assert "1 standard that plans leave out" in text
+    assert "“several” is none." in text
+    assert visit(owner).get("/school/grades/").status_code == 403
+
+
+def test_no_notice_stands_where_every_standard_can_be_read(visit, administrator):
+    lay_grades()
+    load_standards()
+    assert "unreadable-standards" not in visit(administrator).get("/school/grades/").content.decode()
+
+
+@pytest.mark.parametrize("encoding", ["utf-16", "latin-1"])
+def test_a_file_in_other_letters_is_told_how_to_save_it(visit, administrator, encoding):
+    file = SimpleUploadedFile("ours.csv", f"{FIRST_LINE}\nA.1,2,whole,Contar más\n".encode(encoding))
+    page = visit(administrator).post("/school/standards/import/", {"framework": "Ours", "file": file})
+    assert "Save the file as CSV in UTF-8" in page.content.decode()
+
+
+def test_the_texts_of_a_file_are_mended(visit, administrator, grade_two):
+    content = f'\ufeff{FIRST_LINE}\r\nA.\x001,2,whole,Count\ufdd0 on.\rA.2,2,whole,"Count\x1b\r\nback."'.encode()
+    file = SimpleUploadedFile("ours.csv", content)
+    assert (
+        visit(administrator).post("/school/standards/import/", {"framework": "O\x00urs", "file": file}).status_code
+        == 302
+    )
+    found = Standard.objects.filter(framework="Ours").values_list("code", "summary")
+    assert sorted(found) == [("A.1", "Count on."), ("A.2", "Count\nback.")]
+
+
+def test_a_file_of_more_standards_than_are_ever_held_against_a_count_is_refused():
+    rows = [f"X.{n},2,whole,Count on." for n in range(MOST_ROWS + 1)]
+    assert len(read_standards([FIRST_LINE, *rows[:-1]])) == MOST_ROWS
+    with pytest.raises(StandardsFileError, match="over 2,000 standards"):
+        read_standards([FIRST_LINE, *rows])

@@ -119,3 +119,15 @@ def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
     assert titles(visit(owner).get("/?whose=mine")) == {"Sevens up"}
     assert titles(visit(owner).get("/?whose=team")) == {"Sevens up", "Eights back"}
     assert titles(visit(owner).get("/?whose=everyone")) == {"Sevens up", "Eights back", "Thirds to four"}
+
+
+@pytest.mark.parametrize(
+    ("asked", "sentence"),
+    [
+        ("sevens " * 13, "Only the first 12 words were looked for."),
+        ("sevens" + "x" * 100, "Only the first 100 characters were looked for."),
+    ],
+)
+def test_a_search_for_too_much_says_what_was_left_out(owner, visit, asked, sentence):
+    assert sentence in visit(owner).get("/", {"q": asked}).text
+    assert "were looked for" not in visit(owner).get("/", {"q": "sevens " * 12}).text

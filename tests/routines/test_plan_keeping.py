@@ -79,9 +79,7 @@ def test_only_the_plans_own_fields_are_kept(owner, visit):
     assert {"hostile", "csrfmiddlewaretoken"}.isdisjoint(PlanDraft.objects.get().fields["typed"])
 
 
-def test_control_characters_and_very_long_texts_are_tamed(owner, visit):
+def test_control_characters_are_left_out(owner, visit):
     key = uuid4()
-    visit(owner).post(reverse("plan_draft", kwargs={"key": key}), sheet(title="a\x07b", notes="n" * 20_000), **HTMX)
-    typed = PlanDraft.objects.get().fields["typed"]
-    assert typed["title"] == ["ab"]
-    assert len(typed["notes"][0]) == 8000
+    visit(owner).post(reverse("plan_draft", kwargs={"key": key}), sheet(title="a\x07b"), **HTMX)
+    assert PlanDraft.objects.get().fields["typed"]["title"] == ["ab"]

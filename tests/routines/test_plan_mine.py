@@ -5,6 +5,7 @@ from uuid import uuid4
 import pytest
 from django.urls import reverse
 
+from routines.views.plan import mine
 from tests.routines.plan_sheets import saved_plan, sheet
 
 pytestmark = pytest.mark.django_db
@@ -41,3 +42,23 @@ def test_many_plans_take_no_more_queries_than_one(owner, visit, django_assert_ma
     client = visit(owner)
     with django_assert_max_num_queries(12):
         client.get(reverse("my_plans"))
+
+
+def test_older_plans_stand_on_further_pages(owner, visit, monkeypatch):
+    monkeypatch.setattr(mine, "SHOWN_AT_MOST", 2)
+    for number in range(3):
+        saved_plan(owner, title=f"Plan {number}")
+    client = visit(owner)
+    pages = [client.get(reverse("my_plans"), {"page": page}).text for page in (1, 2)]
+    assert [[f"Plan {number}" in page for number in range(3)] for page in pages] == [
+        [False, True, True],
+        [True, False, False],
+    ]
+
+
+def test_more_unfinished_plans_than_are_listed_are_told(owner, visit, monkeypatch):
+    monkeypatch.setattr(mine, "SHOWN_AT_MOST", 2)
+    client = visit(owner)
+    for _plan in range(3):
+        client.post(reverse("plan_draft", kwargs={"key": uuid4()}), sheet())
+    assert "And 1 older one." in client.get(reverse("my_plans")).text

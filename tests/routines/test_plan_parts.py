@@ -258,6 +258,25 @@ def test_designed_grids_show_what_is_wanted(ask, wanted):
     assert len(designs) <= 8
 
 
+@pytest.mark.parametrize(
+    ("wide", "field", "said"),
+    [
+        ({"design-step_high": "9999999"}, "step_low", "9,999,998 steps are more than can be looked through here."),
+        ({"design-terms_low": "2", "design-terms_high": "200", "design-length_high": "200"}, "terms_low", "200"),
+    ],
+)
+def test_limits_too_wide_to_look_through_are_named(ask, wide, field, said):
+    answer = ask("design", **{"design-before": "whole column"}, **wide)
+    assert [*answer.context["design_form"].errors] == [field]
+    assert said in answer.content.decode()
+
+
+@pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table"])
+def test_starts_as_far_as_numbers_go_are_looked_through(ask, wanted):
+    wide = {"design-start_high": "999999999", "design-wanted_pattern": wanted, "design-before": f"whole {wanted}"}
+    assert ask("design", **wide).context["designs"]
+
+
 def test_a_taken_design_becomes_the_count(owner, visit, ask):
     design = ask("design", **{"design-wanted_pattern": "diagonal"}).context["designs"][0]
     client, key = visit(owner), uuid4()
@@ -299,3 +318,10 @@ def test_standards_of_the_schools_list_are_offered_until_taken(ask, grade_three)
     offered = [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]]
     assert offered == ["LS.9"]
     assert ask("standards", standards="LS.9", **TENS_BY_SIX).context["fits"] == []
+
+
+def test_a_standard_that_cannot_be_read_leaves_the_others_offered(ask, grade_three):
+    for code, features in (("LS.1", "fit=direct; start=1/0"), ("LS.2", "colour"), ("LS.3", "\x00")):
+        StandardFactory(code=code, grade=grade_three, count_features=features, summary="Skips.")
+    StandardFactory(code="LS.9", grade=grade_three, count_features="fit=direct; kind=whole; step=any", summary="Skips.")
+    assert [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]] == ["LS.9"]

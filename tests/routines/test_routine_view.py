@@ -6,6 +6,7 @@ from django.urls import reverse
 from grade_bands.standards import COMMON_CORE_NOTICE
 from routines.actions.plans import copy_routine, save_version
 from routines.alike import alike
+from routines.models import RoutineNote
 from routines.plan_document import CountTyped, Story, Target
 from tests.factories import StandardFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -56,12 +57,14 @@ def test_a_draft_copy_is_not_told_to_the_owner_of_the_original(owner, teammate, 
     assert "Copied as" not in page_of(routine, visit(owner)).text
 
 
-def test_an_origin_no_longer_in_the_bank_is_named_without_a_link(owner, teammate, visit):
-    routine = make_routine(owner)
-    visit(teammate).post(reverse("routine_copy", args=[routine.pk]))
+def test_an_origin_no_longer_in_the_bank_is_neither_named_nor_linked(owner, teammate, visit):
+    routine = make_routine(owner, title="Planted damson count")
+    copy = copy_routine(routine=routine, by=teammate)
+    save_version(routine=copy, plan=copy.plan.changed(title="My own"), based_on=copy.current_version, by=teammate)
     routine.retire()
-    page = page_of(routine.copies.get(), visit(teammate)).text
-    assert "Sevens from four" in page
+    page = page_of(copy, visit(teammate)).text
+    assert "Copied from a count that is not in the bank" in page
+    assert "damson" not in page
     assert f'href="{reverse("routine", args=[routine.pk])}"' not in page
 
 
@@ -188,3 +191,17 @@ def test_the_owners_of_the_standards_are_named_wherever_their_codes_are(owner, g
     for page in (page_of(routine, client), client.get(reverse("plan_edit", args=[routine.pk]))):
         assert "2.NBT.A.2" in page.text
         assert COMMON_CORE_NOTICE in page.text
+
+
+def test_notes_beyond_the_newest_are_a_press_away(owner, visit):
+    routine = make_routine(owner)
+    for number in range(22):
+        RoutineNote.objects.create(routine=routine, by=owner, text=f"Note number {number}.")
+    client, address = visit(owner), reverse("routine", args=[routine.pk])
+    page = client.get(address).text
+    assert "Note number 2." in page
+    assert "Note number 1." not in page
+    assert "Show 2 older notes" in page
+    everything = client.get(address, {"notes": "all"}).text
+    assert "Note number 0." in everything
+    assert "older note" not in everything

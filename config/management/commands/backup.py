@@ -11,4 +11,7 @@ class Command(BaseCommand):
     def handle(self, *args: object, **options: object) -> None:
         if not backups.on_this_database():
             raise CommandError("This database is PostgreSQL: use pg_dump, as DEVELOPERS.md says.")
-        self.stdout.write(f"Written: {backups.write_backup()}")
+        failure = backups.try_to_write_backup()
+        if failure:
+            raise CommandError(failure)
+        self.stdout.write(f"Written: {backups.kept_backups()[0]}")

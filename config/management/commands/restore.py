@@ -18,9 +18,13 @@ class Command(BaseCommand):
         if not backups.on_this_database():
             raise CommandError("This database is PostgreSQL: use pg_restore, as DEVELOPERS.md says.")
         try:
-            before = backups.restore(file, from_another_server=from_another_server)
-        except (backups.BackupRefused, OSError) as refusal:
+            restored = backups.restore(file, from_another_server=from_another_server)
+        except backups.BackupRefused as refusal:
             raise CommandError(str(refusal)) from None
         self.stdout.write(f"Restored from {file.name}. Everyone signs in again.")
-        if before:
-            self.stdout.write(f"What was there until now is kept: {before}")
+        if restored.kept:
+            self.stdout.write(f"What was there until now is kept: {restored.kept}")
+        if restored.damaged:
+            self.stdout.write(
+                f"What was there was damaged; its files are in {restored.damaged}. Start the server again."
+            )

@@ -7,10 +7,12 @@ terms at once means the arcs must overlap.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
+from math import gcd
 
-from .congruences import Span
+from .congruences import Residues, Span
+from .runs import Runs
 
 Stretch = tuple[int, int]
 """Numbers from the first up to, but not including, the second."""
@@ -64,14 +66,30 @@ class Arcs:
         """Give the stretches within one larger turn."""
         return [(low + k, high + k) for k in range(0, turn, self.turn) for low, high in self.stretches]
 
-    def members(self, span: Span) -> Iterator[int]:
-        """Give the numbers of the span that lie on the arcs."""
-        if self.turn <= span.grain:  # hardly a turn has a number of the span: look at the numbers instead
-            yield from (n for n in span.members() if any(low <= n % self.turn < high for low, high in self.stretches))
-            return
-        for base in range(span.low // self.turn * self.turn, span.high + 1, self.turn):
-            for low, high in self.stretches:
-                yield from span.narrowed(base + low, base + high - 1).members()
+    def pieces(self, span: Span) -> int:
+        """Say into how many runs the numbers of a span that lie on the arcs fall, at most."""
+        return min(self._by_turns(span), self._by_remainders(span))
+
+    def members(self, span: Span) -> Runs:
+        """Give the numbers of the span that lie on the arcs: turn by turn, or remainder by remainder where that is less.
+
+        >>> Arcs(10, ((3, 5),)).members(Span(0, 100, 1))
+        [range(3, 101, 10), range(4, 101, 10)]
+        """
+        if self._by_turns(span) < self._by_remainders(span):
+            bases = range(span.low // self.turn * self.turn, span.high + 1, self.turn)
+            turns = ((base + low, base + high - 1) for base in bases for low, high in self.stretches)
+            return [run for low, high in turns if (run := span.narrowed(low, high).members())]
+        apart = gcd(self.turn, span.grain)
+        rests = (rest for low, high in self.stretches for rest in range(low + -low % apart, high, apart))
+        return [run for rest in rests if (run := span.members(Residues(rest, self.turn)))]
+
+    def _by_turns(self, span: Span) -> int:
+        return max(0, span.high // self.turn - span.low // self.turn + 1) * len(self.stretches)
+
+    def _by_remainders(self, span: Span) -> int:
+        apart = gcd(self.turn, span.grain)
+        return sum((high - low) // apart + 1 for low, high in self.stretches)
 
 
 def overlap(starts: list[int], length: int, turn: int) -> Stretch | None:

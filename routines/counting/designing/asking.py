@@ -15,13 +15,14 @@ from .landmarks import landmarks
 from .limits import Limits, Number
 from .linear import line_totals, neighbour, opposites, step, table
 from .numbers import Numbers
-from .wants import NEVER, NO_MATTER, Want, either
+from .wants import NEVER, NO_MATTER, Want
 from .wheels import parts_meant
+from .work import Work
 
 
-def wants_of(wanted: Sequence[Claim], limits: Limits, numbers: Numbers) -> list[Want]:
-    """Give one want for each claim."""
-    return [either(list(_wants(claim, limits, numbers))) for claim in wanted]
+def wants_of(wanted: Sequence[Claim], limits: Limits, numbers: Numbers, work: Work) -> list[list[Want]]:
+    """Give for each claim the wants of which any one is enough."""
+    return [list(_wants(claim, limits, numbers, work)) for claim in wanted]
 
 
 def numbers_in(wanted: Iterable[Claim], limits: Limits) -> list[Number]:
@@ -39,7 +40,7 @@ def numbers_in(wanted: Iterable[Claim], limits: Limits) -> list[Number]:
     return found
 
 
-def _wants(claim: Claim, limits: Limits, numbers: Numbers) -> Iterator[Want]:
+def _wants(claim: Claim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:
     match claim.family:
         case "step":
             yield step(claim, numbers)
@@ -55,30 +56,30 @@ def _wants(claim: Claim, limits: Limits, numbers: Numbers) -> Iterator[Want]:
             for along in everywhere(claim):
                 yield digit_sum(claim, along, numbers)
         case "digit" | "digit-run":
-            yield from _digit_wants(claim, limits, numbers)
+            yield from _digit_wants(claim, limits, numbers, work)
         case "landmarks":
             for multiple in _moduli(claim, "multiple", limits):
-                yield landmarks(claim, numbers.whole(multiple), numbers)
+                yield landmarks(claim, numbers.whole(multiple), numbers, work)
         case "how-many":
             for multiple in _moduli(claim, "multiple", limits):
-                yield how_many(claim, numbers.whole(multiple), numbers)
+                yield how_many(claim, numbers.whole(multiple), numbers, work)
         case "sums":
             for which in SUMS if claim.get("which") is None else (claim.get("which"),):
                 yield from _sum_wants(claim, which, numbers)
         case "table":
             yield table(claim, numbers)
         case "opposites":
-            yield opposites(claim)
+            yield opposites(claim, numbers)
 
 
-def _digit_wants(claim: Claim, limits: Limits, numbers: Numbers) -> Iterator[Want]:
+def _digit_wants(claim: Claim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:
     make = digit if claim.family == "digit" else digit_run
     for part in parts_meant(claim, limits):
         for along in everywhere(claim):
             if part is None:
                 yield _long_enough(claim, along)
             else:
-                yield make(claim, along, part.wheel(numbers.scale, int(limits.reach * numbers.scale)), numbers)
+                yield make(claim, along, part.wheel(numbers.scale, int(limits.reach * numbers.scale)), numbers, work)
 
 
 def _long_enough(claim: Claim, along: str) -> Want:

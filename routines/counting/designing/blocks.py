@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from ..claims import Claim
 from ..grid import Grid
 from ..patterns.lines import lines_named
 from .congruences import Residues, Span, solve
 from .numbers import Numbers
+from .runs import Runs
 from .wants import NEVER, Narrowing, Want
 
 Lines = Sequence[Sequence[int]]
@@ -38,11 +39,10 @@ def digit_sum(claim: Claim, along: str, numbers: Numbers) -> Want:
             return NEVER
         narrowing = repeating(fold) if numbers.all_above_zero else Narrowing(None)
 
-        def starts(step: int, span: Span) -> Iterable[int]:
-            some = narrowing.starts(step, span)
-            return [s for s in (span.members() if some is None else some) if _digit_sums_repeat(claim, lines, s, step)]
+        def allows(start: int, step: int) -> bool:
+            return _digit_sums_repeat(claim, lines, start, step)
 
-        return Narrowing(narrowing.steps, starts)
+        return Narrowing(narrowing.steps, narrowing.starts, allows)
 
     return on
 
@@ -64,7 +64,7 @@ def lines_for(claim: Claim, along: str, fold: Grid) -> Lines | None:
     return None if blocks is not None and len(blocks) != len(lines) else lines
 
 
-def block_lengths(claim: Claim, lines: Lines) -> Iterable[int]:
+def block_lengths(claim: Claim, lines: Lines) -> Sequence[int]:
     """Give the block lengths that a claim may mean: its own, or all that would be seen twice."""
     return range(1, max(map(len, lines)) // 2 + 1) if claim.length is None else (claim.length,)
 
@@ -82,19 +82,19 @@ def _repeating(claim: Claim, along: str, modulus: int, blocks: Blocks | None, sp
         if lines is None:
             return NEVER
         longest = max(lines, key=len)
-        steps: set[int] = set()
+        steps: list[range] = []
         for length in block_lengths(claim, lines):
             residues = solve(longest[length] - longest[0], 0, modulus)
             if residues is not None and blocks is not None:
                 residues = _in_blocks(lines, blocks, modulus, residues)
             if residues is not None:
-                steps.update(span.members(residues))
+                steps.append(span.members(residues))
         if blocks is None:
             return Narrowing(steps)
         first, rest = lines[0][0], blocks[0][0]
 
-        def starts(step: int, span: Span) -> Iterable[int]:
-            return span.members(Residues((rest - (first - 1) * step) % modulus, modulus))
+        def starts(step: int, span: Span) -> Runs:
+            return [span.members(Residues((rest - (first - 1) * step) % modulus, modulus))]
 
         return Narrowing(steps, starts)
 

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from math import gcd
 
 from ..claims import Claim
 from ..grid import Grid
 from .arcs import Arcs, overlap
 from .blocks import Lines, block_lengths, lines_for
-from .congruences import Span
+from .congruences import Residues, Span, solve
 from .numbers import Numbers
+from .runs import Runs, how_many_in, just, mirrored
 from .wants import NEVER, Narrowing, Want
 from .wheels import Wheel
+from .work import Work
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,26 +29,27 @@ class Group:
 Groups = list[Group]
 
 
-def digit(claim: Claim, along: str, wheel: Wheel, numbers: Numbers) -> Want:
+def digit(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
     """Along every line the numbers on the wheel repeat in a block."""
 
     def on(fold: Grid) -> Narrowing:
         lines = lines_for(claim, along, fold)
         if lines is None:
             return NEVER
-        blocks = claim.get("blocks")
+        blocks, lengths = claim.get("blocks"), block_lengths(claim, lines)
         if blocks is not None:
             ways = [_given_blocks(lines, blocks, claim.length or 1)]
         else:
-            ways = [_open_blocks(lines, length, wheel) for length in block_lengths(claim, lines)]
+            work.will_take(fold.terms * len(lengths), "terms", "line_length")
+            ways = [_open_blocks(lines, length, wheel) for length in lengths]
         longest = max(lines, key=len)
-        gaps = [(longest[length] - longest[0], 0) for length in block_lengths(claim, lines)]
-        return _narrowing(ways, gaps, wheel, numbers)
+        gaps = [(longest[length] - longest[0], 0) for length in lengths]
+        return _narrowing(ways, gaps, wheel, numbers, work)
 
     return on
 
 
-def digit_run(claim: Claim, along: str, wheel: Wheel, numbers: Numbers) -> Want:
+def digit_run(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
     """From each term of a line to the next the number on the wheel changes by the same."""
 
     def on(fold: Grid) -> Narrowing:
@@ -56,9 +60,10 @@ def digit_run(claim: Claim, along: str, wheel: Wheel, numbers: Numbers) -> Want:
         most = (wheel.numbers - 1) // (len(longest) - 1)
         change = claim.get("change")
         changes = range(-most, most + 1) if change is None else (change,)
+        work.will_take(fold.terms * len(changes), "start", "step", "terms", "line_length")
         ways = [_run(lines, by, wheel) for by in changes if by and abs(by) <= most]
         gaps = [(longest[1] - longest[0], by) for by in changes if by and abs(by) <= most]
-        return _narrowing(ways, gaps, wheel, numbers) if ways else NEVER
+        return _narrowing(ways, gaps, wheel, numbers, work) if ways else NEVER
 
     return on
 
@@ -88,59 +93,77 @@ def _run(lines: Lines, change: int, wheel: Wheel) -> Groups:
 
 
 def _narrowing(
-    ways: Sequence[Groups | None], gaps: Iterable[tuple[int, int]], wheel: Wheel, numbers: Numbers
+    ways: Sequence[Groups | None], gaps: Iterable[tuple[int, int]], wheel: Wheel, numbers: Numbers, work: Work
 ) -> Narrowing:
     possible = [groups for groups in ways if groups is not None]
     if not possible:
         return NEVER
 
-    def starts(step: int, span: Span) -> Iterable[int]:
-        return {start for groups in possible for start in _starts(groups, step, span, wheel)}
+    def starts(step: int, span: Span) -> Runs:
+        return [run for groups in possible for run in _starts(groups, step, span, wheel, work)]
 
+    cells = sum(_cells(group, wheel) for groups in possible for group in groups)
     if wheel.by_size and not numbers.all_above_zero:
-        return Narrowing(None, starts)
-    # A number goes up by `change` only if the value goes up by (change - 1 .. change + 1) units, whole turns apart.
-    windows = [(gap, ((change - 1) * wheel.unit) % wheel.turn) for gap, change in gaps]
-    steps = [
-        step
-        for step in numbers.steps.members()
-        if any(0 < (gap * step - low) % wheel.turn < 2 * wheel.unit for gap, low in windows)
-    ]
-    return Narrowing(steps, starts)
+        return Narrowing(
+            None, starts, lambda start, step: any(_shows(one, start, step, wheel) for one in possible), cells
+        )
+    steps = [run for gap, change in gaps for run in _steps(gap, change, wheel, numbers.steps, work)]
+    return Narrowing(steps, starts, cells=cells)
 
 
-def _starts(groups: Groups, step: int, span: Span, wheel: Wheel) -> Iterator[int]:
+def _cells(group: Group, wheel: Wheel) -> int:
+    """Say how much looking it is to find the arcs of a group: its terms, and the numbers it may show if not all may."""
+    return len(group.terms) + (0 if len(group.bases) == wheel.numbers else wheel.numbers)
+
+
+def _steps(gap: int, change: int, wheel: Wheel, span: Span, work: Work) -> Runs:
+    """Give the steps with which the number may change so, so many terms on.
+
+    Source: proof - a number goes up by `change` only if the value goes up by (change - 1 .. change + 1) units, whole turns
+    apart: gap * step = low + 1, low + 2, ... (mod turn) with low = (change - 1) units, each a residue class of steps.
+    """
+    low, shared = (change - 1) * wheel.unit, gcd(gap, wheel.turn)
+    every = span.members()
+    classes = range(low + 1 + (-low - 1) % shared, low + 2 * wheel.unit, shared)
+    tried = min(how_many_in([classes]), how_many_in([every]))
+    work.will_take(5 * tried, "step", "terms", "line_length")  # a congruence solved is five looks
+    if tried < how_many_in([every]):
+        solved = (solve(gap, more, wheel.turn) for more in classes)
+        return [span.members(Residues(one.residue, one.modulus)) for one in solved if one is not None]
+    return just(step for step in every if 0 < (gap * step - low) % wheel.turn < 2 * wheel.unit)
+
+
+def _starts(groups: Groups, step: int, span: Span, wheel: Wheel, work: Work) -> Runs:
     """Give the starts with which all groups of terms show what they should.
 
     Source: proof - term n shows number q exactly when start + (n-1) step lies in an arc of one unit on the circle of a
     full turn, that is, when the start lies in that arc turned back by (n-1) step: an overlap of arcs for each group and
     each number it may show, then what the groups have in common. Read from |value| this holds above zero and,
-    mirrored, below; starts with terms on both sides are tried one by one.
+    mirrored, below; starts with terms on both sides are all left to be tried.
     """
     if not wheel.by_size:
-        yield from _on_one_side(groups, step, span, wheel)
-        return
+        return _on_one_side(groups, step, span, wheel, work)
     last = max(n for group in groups for n, _ in group.terms)
     least_above, most_below = -min(0, (last - 1) * step), -max(0, (last - 1) * step)
-    yield from _on_one_side(groups, step, span.narrowed(least_above, span.high), wheel)
-    mirrored = Span(-min(span.high, most_below), -span.low, span.grain)
-    for size in _on_one_side(groups, -step, mirrored, wheel):
-        yield -size
-    for start in span.narrowed(most_below + 1, least_above - 1).members():
-        if _shows(groups, start, step, wheel):
-            yield start
+    above = _on_one_side(groups, step, span.narrowed(least_above, span.high), wheel, work)
+    sizes_below = Span(-min(span.high, most_below), -span.low, span.grain)
+    below = [mirrored(run) for run in _on_one_side(groups, -step, sizes_below, wheel, work)]
+    return [*above, *below, span.narrowed(most_below + 1, least_above - 1).members()]
 
 
-def _on_one_side(groups: Groups, step: int, span: Span, wheel: Wheel) -> Iterator[int]:
+def _on_one_side(groups: Groups, step: int, span: Span, wheel: Wheel, work: Work) -> Runs:
     if span.low > span.high:
-        return
+        return []
     common: Arcs | None = None
     for group in groups:
         arcs = _arcs(group, step, wheel)
         common = arcs if common is None else common.meet(arcs)
         if not common.stretches:
-            return
-    yield from span.members() if common is None else common.members(span)
+            return []
+    if common is None:
+        return [span.members()]
+    work.will_take(common.pieces(span), "start", "step")
+    return common.members(span)
 
 
 def _arcs(group: Group, step: int, wheel: Wheel) -> Arcs:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
-from itertools import chain
+from math import gcd
 
 from ..claims import Claim
 from ..grid import Grid
@@ -11,10 +11,12 @@ from ..patterns.how_many import Intervals
 from ..patterns.multiples import Scaled
 from .congruences import Residues, Span
 from .numbers import Numbers
+from .runs import Runs, how_many_in, just
 from .wants import Narrowing, Want
+from .work import Work
 
 
-def how_many(claim: Claim, multiple: int, numbers: Numbers) -> Want:
+def how_many(claim: Claim, multiple: int, numbers: Numbers, work: Work) -> Want:
     """The numbers of terms between multiples repeat in a block.
 
     Source: proof - r intervals of m hold floor or ceil of r*m / step terms; a block of r intervals with B terms in all,
@@ -26,9 +28,9 @@ def how_many(claim: Claim, multiple: int, numbers: Numbers) -> Want:
 
     @cache
     def remainders(step: int, terms: int) -> tuple[int, ...]:
-        grain = numbers.starts.grain
-        every = range(0, multiple * grain, grain)
-        return tuple({start % multiple for start in every[:multiple] if seen(start % multiple, step, terms)})
+        apart = gcd(multiple, numbers.starts.grain)
+        work.will_take(multiple // apart, "start", "step")
+        return tuple([start for start in range(0, multiple, apart) if seen(start, step, terms)])
 
     def seen(start: int, step: int, terms: int) -> bool:
         intervals = Intervals(Scaled.of_whole(multiple, start, step), terms)
@@ -37,20 +39,27 @@ def how_many(claim: Claim, multiple: int, numbers: Numbers) -> Want:
         )
 
     @cache
-    def starts_of(step: int, terms: int, span: Span) -> tuple[int, ...]:
+    def starts_of(step: int, terms: int, span: Span) -> Runs:
         every = span.members()
-        if len(every) <= multiple:
-            return tuple([start for start in every if seen(start % multiple, step, terms)])
-        return tuple(chain.from_iterable(span.members(Residues(r, multiple)) for r in remainders(step, terms)))
+        if how_many_in([every]) <= multiple:
+            work.will_take(how_many_in([every]), "start", "step")
+            return just(start for start in every if seen(start % multiple, step, terms))
+        return [span.members(Residues(r, multiple)) for r in remainders(step, terms)]
 
     def on(fold: Grid) -> Narrowing:
-        steps = [step for step in numbers.steps.members() if (fold.terms - 1) * abs(step) >= intervals_seen * multiple]
-        if block is not None:
-            steps = [step for step in steps if _fits(len(block), sum(block), multiple, abs(step))]
-        return Narrowing(steps, lambda step, span: starts_of(step, fold.terms, span))
+        low, high = _sizes(block, multiple, fold.terms)
+        high = max(abs(numbers.steps.low), abs(numbers.steps.high)) if high is None else high
+        both = [numbers.steps.narrowed(low, high), numbers.steps.narrowed(-high, -low)]
+        return Narrowing([steps.members() for steps in both], lambda step, span: starts_of(step, fold.terms, span))
 
     return on
 
 
-def _fits(intervals: int, terms: int, multiple: int, step: int) -> bool:
-    return abs(2 * intervals * multiple - 2 * terms * step) < step
+def _sizes(block: tuple[int, ...] | None, multiple: int, terms: int) -> tuple[int, int | None]:
+    """Give the smallest and the largest |step| that the two inequalities of the proof leave; None for no largest."""
+    least = max(1, -(-2 * len(block or (1,)) * multiple // (terms - 1)))
+    if block is None:
+        return least, None
+    twice, inside = 2 * len(block) * multiple, 2 * sum(block)
+    least = max(least, twice // (inside + 1) + 1)
+    return least, -(-twice // (inside - 1)) - 1 if inside else None

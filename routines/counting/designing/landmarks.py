@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from math import gcd
 
 from ..claims import LIES, Claim
@@ -10,10 +9,12 @@ from ..grid import Grid
 from ..patterns.lie import Lie
 from .congruences import Residues, Span
 from .numbers import Numbers
+from .runs import Runs
 from .wants import Narrowing, Want
+from .work import Work
 
 
-def landmarks(claim: Claim, multiple: int, numbers: Numbers) -> Want:
+def landmarks(claim: Claim, multiple: int, numbers: Numbers, work: Work) -> Want:
     """The multiples stand at every k-th count from the n-th on, and lie so.
 
     Source: proof - the terms at multiples of m are every k-th one with k = m / gcd(step, m): so the step is m/k times
@@ -22,30 +23,36 @@ def landmarks(claim: Claim, multiple: int, numbers: Numbers) -> Want:
     """
 
     def on(fold: Grid) -> Narrowing:
-        firsts = _firsts(claim, multiple, fold)
-        steps: set[int] = set()
+        everies = _everies(claim, multiple, fold)
+        work.will_take(fold.terms * len(everies), "terms", "line_length")
+        firsts = _firsts(claim, everies, fold)
+        steps: list[range] = []
         for every in firsts:
             for times in range(1, every):
                 if gcd(times, every) == 1:
-                    steps.update(numbers.steps.members(Residues(multiple // every * times, multiple)))
+                    steps.append(numbers.steps.members(Residues(multiple // every * times, multiple)))
 
-        def starts(step: int, span: Span) -> Iterable[int]:
+        def starts(step: int, span: Span) -> Runs:
             every = multiple // gcd(multiple, step)
-            for first in firsts.get(every, ()):
-                yield from span.members(Residues(-(first - 1) * step % multiple, multiple))
+            return [span.members(Residues(-(first - 1) * step % multiple, multiple)) for first in firsts.get(every, ())]
 
-        return Narrowing(steps, starts)
+        return Narrowing(steps, starts, cells=max(map(len, firsts.values()), default=1))
 
     return on
 
 
-def _firsts(claim: Claim, multiple: int, fold: Grid) -> dict[int, list[int]]:
+def _everies(claim: Claim, multiple: int, fold: Grid) -> list[int]:
+    """Give by how many counts landmarks may follow one another in the fold."""
+    wanted = claim.get("every")
+    some = range(2, fold.terms) if wanted is None else (wanted,)
+    return [every for every in some if 2 <= every < fold.terms and multiple % every == 0]
+
+
+def _firsts(claim: Claim, everies: list[int], fold: Grid) -> dict[int, list[int]]:
     """Give, by every how many counts, the first terms with which landmarks would lie in the fold as wanted."""
-    wanted_every, wanted_first = claim.get("every"), claim.get("first")
+    wanted_first = claim.get("first")
     found: dict[int, list[int]] = {}
-    for every in range(2, fold.terms) if wanted_every is None else (wanted_every,):
-        if every < 2 or multiple % every:
-            continue
+    for every in everies:
         for first in range(1, every + 1) if wanted_first is None else (wanted_first,):
             if first <= every and first + every <= fold.terms and _lie_so(claim, fold, every, first):
                 found.setdefault(every, []).append(first)

@@ -91,7 +91,7 @@ class Limits:
     def reach(self) -> Fraction:
         """A bound of |value| in every grid within the limits."""
         start, step = (max(abs(Fraction(number)) for number in pair) for pair in (self.starts, self.steps))
-        return min(Fraction(self.largest), start + (self.terms[1] - 1) * step)
+        return min(Fraction(self.largest), Fraction(LARGEST_VALUE), start + (self.terms[1] - 1) * step)
 
     def __post_init__(self) -> None:
         kind_named(self.kind)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from itertools import pairwise
 
 from ..claims import Claim
 from ..grid import Grid
 from .congruences import Span
 from .numbers import Numbers
+from .runs import Runs, just
 from .wants import NEVER, NO_MATTER, Narrowing, Want
 
 AWAY = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
@@ -50,15 +51,16 @@ def line_totals(claim: Claim, along: str, numbers: Numbers) -> Want:
 def table(claim: Claim, numbers: Numbers) -> Want:
     """The n-th count is n steps: the start is the step."""
 
-    def starts(step: int, span: Span) -> Iterable[int]:
-        return (step,) if span.has(step) else ()
+    def starts(step: int, span: Span) -> Runs:
+        return just([step] if span.has(step) else [])
 
     size = claim.get("step")
-    steps = None if size is None else _only(numbers.whole(size), numbers)
+    low, high = numbers.starts.low, numbers.starts.high
+    steps = [numbers.steps.narrowed(low, high).members()] if size is None else _only(numbers.whole(size), numbers)
     return lambda fold: Narrowing(steps, starts)
 
 
-def opposites(claim: Claim) -> Want:
+def opposites(claim: Claim, numbers: Numbers) -> Want:
     """Two terms are opposites.
 
     Source: proof - v(n) + v(m) = 2 start + (n + m - 2) step is 0 only for start = -(n + m - 2) step / 2, whatever n
@@ -69,11 +71,13 @@ def opposites(claim: Claim) -> Want:
     def on(fold: Grid) -> Narrowing:
         sums = range(3, 2 * fold.terms) if not pairs else (sum(pairs[0]),)
 
-        def starts(step: int, span: Span) -> Iterable[int]:
+        def starts(step: int, span: Span) -> Runs:
             twice = (-(pair_sum - 2) * step for pair_sum in sums)
-            return [number // 2 for number in twice if number % 2 == 0 and span.has(number // 2)]
+            return just(number // 2 for number in twice if number % 2 == 0 and span.has(number // 2))
 
-        return Narrowing(None, starts)
+        # As n + m is 3 or more, the step is at most twice the start.
+        furthest = 2 * max(abs(numbers.starts.low), abs(numbers.starts.high))
+        return Narrowing([numbers.steps.narrowed(-furthest, furthest).members()], starts, cells=len(sums))
 
     return on
 
@@ -99,5 +103,5 @@ def _fixed_step(claim: Claim, numbers: Numbers, worth: Callable[[Grid], int | No
     return on
 
 
-def _only(step: int, numbers: Numbers) -> tuple[int, ...]:
-    return (step,) if numbers.steps.has(step) else ()
+def _only(step: int, numbers: Numbers) -> Runs:
+    return just([step] if numbers.steps.has(step) else [])

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor, lcm
 
+from ..count import LARGEST_VALUE
 from ..kinds.registry import kind_named
 from .congruences import Span
 from .limits import Limits, Number
@@ -28,14 +29,16 @@ class Numbers:
         scale = lcm(*(Fraction(number).denominator for number in (limits.grain, *numbers)))
         grain = int(limits.grain * scale)
 
+        largest = floor(min(limits.largest, LARGEST_VALUE) * scale)
+
         def span(pair: tuple[Number, Number]) -> Span:
             return Span(ceil(pair[0] * scale), floor(pair[1] * scale), grain)
 
         return cls(
             scale,
             span(limits.starts),
-            span(limits.steps),
-            floor(limits.largest * scale),
+            span(limits.steps).narrowed(-2 * largest, 2 * largest),
+            largest,
             kind_named(limits.kind).goes_below_zero,
         )
 

@@ -14,7 +14,8 @@ FIELD = "count_features"
 HOUR, HALF_HOUR = 60, 30
 MEASURES = ("length", "mass", "capacity")
 
-_NUMBER = r"-?\d+(?:\.\d+)?(?:/\d+)?"
+# A whole number, a decimal or a fraction.
+NUMBER = r"-?[0-9]{1,9}(?:\.[0-9]{1,9}|/[1-9][0-9]{0,8})?"
 _UNIT = r"(?: ?(?P<unit>min|c))?"
 _FRACTIONS = {"simple fraction", "fraction"}
 
@@ -57,7 +58,7 @@ def _allows(text: str) -> Callable[[Fraction, Count], bool]:
         allows = reader(text)
         if allows is not None:
             return allows
-    raise CountError(FIELD, f'Write amounts as in "1|10", "1..9", "any" or "0|step": “{text}” is none.')
+    raise CountError(FIELD, f'Write amounts as in "1|10", "1..9", "any" or "0|step": “{text[:40]}” is none.')
 
 
 def _plain_word(text: str) -> Callable[[Fraction, Count], bool] | None:
@@ -84,10 +85,12 @@ def _plain_word(text: str) -> Callable[[Fraction, Count], bool] | None:
 
 
 def _number(text: str) -> Callable[[Fraction, Count], bool] | None:
-    found = re.fullmatch(rf"(?P<multiple>multiple of )?(?P<number>{_NUMBER}){_UNIT}", text)
+    found = re.fullmatch(rf"(?P<multiple>multiple of )?(?P<number>{NUMBER}){_UNIT}", text)
     if found is None:
         return None
     number = Fraction(found["number"])
+    if found["multiple"] and number == 0:
+        return None
     if found["multiple"]:
         return lambda amount, count: amount % number == 0
     return lambda amount, count: amount == number
@@ -95,21 +98,25 @@ def _number(text: str) -> Callable[[Fraction, Count], bool] | None:
 
 def _run(text: str) -> Callable[[Fraction, Count], bool] | None:
     """1..10 is every whole number from 1 to 10; 10,20,...,90 is every ten of them."""
-    if found := re.fullmatch(r"(\d+)\.\.(\d+)", text):
+    if found := re.fullmatch(r"([0-9]{1,9})\.\.([0-9]{1,9})", text):
         low, high = int(found[1]), int(found[2])
         return lambda amount, count: amount.denominator == 1 and low <= amount <= high
-    if found := re.fullmatch(r"(\d+),(\d+),\.\.\.,(\d+)", text):
+    if found := re.fullmatch(r"([0-9]{1,9}),([0-9]{1,9}),\.\.\.,([0-9]{1,9})", text):
         first, second, last = (int(found[at]) for at in (1, 2, 3))
+        if first == second:
+            return None
         listed = range(first, last + 1, second - first)
         return lambda amount, count: amount in listed
     return None
 
 
 def _any_limited(text: str) -> Callable[[Fraction, Count], bool] | None:
-    found = re.fullmatch(rf"any(?P<sign>[<>]| to )(?P<number>{_NUMBER})", text)
+    found = re.fullmatch(rf"any(?P<sign>[<>]| to )(?P<number>{NUMBER})", text)
     if found is None:
         return None
     limit = Fraction(found["number"])
+    if found["sign"] == " to " and limit == 0:
+        return None
     if found["sign"] == "<":
         return lambda amount, count: amount < limit
     if found["sign"] == ">":
@@ -125,7 +132,7 @@ def _part(text: str) -> Callable[[Fraction, Count], bool] | None:
         return lambda amount, count: amount * written_denominator(count) % 1 == 0
     if text == "a/b with a>1":
         return lambda amount, count: amount * written_denominator(count) > 1
-    if found := re.fullmatch(r"n/(\d+)", text):
+    if found := re.fullmatch(r"n/([1-9][0-9]{0,8})", text):
         parts = int(found[1])
         return lambda amount, count: amount * parts % 1 == 0
     return None

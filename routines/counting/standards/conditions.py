@@ -98,7 +98,8 @@ def _terms(condition: Condition, facts: Facts) -> bool:
     limit, _, after_zero = condition.value.partition(" after ")
     most = int(_exact(limit))
     if condition.remark and 10 <= abs(facts.step) <= 99:
-        most = int(re.sub(r"\D.*", "", condition.remark.removeprefix("up to ")) or most)
+        raised = re.match(r"up to ([0-9]{1,9})", condition.remark)
+        most = int(raised[1]) if raised else most
     return facts.terms - (1 if after_zero and facts.start == 0 else 0) <= most
 
 

@@ -9,9 +9,10 @@ the count itself does what the standard names; `fit=support`: it rehearses the n
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 
 from ..errors import CountError
-from .amounts import FIELD, read_amounts
+from .amounts import FIELD, NUMBER, read_amounts
 
 CONDITIONS = (
     "kind",
@@ -31,18 +32,23 @@ CONDITIONS = (
 HINTS = ("look_for", "ask", "show", "record", "view", "fold", "contexts", "prefer", "also")
 DIFFERENT_DENOMINATORS = "start and step with different denominators"
 
-_NUMBER = r"-?\d+(\.\d+)?(/[1-9]\d*)?"
+_NUMBER = rf"(?:{NUMBER})"
+_KINDS = "whole|integer|decimal|fraction|length|mass|capacity|money|clock|elapsed|time|duration"
+_LANDMARKS = rf"(?:{_NUMBER}|whole|unit|hour|noon|midnight|100c)"
+# Longer than any standard needs: the longest of the bundled table has 172 characters.
+LONGEST = 1000
 _VALUES = {
+    "kind": rf"({_KINDS})(\|({_KINDS}))*",
     "min": _NUMBER,
     "max": _NUMBER,
     "direction": "up|down|both",
-    "terms": r"\d+( after 0)?",
+    "terms": r"\d{1,9}( after 0)?",
     "given": rf"{_NUMBER}\.\.{_NUMBER}",
     "denominators": rf"different|{_NUMBER}(\|{_NUMBER})*",
-    "places": r"\d+(\.\.\d+|(\|\d+)*)",
-    "cross": rf"({_NUMBER}|whole|unit|hour|noon|midnight|100c)(\|({_NUMBER}|whole|unit|hour|noon|midnight|100c))*",
+    "places": r"\d{1,9}(\.\.\d{1,9}|(\|\d{1,9})*)",
+    "cross": rf"{_LANDMARKS}(\|{_LANDMARKS})*",
 }
-_ITEM = re.compile(r"(?P<key>[a-z_]+)(?P<sign><=|>=|<|>|=)(?P<value>.+)")
+_ITEM = re.compile(r"(?P<key>[a-z_]+)(?P<sign><=|>=|<|>|=)(?P<value>.+)", re.DOTALL)
 _REMARK = re.compile(r" \((?P<remark>[^()]*)\)$")
 
 
@@ -79,6 +85,8 @@ def read_features(text: str) -> Features:
     >>> features.direct, [condition.key for condition in features.conditions], features.hints
     (True, ['step', 'start', 'max'], {'view': 'number_line'})
     """
+    if len(text) > LONGEST:
+        raise CountError(FIELD, f"Shorten the features to {LONGEST} characters.")
     fit, conditions, hints = "", [], {}
     for item in filter(None, (part.strip() for part in text.split(";"))):
         if item == DIFFERENT_DENOMINATORS:
@@ -98,11 +106,13 @@ def read_features(text: str) -> Features:
     return Features(fit == "direct", tuple(conditions), hints)
 
 
-def _read_item(item: str) -> Condition:
+def _read_item(item: str, nested: bool = False) -> Condition:
     found = _ITEM.fullmatch(item)
     if found is None:
-        raise CountError(FIELD, f'Write each feature as "key=value": “{item}” is none.')
+        raise CountError(FIELD, f'Write each feature as "key=value": “{item[:40]}” is none.')
     key, sign, value = found["key"], found["sign"], found["value"]
+    if nested and (key not in CONDITIONS or " if " in value):
+        raise CountError(FIELD, f'After "if" stands one condition: “{item[:40]}” is none.')
     if key not in CONDITIONS:
         return Condition(key, sign, value)
     remark = ""
@@ -111,6 +121,19 @@ def _read_item(item: str) -> Condition:
     value, _, depends = value.partition(" if ")
     if key in ("start", "step"):
         read_amounts(value)
-    elif key in _VALUES and not re.fullmatch(_VALUES[key], value):
-        raise CountError(FIELD, f'“{value}” cannot stand after "{key}{sign}".')
-    return Condition(key, sign, value, _read_item(depends) if depends else None, remark)
+    elif not _may_stand(key, sign, value):
+        raise CountError(FIELD, f'“{value[:40]}” cannot stand after "{key}{sign}".')
+    return Condition(key, sign, value, _read_item(depends, nested=True) if depends else None, remark)
+
+
+def _may_stand(key: str, sign: str, value: str) -> bool:
+    if key in _VALUES and not re.fullmatch(_VALUES[key], value, re.ASCII):
+        return False
+    if key == "places" and sign != "=":
+        return value.isdecimal()
+    # Zero is passed where it stands as "0"; in any other writing it would be a multiple of nothing.
+    return key != "cross" or not any(_is_zero(name) for name in value.split("|") if name != "0")
+
+
+def _is_zero(text: str) -> bool:
+    return bool(re.fullmatch(_NUMBER, text)) and Fraction(text) == 0

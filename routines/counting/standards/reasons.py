@@ -102,7 +102,7 @@ def _landmark(name: str, facts: Facts, language: str) -> str:
                 language, "a larger unit, for it is written in the largest", "otra mayor: ya va en la mayor unidad"
             )
         return _in(language, "a whole ", "1 ") + NAMES[larger, language].one
-    multiple = count.difference_text(Fraction(name) * unit_size(count))
+    multiple = count.difference_text(Fraction(name.removesuffix("c")) * unit_size(count))
     return _in(language, f"a multiple of {multiple}", f"un múltiplo de {multiple}")
 
 

@@ -1,6 +1,5 @@
 """What the scripts of board and lectern ask for: the count once, then events, sent and heard."""
 
-import json
 from typing import Any
 
 from django.contrib.auth.decorators import login_not_required
@@ -9,6 +8,7 @@ from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.middleware.csrf import get_token
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.text import read_json
 from routines.lessons.events import BATCH_LIMIT, DATA_BYTES, append_events, heard_events
 from routines.lessons.making_again import make_again
 from routines.lessons.passes import open_to_passes, pass_of
@@ -61,8 +61,8 @@ def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
         words = f"Send at most {BATCH_LIMIT} events at a time."
         return answer({"reason": "too-large", "words": words}, 413)
     try:
-        body = json.loads(request.body)
-    except (ValueError, RecursionError):
+        body = read_json(request.body) if request.content_type == "application/json" else None
+    except ValueError:
         body = None
     batch = body.get("events") if isinstance(body, dict) else None
     if not isinstance(batch, list):

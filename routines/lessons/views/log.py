@@ -8,6 +8,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.sent_once import SentBefore, keep_once
 from routines.facts import count_in_words
 from routines.lessons.drawn import cells_as_said
 from routines.lessons.forms import ReflectionForm, TaughtForm
@@ -24,12 +25,10 @@ PAGE_SIZE = 30
 @require_GET
 def lessons(request: HttpRequest) -> HttpResponse:
     """My own lessons, newest first, and what colleagues shared with me."""
-    own = Lesson.objects.taught_by(request.user).select_related("routine", "class_group", "reflection")
+    titled = Lesson.objects.with_titles_for(request.user).select_related("class_group", "reflection")
+    own = titled.taught_by(request.user)
     shared = (
-        Lesson.objects.open_to(request.user)
-        .exclude(teacher=request.user)
-        .exclude(reflection=None)
-        .select_related("routine", "class_group", "reflection", "teacher")
+        titled.open_to(request.user).exclude(teacher=request.user).exclude(reflection=None).select_related("teacher")
     )
     context = {
         "section": "lessons",
@@ -51,10 +50,17 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         statements=target_sentences(shown),
         initial={"taught_on": timezone.localdate(), "outcome": "as-planned"},
     )
-    if request.method == "POST" and form.is_valid():
+
+    def make() -> str:
         lesson = _record(form, routine, shown.plan, request.user)
         messages.success(request, "Kept. The lesson is in your list, and in the coverage of its grade.")
-        return redirect("lesson", key=lesson.key)
+        return lesson.get_absolute_url()
+
+    if request.method == "POST" and form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
     context = {
         "section": "lessons",
         "routine": routine,
@@ -94,9 +100,9 @@ def _keep_reflection(form: ReflectionForm, lesson: Lesson) -> None:
 def lesson(request: HttpRequest, key) -> HttpResponse:
     """One lesson: the grid as it was said, the reflection; its teacher may change what she wrote."""
     found = get_object_or_404(
-        Lesson.objects.open_to(request.user).select_related(
-            "routine", "version", "class_group", "teacher", "grade", "reflection"
-        ),
+        Lesson.objects.open_to(request.user)
+        .with_titles_for(request.user)
+        .select_related("version", "class_group", "teacher", "grade", "reflection"),
         key=key,
     )
     own = found.teacher_id == request.user.pk

@@ -1,17 +1,20 @@
 """The saves of a plan, what each changed, and going back to one."""
 
 from itertools import pairwise
+from typing import Any
 
 from django.contrib import messages
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_POST
 
+from accounts.typed_numbers import typed_whole
 from routines.actions.plans import restore_version
-from routines.models import RoutineVersion
+from routines.models import RoutineVersion, UnreadablePlan
 from routines.plan_changes import changes_between
+from routines.plan_document import Plan
 
-from .desk import open_desk
+from .desk import HIGHEST_VERSION, open_desk
 
 SHOWN_AT_MOST = 30
 
@@ -22,13 +25,13 @@ def history(request: HttpRequest, pk: int) -> HttpResponse:
     desk = open_desk(request, pk, None)
     versions = list(desk.routine.versions.select_related("by").newest_first()[: SHOWN_AT_MOST + 1])
     level = desk.routine.grade.level
-    plans = {version.pk: version.read_plan() for version in versions}
+    plans = {version.pk: plan_or_none(version) for version in versions}
     saves = [
-        {"version": later, "changes": changes_between(plans[earlier.pk], plans[later.pk], level)}
+        {"version": later, **what_changed(plans[earlier.pk], plans[later.pk], level)}
         for later, earlier in pairwise(versions)
     ]
-    if len(versions) <= SHOWN_AT_MOST:
-        saves.append({"version": versions[-1], "changes": []})
+    if versions and len(versions) <= SHOWN_AT_MOST:
+        saves.append({"version": versions[-1], "unreadable": plans[versions[-1].pk] is None, "changes": []})
     context = {
         "section": "plans",
         "routine": desk.routine,
@@ -40,13 +43,25 @@ def history(request: HttpRequest, pk: int) -> HttpResponse:
     return render(request, "routines/plan_history.html", context)
 
 
+def plan_or_none(version: RoutineVersion) -> Plan | None:
+    try:
+        return version.read_plan()
+    except UnreadablePlan:
+        return None
+
+
+def what_changed(before: Plan | None, after: Plan | None, level: int) -> dict[str, Any]:
+    """What a save changed; after a save that cannot be read nobody can tell."""
+    if before is None or after is None:
+        return {"unreadable": after is None, "follows_unreadable": before is None, "changes": []}
+    return {"changes": changes_between(before, after, level)}
+
+
 @require_POST
 def restore(request: HttpRequest, pk: int) -> HttpResponse:
     """Make an older save the newest again. Unsaved changes are never thrown away by it."""
     desk = open_desk(request, pk, None)
-    number = request.POST.get("number", "")
-    if not number.isdecimal() or len(number) > 6:
-        raise Http404
+    number = typed_whole(request.POST.get("number", ""), 1, HIGHEST_VERSION)
     version = get_object_or_404(
         RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
     )

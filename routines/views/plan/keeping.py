@@ -6,15 +6,17 @@ from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.utils import timezone
+from django.utils.html import escape
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from routines.forms.plan import PlanForm
-from routines.forms.plan_typed import Typed, clean_typed
+from routines.forms.plan_typed import Typed
 from routines.models import PlanDraft
 from routines.requests import wants_fragment
 
-from .desk import Desk, open_desk
+from .desk import Desk, TooLong, open_desk
+from .page import page_context
 
 
 @require_POST
@@ -22,14 +24,27 @@ from .desk import Desk, open_desk
 def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
     desk = open_desk(request, pk, key)
-    typed = clean_typed(request.POST)
+    typed = desk.read(request.POST)
     if is_as_saved(desk, typed):
         PlanDraft.objects.of(request.user).filter(routine=desk.routine).delete()
     else:
-        desk.keep(typed)
+        try:
+            desk.keep(typed)
+        except TooLong as error:
+            return not_kept(request, desk, typed, str(error))
     if wants_fragment(request):
         return render(request, "routines/_plan_kept.html", {"kept_at": timezone.now()})
     return redirect(desk.url("plan_edit"))
+
+
+def not_kept(request: HttpRequest, desk: Desk, typed: Typed, sentence: str) -> HttpResponse:
+    """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
+    if wants_fragment(request):
+        return HttpResponse(escape(f"Not kept. {sentence}"), status=422)
+    form = PlanForm(typed, grades=desk.grades)
+    form.wrong_parts = [sentence]
+    context = {**page_context(desk, form), "wrong": 1, "first_wrong": form.first_wrong()}
+    return render(request, "routines/plan.html", context, status=422)
 
 
 def is_as_saved(desk: Desk, typed: Typed) -> bool:
@@ -37,7 +52,7 @@ def is_as_saved(desk: Desk, typed: Typed) -> bool:
     if desk.routine is None:
         return False
     form = PlanForm(typed, grades=desk.grades, for_saving=True)
-    return form.is_valid() and form.plan().as_dict() == desk.routine.current_version.plan
+    return form.is_valid() and form.plan().as_dict() == desk.routine.newest_save.plan
 
 
 @require_POST

@@ -14,6 +14,7 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError, Pattern, check
 from routines.facts import count_in_words
@@ -30,6 +31,7 @@ SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
 PHONE_COLUMNS, PHONE_ROWS = 6, 8
 MOST_LIT = 2
+MOST_TAPPED = 400
 PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
 
@@ -43,6 +45,7 @@ class FoundRow:
     target: bool
     lit: bool
     words: str
+    wrong: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,12 +152,12 @@ class LivePlan:
     @cached_property
     def found(self) -> list[FoundRow]:
         lit = {item.key for item in self.lit}
-        words = {claim_text(target.claim): target.words for target in self.form.targets}
-        return [self._row(item, item.key in lit, words) for item in self.listed]
+        return [self._row(item, item.key in lit) for item in self.listed]
 
-    def _row(self, item: ShownPattern, lit: bool, words: dict[str, str]) -> FoundRow:
+    def _row(self, item: ShownPattern, lit: bool) -> FoundRow:
         value = text_of_claim(item.pattern.claim)
-        return FoundRow(item.key, value, item.pattern, item.target, lit, words.get(value, ""))
+        wrong = self.form.wrong_words.get(value, "")
+        return FoundRow(item.key, value, item.pattern, item.target, lit, self.form.own_words.get(value, ""), wrong)
 
     @property
     def shows_all(self) -> bool:
@@ -162,9 +165,9 @@ class LivePlan:
 
     @cached_property
     def rows(self) -> list[FoundRow]:
-        """The first few, and always those ticked or lit; all of them when asked for."""
+        """The first few, and always those ticked, lit or written about; all of them when asked for."""
         most = ALL_SHOWN if self.shows_all else SHOWN_AT_FIRST
-        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit]
+        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit or row.words]
 
     @property
     def further(self) -> int:
@@ -183,8 +186,10 @@ class LivePlan:
     @cached_property
     def tapped(self) -> tuple[int, ...]:
         """The cells tapped on the grid, as far as they are in it."""
-        found = {int(n) for n in self.tapped_typed.split() if n.isdecimal() and len(n) < 4}
-        return tuple(sorted(n for n in found if 1 <= n <= self.grid.terms)) if self.grid else ()
+        if not self.grid:
+            return ()
+        found = {typed_whole(n, 1, self.grid.terms) for n in self.tapped_typed.split()[:MOST_TAPPED]}
+        return tuple(sorted(n for n in found if n))
 
     @property
     def too_wide(self) -> str:

@@ -3,10 +3,11 @@
 from typing import Any
 
 from django.contrib import messages
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_POST
 
+from accounts.typed_numbers import typed_whole
 from routines.actions.plans import StaleSave, save_version
 from routines.forms.plan import PlanForm
 from routines.forms.plan_typed import typed_from
@@ -14,14 +15,15 @@ from routines.models import RoutineVersion
 from routines.plan_changes import PARTS, changes_between
 from routines.plan_document import Plan, PlanError
 
-from .desk import Desk, open_desk
+from .desk import HIGHEST_VERSION, Desk, open_desk
+from .history import plan_or_none
 
 
 def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, Any]:
     """Each part that differs, with the side that alone was changed chosen beforehand, mine where both were."""
     other = theirs.read_plan()
     base_version = desk.draft.based_on if desk.draft else None
-    base = base_version.read_plan() if base_version else other
+    base = (plan_or_none(base_version) if base_version else None) or other
     untouched = set(PARTS) - {change.part for change in changes_between(base, mine)}
     rows = [
         {"change": change, "chosen": "theirs" if change.part in untouched else "mine"}
@@ -31,6 +33,7 @@ def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, A
         "section": "plans",
         "routine": desk.routine,
         "theirs": theirs,
+        "saved_by_me": theirs.by_id == desk.user.pk,
         "rows": rows,
         "merge_url": desk.url("plan_merge"),
         "edit_url": desk.url("plan_edit"),
@@ -44,16 +47,14 @@ def merge(request: HttpRequest, pk: int) -> HttpResponse:
     form = PlanForm(desk.kept_typed, grades=desk.grades, for_saving=True)
     if desk.draft is None or not form.is_valid():
         return redirect(desk.url("plan_edit"))
-    number = request.POST.get("theirs", "")
-    if not number.isdecimal() or len(number) > 6:
-        raise Http404
+    number = typed_whole(request.POST.get("theirs", ""), 1, HIGHEST_VERSION)
     theirs = get_object_or_404(RoutineVersion, routine=desk.routine, number=number)
     plan = merged(form.plan(), theirs.read_plan(), {part for part in PARTS if request.POST.get(part) == "theirs"})
     try:
         Plan.from_dict(plan.as_dict())
         saved = save_version(routine=desk.routine, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
-        desk.keep({**typed_from(plan), "based_on": [number]})
+        desk.keep({**typed_from(plan), "based_on": [str(number)]})
         messages.warning(request, f"The parts you chose don’t fit together yet. {error}")
         return redirect(desk.url("plan_edit"))
     except StaleSave as stale:

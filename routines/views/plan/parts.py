@@ -13,11 +13,14 @@ from django.shortcuts import render
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.typed_numbers import typed_whole
 from grade_bands.models import Standard
+from grade_bands.standards import why_unreadable
 from routines.counting import Audience, CountError, check, explain_cells, probes, show_claim, suggest_standards
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_claim import ClaimForm
 from routines.forms.plan_design import DesignForm
+from routines.forms.plan_fields import shorten
 from routines.forms.plan_typed import clean_typed, only, rows
 from routines.plan_suggestions.answers import suggest_answers
 from routines.plan_suggestions.appearing import look_for
@@ -31,6 +34,7 @@ from .desk import open_desk
 from .live import LivePlan
 
 MOST_ROUNDS = 6
+LONGEST_NUMBER = 40
 MOST_STANDARDS = 5
 
 
@@ -42,8 +46,7 @@ def timeline(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    asked = posted.get("rounds", "")
-    rounds = min(int(asked), MOST_ROUNDS) if asked.isdecimal() and len(asked) < 3 else 1
+    rounds = min(typed_whole(posted.get("rounds", ""), 1, 99) or 1, MOST_ROUNDS)
     written = {row["words"] for row in rows(live.form.typed, "expected")}
     chosen = [item.pattern.claim for item in (*live.lit, *live.shown.patterns) if item.target or item in live.lit]
     found = suggest_answers(live.grid, live.shown.audience, rounds=rounds, written=written, targets=chosen)
@@ -51,9 +54,11 @@ def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()[:40]
+    typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()
     answer: dict[str, Any] = {"probes": probes(live.grid, live.shown.audience)}
-    if typed:
+    if len(typed) > LONGEST_NUMBER:
+        answer["wrong"] = shorten(LONGEST_NUMBER, len(typed))
+    elif typed:
         try:
             answer["found"] = look_for(live.grid, typed, live.shown.audience)
         except CountError as error:
@@ -88,6 +93,7 @@ def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
         {"code": row.code, "grade": row.grade.name if row.grade else "", "area": row.area, "summary": row.summary,
          "count_features": row.count_features}
         for row in Standard.objects.select_related("grade").exclude(count_features="")
+        if not why_unreadable(row.count_features)
     ]  # fmt: skip
     found = suggest_standards(live.grid, known, live.form.level, audience=live.shown.audience)
     return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}

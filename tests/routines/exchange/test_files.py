@@ -7,7 +7,15 @@ import jsonschema
 import pytest
 
 from routines.demo.plans import PLANS
-from routines.exchange.reading import ENTRIES_LIMIT, FileError, read
+from routines.exchange.reading import (
+    ENTRIES_LIMIT,
+    FOR_AN_OPEN_TARGET,
+    LOOKS_LIMIT,
+    FileError,
+    looks_at_targets,
+    looks_to_read,
+    read,
+)
 from routines.exchange.written import schema, written
 from routines.plan_document import Plan
 from tests.routines.making import SEVENS
@@ -118,3 +126,55 @@ def test_hostile_text_stays_text():
     plan = SEVENS.changed(title="<script>alert(1)</script>", notes="=cmd()")
     assert read(written([plan]), GRADES).plans == (plan,)
     assert Plan.from_dict(plan.as_dict()) == plan
+
+
+def test_targets_that_take_too_long_to_check_are_counted_and_refused(monkeypatch):
+    asked = []
+    monkeypatch.setattr("routines.exchange.reading.judge", lambda claim, grid: asked.append(claim))
+    anything = {"claim": {"family": "remainder"}, "words": ""}
+    long = {
+        **SEVENS.as_dict(),
+        "count": {**SEVENS.as_dict()["count"], "terms": 200},
+        "targets": [anything] * 40,
+        "stops": [],
+    }
+    with pytest.raises(FileError, match="than one go can check"):
+        read(file_of(*[long] * 8), GRADES)
+    assert 0 < len(asked) * 200 * FOR_AN_OPEN_TARGET <= LOOKS_LIMIT
+
+
+def test_a_full_file_of_plain_counts_is_checked():
+    plan = {**SEVENS.as_dict(), "targets": SEVENS.as_dict()["targets"] * 2, "next_counts": [{"outcome": "not-yet"}] * 3}
+    looks = looks_to_read(plan) + looks_at_targets(Plan.from_dict(plan))
+    assert looks * ENTRIES_LIMIT <= LOOKS_LIMIT
+    assert len(read(file_of(*[plan] * 50), GRADES).plans) == 50
+
+
+def test_every_target_of_the_demo_says_all_that_is_to_be_checked():
+    for plan in DEMO:
+        assert looks_at_targets(plan) == plan.count.terms * len(plan.targets)
+
+
+def test_next_counts_without_end_are_refused_too(monkeypatch):
+    monkeypatch.setattr("routines.exchange.reading.LOOKS_LIMIT", 5_000)
+    next_count = {"outcome": "not-yet", "count": {"start": "1"}, "fold": {}}  # wrong: no step, but read all the same
+    plan = {**SEVENS.as_dict(), "targets": [], "next_counts": [next_count] * 40}
+    with pytest.raises(FileError, match="than one go can check"):
+        read(file_of(plan, plan, plan), GRADES)
+
+
+@pytest.mark.parametrize("version", ["9" * 4_000, 10**4_000, ["x" * 10_000]])
+def test_what_a_file_says_of_its_version_is_told_in_short(version):
+    with pytest.raises(FileError) as refused:
+        read(file_of(SEVENS.as_dict(), version=version), GRADES)
+    assert len(str(refused.value)) < 150
+
+
+def test_json_that_nests_without_end_is_no_file_of_counts():
+    with pytest.raises(FileError, match="cannot be read as JSON"):
+        read(b"[" * 1_000_000, GRADES)
+
+
+def test_a_version_of_five_thousand_digits_is_no_version():
+    with pytest.raises(FileError, match="not a file of counts"):
+        read(b'{"version": ' + b"9" * 5_000 + b"}", GRADES)

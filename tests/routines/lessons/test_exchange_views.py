@@ -248,13 +248,24 @@ def test_a_deleted_lesson_is_gone_for_whoever_knew_it(owner, teammate, visit, le
         '{"events": {}}',
         '{"events": null}',
         "[" * 5000,
-        '{"events": [' + "9" * 5000 + "]}",
     ],
 )
 def test_a_body_that_holds_no_events_is_refused_whole(owner, visit, lesson, body):
     answer = visit(owner).post(address(lesson), body, content_type="application/json")
     assert answer.status_code == 400
     assert answer.json()["reason"] == "malformed"
+
+
+def test_a_number_without_end_is_refused_by_itself(owner, visit, lesson):
+    body = '{"events": [' + "9" * 5000 + "]}"
+    told = visit(owner).post(address(lesson), body, content_type="application/json").json()
+    assert told["rejected"]["0"]["reason"] == "malformed"
+
+
+def test_a_form_is_no_batch_of_events(owner, visit, lesson):
+    for content_type in ("application/x-www-form-urlencoded", "text/plain"):
+        assert visit(owner).post(address(lesson), "events=1", content_type=content_type).status_code == 400
+    assert visit(owner).post(address(lesson), {"events": "[]"}).status_code == 400
 
 
 def test_a_body_over_the_bound_is_refused_whole(owner, visit, lesson):

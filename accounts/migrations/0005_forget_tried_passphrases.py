@@ -1,0 +1,16 @@
+"""Empty what was kept of failed tries: it held the passphrases that were typed, which are often nearly the right ones."""
+
+from django.db import migrations
+
+
+def forget(apps, schema_editor):
+    apps.get_model("axes", "AccessAttempt").objects.update(get_data="", post_data="")
+
+
+class Migration(migrations.Migration):
+    dependencies = [
+        ("accounts", "0004_sign_in_names_compare_alike"),
+        ("axes", "0010_accessattemptexpiration"),
+    ]
+
+    operations = [migrations.RunPython(forget, migrations.RunPython.noop)]

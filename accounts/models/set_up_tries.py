@@ -1,0 +1,42 @@
+"""Tries at the set-up code: there is no person yet to count them by, so they are counted by address and in all."""
+
+from datetime import datetime, timedelta
+
+from django.db import models, transaction
+from django.utils import timezone
+
+WINDOW = timedelta(minutes=15)
+BY_ADDRESS = 8
+IN_ALL = 60
+EVERYBODY = ""
+
+
+class SetUpTriesQuerySet(models.QuerySet):
+    def take(self, address: str, now: datetime | None = None) -> timedelta:
+        """Count a try from this address, before it is looked at. Hands back how long to wait, 0 where it may be looked at."""
+        now = now or timezone.now()
+        return self._take(address, BY_ADDRESS, now) or self._take(EVERYBODY, IN_ALL, now)
+
+    @transaction.atomic
+    def _take(self, address: str, most: int, now: datetime) -> timedelta:
+        tries, _made = self.select_for_update().get_or_create(address=address[:60], defaults={"since": now})
+        if now - tries.since >= WINDOW:
+            tries.since, tries.number = now, 0
+        if tries.number >= most:
+            return tries.since + WINDOW - now
+        tries.number += 1
+        tries.save(update_fields=["since", "number"])
+        return timedelta(0)
+
+
+class SetUpTries(models.Model):
+    """How many tries came from one address (from all of them where it is empty) in the window that began at `since`."""
+
+    address = models.CharField(max_length=60, unique=True)
+    number = models.PositiveIntegerField(default=0)
+    since = models.DateTimeField()
+
+    objects = SetUpTriesQuerySet.as_manager()
+
+    def __str__(self) -> str:
+        return f"{self.number} from {self.address or 'everywhere'}"

@@ -1,0 +1,61 @@
+"""A lock between processes that a killed one does not keep. Standard library only: run.py uses it before .venv is there.
+
+The lock is on an open file, held by the system for as long as the process lives; the file itself stays and means nothing.
+"""
+
+import os
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import IO
+
+if os.name == "nt":
+    import msvcrt
+
+    def take(file: IO[str]) -> bool:
+        file.seek(0)
+        try:
+            msvcrt.locking(file.fileno(), msvcrt.LK_NBLCK, 1)
+        except OSError:
+            return False
+        return True
+
+    def give_back(file: IO[str]) -> None:
+        file.seek(0)
+        msvcrt.locking(file.fileno(), msvcrt.LK_UNLCK, 1)
+
+else:
+    import fcntl
+
+    def take(file: IO[str]) -> bool:
+        try:
+            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except BlockingIOError:
+            return False
+        except OSError:
+            return True  # some network folders know no locks; to go on without is better than never to start
+        return True
+
+    def give_back(file: IO[str]) -> None:
+        try:
+            fcntl.flock(file, fcntl.LOCK_UN)
+        except OSError:
+            return
+
+
+@contextmanager
+def one_at_a_time(path: Path, *, when_waiting: Callable[[], None]) -> Iterator[int]:
+    """Hold the lock on `path`; where another process has it, call `when_waiting` once and wait.
+
+    Gives the lock's file descriptor: on POSIX a child that inherits it holds the lock too, for as long as it lives.
+    """
+    with path.open("a", encoding="ascii") as file:
+        if not take(file):
+            when_waiting()
+            while not take(file):
+                time.sleep(0.1)
+        try:
+            yield file.fileno()
+        finally:
+            give_back(file)

@@ -1,0 +1,83 @@
+"""Requests that are under way while a backup is put back: none shows or saves half of each school.
+
+A restored school has another epoch. What a request read before and after would not belong together, so its answer is
+dropped; what it is about to write, it checks once it holds the lock on writing. Whoever sent it signs in again, as
+everyone does after a restore, with what was typed kept.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+from django.contrib.auth.models import AnonymousUser
+from django.db import connection
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect
+
+from accounts.middleware import SignedInMiddleware
+from accounts.models import School
+
+WRITES = ("INSERT", "UPDATE", "DELETE", "REPLACE")
+
+
+class RestoredMeanwhile(Exception):
+    """The school that this request began with is not the one in the database any more."""
+
+
+def epoch_now() -> str | None:
+    """Asked of SQLite itself: this is no part of what a page asks the database."""
+    connection.ensure_connection()
+    row = connection.connection.execute(f"SELECT epoch FROM {School._meta.db_table}").fetchone()  # noqa: S608
+    return row and row[0]
+
+
+class WritesOnlyTo:
+    """Wraps what is sent to SQLite: a write waits for its turn, and then is only done to the school it was meant for."""
+
+    def __init__(self, epoch: str) -> None:
+        self.epoch = epoch
+
+    def __call__(self, execute: Callable, sql: str, params: Any, many: bool, context: dict) -> Any:
+        connection = context["connection"]
+        if sql.startswith(WRITES) and not connection.in_atomic_block:
+            connection.connection.execute("BEGIN IMMEDIATE")
+            self.check(connection)
+            connection.connection.execute("COMMIT")
+        result = execute(sql, params, many, context)
+        if sql.startswith("BEGIN"):
+            self.check(connection)
+        return result
+
+    def check(self, connection: Any) -> None:
+        if epoch_now() != self.epoch:
+            connection.connection.execute("ROLLBACK")
+            raise RestoredMeanwhile
+
+
+class RestoredMeanwhileMiddleware:
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponse:
+        if request.school is None or connection.vendor != "sqlite":
+            return self.get_response(request)
+        epoch = request.school.epoch.hex
+        with connection.execute_wrapper(WritesOnlyTo(epoch)):
+            response = self.get_response(request)
+        return response if epoch_now() == epoch else ask_again(request)
+
+    def process_exception(self, request: HttpRequest, error: Exception) -> HttpResponse | None:
+        return ask_again(request) if isinstance(error, RestoredMeanwhile) else None
+
+
+def ask_again(request: HttpRequest) -> HttpResponse:
+    """As someone signed out is answered: pages are asked for once more, and of a form the text is kept."""
+    request.session.modified = False  # it is gone with the school it belonged to
+    request.user = AnonymousUser()
+    request.school = School.objects.first()
+    view = request.resolver_match and request.resolver_match.func
+    open_to_all = not getattr(view, "login_required", True)
+    if request.method in ("GET", "HEAD") and not request.htmx:
+        return redirect(request.get_full_path())
+    if open_to_all:
+        return redirect(request.path)
+    return SignedInMiddleware(lambda request: HttpResponse()).handle_no_permission(request, view)

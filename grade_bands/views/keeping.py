@@ -1,0 +1,35 @@
+"""How the forms for classes, years, grades and bands are kept."""
+
+from django.contrib import messages
+from django.db import IntegrityError, transaction
+from django.forms import ModelForm
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+
+from accounts.sent_once import SentBefore, answer_again, keep_once
+
+
+def keep_form(request: HttpRequest, form: ModelForm, *, to: str, what: str = "") -> HttpResponse | None:
+    """Keep the form and go to the page `to`. None, with sentences in the form, when it cannot be kept as it is.
+
+    A new row is made once, however often its form is sent; a row that was there may be changed again and again.
+    """
+
+    def make() -> str:
+        form.save()
+        messages.success(request, f"Kept: {what}{form.instance.name}.")
+        return reverse(to)
+
+    if not form.is_valid():
+        return answer_again(request)
+    try:
+        if form.instance.pk is None:
+            return keep_once(request, make)
+        with transaction.atomic():
+            return redirect(make())
+    except SentBefore as before:
+        form.add_error(None, before.sentence)
+    except IntegrityError:  # a colleague took the name or the place since the form was checked
+        form.add_error(None, "Somebody else kept one like this a moment ago. Look at the list, then try again.")
+    return None

@@ -1,0 +1,58 @@
+"""How much looking a search is: counted by arithmetic before it is done, and refused where it is too much."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from math import ceil, floor
+
+from ..errors import CountError
+from .limits import Limits
+
+MOST_LOOKS = 2_000_000
+"""Looks at a cell that one search takes, at most. Measured: a microsecond each, so a few seconds of a small server."""
+
+CHOICES = {"start": "starts", "step": "steps", "terms": "numbers of counts", "line_length": "line lengths"}
+WIDENED = {"start": "start", "step": "step", "terms": "number of counts", "line_length": "line length"}
+
+
+@dataclass(slots=True)
+class Work:
+    """How many looks at a cell a search within some limits has said it will take.
+
+    Every loop whose length the limits decide says how long it will be before it begins, so that neither time nor memory
+    runs away.
+    """
+
+    limits: Limits
+    looks: int = field(default=0, init=False)
+
+    def will_take(self, looks: int, *fields: str) -> None:
+        """Say that so many more looks will be taken, because of these limits.
+
+        Raises: CountError at the field with the most to choose from.
+        """
+        self.looks += looks
+        if self.looks > MOST_LOOKS:
+            raise self._too_much(fields)
+
+    def _too_much(self, fields: tuple[str, ...]) -> CountError:
+        choices = {name: self._choices(name) for name in fields}
+        widest = max(choices, key=choices.__getitem__)
+        if choices[widest] < 2:
+            return CountError(
+                "family", "That is more than can be looked through. Say more of what the grid should show."
+            )
+        jumps = ", or let them go in larger jumps" if widest in ("start", "step") else ""
+        return CountError(
+            widest,
+            f"{choices[widest]:,} {CHOICES[widest]} are more than can be looked through here. "
+            f"Bring the lowest and the highest {WIDENED[widest]} closer together{jumps}.",
+        )
+
+    def _choices(self, name: str) -> int:
+        """How many values a limit lets one choose from."""
+        if name in ("terms", "line_length"):
+            low, high = self.limits.terms if name == "terms" else self.limits.line_lengths
+            return high - low + 1
+        lowest, highest = self.limits.starts if name == "start" else self.limits.steps
+        return max(0, floor(highest / self.limits.grain) - ceil(lowest / self.limits.grain) + 1)

@@ -1,0 +1,112 @@
+"""No page asks for a thing that is not there, and none writes an error into the browser's log."""
+
+import re
+from urllib.parse import urljoin
+
+import pytest
+from django.urls import get_resolver
+
+from accounts.actions import invite, offer_new_passphrase
+from accounts.models import School
+from grade_bands.actions import load_standards
+from routines.actions.plans import copy_routine
+from tests.config.test_urls import patterns
+from tests.routines.making import make_lesson, make_routine
+
+pytestmark = pytest.mark.django_db(transaction=True)
+
+# What a page names but a browser without a window may not fetch: icons, and maps of scripts and styles.
+NAMED = (
+    "[...document.querySelectorAll('link[href], script[src], img[src], source[src]')].map(one => one.href || one.src)"
+)
+MAP = re.compile(r"sourceMappingURL=(\S+?)(?:\s|\*/|$)")
+
+
+class Watched:
+    """A page that remembers every answer over 399, every request that failed, and every error in its log."""
+
+    def __init__(self, page) -> None:
+        self.page, self.wrong, self.named = page, [], set()
+        page.on(
+            "response", lambda answer: self.wrong.append(f"{answer.status} {answer.url}") if answer.status > 399 else 0
+        )
+        page.on("requestfailed", lambda request: self.wrong.append(f"failed: {request.url} {request.failure}"))
+        page.on(
+            "console", lambda line: self.wrong.append(f"log: {line.text}") if line.type in ("error", "warning") else 0
+        )
+        page.on("pageerror", lambda error: self.wrong.append(f"error: {error}"))
+
+    def visit(self, address: str) -> None:
+        self.page.goto(address, wait_until="networkidle")
+        self.named |= set(self.page.evaluate(NAMED))
+
+    def everything_wrong(self, live_server) -> list[str]:
+        """With what the pages named: icons, and the maps that their scripts and styles name."""
+        asked = [*sorted(self.named), f"{live_server.url}/favicon.ico"]
+        for address in asked:
+            answer = self.page.request.get(address)
+            if not answer.ok:
+                self.wrong.append(f"{answer.status} {address}")
+            if address.split("?")[0].endswith((".js", ".css")):
+                for found in MAP.findall(answer.text()):
+                    asked.append(urljoin(address, found))
+        return self.wrong
+
+
+@pytest.fixture
+def school_life(owner, teammate, administrator, grade_two, year):
+    load_standards()
+    routine = make_routine(owner)
+    copy = copy_routine(routine=routine, by=owner)
+    lesson = make_lesson(routine, owner, sharing="team")
+    return {"routine": routine, "copy": copy, "lesson": lesson}
+
+
+def pages_for(school_life, grade, year) -> list[str]:
+    """Every address that answers a browser with a page, once."""
+    pks = {"edit_grade": grade.pk, "edit_year": year.pk, "edit_band": grade.band_id}
+    pks |= {"edit_class": grade.class_groups.first().pk, "routine_compare": school_life["copy"].pk}
+    values = {
+        "<uuid:key>": str(school_life["lesson"].key),
+        "<int:grade>": str(grade.pk),
+        "<slug:area>": "whole",
+        "<slug:name>": "plan",
+        "<str:token>": "none",
+    }
+    made = []
+    for path, entry in patterns(get_resolver()):
+        filled = path.replace("<int:pk>", str(pks.get(entry.name, school_life["routine"].pk)))
+        for part, value in values.items():
+            filled = filled.replace(part, value)
+        made.append(f"/{filled}")
+    return made
+
+
+@pytest.mark.parametrize("name", ["owner", "administrator"])
+def test_no_page_misses_anything(request, open_as, visit, live_server, school_life, grade_two, year, name):
+    person = request.getfixturevalue(name)
+    client = visit(person)
+    page = Watched(open_as(person))
+    seen = 0
+    for address in pages_for(school_life, grade_two, year):
+        answer = client.get(address)
+        if answer.status_code == 200 and answer["Content-Type"].startswith("text/html"):
+            page.visit(address)
+            seen += 1
+    assert seen > (15 if name == "owner" else 20)
+    assert page.everything_wrong(live_server) == []
+
+
+def test_neither_does_a_page_for_the_signed_out(open_as, live_server, owner, administrator):
+    page = Watched(open_as(None))
+    page.visit("/sign-in/")
+    page.visit(f"/invitation/{invite(by=administrator, display_name='New', role='teacher')}/")
+    page.visit(f"/new-passphrase/{offer_new_passphrase(by=administrator, person=owner)}/")
+    assert page.everything_wrong(live_server) == []
+
+
+def test_neither_does_the_first_page_of_an_empty_server(open_as, live_server, school):
+    page = Watched(open_as(None))
+    School.objects.all().delete()
+    page.visit("/set-up/")
+    assert page.everything_wrong(live_server) == []

@@ -1,0 +1,70 @@
+"""A school's server as a process of its own, and a plain browser to ask it with."""
+
+import http.client
+import socket
+import subprocess
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from urllib.parse import urlencode
+
+import pytest
+
+from tests.config.commands import ROOT, environment
+
+TOKEN = "a" * 32
+
+
+@contextmanager
+def served(folder: Path) -> Iterator[tuple[int, list[str]]]:
+    """Gives the port, and what the server said until it was open. Its log is beside the data folder."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port = probe.getsockname()[1]
+    log = folder.parent / "log"
+    with log.open("a") as written:
+        server = subprocess.Popen(
+            [sys.executable, "-m", "config.serving", "serve", "--port", str(port)],
+            cwd=ROOT,
+            env=environment(folder),
+            stdout=subprocess.PIPE,
+            stderr=written,
+            text=True,
+        )
+    said = []
+    for line in server.stdout:
+        said.append(line)
+        if "Countfold is open" in line:
+            break
+    else:
+        pytest.fail("".join(said) + log.read_text())
+    try:
+        yield port, said
+    finally:
+        server.terminate()
+        server.communicate(timeout=20)
+
+
+class Browser:
+    """One connection that is kept open, and the cookies of one person."""
+
+    def __init__(self, port: int, session: str = "") -> None:
+        self.connection = http.client.HTTPConnection("127.0.0.1", port, timeout=30)
+        self.session = session
+
+    def ask(
+        self, method: str, path: str, /, headers: dict[str, str] | None = None, **fields: str
+    ) -> tuple[int, str, str]:
+        """The status, where it leads to, and the page."""
+        body = urlencode({**fields, "csrfmiddlewaretoken": TOKEN}) if method == "POST" else None
+        sent = {"Cookie": f"countfold_csrf={TOKEN}; countfold_session={self.session}", **(headers or {})}
+        if body:
+            sent["Content-Type"] = "application/x-www-form-urlencoded"
+        self.connection.request(method, path, body, sent)
+        response = self.connection.getresponse()
+        page = response.read().decode()
+        for cookie in response.headers.get_all("Set-Cookie") or []:
+            if cookie.startswith("countfold_session="):
+                self.session = cookie.partition("=")[2].partition(";")[0]
+        return response.status, response.headers.get("Location", ""), page

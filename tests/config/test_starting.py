@@ -1,0 +1,111 @@
+"""Starts that can't be: each ends with a sentence, and two at once with one of each thing. Real processes."""
+
+import re
+import shutil
+import socket
+import subprocess
+import sys
+from collections.abc import Iterator
+
+import pytest
+
+from config import serving
+from tests.config.commands import ROOT, environment, manage
+
+
+def start(folder: str, port: int, *, what: str = "serve", **more: str) -> subprocess.Popen:
+    return subprocess.Popen(
+        [sys.executable, "-m", "config.serving", what, "--port", str(port)],
+        cwd=ROOT,
+        env={**environment(folder), **more},
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+    )
+
+
+def said(process: subprocess.Popen) -> str:
+    output, _ = process.communicate(timeout=120)
+    assert process.returncode == 1
+    assert "Traceback" not in output
+    return output
+
+
+@pytest.fixture
+def port() -> Iterator[int]:
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        yield taken.getsockname()[1]
+
+
+@pytest.mark.parametrize(
+    ("folder", "sentence"), [("data", "whole path"), (str(ROOT / "manage.py"), "must be a folder")]
+)
+def test_a_data_folder_that_is_relative_or_a_file(folder, sentence):
+    assert re.fullmatch(f"COUNTFOLD_DATA .*{sentence}.*\n", said(start(folder, 8109)))
+    done = manage(folder, "backup")
+    assert (done.returncode, done.stderr.count("\n")) == (1, 1)
+    assert sentence in done.stderr
+
+
+def test_a_database_that_is_none(tmp_path):
+    (tmp_path / "countfold.sqlite3").write_bytes(b"no database " * 1000)
+    output = said(start(str(tmp_path), 8109))
+    assert "can't be used: file is not a database" in output
+    assert "run.py restore FILE" in output
+
+
+def test_a_disk_too_full_to_begin_on(small_disk, fill):
+    disk = small_disk("1m")
+    manage(disk, "check")  # the secret key is there
+    fill(disk)
+    assert f"The disk is full: {disk}" in said(start(str(disk), 8109))
+
+
+def test_a_port_that_another_program_took_meanwhile(founded, tmp_path, port):
+    folder = shutil.copytree(founded, tmp_path / "data")
+    output = said(start(folder, port))
+    assert f"Port {port} can't be opened" in output
+    assert "Countfold is open" not in output
+
+
+def test_a_postgresql_that_does_not_answer(tmp_path, port):
+    address = f"postgres://countfold@127.0.0.1:{port}/none?connect_timeout=2"
+    assert "The database at DATABASE_URL can't be used" in said(start(tmp_path, 8109, DATABASE_URL=address))
+
+
+def test_an_upgrade_is_not_done_without_a_backup(founded, small_disk, fill):
+    disk = small_disk("4m")
+    folder = shutil.copytree(founded, disk / "data")
+    manage(folder, "migrate", "--verbosity", "0", "sessions", "zero")
+    fill(disk, but=300_000)
+    output = said(start(folder, 8109))
+    assert "The disk is too full for a backup" in output
+    assert "not done without a backup" in output
+
+
+def test_two_first_starts_at_once_make_one_school(tmp_path):
+    with socket.socket() as one, socket.socket() as other:
+        one.bind(("127.0.0.1", 0))
+        other.bind(("127.0.0.1", 0))
+        ports = [one.getsockname()[1], other.getsockname()[1]]
+    starts = [start(tmp_path, port, what="demo", COUNTFOLD_DEMO="1") for port in ports]
+    outputs = []
+    for process in starts:
+        lines = []
+        for line in process.stdout:
+            lines.append(line)
+            if "The demo school is open" in line:
+                break
+        outputs.append("".join(lines))
+    for process in starts:
+        process.terminate()
+        process.communicate(timeout=20)
+    assert all("The demo school is open" in output for output in outputs), outputs
+    assert sum("Making the demo school" in output for output in outputs) == 1
+    assert sum("Another start is getting the data ready. Waiting for it" in output for output in outputs) == 1
+
+
+def test_what_is_a_fault_of_this_program_is_not_talked_away():
+    assert serving.why_not_started(KeyError("x")) is None
