@@ -134,6 +134,7 @@ def lectern_words() -> dict[str, str]:
             "again": _("“{text}” again"),
             "left-out": _("Left out"),
             "other-words": _("Other words"),
+            "follows": _("{texts} follows."),
             "follow": _("{texts} follow."),
             "follow-more": _("{texts} … follow."),
             "was-said": _("“{text}” stands where {right} belongs."),
@@ -175,7 +176,7 @@ def lectern_words() -> dict[str, str]:
             "target-not-yet": _("not yet"),
             # Undo
             "nothing-to-undo": _("There is nothing to undo."),
-            "undo-term.write": _("{text} written"),
+            "undo-term.write": "{text}",
             "undo-term.correct": _("corrected to {text}"),
             "undo-term.left-out": _("{text} left out"),
             "undo-mark.add": _("a mark at {text}"),

@@ -5,6 +5,7 @@ holds what is for the teacher's eyes.
 import json
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from routines.models import Lesson, LessonPass
@@ -377,3 +378,88 @@ def test_signed_out_the_lectern_keeps_all_and_says_how_to_send_it(lectern):
     expect(lectern.part("sign-in")).to_be_visible()
     lectern.expect_status("2 counts are on this device only")
     lectern.expect_next(5)
+
+
+@pytest.mark.parametrize("theme", ["paper", "slate"])
+@pytest.mark.parametrize("width", [1280, 320])
+def test_axe_finds_nothing_on_the_lectern_and_its_sheets(opened, owner, lesson, width, theme):
+    page = opened(owner, width=width)
+    page.add_init_script(f"localStorage.setItem('countfold-theme', '{theme}')")
+    lectern = Lectern(page, lesson).open()
+    lectern.write(9)
+    lectern.tap("They said “sixty-for”")
+    lectern.tap("mixed")
+    lectern.notice("noticed garply")
+    lectern.page.locator("[data-part=stops] button").first.click()
+    lectern.tap("Think, 20 s")
+    opening = {
+        "": lambda: None,
+        "notice-sheet": lambda: lectern.does("notice"),
+        "ask-sheet": lambda: lectern.does("ask"),
+        "devices-sheet": lambda: lectern.does("devices"),
+        "end-sheet": lambda: lectern.does("end"),
+        "cell-sheet": lambda: page.locator("[data-part=grid] [data-n='10']").click(),
+    }
+    wrong = {}
+    for name, act in opening.items():
+        act()
+        found = Axe().run(page)
+        if found.violations_count:
+            wrong[name] = found.generate_report()[:1500]
+        small = page.eval_on_selector_all(
+            "button, a, input, select",
+            """all => all.filter(one => one.offsetParent && one.type !== "hidden" && one.type !== "radio")
+              .map(one => [one.textContent.trim() || one.name, one.offsetWidth, one.offsetHeight])""",
+        )
+        wrong |= {f"{name} {box}": "small" for box in small if min(box[1:]) < 44}
+        if name:
+            page.keyboard.press("Escape")
+            expect(lectern.part(name)).to_be_hidden()
+    assert wrong == {}
+    assert page.evaluate("document.documentElement.scrollWidth - innerWidth") <= 0
+
+
+def test_nothing_moves_by_itself_where_motion_is_not_wanted(opened, owner, lesson):
+    lectern = Lectern(opened(owner, width=390, reduced_motion="reduce"), lesson).open()
+    lectern.write(3)
+    lectern.tap("Think, 20 s")
+    assert lectern.page.evaluate("document.getAnimations().length") == 0
+
+
+def test_everything_by_keyboard(lectern):
+    page = lectern.page
+    page.keyboard.press("PageDown")
+    page.keyboard.press("PageDown")
+    lectern.expect_next(3)
+    page.keyboard.press("PageUp")
+    lectern.expect_next(2)
+    page.locator("[data-part=grid] [tabindex='0']").focus()
+    page.keyboard.press("Home")
+    page.keyboard.press("Enter")
+    expect(lectern.part("cell-sheet")).to_be_visible()
+    page.keyboard.press("Escape")
+    expect(lectern.part("cell-sheet")).to_be_hidden()
+    page.locator("[data-does=next]").focus()
+    page.keyboard.press("Enter")
+    lectern.expect_next(3)
+    page.keyboard.press("Control+z")
+    lectern.expect_next(2)
+    page.get_by_role("button", name="Left out").focus()
+    page.keyboard.press("Enter")
+    lectern.expect_next(3)
+    expect(page.get_by_role("button", name="Left out")).to_be_focused()
+
+
+def test_a_stop_is_opened_from_the_list_before_the_count_is_there(lectern):
+    lectern.write(1)
+    lectern.page.locator("[data-part=stops] button").nth(2).click()
+    expect(lectern.part("now")).to_contain_text("What stands under zork three")
+    lectern.write(1)
+    expect(lectern.part("now")).to_contain_text("What stands under zork three")
+    lectern.tap("Go on")
+    expect(lectern.part("now")).to_contain_text("What stands under zork one")
+    lectern.all_sent()
+    assert [one.kind for one in lectern.lesson.events.filter(kind__startswith="stop.").order_by("seq")] == [
+        "stop.enter",
+        "stop.leave",
+    ]

@@ -19,6 +19,7 @@ from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import LessonPass
 from routines.names_of_children import as_script
 from routines.plan_suggestions.appearing import look_for
+from routines.requests import wants_fragment
 from routines.shown_plan import ShownPlan
 
 AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
@@ -69,7 +70,7 @@ def ask(request: HttpRequest, key) -> HttpResponse:
     """Answers on the lectern alone; nothing of it reaches the board or is kept."""
     found = page_for(request, key, *AT_THE_LECTERN, related=SHOWN)
     if isinstance(found, HttpResponse):
-        return found
+        return render(request, "lessons/_ask_signed_out.html", status=401) if wants_fragment(request) else found
     lesson, _me = found
     shown = shown_of(lesson)
     if "claim-saying" in request.POST:
@@ -90,9 +91,9 @@ def appearing(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
 
 def claimed(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
     form = ClaimForm(posted, shown.grid)
-    answer: dict[str, Any] = {"claim_form": form}
-    asked = any(posted.get(f"claim-{name}", "").strip() for name in ASKED_FOR)
-    if (asked or "check" in posted) and form.is_valid():
+    asked = "check" in posted or any(posted.get(f"claim-{name}", "").strip() for name in ASKED_FOR)
+    answer: dict[str, Any] = {"claim_form": form, "asked": asked}
+    if asked and form.is_valid():
         try:
             answer["verdict"] = check(form.claim, shown.grid, audience=shown.audience)
         except CountError as error:

@@ -63,7 +63,7 @@ export class ComingPart {
 
   #plain({ plain, more }) {
     return made("li", { className: "l-coming is-plain", children: [
-      made("p", { className: "quiet", text: this.say(more ? "follow-more" : "follow", { texts: plain.join(", ") }) })] });
+      made("p", { className: "quiet", text: this.say(more ? "follow-more" : plain.length === 1 ? "follows" : "follow", { texts: plain.join(", ") }) })] });
   }
 
   #saidRow({ n, event, text, leftOut, right, reply, why }, state) {

@@ -18,7 +18,7 @@ export function made(tag, { className = "", text = "", children = [], act = null
 
 // `key` names the button over drawings, so that the focus stays on it.
 export function button(words, act, { key, className = "button", ...more } = {}) {
-  const children = typeof words === "string" ? typeset(words) : words;
+  const children = typeof words === "string" ? [made("span", { text: words })] : words;
   return made("button", { className, act, children, "data-key": key ?? null, ...more });
 }
 

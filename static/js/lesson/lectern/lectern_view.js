@@ -25,7 +25,7 @@ export class LecternView {
     const acts = this.acts = new Acts({ list, fold });
     const openSheet = (sheet, field) => this.openSheet(sheet, field);
     this.cell = new CellSheet({ sheet: part("cell-sheet"), count, acts, names, say, openSheet });
-    this.grid = new GridPart({ root: part("grid"), room: part("grid-room"), fold, say, ruler, open: (n) => this.cell.open(n) });
+    this.grid = new GridPart({ root: part("grid"), room: part("grid-room"), earlier: part("earlier"), later: part("later"), fold, say, ruler, open: (n) => this.cell.open(n) });
     this.stops = new StopsPart({ root: part("now"), times: part("times"), list: part("stops"), count, acts, say, device: list.maker.device });
     this.coming = new ComingPart({ root: part("coming"), said: part("said"), differ: part("differ"), count, acts, say,
       openCell: (n, how) => this.cell.open(n, how) });
