@@ -280,6 +280,8 @@ def test_questions_are_answered_here_and_say_so_without_network(lectern):
     page.fill("#ask-value", "a cat")
     page.keyboard.press("Enter")
     expect(page.locator("#appear-answer .field-error")).to_be_visible()
+    page.select_option("#id_claim-saying", "lands")
+    expect(page.get_by_label("Multiples of")).to_be_visible()
     page.select_option("#id_claim-saying", "jump")
     expect(page.get_by_label("Goes up by")).to_be_visible()
     page.get_by_label("Goes up by").fill("30")
@@ -444,10 +446,10 @@ def test_everything_by_keyboard(lectern):
     lectern.expect_next(3)
     page.keyboard.press("Control+z")
     lectern.expect_next(2)
-    page.get_by_role("button", name="Left out").focus()
+    page.get_by_role("button", name="Left out", exact=True).focus()
     page.keyboard.press("Enter")
     lectern.expect_next(3)
-    expect(page.get_by_role("button", name="Left out")).to_be_focused()
+    expect(page.get_by_role("button", name="Left out", exact=True)).to_be_focused()
 
 
 def test_a_stop_is_opened_from_the_list_before_the_count_is_there(lectern):

@@ -24,7 +24,6 @@ from routines.shown_plan import ShownPlan
 
 AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
 SHOWN = ("version", "grade", "class_group", "routine")
-ASKED_FOR = ("digits", "jump", "multiple", "many", "rest")
 LONGEST_VALUE = 40
 
 
@@ -90,9 +89,10 @@ def appearing(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def claimed(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
-    form = ClaimForm(posted, shown.grid)
-    asked = "check" in posted or any(posted.get(f"claim-{name}", "").strip() for name in ASKED_FOR)
-    answer: dict[str, Any] = {"claim_form": form, "asked": asked}
+    """Judged once it is asked for; until then another kind of claim only changes the fields."""
+    asked = "check" in posted
+    form = ClaimForm(posted, shown.grid, is_asked=asked)
+    answer: dict[str, Any] = {"claim_form": form}
     if asked and form.is_valid():
         try:
             answer["verdict"] = check(form.claim, shown.grid, audience=shown.audience)

@@ -37,15 +37,20 @@ def test_will_it_appear_says_where_or_between_which_counts(owner, visit, lesson)
 
 def test_a_claim_is_judged_and_a_wrong_field_named(owner, visit, lesson):
     client = visit(owner)
-    told = ask(client, lesson, **{"claim-saying": "jump", "claim-jump": "7", "claim-direction": "count"}).text
+    told = ask(
+        client, lesson, **{"claim-saying": "jump", "claim-jump": "7", "claim-direction": "count", "check": "1"}
+    ).text
     assert "It always holds." in told
-    told = ask(client, lesson, **{"claim-saying": "jump", "claim-jump": "8", "claim-direction": "count"}).text
+    told = ask(
+        client, lesson, **{"claim-saying": "jump", "claim-jump": "8", "claim-direction": "count", "check": "1"}
+    ).text
     assert "l-verdict" in told
     assert "It always holds." not in told
     told = ask(client, lesson, **{"claim-saying": "jump", "claim-jump": "", "check": "1"}).text
     assert "field-error" in told
-    told = ask(client, lesson, **{"claim-saying": "lands"}).text
+    told = ask(client, lesson, **{"claim-saying": "lands", "claim-multiple": ""}).text
     assert 'name="claim-multiple"' in told
+    assert "aria-invalid" not in told
     assert "field-error" not in told
 
 
