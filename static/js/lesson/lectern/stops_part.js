@@ -37,7 +37,7 @@ export class StopsPart {
       : button(say("open-stop"), () => acts.enterStop(position), { key: "stop" });
     return [
       made("p", { className: "l-stop-place", children: [
-        made("strong", { text: say("stop-number", { number: position + 1 }) }), ` ${this.#place(stop)}`,
+        made("strong", { text: say("stop-number", { number: position + 1 }) }), " ", made("span", { text: this.#place(stop) }),
         ...(isNow ? [] : [` · ${say("coming-stop")}`])] }),
       made("p", { className: "l-question", text: stop.question || say("no-question"), lang: count.language }),
       ...(stop.answer ? [made("p", { className: "l-answer", text: stop.answer, lang: count.language })] : []),
@@ -49,7 +49,7 @@ export class StopsPart {
 
   #row(stop, position, isNow, wasAt) {
     const { say, acts } = this;
-    const words = [made("strong", { text: say("stop-number", { number: position + 1 }) }), ` ${this.#place(stop)}`,
+    const words = [made("strong", { text: say("stop-number", { number: position + 1 }) }), made("span", { text: this.#place(stop) }),
       made("span", { className: "l-row-words", text: stop.question, lang: this.count.language })];
     const note = isNow ? say("stop-now") : wasAt ? say("stop-was") : "";
     if (note) words.push(made("span", { className: "quiet", text: note }));
