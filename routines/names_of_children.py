@@ -11,7 +11,13 @@ NOT_NAMES = {
     "who", "partners", "teacher", "others", "all", "both", "stop", "step", "count", "next", "then", "first", "last",
     "row", "column", "note", "question", "answer", "idea", "ellos", "ellas", "alguien", "todos", "algunos", "muchos",
 }  # fmt: skip
-NAMED = re.compile(rf"\b([A-ZÁÉÍÓÚÑ][a-záéíóúñü]+)(?:\s+{SAYING}\b|:)")
+NAME = "[A-ZÁÉÍÓÚÑ][a-záéíóúñü]+"
+NAMED = re.compile(rf"\b({NAME})(?:\s+{SAYING}\b|:)")
+
+
+def as_script() -> dict[str, str | list[str]]:
+    """The same rule for a page that asks without the server: static/js/lesson/lectern/names.js."""
+    return {"name": NAME, "saying": SAYING, "not_names": sorted(NOT_NAMES)}
 
 
 def look_like_names(text: str) -> list[str]:

@@ -58,9 +58,13 @@ class ClaimForm(forms.Form):
     many = short_text("So many in each", 60, placeholder="1, 2, 2", size=8)
     rest = short_text("So much more", 40, placeholder="the same", size=8)
 
-    def __init__(self, posted: Mapping[str, str], grid: Grid) -> None:
+    def __init__(self, posted: Mapping[str, str], grid: Grid, *, is_asked: bool = True) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("claim-")}
-        super().__init__({"claim-saying": "ends", "claim-where": "column", "claim-direction": "down", **asked})
+        chosen = {"claim-saying": "ends", "claim-where": "column", "claim-direction": "down", **asked}
+        if is_asked:
+            super().__init__(chosen)
+        else:  # the fields as chosen so far, with nothing to say about what is still empty
+            super().__init__(initial={name.removeprefix("claim-"): text for name, text in chosen.items()})
         self.grid = grid
         self.fields["reading"].choices = readings_of(grid)
         for field in self.fields.values():

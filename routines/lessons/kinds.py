@@ -21,7 +21,8 @@ SEEN = ("seen", "not-yet", "")
 LISTED = 40
 """A plan lists at most so many stops, targets or answers."""
 LINES = 250
-THINK_SECONDS = 600
+THINK_SECONDS = 1800
+"""As long as a plan may give a class to share."""
 
 
 class EventRefused(ValueError):

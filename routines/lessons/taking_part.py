@@ -4,6 +4,7 @@ from typing import Any
 
 from django.contrib.auth.views import redirect_to_login
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
+from django.urls import reverse
 
 from routines.lessons.passes import COOKIE, pass_of
 from routines.lessons.roles import Participant, Role
@@ -42,6 +43,11 @@ def page_for(
     if request.user.is_authenticated or (me is not None) or COOKIE in request.COOKIES:
         raise Http404
     return redirect_to_login(request.get_full_path())
+
+
+def after_the_end(lesson: Lesson, me: Participant) -> str:
+    """Where a teacher goes on once the lesson has ended: its own to the log, a second teacher to the list."""
+    return reverse("lesson", args=[lesson.key]) if me.role is Role.TEACHER else reverse("lessons")
 
 
 def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:

@@ -2,7 +2,7 @@
 
 from django.urls import path, register_converter
 
-from routines.lessons.views import exchange, log, pairing, teaching
+from routines.lessons.views import exchange, lectern, log, pairing, teaching
 
 
 class SixDigits:
@@ -27,10 +27,12 @@ urlpatterns = [
     path("lessons/<uuid:key>/", log.lesson, name="lesson"),
     path("lessons/<uuid:key>/board/", teaching.board, name="lesson_board"),
     path("lessons/<uuid:key>/board.json", exchange.board_json, name="lesson_board_json"),
-    path("lessons/<uuid:key>/lectern/", teaching.lectern, name="lesson_lectern"),
+    path("lessons/<uuid:key>/lectern/", lectern.lectern, name="lesson_lectern"),
     path("lessons/<uuid:key>/lectern.json", exchange.lectern_json, name="lesson_lectern_json"),
+    path("lessons/<uuid:key>/ask/", lectern.ask, name="lesson_ask"),
     path("lessons/<uuid:key>/events/", exchange.events, name="lesson_events"),
     path("lessons/<uuid:key>/pair/", pairing.pair, name="lesson_pair"),
+    path("lessons/<uuid:key>/pair/<int:pk>/", pairing.disconnect, name="lesson_disconnect"),
     path("lessons/<uuid:key>/end/", teaching.end, name="lesson_end"),
     path("lessons/<uuid:key>/reopen/", teaching.reopen, name="lesson_reopen"),
     path("lessons/<uuid:key>/delete/", teaching.delete, name="lesson_delete"),

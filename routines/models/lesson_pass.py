@@ -36,6 +36,10 @@ class LessonPassQuerySet(models.QuerySet["LessonPass"]):
         """Devices that show a code which can be typed now."""
         return self.filter(lesson=None, code_until__gt=now or timezone.now())
 
+    def of(self, lesson: Lesson) -> Self:
+        """The devices that take part in this lesson, the newest first."""
+        return self.filter(lesson=lesson).order_by("-tied_at", "-pk")
+
     def wait(self, *, address: str) -> tuple["LessonPass", str]:
         """A device begins to wait: its pass, and the secret for its cookie. Raises: TooManyWaiting."""
         now = timezone.now()

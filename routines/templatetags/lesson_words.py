@@ -7,3 +7,4 @@ from routines.lessons import words
 register = template.Library()
 register.simple_tag(words.board_words)
 register.simple_tag(words.status_words)
+register.simple_tag(words.lectern_words)

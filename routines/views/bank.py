@@ -39,6 +39,7 @@ def bank(request: HttpRequest) -> HttpResponse:
         ],
         "page": page,
         "cards": cards_of(page.object_list),
+        "may_teach": request.user.class_groups.exists(),
         "total": in_bank.count(),
         "owners": User.objects.filter(owned_routines__status=Routine.Status.SHARED).distinct().in_name_order(),
         "earlier": wanted.query(page=page.previous_page_number()) if page.has_previous() else None,

@@ -21,6 +21,7 @@ OPEN = {
     "lessons/<uuid:key>/board.json",
     "lessons/<uuid:key>/lectern/",
     "lessons/<uuid:key>/lectern.json",
+    "lessons/<uuid:key>/ask/",
     "lessons/<uuid:key>/events/",
 }
 

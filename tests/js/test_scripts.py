@@ -11,6 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from routines.lessons.state import reduce_events
+from routines.names_of_children import as_script, look_like_names
 from tests.absent import absent
 from tests.routines.lessons.test_state import ROWS, made
 
@@ -27,6 +28,44 @@ def test_the_scripts_pass_their_own_tests(node):
     assert files
     done = subprocess.run([node, "--test", *files], capture_output=True, text=True, timeout=120, check=False)
     assert done.returncode == 0, done.stdout[-4000:] + done.stderr[-2000:]
+
+
+CALLED = """
+import { namesIn } from "%s";
+import { createInterface } from "node:readline";
+let rule = null;
+for await (const line of createInterface({ input: process.stdin })) {
+  if (rule === null) rule = JSON.parse(line);
+  else process.stdout.write(JSON.stringify(namesIn(JSON.parse(line), rule)) + "\\n");
+}
+"""
+
+
+@pytest.fixture(scope="module")
+def names_by_script(node) -> Iterator[Callable[[str], list[str]]]:
+    script = CALLED % (HERE.parent.parent / "static/js/lesson/lectern/names.js").as_uri()
+    with subprocess.Popen(
+        [node, "--input-type=module", "-e", script],
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, bufsize=1, encoding="utf-8",
+    ) as running:  # fmt: skip
+        running.stdin.write(json.dumps(as_script()) + "\n")
+
+        def names(text: str) -> list[str]:
+            running.stdin.write(json.dumps(text) + "\n")
+            running.stdin.flush()
+            return json.loads(running.stdout.readline())
+
+        yield names
+        running.stdin.close()
+
+
+NEAR_A_NAME = ["Maya", "José", "Ñusta", "Zoë", "They", "Ellos", "Stop", "McKay", "maya", "said", "pensó", "noticed", ":",
+               " ", "  ", "the tens", "2", "_", "é", ",", "\u0301", "saidy", "."]  # fmt: skip
+
+
+@given(text=st.one_of(st.lists(st.sampled_from(NEAR_A_NAME), max_size=9).map("".join), st.text(max_size=30)))
+def test_scripts_and_server_ask_about_the_same_names(names_by_script, text):
+    assert names_by_script(text) == look_like_names(text)
 
 
 @pytest.fixture(scope="module")

@@ -131,3 +131,10 @@ def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
 def test_a_search_for_too_much_says_what_was_left_out(owner, visit, asked, sentence):
     assert sentence in visit(owner).get("/", {"q": asked}).text
     assert "were looked for" not in visit(owner).get("/", {"q": "sevens " * 12}).text
+
+
+def test_a_card_leads_to_teaching_for_whoever_has_a_class(bank, owner):
+    address = f'href="/routines/{owner.owned_routines.first().pk}/teach/"'
+    assert address in bank.get("/").text
+    owner.class_groups.clear()
+    assert address not in bank.get("/").text

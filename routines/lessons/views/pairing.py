@@ -13,7 +13,7 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 from django.views.decorators.cache import never_cache
-from django.views.decorators.http import require_GET, require_http_methods
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from routines.lessons.forms import PairForm
 from routines.lessons.passes import (
@@ -28,8 +28,9 @@ from routines.lessons.passes import (
 )
 from routines.lessons.roles import Role
 from routines.lessons.taking_part import answer, page_for
-from routines.models import Lesson
+from routines.models import Lesson, LessonPass
 from routines.models.lesson_pass import TooManyWaiting
+from routines.requests import wants_fragment
 
 DONE = {
     "board": gettext_lazy("The board is paired. It opens by itself."),
@@ -101,13 +102,34 @@ def pair(request: HttpRequest, key) -> HttpResponse:
         return found
     lesson, _me = found
     form = PairForm(request.POST if request.method == "POST" else None)
-    context = {"section": "lessons", "lesson": lesson, "form": form}
+    context = {"section": "lessons", "lesson": lesson, "form": form, "devices": LessonPass.objects.of(lesson)}
+    page = "lessons/_devices.html" if wants_fragment(request) else "lessons/pair.html"
     if request.method == "GET":
-        return render(request, "lessons/pair.html", context)
-    wrong = _tie(request, form, lesson)
+        return render(request, page, context)
+    wrong = _tie(form, lesson, request.user)
     if wrong:
-        return render(request, "lessons/pair.html", context, status=wrong)
+        return render(request, page, context, status=wrong)
+    done = DONE[form.cleaned_data["role"]]
+    if wants_fragment(request):
+        return render(request, page, {**context, "form": PairForm(), "done": done})
+    messages.success(request, done)
     return redirect("lesson_lectern", key=lesson.key)
+
+
+@require_POST
+def disconnect(request: HttpRequest, key, pk: int) -> HttpResponse:
+    """The device has no place in the lesson any more; what it wrote stays. Disconnecting what is gone changes nothing."""
+    found = page_for(request, key, Role.TEACHER, Role.CO_TEACHER)
+    if isinstance(found, HttpResponse):
+        return found
+    lesson, _me = found
+    LessonPass.objects.of(lesson).filter(pk=pk).delete()
+    done = _("The device is disconnected.")
+    if wants_fragment(request):
+        context = {"lesson": lesson, "form": PairForm(), "devices": LessonPass.objects.of(lesson), "done": done}
+        return render(request, "lessons/_devices.html", context)
+    messages.success(request, done)
+    return redirect("lesson_pair", key=lesson.key)
 
 
 @require_http_methods(["GET", "POST"])
@@ -121,13 +143,14 @@ def pair_by_code(request: HttpRequest, code: str) -> HttpResponse:
     lesson = next((one for one in lessons if str(one.key) == request.POST.get("lesson")), None)
     if lesson is None:
         raise Http404
-    wrong = _tie(request, form, lesson)
+    wrong = _tie(form, lesson, request.user)
     if wrong:
         return render(request, "lessons/pair.html", context, status=wrong)
+    messages.success(request, DONE[form.cleaned_data["role"]])
     return redirect("lesson_lectern", key=lesson.key)
 
 
-def _tie(request: HttpRequest, form: PairForm, lesson: Lesson) -> int:
+def _tie(form: PairForm, lesson: Lesson, by) -> int:
     """0 where the device is tied; else the status of the page that says why not."""
     if not form.is_valid():
         return 422
@@ -135,9 +158,8 @@ def _tie(request: HttpRequest, form: PairForm, lesson: Lesson) -> int:
         form.add_error("code", _("This lesson has ended. Open it again first."))
         return 422
     try:
-        tie_by_code(code=form.cleaned_data["code"], lesson=lesson, role=form.cleaned_data["role"], by=request.user)
+        tie_by_code(code=form.cleaned_data["code"], lesson=lesson, role=form.cleaned_data["role"], by=by)
     except CodeRefused as refused:
         form.add_error("code", str(refused))
         return refused.status
-    messages.success(request, DONE[form.cleaned_data["role"]])
     return 0

@@ -1,4 +1,4 @@
-"""Opening a count for a class, the pages of board and lectern, and the lesson's end."""
+"""Opening a count for a class, the page of the board, and the lesson's end."""
 
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
@@ -12,16 +12,15 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from routines.facts import count_in_words
-from routines.lessons.forms import PairForm, TeachForm
+from routines.lessons.forms import TeachForm
 from routines.lessons.passes import open_to_passes
 from routines.lessons.recording import delete_lesson, end_lesson, reopen_lesson, start_lesson
 from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
-from routines.lessons.taking_part import page_for
+from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import Lesson, Routine
 
 AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
-AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
 TEACHERS = (Role.TEACHER, Role.CO_TEACHER)
 SHOWN = ("version", "grade", "class_group")
 
@@ -82,8 +81,10 @@ def board(request: HttpRequest, key) -> HttpResponse:
     alone = request.GET.get("alone") == "1"
     context = {
         "lesson": lesson,
+        "may_end": me.may_end,
         "title": spoken_title(shown_of(lesson).grid),
         "addresses": {
+            "after": after_the_end(lesson, me),
             "count": reverse("lesson_board_json", args=[lesson.key]),
             "events": reverse("lesson_events", args=[lesson.key]),
             "worker": reverse("lesson_worker"),
@@ -91,34 +92,6 @@ def board(request: HttpRequest, key) -> HttpResponse:
         },
     }
     return render(request, "lessons/board.html", context)
-
-
-@open_to_passes
-@login_not_required
-@never_cache
-@require_GET
-def lectern(request: HttpRequest, key) -> HttpResponse:
-    """The teacher's own page beside the board."""
-    found = page_for(request, key, *AT_THE_LECTERN, related=(*SHOWN, "routine"))
-    if isinstance(found, HttpResponse):
-        return found
-    lesson, me = found
-    shown = shown_of(lesson)
-    context = {
-        "section": "lessons",
-        "lesson": lesson,
-        "me": me,
-        "plan": shown.plan,
-        "title": spoken_title(shown.grid),
-        "pair_form": PairForm() if me.may_pair else None,
-        "addresses": {
-            "count": reverse("lesson_lectern_json", args=[lesson.key]),
-            "events": reverse("lesson_events", args=[lesson.key]),
-            "worker": reverse("lesson_worker"),
-            "board": reverse("lesson_board", args=[lesson.key]),
-        },
-    }
-    return render(request, "lessons/lectern.html", context)
 
 
 @login_not_required

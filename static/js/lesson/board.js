@@ -4,6 +4,7 @@
 import { BoardView } from "./board/board_view.js";
 import { listenToKeys } from "./board/keys.js";
 import { makeRuler } from "./board/measure.js";
+import { offerEnding } from "./ending.js";
 import { keepPage } from "./keep_page.js";
 import { openLesson } from "./open_lesson.js";
 import { showStatus } from "./status.js";
@@ -28,6 +29,11 @@ async function open() {
   };
   sync.changed = () => showStatus(board.part("status"), { list, sync, say });
   listenToKeys(board);
+  const ending = board.part("end-sheet");
+  if (ending) {
+    const ask = offerEnding({ dialog: ending, after: root.dataset.after, list, sync });
+    root.querySelector('[data-does="end"]').addEventListener("click", ask);
+  }
   list.changed();
   board.grid.focus(board.frame || 1, { take: true });
   root.dataset.ready = "yes";

@@ -100,7 +100,7 @@ def test_a_part_of_another_type_is_refused(kind):
         ("recount", {"from": 6}, "malformed"),
         ("voice", {"from": 6}, "malformed"),
         ("voice", {"how": "loud"}, "malformed"),
-        ("think", {"seconds": 601}, "malformed"),
+        ("think", {"seconds": 1801}, "malformed"),
         ("stop.enter", {"stop": 40}, "malformed"),
         ("show", {"line": 251}, "malformed"),
         ("target", {"seen": "maybe"}, "malformed"),
@@ -118,7 +118,7 @@ def test_what_is_out_of_bounds_is_refused_by_its_reason(kind, change, reason):
 def test_the_most_that_fits_is_taken():
     KINDS["term.write"].check({"n": 70, "text": "4" * 40, "over": identity()}, BOUNDS)
     KINDS["phrase.add"].check({"text": "ñ" * 280, "cells": list(range(1, 13))}, BOUNDS)
-    KINDS["think"].check({"seconds": 600}, BOUNDS)
+    KINDS["think"].check({"seconds": 1800}, BOUNDS)
 
 
 def test_every_reason_in_the_code_stands_in_the_contract():

@@ -274,7 +274,7 @@ REACHED = {
               "lessons/{key}/board.json", "lessons/{key}/events/"},
     "substitute": {"sign-in/", "board/", "board/status/", "lessons/worker.js", "lessons/{key}/board/",
                    "lessons/{key}/board.json", "lessons/{key}/events/", "lessons/{key}/lectern/",
-                   "lessons/{key}/lectern.json"},
+                   "lessons/{key}/lectern.json", "lessons/{key}/ask/"},
 }  # fmt: skip
 
 

@@ -56,7 +56,7 @@ def test_it_begins_where_one_chose(owner, visit, routine, begin, end):
     assert address.endswith(end)
     page = client.get(address)
     assert page.status_code == 200
-    assert ("/lectern/" in page.text) is (begin == "board")
+    assert ("/lectern/" in page.text) is (begin != "alone")
 
 
 def test_the_board_alone_shows_no_way_to_the_lectern(owner, visit, routine):

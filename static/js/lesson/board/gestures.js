@@ -1,7 +1,7 @@
 // What a gesture of the class or the teacher adds to the lesson. One function a gesture; what stands on the board is read
 // from `ahead`, so that fast keys never write a count twice.
 
-const TAKEN_BACK = new Set([
+export const TAKEN_BACK = new Set([
   "term.write", "term.correct", "term.left-out", "mark.add", "mark.remove", "jump.add", "phrase.add", "predict",
   "cover", "uncover", "recount",
 ]);
@@ -90,7 +90,7 @@ export class Gestures {
 
   // Takes the newest thing on the board back. A mark that was taken away is put back as a new one.
   undo(kinds = TAKEN_BACK) {
-    const event = this.#newest(kinds);
+    const event = this.newest(kinds);
     if (!event) return null;
     if (event.kind !== "mark.remove") return this.list.add("undo", { event: event.id });
     this.#restored.add(event.id);
@@ -104,7 +104,8 @@ export class Gestures {
     return this.undo(new Set(["term.write", "term.correct", "term.left-out"]));
   }
 
-  #newest(kinds) {
+  // What an undo would take back; undefined where there is nothing.
+  newest(kinds = TAKEN_BACK) {
     const events = this.list.eventsAhead;
     const gone = new Set(events.filter((one) => one.kind === "undo").map((one) => one.data.event));
     for (const one of events) if (one.kind === "mark.remove" && !gone.has(one.id)) gone.add(one.data.event);

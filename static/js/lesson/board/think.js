@@ -7,8 +7,9 @@ export class ThinkBar {
   #running = null; // event id
   #started = 0;
 
-  constructor({ root, bar, device }) {
-    Object.assign(this, { root, bar, device });
+  // tell: is told how many seconds are left, whole ones.
+  constructor({ root, bar, device, tell = () => {} }) {
+    Object.assign(this, { root, bar, device, tell });
   }
 
   // heardLive: the event came while this page was open, so that it starts when it is heard; clocks of devices differ.
@@ -25,6 +26,7 @@ export class ThinkBar {
     const draw = () => {
       const left = Math.max(0, 1 - (performance.now() - this.#started) / (think.seconds * 1000));
       this.#draw(left);
+      this.tell(Math.ceil(left * think.seconds));
       if (left === 0) {
         clearInterval(this.#timer);
         this.root.classList.remove("is-thinking");

@@ -1,0 +1,101 @@
+"""The teacher's own page beside the board, and its two questions: will it appear, and is this claim true."""
+
+from typing import Any
+
+from django.contrib.auth.decorators import login_not_required
+from django.http import HttpRequest, HttpResponse, QueryDict
+from django.shortcuts import render
+from django.urls import reverse
+from django.views.decorators.cache import never_cache
+from django.views.decorators.http import require_GET, require_POST
+
+from routines.counting import CountError, check, probes
+from routines.forms.plan_claim import ClaimForm
+from routines.lessons.forms import PairForm
+from routines.lessons.passes import open_to_passes
+from routines.lessons.roles import Role
+from routines.lessons.shown_count import PROBES, shown_of, spoken_title
+from routines.lessons.taking_part import after_the_end, page_for
+from routines.models import LessonPass
+from routines.names_of_children import as_script
+from routines.plan_suggestions.appearing import look_for
+from routines.requests import wants_fragment
+from routines.shown_plan import ShownPlan
+
+AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
+SHOWN = ("version", "grade", "class_group", "routine")
+LONGEST_VALUE = 40
+
+
+@open_to_passes
+@login_not_required
+@never_cache
+@require_GET
+def lectern(request: HttpRequest, key) -> HttpResponse:
+    """The page; what it shows of plan and lesson is drawn by its scripts, so that it works without network."""
+    found = page_for(request, key, *AT_THE_LECTERN, related=SHOWN)
+    if isinstance(found, HttpResponse):
+        return found
+    lesson, me = found
+    shown = shown_of(lesson)
+    context = {
+        "lesson": lesson,
+        "me": me,
+        "is_teacher": me.role is Role.TEACHER,
+        "plan": shown.plan,
+        "title": spoken_title(shown.grid),
+        "names": as_script(),
+        "addresses": {
+            "count": reverse("lesson_lectern_json", args=[lesson.key]),
+            "events": reverse("lesson_events", args=[lesson.key]),
+            "worker": reverse("lesson_worker"),
+            "board": reverse("lesson_board", args=[lesson.key]),
+            "here": reverse("lesson_lectern", args=[lesson.key]),
+            "after": after_the_end(lesson, me),
+        },
+        **appearing(shown, QueryDict()),
+        **claimed(shown, QueryDict()),
+    }
+    if me.may_pair:
+        context |= {"form": PairForm(), "devices": LessonPass.objects.of(lesson)}
+    return render(request, "lessons/lectern.html", context)
+
+
+@open_to_passes
+@login_not_required
+@never_cache
+@require_POST
+def ask(request: HttpRequest, key) -> HttpResponse:
+    """Answers on the lectern alone; nothing of it reaches the board or is kept."""
+    found = page_for(request, key, *AT_THE_LECTERN, related=SHOWN)
+    if isinstance(found, HttpResponse):
+        return render(request, "lessons/_ask_signed_out.html", status=401) if wants_fragment(request) else found
+    lesson, _me = found
+    shown = shown_of(lesson)
+    if "claim-saying" in request.POST:
+        return render(request, "lessons/_ask_claim.html", {"lesson": lesson, **claimed(shown, request.POST)})
+    return render(request, "lessons/_ask_appear.html", {"lesson": lesson, **appearing(shown, request.POST)})
+
+
+def appearing(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
+    typed = (posted.get("probe") or posted.get("value", "")).strip()[:LONGEST_VALUE]
+    answer: dict[str, Any] = {"typed": typed, "probes": probes(shown.grid, audience=shown.audience)[:PROBES]}
+    if typed:
+        try:
+            answer["found"] = look_for(shown.grid, typed, shown.audience)
+        except CountError as error:
+            answer["wrong"] = str(error)
+    return answer
+
+
+def claimed(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
+    """Judged once it is asked for; until then another kind of claim only changes the fields."""
+    asked = "check" in posted
+    form = ClaimForm(posted, shown.grid, is_asked=asked)
+    answer: dict[str, Any] = {"claim_form": form}
+    if asked and form.is_valid():
+        try:
+            answer["verdict"] = check(form.claim, shown.grid, audience=shown.audience)
+        except CountError as error:
+            form.refuse(error)
+    return answer
