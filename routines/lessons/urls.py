@@ -2,12 +2,12 @@
 
 from django.urls import path, re_path
 
-from routines.lessons.views import exchange, log, pairing, teaching
+from routines.lessons.views import exchange, history, log, pairing, teaching
 
 urlpatterns = [
     path("routines/<int:pk>/taught/", log.taught, name="lesson_taught"),
     path("routines/<int:pk>/teach/", teaching.teach, name="lesson_teach"),
-    path("lessons/", log.lessons, name="lessons"),
+    path("lessons/", history.lessons, name="lessons"),
     path("lessons/worker.js", teaching.worker, name="lesson_worker"),
     path("lessons/<uuid:key>/", log.lesson, name="lesson"),
     path("lessons/<uuid:key>/board/", teaching.board, name="lesson_board"),
