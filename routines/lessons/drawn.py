@@ -2,9 +2,11 @@
 
 from collections.abc import Iterable, Sequence
 
-from routines.counting import Count
-from routines.drawing import Entry
+from routines.counting import Count, Grid
+from routines.drawing import Entry, Ink, JumpArc, Mark
+from routines.lessons.kinds import PAST_THE_END
 from routines.lessons.log import CellLog, Log
+from routines.lessons.shown_count import jumps
 from routines.lessons.state import LessonState
 
 STRUCK_ROOM = 12
@@ -23,6 +25,21 @@ def cells_as_said(state: LessonState, count: Count) -> dict[int, Entry]:
         else:
             cells[n] = Entry("written", last.text)
     return cells
+
+
+def cells_on_board(state: LessonState, count: Count) -> dict[int, Entry]:
+    """As said, and what else stood on the board: guesses in cells that were not reached, slips of paper over cells."""
+    cells = cells_as_said(state, count)
+    cells |= {n: Entry("prediction", guess["text"]) for n, guess in state.predictions.items()}
+    return cells | {n: Entry("covered") for n in state.covered}
+
+
+def ink_of(state: LessonState, grid: Grid) -> Ink:
+    """The class's marks and jumps, each jump named by how far it goes."""
+    marks = [Mark(mark["n"], mark["mark"], mark["place"]) for mark in state.marks if mark["n"] not in state.covered]
+    named = jumps(grid, grid.terms + PAST_THE_END) if state.jumps else {}
+    arcs = [JumpArc(jump["from"], jump["to"], named.get(str(jump["to"] - jump["from"]), "")) for jump in state.jumps]
+    return Ink(marks, arcs)
 
 
 def cells_of_log(log: Log, written: Iterable[int], count: Count) -> dict[int, Entry]:

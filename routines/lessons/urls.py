@@ -2,7 +2,7 @@
 
 from django.urls import path, re_path
 
-from routines.lessons.views import exchange, history, log, pairing, teaching
+from routines.lessons.views import exchange, history, log, pairing, replay, teaching
 
 urlpatterns = [
     path("routines/<int:pk>/taught/", log.taught, name="lesson_taught"),
@@ -10,6 +10,7 @@ urlpatterns = [
     path("lessons/", history.lessons, name="lessons"),
     path("lessons/worker.js", teaching.worker, name="lesson_worker"),
     path("lessons/<uuid:key>/", log.lesson, name="lesson"),
+    path("lessons/<uuid:key>/replay/", replay.replay, name="lesson_replay"),
     path("lessons/<uuid:key>/board/", teaching.board, name="lesson_board"),
     path("lessons/<uuid:key>/board.json", exchange.board_json, name="lesson_board_json"),
     path("lessons/<uuid:key>/lectern/", teaching.lectern, name="lesson_lectern"),
