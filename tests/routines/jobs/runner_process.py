@@ -12,11 +12,10 @@ def main(database: str, how: str) -> None:
 
     settings.DATABASES["default"]["NAME"] = database
     if how == "serve":
-        import waitress
+        from config.serving import go_on_serving, http_server
 
-        from config.wsgi import application
-
-        waitress.serve(application, host="127.0.0.1", port=0, threads=1)
+        django.setup()
+        go_on_serving(http_server("127.0.0.1", 0))
     else:
         django.setup()
         call_command("run_jobs")
