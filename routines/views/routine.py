@@ -58,6 +58,7 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         **_notes(request, found),
+        "notes_to_self": notes_to_self(found, request.user),
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),

@@ -229,3 +229,23 @@ def test_the_next_count_that_was_taken_opens_as_a_draft_copy(owner, visit, routi
     assert (draft.owner, draft.status, draft.copied_from) == (owner, "draft", routine)
     assert draft.plan.count != routine.plan.count or draft.plan.fold != routine.plan.fold
     assert Lesson.objects.count() == 1
+
+
+def test_the_note_to_next_years_self_is_on_the_counts_page_for_her_alone(owner, teammate, visit, routine, filled):
+    visit(owner).post(taught(routine), {**filled, "sharing": "team-coach", "to_next_year": "planted quince"})
+    assert "planted quince" in visit(owner).get(reverse("routine", args=[routine.pk])).text
+    lesson = Lesson.objects.get()
+    for page in (reverse("routine", args=[routine.pk]), lesson.get_absolute_url()):
+        answer = visit(teammate).get(page)
+        assert answer.status_code == 200
+        assert "planted quince" not in answer.text
+        assert "You foresaw" not in answer.text
+
+
+def test_lessons_of_one_class_and_not_of_anothers(owner, teammate, visit, routine):
+    make_lesson(routine, owner)
+    client = visit(owner)
+    own = client.get(reverse("lessons"), {"class": owner.class_groups.get().pk})
+    assert "Sevens from four" in own.text
+    for other in (str(teammate.class_groups.get().pk), "999999", "x", "9" * 40):
+        assert client.get(reverse("lessons"), {"class": other}).status_code == 404
