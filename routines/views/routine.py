@@ -21,6 +21,7 @@ from routines.forms.co_author import CoAuthorForm
 from routines.forms.note import NoteForm
 from routines.models import Lesson, Routine, RoutineNote
 from routines.plan_changes import changes_between
+from routines.plan_suggestions.counted_before import notes_to_self
 from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
 from routines.shown_picture import shown_picture
