@@ -110,8 +110,8 @@ def _jump(pen: Pen, layout: Layout, jump: JumpArc) -> str:
     size, thick = layout.numeral, max(0.05 * layout.numeral, 1.3)
     label = set_numeral(pieces_of_words(jump.label), 0.42 * size)
     if abs(x0 - x1) < 1:  # in one column: bowed along the right edge of the cells
-        x = x0 + 0.36 * layout.width
-        turn = x0 + 0.58 * layout.width
+        x = max(layout.halo(jump.first).right, layout.halo(jump.last).right)
+        turn = x + 0.4 * size
         d, tip = f"M{plain(x)} {plain(y0)}Q{plain(turn)} {plain((y0 + y1) / 2)} {plain(x)} {plain(y1)}", (x, y1)
         head = f"M{plain(x + 0.2 * size)} {plain(y1 - 0.14 * size * (1 if y1 > y0 else -1))}L{plain(tip[0])} {plain(tip[1])}"
         at = ((x + turn) / 2, (y0 + y1) / 2)
