@@ -6,6 +6,7 @@ from routines.counting import Grid, Pattern, Piece
 
 from .cells import draw_cell, read_aloud
 from .entries import Entries
+from .ink import Ink, draw_ink_over, draw_ink_under, reach_of
 from .labels import LABEL, draw_corner_label, draw_label
 from .layout import Layout, lay_out
 from .lighting import Light
@@ -32,6 +33,7 @@ def draw_grid(
     chosen: Collection[int] = (),
     language: str = "en",
     labels: Mapping[int, str] | None = None,
+    ink: Ink | None = None,
 ) -> str:
     """Draw a grid as inline SVG.
 
@@ -39,7 +41,7 @@ def draw_grid(
     js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
     numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
     the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words
-    in the drawing. labels: small words under the numerals, by term ("crate 3").
+    in the drawing. labels: small words under the numerals, by term ("crate 3"). ink: the class's marks and jumps.
     """
     pen = Pen(on_paper=size == "print")
     layout = lay_out(grid, SIZES[size], landmarks, entries, upto, labels)
@@ -50,7 +52,8 @@ def draw_grid(
     animate = size in ("plan", "phone") and not pen.on_paper
     ordered = sorted(lights, key=lambda item: item[1].always)  # what always holds lies on top
 
-    body = [_ground(pen, layout)]
+    ink = ink or Ink()
+    body = [_ground(pen, layout), draw_ink_under(pen, layout, ink)]
     body += [_layer(pen, key, on, light, light.shapes(pen), names_cells=True) for key, light, on in ordered]
     body.append(_notches(pen, layout))
     body += [
@@ -59,10 +62,11 @@ def draw_grid(
     ]
     body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
     body += [_label(pen, layout, n, words) for n, words in layout.labels.items() if layout.cell(n) is not None]
+    body.append(draw_ink_over(pen, layout, ink))
     words = _how_far(layout)
     if words:
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))
-    view = _view(layout, [light for _, light, _ in lights], words)
+    view = _view(layout, [light for _, light, _ in lights], words, reach_of(layout, ink))
     return element(
         "svg",
         pen.look("g-root") + ("" if pen.on_paper else f' data-size="{size}"'),
@@ -171,10 +175,10 @@ def _how_far(layout: Layout) -> tuple | None:
     return numeral, (x, -gap if grid.fill == "across-up" else layout.frame.bottom + gap)
 
 
-def _view(layout: Layout, lights: Iterable[Light], words: tuple | None) -> Box:
+def _view(layout: Layout, lights: Iterable[Light], words: tuple | None, ink: Iterable[Box]) -> Box:
     """What the drawing needs: the grid, room for its strokes, and what flies or runs out of it."""
     frame = layout.frame
-    boxes = [frame.grown(2)] + [box for light in lights for box in light.reach]
+    boxes = [frame.grown(2), *ink] + [box for light in lights for box in light.reach]
     if words:
         numeral, (x, y) = words
         boxes.append(numeral.box.moved(x, y).grown(2))

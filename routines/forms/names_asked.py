@@ -4,6 +4,9 @@ from django import forms
 
 from routines.names_of_children import look_like_names
 
+A_CHILD = "a-child"
+"""The code of the question."""
+
 
 class NamesAskedForm(forms.Form):
     """`asked_fields` are looked through; ticking `no_names` says that the words found are not children."""
@@ -19,11 +22,14 @@ class NamesAskedForm(forms.Form):
                 if words:
                     self.add_error(
                         name,
-                        f"Is {' or '.join(words)} a child? Write the idea, not who said it, or tick the box below.",
+                        forms.ValidationError(
+                            f"Is {' or '.join(words)} a child? Write the idea, not who said it, or tick the box below.",
+                            code=A_CHILD,
+                        ),
                     )
         return cleaned
 
     @property
     def asks_about_names(self) -> bool:
         """True when the box to say "not a child" should be shown."""
-        return any("Is " in error and "a child?" in error for errors in self.errors.values() for error in errors)
+        return any(self.has_error(name, A_CHILD) for name in self.errors)

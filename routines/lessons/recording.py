@@ -4,6 +4,7 @@ import hashlib
 import json
 import uuid
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
@@ -12,6 +13,7 @@ from django.db.models import Max
 from django.utils import timezone
 
 from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
+from routines.lessons.log import Log, LogChanges, log_of, write_cell
 from routines.lessons.roles import Participant, Role
 from routines.lessons.state import reduce_events
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
@@ -138,6 +140,7 @@ def paper_events(
     heard: Mapping[int, Sequence[str]],
     due: Mapping[int, str],
     left_out: Iterable[int] = (),
+    again: Iterable[int] = (),
     voices: Iterable[Mapping[str, Any]] = (),
     noticed: Iterable[tuple[str, int | None]] = (),
     targets: Mapping[int, str] | None = None,
@@ -154,12 +157,12 @@ def paper_events(
         return made[-1]["id"]
 
     add("filled", **{"from": 1, "to": terms})
-    for n, said in sorted(heard.items()):
-        over = None
-        for text in [*said, due[n]]:
-            over = add("term.correct" if over else "term.write", n=n, text=text, over=over)
-    for n in sorted(left_out):
-        add("term.left-out", n=n, over=None)
+    skipped = set(left_out)
+    for n in sorted({*heard, *skipped}):
+        said = [*heard[n], due[n]] if heard.get(n) else []
+        write_cell(add, n, said, left_out=n in skipped)
+    for n in sorted(again):
+        add("recount", **{"from": n, "to": n})
     for voice in voices:
         add("voice", **voice)
     for text, expected in noticed:
@@ -180,6 +183,7 @@ def record_paper_lesson(
     practice: bool = False,
     heard: Mapping[int, Sequence[str]] | None = None,
     left_out: Iterable[int] = (),
+    again: Iterable[int] = (),
     voices: Iterable[Mapping[str, Any]] = (),
     noticed: Iterable[tuple[str, int | None]] = (),
     targets: Mapping[int, str] | None = None,
@@ -202,6 +206,7 @@ def record_paper_lesson(
         heard=heard,
         due={n: count.text(n) for n in heard},
         left_out=left_out,
+        again=again,
         voices=voices,
         noticed=noticed,
         targets=targets,
@@ -212,10 +217,39 @@ def record_paper_lesson(
 
 
 @transaction.atomic
+def change_log(*, lesson: Lesson, wanted: Log, chosen: Mapping[int, str] | None = None) -> None:
+    """Bring a kept lesson to what its teacher wants it to say, by events appended. Nothing is appended where it says so already.
+
+    `chosen`: where two devices differed, the entry (by its event) that holds.
+    """
+    held = Lesson.objects.select_for_update().select_related("version", "teacher").get(pk=lesson.pk)
+    count = held.version.read_plan().count.count()
+    device, now, made = f"log-{uuid.uuid4().hex[:8]}", timezone.now(), list[dict[str, Any]]()
+    first_t = next_t(held)
+
+    def make(kind: str, **data: Any) -> str:
+        made.append(made_event(min(first_t + len(made), HIGHEST_T), device, now, kind, data))
+        return made[-1]["id"]
+
+    stored = [event.as_dict() for event in held.events.all()]
+    choosing = LogChanges(stored, count, make)
+    for n, event in sorted((chosen or {}).items()):
+        choosing.choose(n, event)
+    writing = LogChanges([*stored, *made], count, make)
+    if chosen:
+        as_chosen = log_of(writing.state, count).cells
+        cells = {n: cell for n, cell in wanted.cells.items() if n not in chosen}
+        wanted = replace(wanted, cells=cells | {n: as_chosen[n] for n in chosen if n in as_chosen})
+    writing.write(wanted)
+    keep_events(lesson=held, events=made)
+    lesson.refresh_from_db()
+
+
+@transaction.atomic
 def save_reflection(
     *,
     lesson: Lesson,
-    outcome: str,
+    outcome: str = "",
     seen: str = "",
     stuck: str = "",
     next_step: str = "",
@@ -223,7 +257,10 @@ def save_reflection(
     sharing: str,
     targets: Mapping[int, str] | None = None,
 ) -> Reflection:
-    """Keep what the teacher made of the lesson, who may read it, and which targets the class saw (by position in the plan)."""
+    """Keep what the teacher made of the lesson, who may read it, and which targets the class saw (by position in the plan).
+
+    `outcome` "" is not recorded.
+    """
     reflection, _ = Reflection.objects.update_or_create(
         lesson=lesson,
         defaults={

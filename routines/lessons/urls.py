@@ -2,7 +2,7 @@
 
 from django.urls import path, register_converter
 
-from routines.lessons.views import exchange, lectern, log, pairing, teaching
+from routines.lessons.views import exchange, history, lectern, log, pairing, replay, teaching
 
 
 class SixDigits:
@@ -22,9 +22,10 @@ register_converter(SixDigits, "six_digits")
 urlpatterns = [
     path("routines/<int:pk>/taught/", log.taught, name="lesson_taught"),
     path("routines/<int:pk>/teach/", teaching.teach, name="lesson_teach"),
-    path("lessons/", log.lessons, name="lessons"),
+    path("lessons/", history.lessons, name="lessons"),
     path("lessons/worker.js", teaching.worker, name="lesson_worker"),
     path("lessons/<uuid:key>/", log.lesson, name="lesson"),
+    path("lessons/<uuid:key>/replay/", replay.replay, name="lesson_replay"),
     path("lessons/<uuid:key>/board/", teaching.board, name="lesson_board"),
     path("lessons/<uuid:key>/board.json", exchange.board_json, name="lesson_board_json"),
     path("lessons/<uuid:key>/lectern/", lectern.lectern, name="lesson_lectern"),

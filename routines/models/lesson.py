@@ -174,6 +174,12 @@ class Lesson(models.Model):
     def get_absolute_url(self) -> str:
         return reverse("lesson", args=[self.key])
 
+    def move(self, *, class_group, taught_on, practice: bool) -> None:
+        """Correct class and day, which are plain fields; year and grade follow the class."""
+        self.class_group, self.taught_on, self.practice = class_group, taught_on, practice
+        self.year, self.grade = class_group.year, class_group.grade
+        self.save(update_fields=["class_group", "taught_on", "practice", "year", "grade"])
+
     def is_quiet(self, now: datetime | None = None) -> bool:
         return (now or timezone.now()) - (self.last_event_at or self.created_at) > QUIET
 
@@ -204,7 +210,7 @@ class Reflection(models.Model):
         READY_FOR_MORE = "ready-for-more", "ready for more"
 
     lesson = models.OneToOneField(Lesson, on_delete=models.CASCADE, related_name="reflection")
-    outcome = models.CharField(max_length=14, choices=Outcome.choices)
+    outcome = models.CharField(max_length=14, choices=Outcome.choices, blank=True)
     seen = models.TextField(blank=True)
     stuck = models.TextField(blank=True)
     next_step = models.TextField(blank=True)

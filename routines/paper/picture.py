@@ -8,7 +8,7 @@ from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import School
 from routines.counting import Pattern
-from routines.drawing import Entry, draw_grid
+from routines.drawing import Entry, Ink, draw_grid
 from routines.drawing.layout import lay_out
 from routines.drawing.sizes import SIZES
 from routines.paper.subject import Subject
@@ -53,6 +53,7 @@ def draw(
     largest: float = 400.0,
     labels: Mapping[int, str] | None = None,
     centred: bool = False,
+    ink: Ink | None = None,
 ) -> Picture:
     """The plan's grid, scaled to fill a room, but its numerals to no more than `largest`. Units: points.
 
@@ -69,6 +70,7 @@ def draw(
         title=title or subject.picture_title,
         language=subject.say.main,
         labels=subject.group_labels if labels is None else labels,
+        ink=ink,
     )
     natural = _SIZE.search(svg)
     width, height = (float(side) for side in natural.groups()) if natural else room

@@ -2,7 +2,7 @@
 
 from django.utils.safestring import SafeString
 
-from routines.lessons.drawn import cells_as_said, cells_clean
+from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
@@ -24,10 +24,12 @@ def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
 
 
 def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = False) -> list[SafeString]:
-    """The grid as one class filled it; cleaned, the true counts as far as it came."""
+    """The grid as one class filled it, with its marks and words; cleaned, the true counts as far as it came."""
     state = state_of(lesson)
-    entries = cells_clean(state) if cleaned else cells_as_said(state, subject.grid.count)
-    taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1)
-    kind, picture = placed(subject, taken, entries=entries, landmarks=False)
-    context = {"picture": picture, "happened": True, "lesson": lesson}
+    entries = cells_clean(state) if cleaned else cells_on_board(state, subject.grid.count)
+    phrases = [] if cleaned else [phrase["text"] for phrase in state.phrases]
+    taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1 + len(phrases))
+    ink = None if cleaned else ink_of(state, subject.grid)
+    kind, picture = placed(subject, taken, entries=entries, landmarks=False, ink=ink)
+    context = {"picture": picture, "happened": not cleaned, "lesson": lesson, "phrases": phrases}
     return [full_page("poster.html", subject, kind, **context)]

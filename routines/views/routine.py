@@ -21,6 +21,7 @@ from routines.forms.co_author import CoAuthorForm
 from routines.forms.note import NoteForm
 from routines.models import Lesson, Routine, RoutineNote
 from routines.plan_changes import changes_between
+from routines.plan_suggestions.counted_before import notes_to_self
 from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
 from routines.shown_picture import shown_picture
@@ -58,6 +59,7 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         **_notes(request, found),
+        "notes_to_self": notes_to_self(found, request.user),
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),

@@ -88,12 +88,14 @@ def test_a_count_goes_from_the_bank_to_the_coverage(open_as, owner, coach, tens)
 
     # Teach it, and write down how it went.
     page.goto(f"/routines/{copy.pk}/taught/")
-    page.get_by_label("ready for more").check()
-    page.locator("[name=slips]").fill("15: 90")
-    page.get_by_label("What did they see?").fill("the tens moved to the last column")
+    page.get_by_role("radio", name="ready for more", exact=True).check()
+    page.locator('#log-grid [data-n="15"]').click()
+    page.locator('.cell-slip[data-cell="15"]').get_by_label("Other words").fill("90")
+    page.get_by_role("button", name="Done").click()
+    page.get_by_label("What else was noticed?").fill("the tens moved to the last column")
     page.get_by_label("my team and the coach").check()
     page.get_by_role("button", name="Keep the lesson").click()
-    expect(page.get_by_text("Kept.")).to_be_visible()
+    expect(page.get_by_text("Kept.").first).to_be_visible()
     lesson = Lesson.objects.get()
     assert (lesson.teacher, lesson.sharing) == (owner, "team-coach")
     assert lesson.events.get(kind="filled").data == {"from": 1, "to": 25}

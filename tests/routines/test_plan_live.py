@@ -142,7 +142,7 @@ def test_a_class_that_counted_this_already_is_named(owner):
     routine = saved_plan(owner)
     make_lesson(routine, owner, taught_on=date(2026, 10, 6))
     count = routine.plan.count.count()
-    assert counted_before(count, owner, date(2026, 11, 25)) == "2 Wren counted this in October."
+    assert counted_before(count, owner, date(2026, 11, 25)) == "2 Wren counted this in October, in sixes."
 
 
 def test_lessons_of_others_practice_other_counts_and_other_years_are_not_named(owner, teammate):

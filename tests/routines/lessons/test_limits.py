@@ -3,7 +3,7 @@
 import pytest
 from django.urls import reverse
 
-from routines.lessons.forms import NOTICED_LIMIT, SLIP_LIMIT
+from routines.lessons.log_form import NOTICED_LIMIT, SLIP_LIMIT
 from routines.models import Lesson
 from tests.routines.making import make_routine
 
@@ -11,10 +11,9 @@ from tests.routines.making import make_routine
 @pytest.mark.parametrize(
     ("field", "text", "sentence"),
     [
-        ("slips", "8: " + "5" * 41, "Shorten what was said at count 8 to 40 characters; it has 41."),
-        ("slips", "8: 54\n8: 63", "Count 8 has two lines. Put both into one, such as 8: 54, then 63."),
+        ("heard-8", "5" * 41, "Shorten what was said at count 8 to 40 characters; it has 41."),
         ("noticed", "short\n" + "n" * 281, "to 280 characters, or break it into two lines; it has 281."),
-        ("seen", "s" * 2001, "Shorten this to 2000 characters; it has 2001."),
+        ("stuck", "s" * 2001, "Shorten this to 2000 characters; it has 2001."),
         ("to_next_year", "s" * 2001, "Shorten this to 2000 characters; it has 2001."),
     ],
 )
@@ -43,7 +42,7 @@ def test_as_much_as_is_taken_reaches_the_list_whatever_its_letters(owner, visit,
         "outcome": "as-planned",
         "sharing": "only-me",
         "noticed": letter * NOTICED_LIMIT,
-        "slips": f"8: {letter * SLIP_LIMIT}",
+        "heard-8": letter * SLIP_LIMIT,
     }
     assert visit(owner).post(reverse("lesson_taught", args=[routine.pk]), fields).status_code == 302
     events = Lesson.objects.get().events
