@@ -38,7 +38,7 @@ def begin(words: str, *, by, places: Sequence[str], whose: int | None) -> Erasur
 
 def remember(taken: TakenOut, *, count: bool = True) -> None:
     """Write down which events became stubs, and which plans changed."""
-    if not taken.texts:
+    if not (taken.texts or taken.events or taken.plans):
         return
     list_of_erasures.change(
         lambda entries: [
@@ -62,15 +62,17 @@ def ask_to_finish(by) -> Job:
     return ask(Job.Kind.ERASING, owner=by, title="Removing words", total=1)
 
 
-def finish(on_each: Callable[[int, int], None] = lambda done, total: None) -> list[str]:
+def finish(on_each: Callable[[int, int], None] = lambda done, total: None, *, again: bool = False) -> list[str]:
     """Whatever is begun is brought to its end: rows, pages of the database's file, backups.
+
+    again: take out also what was finished before, as after a database was put back by other means than ours.
 
     Names the backups that could not be rewritten. Raises: ListDamaged, StillRead.
     """
     entries = unfinished()
-    if not entries:
+    if not (entries or again):
         return []
-    taken = take_out(entries)
+    taken = take_out(list_of_erasures.read())
     drop_all_booklets()
     remember(taken)
     rewrite_pages()

@@ -17,14 +17,14 @@ from routines.plan_document import Plan, PlanError
 
 from .list_of_erasures import Erasure, plan_key
 from .matching import STUBS, Sought
-from .places import author_of
+from .places import FOLLOWERS, author_of
 
 AT_A_TIME = 200
 
 
 @dataclass
 class TakenOut:
-    """How many texts were changed, and what has to be remembered of each erasure."""
+    """How many texts were changed (titles and search texts follow these), and what has to be remembered of each erasure."""
 
     texts: int = 0
     events: dict[str, list[str]] = field(default_factory=dict)
@@ -82,12 +82,15 @@ def _meant(erasures: Iterable[Erasure], column: WordsColumn, author: int | None)
 
 def _take_out_of(row: Any, columns: Sequence[WordsColumn], erasures: Sequence[Erasure], taken: TakenOut) -> None:
     found: list[tuple[WordsColumn, list[Erasure]]] = []
+    number = 0
     for column in columns:
         meant = _meant(erasures, column, row.words_by)
         texts = [text for _, text in column.texts(row)] if meant else []
         standing = [one for one in meant if any(one.sought().stands_in(text) for text in texts)]
         if standing:
             found.append((column, standing))
+            if str(column) not in FOLLOWERS:
+                number += sum(_joined(standing).stands_in(text) for text in texts)
     if not found:
         return
     with transaction.atomic():
@@ -99,13 +102,13 @@ def _take_out_of(row: Any, columns: Sequence[WordsColumn], erasures: Sequence[Er
             held.save(update_fields=["data", "erased"])
             for one in found[0][1]:
                 taken.events.setdefault(one.id, []).append(str(held.pk))
-            taken.texts += 1
+            taken.texts += number
             return
         before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
         changed = _change(held, [(column, _joined(standing)) for column, standing in found])
         if changed:
             held.save(update_fields=changed)
-            taken.texts += len(changed)
+            taken.texts += number
         if before:
             for one in found[0][1]:
                 taken.plans.setdefault(one.id, []).append(plan_key(held.pk, before))

@@ -12,7 +12,7 @@ from routines.people_words import COLUMNS
 
 from .erasing import columns_by_model, rows_of
 from .matching import Sought
-from .places import ELSEWHERE, ELSEWHERE_CALLED, TOGETHER, called
+from .places import ELSEWHERE, ELSEWHERE_CALLED, FOLLOWERS, TOGETHER, called
 
 SHOWN_AT_MOST = 12
 AROUND = 60
@@ -70,7 +70,6 @@ def look_for(sought: Sought, *, reader: Any, whose: int | None) -> Found:
     Of everybody's texts an administrator sees how many there are and the words as they stand in them, no other text.
     """
     places: dict[str, Place] = {}
-    followers = {name: leader for leader, names in TOGETHER.items() for name in names}
     for columns in columns_by_model().values():
         for row in rows_of(columns, whose=whose):
             for column in columns:
@@ -79,7 +78,7 @@ def look_for(sought: Sought, *, reader: Any, whose: int | None) -> Found:
                     spans = list(sought.spans(text))
                     if not spans:
                         continue
-                    leader = followers.get(name, name)
+                    leader = FOLLOWERS.get(name, name)
                     place = places.setdefault(leader, _place(leader))
                     if leader == name:
                         _add(place, column, row, text, spans, reader=reader, own=whose is not None)

@@ -34,6 +34,7 @@ ELSEWHERE_CALLED = {
 TOGETHER = {
     "routines.RoutineVersion.plan": ("routines.Routine.title", "routines.Routine.story", "routines.Routine.search_text")
 }
+FOLLOWERS = {name: leader for leader, names in TOGETHER.items() for name in names}
 # The title and the story of a routine are those of its newest save, so they are by whoever made that.
 AUTHORS = {"routines.Routine": "current_version__by"}
 

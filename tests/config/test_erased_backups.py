@@ -175,3 +175,11 @@ def test_only_an_administrator_is_named(folder):
 def test_the_list_is_for_its_owner_alone(folder):
     erase(folder)
     assert os.stat(folder / "erasures.json").st_mode & 0o077 == 0
+
+
+def test_after_a_database_was_put_back_by_other_means_the_list_is_gone_through_again(folder, planted):
+    erase(folder)
+    shutil.copy(planted / "countfold.sqlite3", folder)
+    done = manage(folder, "erase_words", "--finish")
+    assert done.returncode == 0, done.stderr
+    assert files_with(folder) == []

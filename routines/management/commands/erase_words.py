@@ -14,18 +14,18 @@ from routines.words_erased.places import CALLED
 class Command(BaseCommand):
     help = (
         "Take words out of what anyone wrote. They are asked for and typed, so that they stand in no list of commands. "
-        "With --finish, go on with removals that are not at their end."
+        "With --finish, go on with removals that are not at their end, and take out again what a database from elsewhere brought back."
     )
 
     def add_arguments(self, parser) -> None:
         parser.add_argument("--by", help="sign-in name of the administrator in whose name this is done")
-        parser.add_argument("--finish", action="store_true", help="only go on with what was begun")
+        parser.add_argument("--finish", action="store_true", help="ask for no words; only go on with what was begun")
 
     def handle(self, *args, by: str | None = None, **options) -> None:
         try:
             if not options["finish"]:
                 self._begin(by)
-            self._finish()
+            self._finish(again=options["finish"])
         except (ListDamaged, StillRead) as error:
             raise CommandError(str(error)) from None
 
@@ -45,8 +45,8 @@ class Command(BaseCommand):
             raise CommandError("Nothing was changed.")
         begin(form.cleaned_data["words"], by=person, places=list(CALLED), whose=None)
 
-    def _finish(self) -> None:
-        failed = finish(lambda done, total: self.stdout.write(f"Backup {done + 1} of {total}"))
+    def _finish(self, *, again: bool) -> None:
+        failed = finish(lambda done, total: self.stdout.write(f"Backup {done + 1} of {total}"), again=again)
         for name in failed:
             self.stdout.write(f"Could not be written anew, and may hold the words: {name}")
         self.stdout.write("Done.")
