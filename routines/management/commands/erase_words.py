@@ -14,7 +14,7 @@ from routines.words_erased.places import CALLED
 class Command(BaseCommand):
     help = (
         "Take words out of what anyone wrote. They are asked for and typed, so that they stand in no list of commands. "
-        "With --finish, go on with removals that are not at their end, and take out again what a database from elsewhere brought back."
+        "With --finish, go on with removals that are not at their end, and again with those that a foreign restore undid."
     )
 
     def add_arguments(self, parser) -> None:
