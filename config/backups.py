@@ -23,10 +23,14 @@ from django.conf import settings
 from django.contrib.contenttypes.models import ContentType
 from django.contrib.sessions.models import Session
 from django.core.management import call_command
-from django.db import DatabaseError, connection
+from django.db import DEFAULT_DB_ALIAS, DatabaseError, connection, connections
 from django.db.migrations.loader import MigrationLoader
 
 from accounts.models import School
+from routines.words_erased.doing import remember
+from routines.words_erased.erasing import TakenOut, take_out
+from routines.words_erased.list_of_erasures import ListDamaged
+from routines.words_erased.list_of_erasures import read as read_erasures
 
 from .full_disk import free_room, is_disk_full
 from .opening_backups import (
@@ -82,24 +86,28 @@ def write_backup(*, spare: Path | None = None) -> Path:
         with closing(sqlite3.connect(copy)) as destination:
             connection.connection.backup(destination)
             destination.execute("PRAGMA journal_mode=DELETE")  # one file, without a write-ahead log beside it
-        about = {
-            "format": FORMAT,
-            "made_at": made_at.isoformat(timespec="seconds"),
-            "server": server_mark(),
-            "migrations": sorted(f"{app}.{name}" for app, name in MigrationLoader(connection).applied_migrations),
-        }
-        plain = file_checksum(copy)
-        about = {**about, "plain": plain, "keyed": keyed_checksum(plain, about)}
-        unfinished = Path(workplace) / "unfinished.zip"
-        with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED) as archive:
-            archive.write(copy, DATABASE)
-            archive.writestr(ABOUT, json.dumps(about, indent=1))
-        unfinished.chmod(0o600)
-        unfinished.replace(target)  # a crash leaves no half-written backup under a backup's name
+        pack(copy, target, made_at=made_at.isoformat(timespec="seconds"), migrations=applied_migrations())
     for surplus in kept_backups()[KEEP:]:
         if spare is None or surplus.resolve() != spare.resolve():
             surplus.unlink()
     return target
+
+
+def applied_migrations() -> list[str]:
+    return sorted(f"{app}.{name}" for app, name in MigrationLoader(connection).applied_migrations)
+
+
+def pack(copy: Path, target: Path, *, made_at: str, migrations: list[str]) -> None:
+    """Make a backup of a database that nobody uses. A crash leaves no half-written one under a backup's name."""
+    about = {"format": FORMAT, "made_at": made_at, "server": server_mark(), "migrations": migrations}
+    plain = file_checksum(copy)
+    about = {**about, "plain": plain, "keyed": keyed_checksum(plain, about)}
+    unfinished = copy.with_name("unfinished.zip")
+    with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.write(copy, DATABASE)
+        archive.writestr(ABOUT, json.dumps(about, indent=1))
+    unfinished.chmod(0o600)
+    unfinished.replace(target)
 
 
 def try_to_write_backup() -> str:
@@ -185,7 +193,7 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     try:
         with tempfile.TemporaryDirectory(dir=folder()) as workplace:
             copy = open_backup(path, Path(workplace), from_another_server=from_another_server)
-            bring_up_to_date(copy, name=path.name)
+            erased = bring_up_to_date(copy, name=path.name)
             damaged = set_aside_if_damaged()
             try:
                 kept = put_in_place(copy, spare=path)
@@ -193,6 +201,7 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
                 if damaged:
                     put_back(damaged)
                 raise
+            remember(erased, count=False)
     except (OSError, DatabaseError, sqlite3.Error) as error:
         if is_disk_full(error):
             raise BackupRefused("The disk is full. Nothing was changed; make some room, then restore again.") from error
@@ -200,30 +209,45 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     return Restored(kept=kept, damaged=damaged)
 
 
-def bring_up_to_date(copy: Path, *, name: str) -> None:
-    """Everything that is to be done to a restored database is done before anyone sees it."""
+def bring_up_to_date(copy: Path, *, name: str) -> TakenOut:
+    """Everything that is to be done to a restored database is done before anyone sees it: words that were removed since
+    are taken out again."""
     try:
         with instead_of_ours(copy):
             call_command("migrate", verbosity=0, interactive=False)
+            erased = take_out(read_erasures())
             School.objects.update(epoch=uuid.uuid4())
             Session.objects.all().delete()
+            forget_deleted_pages(copy)
     except DatabaseError as error:
         if is_disk_full(error):
             raise
         raise BackupRefused(f"{name} can't be brought up to date: {error}. Try an older one.") from error
+    except ListDamaged as error:
+        raise BackupRefused(str(error)) from error
+    return erased
+
+
+def forget_deleted_pages(copy: Path) -> None:
+    """Write the file anew, so that nothing which was deleted stays in it. No write-ahead log is left beside it."""
+    connection.close()
+    with closing(sqlite3.connect(copy)) as database:
+        database.execute("PRAGMA journal_mode=DELETE")
+        database.execute("VACUUM")
 
 
 @contextmanager
 def instead_of_ours(path: Path) -> Iterator[None]:
-    """Everything done meanwhile is done to the database at `path`."""
-    ours = connection.settings_dict["NAME"]
-    connection.close()
-    connection.settings_dict["NAME"] = path
+    """Everything that this thread does meanwhile is done to the database at `path`; others go on with ours."""
+    ours = connections[DEFAULT_DB_ALIAS]
+    other = ours.copy()
+    other.settings_dict["NAME"] = path
+    connections[DEFAULT_DB_ALIAS] = other
     try:
         yield
     finally:
-        connection.close()
-        connection.settings_dict["NAME"] = ours
+        other.close()
+        connections[DEFAULT_DB_ALIAS] = ours
         ContentType.objects.clear_cache()
 
 

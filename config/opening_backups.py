@@ -99,6 +99,12 @@ def unpack(path: Path, copy: Path) -> dict:
     return about
 
 
+def said_by(path: Path) -> dict:
+    """What a backup that was opened before says about itself."""
+    with zipfile.ZipFile(path) as archive, archive.open(ABOUT) as packed:
+        return read_about(packed.read(MOST_ABOUT))
+
+
 def damaged(path: Path) -> BackupRefused:
     return BackupRefused(f"{path.name} is no backup of Countfold, or is damaged. Try an older one.")
 

@@ -2,7 +2,7 @@
 
 from django.urls import include, path
 
-from routines.views import bank, booklet, coverage, exchange, paper, plan, routine
+from routines.views import bank, booklet, coverage, erase_words, exchange, paper, plan, routine
 
 urlpatterns = [
     path("", bank.bank, name="bank"),
@@ -36,6 +36,7 @@ urlpatterns = [
     # coverage
     path("coverage/", coverage.coverage_page, name="coverage"),
     path("coverage/<int:grade>/<slug:area>/", coverage.cell, name="coverage_cell"),
+    path("remove-words/", erase_words.erase_words, name="erase_words"),
     # paper
     path("routines/<int:pk>/print/", paper.print_page, name="print"),
     path("routines/<int:pk>/print/<slug:name>/", paper.print_html, name="print_html"),

@@ -33,12 +33,16 @@ def works() -> dict[Job.Kind, Work]:
     from routines.actions.importing import add_all
     from routines.paper.booklet_jobs import make_booklet
     from routines.paper.press import booklet_printing
+    from routines.words_erased.doing import make_erasing
 
     return {
         Job.Kind.BOOKLET: Work(
             make_booklet, booklet_printing.give_up, "The booklet could not be made. Try it with fewer counts."
         ),
         Job.Kind.IMPORT: Work(add_all, lambda: None, "Adding stopped here. What was added stays."),
+        Job.Kind.ERASING: Work(
+            make_erasing, lambda: None, "The words are out of the pages; the files are not done. Go on later."
+        ),
     }
 
 

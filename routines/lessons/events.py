@@ -19,6 +19,7 @@ from routines.lessons.kinds import KINDS, PAST_THE_END, TAKES_BACK, WRITES, Boun
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
 from routines.models import Lesson, LessonEvent
+from routines.words_erased.list_of_erasures import known
 
 BATCH_LIMIT = 100
 DATA_BYTES = 4096
@@ -71,6 +72,7 @@ class _Appending:
         self.sender = sender
         self.taken = taken
         self.now = timezone.now()
+        self.erased = known().events
         self.new: list[LessonEvent] = []
 
     def take(self, batch: Sequence[Any], bounds: Bounds) -> None:
@@ -107,6 +109,8 @@ class _Appending:
         self.lesson.last_seq += 1
         user = self.sender.user if getattr(self.sender.user, "pk", None) else None
         kept = LessonEvent(lesson=self.lesson, seq=self.lesson.last_seq, user=user, received_at=self.now, **event)
+        if str(kept.id) in self.erased:  # an older backup was put back, and the device sends what it still holds
+            kept.data, kept.erased = {}, True
         known[str(event["id"])] = kept
         kinds[str(event["id"])] = event["kind"]
         self.new.append(kept)

@@ -13,6 +13,7 @@ from routines.lessons.events import read_event
 from routines.lessons.kinds import Bounds, EventRefused
 from routines.lessons.recording import plan_mark, start_lesson
 from routines.models import Lesson, Routine, RoutineVersion
+from routines.words_erased.list_of_erasures import known, plan_key
 
 LONG_AGO = timedelta(days=370)
 ANY_COUNT = Bounds(last_term=250)
@@ -29,7 +30,7 @@ def make_again(*, key: uuid.UUID, batch: Sequence[Any], by) -> Lesson | None:
         return None
     group = ClassGroup.objects.filter(pk=opening["class_group"], teachers=by).select_related("grade", "year").first()
     version = RoutineVersion.objects.filter(pk=opening["version"]).select_related("routine").first()
-    if group is None or version is None or plan_mark(version) != opening["plan"]:
+    if group is None or version is None or not _is_of(version, opening["plan"]):
         return None
     teacher = group.teachers.filter(pk=opening["teacher"]).first()
     taught_on, today = date.fromisoformat(opening["taught_on"]), timezone.localdate()
@@ -47,6 +48,11 @@ def make_again(*, key: uuid.UUID, batch: Sequence[Any], by) -> Lesson | None:
         key=key,
         opening=opening,
     )
+
+
+def _is_of(version: RoutineVersion, mark: str) -> bool:
+    """Whether this is the plan that was taught, or what is left of it after words were removed."""
+    return plan_mark(version) == mark or plan_key(version.pk, mark) in known().plans
 
 
 def _opening(batch: Sequence[Any]) -> dict[str, Any] | None:

@@ -58,6 +58,7 @@ class Job(models.Model):
     class Kind(models.TextChoices):
         BOOKLET = "booklet", "booklet"
         IMPORT = "import", "import"
+        ERASING = "erasing", "removal"
 
     class State(models.TextChoices):
         WAITING = "waiting", "waiting"

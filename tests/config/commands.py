@@ -13,10 +13,11 @@ def environment(folder: Path) -> dict[str, str]:
     return {**inherited, "COUNTFOLD_DATA": str(folder), "DJANGO_SETTINGS_MODULE": "config.settings"}
 
 
-def manage(folder: Path, *words: str | Path) -> subprocess.CompletedProcess:
+def manage(folder: Path, *words: str | Path, typed: str = "") -> subprocess.CompletedProcess:
     return subprocess.run(
         [sys.executable, ROOT / "manage.py", *words],
         env=environment(folder),
+        input=typed,
         capture_output=True,
         text=True,
         check=False,
