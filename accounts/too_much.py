@@ -24,7 +24,10 @@ class TooMuchMiddleware:
     def __call__(self, request: HttpRequest) -> HttpResponse:
         try:
             request.POST  # noqa: B018 - reading it is what may fail
-        except (TooManyFieldsSent, TooManyFilesSent):
+        except TooManyFilesSent:
+            most = settings.DATA_UPLOAD_MAX_NUMBER_FILES
+            return too_much(request, f"This page holds more than {most} files, the most that are taken at once.")
+        except TooManyFieldsSent:
             most = settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
             return too_much(request, f"This page holds more than {most:,} fields, the most that is taken at once.")
         except UnreadablePostError:

@@ -11,7 +11,26 @@ from routines.models import Job
 
 WAITING_AT_MOST = 40  # of each kind in the school; a person has one of each kind
 
-bell = threading.Condition()  # rung in this process when there is something to do; other processes look by themselves
+
+class Bell:
+    """Rung in this process when there is something to do; other processes look by themselves. No ring is lost."""
+
+    def __init__(self) -> None:
+        self._changed = threading.Condition()
+        self.rung = 0
+
+    def ring(self) -> None:
+        with self._changed:
+            self.rung += 1
+            self._changed.notify_all()
+
+    def wait(self, heard: int, seconds: float) -> None:
+        """Until it is rung once more than `heard` times, or so long."""
+        with self._changed:
+            self._changed.wait_for(lambda: self.rung > heard, seconds)
+
+
+bell = Bell()
 
 
 class QueueFull(Exception):
@@ -39,10 +58,5 @@ def ask(
     job = Job.objects.create(
         key=key or uuid.uuid4(), kind=kind, owner=owner, title=title[:120], total=total, payload=payload or {}
     )
-    transaction.on_commit(ring)
+    transaction.on_commit(bell.ring)
     return job
-
-
-def ring() -> None:
-    with bell:
-        bell.notify_all()

@@ -11,7 +11,7 @@ from typing import Any
 from django.db import DatabaseError, close_old_connections, connection
 
 from routines.jobs.claim import Claim, Lost, Refused
-from routines.jobs.queue import bell, ring
+from routines.jobs.queue import bell
 from routines.models import Job
 
 logger = logging.getLogger(__name__)
@@ -123,7 +123,7 @@ class Runner:
     def stop(self) -> None:
         """Hand back what is being made, and wait for the threads to see it."""
         self.stopping.set()
-        ring()
+        bell.ring()
         for thread in self.threads:
             thread.join(timeout=5)
 
@@ -131,11 +131,10 @@ class Runner:
         while not self.stopping.is_set():
             try:
                 close_old_connections()
+                heard = bell.rung
                 if not do_next(kind, self.stopping):
                     Job.objects.filter(kind=kind).remove_outdated()
-                    with bell:
-                        if not self.stopping.is_set():
-                            bell.wait(LOOK_EVERY)
+                    bell.wait(heard, LOOK_EVERY)
             except Exception:
                 logger.exception("Looking for jobs failed")
                 self.stopping.wait(LOOK_EVERY)

@@ -50,7 +50,7 @@ class PairForm(forms.Form):
         widget=forms.TextInput(attrs={"inputmode": "numeric", "autocomplete": "off", "placeholder": "000 000"}),
         error_messages={
             "required": _("Type the six digits that the device shows."),
-            "max_length": _("Type the six digits that the device shows."),
+            "max_length": _("That is more than six characters. Type the six digits that the device shows."),
         },
     )
     role = forms.ChoiceField(

@@ -7,8 +7,9 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 from django.urls import reverse
 
 from routines.exchange.written import written
-from routines.models import ImportFile, Lesson, Routine, RoutineNote
-from routines.paper.booklet_jobs import BookletJob
+from routines.jobs.queue import ask
+from routines.jobs.runner import do_next
+from routines.models import ImportFile, Job, Lesson, Routine, RoutineNote
 from routines.views import booklet
 from tests.at_once import at_once
 from tests.routines.making import SEVENS, make_routine
@@ -125,6 +126,8 @@ def test_a_file_is_added_once_however_often_the_button_is_pressed(owner, visit):
     client.post(reverse("import"), {"file": SimpleUploadedFile("counts.json", content)})
     address = reverse("import_add", args=[ImportFile.objects.get().key])
     at_once(*[lambda: visit(owner).post(address)] * 3)
+    assert do_next(Job.Kind.IMPORT)
+    assert not do_next(Job.Kind.IMPORT)
     assert Routine.objects.count() == 4
 
 
@@ -133,8 +136,7 @@ def test_one_booklet(owner, visit, routine, monkeypatch):
 
     def begin(request, form):
         begun.append(form.cleaned_data["title"])
-        key = "0b5bd0ea-2a5c-4e34-9e38-2f3f6d3c2a11"
-        return BookletJob(key, request.user.pk, form.cleaned_data["title"], counts=1, expected=1)
+        return ask(Job.Kind.BOOKLET, owner=request.user, title=form.cleaned_data["title"], total=1)
 
     monkeypatch.setattr(booklet, "_start", begin)
     address = reverse("booklet_choose")

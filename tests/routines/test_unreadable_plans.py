@@ -7,11 +7,12 @@ from django.core.management import call_command
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.actions.importing import add_some, hold_file
+from routines.actions.importing import hold_file, start_adding
 from routines.exchange.reading import read
 from routines.exchange.written import written
 from routines.forms.plan_typed import read_draft
-from routines.models import ImportFile, PlanDraft, Routine, RoutineVersion
+from routines.jobs.runner import do_next
+from routines.models import ImportFile, Job, PlanDraft, Routine, RoutineVersion
 from routines.plan_document import Plan, PlanError
 from tests.accounts.test_text import JSON_VALUES
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -153,7 +154,9 @@ def test_a_file_being_imported_loses_one_entry_and_no_other(document, visit, own
     assert ("This one can’t be read any more" in page.content.decode()) == (
         document != {**SEVENS.as_dict(), "grade": "9"}
     )
-    file = add_some(file=file, by=owner)
+    start_adding(file=file, into_bank=False)
+    assert do_next(Job.Kind.IMPORT)
+    file.refresh_from_db()
     assert (file.added, file.finished, len(file.refused)) == (2, True, 1)
     assert Routine.objects.of(owner).count() == 2
 

@@ -10,8 +10,9 @@ from django.utils import timezone
 from grade_bands.models import ClassGroup
 from routines.coverage import coverage
 from routines.exchange.written import written
+from routines.jobs.runner import do_next
 from routines.lessons.recording import keep_events, made_event
-from routines.models import Lesson, Planned, Routine, Suggestion
+from routines.models import Job, Lesson, Planned, Routine, Suggestion
 from tests.factories import ClassGroupFactory, SchoolYearFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
@@ -174,6 +175,7 @@ def test_a_file_is_brought_in_as_ones_own_drafts(person, owner, grade_two, visit
     file = SimpleUploadedFile("one.json", written([SEVENS.changed(title="From a file")]))
     look = client.post(reverse("import"), {"file": file})
     client.post(f"{look['Location']}add/")
+    assert do_next(Job.Kind.IMPORT)
     routine = Routine.objects.get(title="From a file")
     assert (routine.owner, routine.status) == (person, "draft")
 
@@ -188,6 +190,7 @@ def test_moving_the_whole_bank(person, expected, owner, visit):
     file = SimpleUploadedFile("one.json", written([SEVENS.changed(title="From a file")]))
     look = client.post(reverse("import"), {"file": file})
     client.post(f"{look['Location']}add/", {"into_bank": "1"})
+    assert do_next(Job.Kind.IMPORT)
     assert (Routine.objects.get(title="From a file").status == "shared") is expected
 
 

@@ -62,9 +62,20 @@ def test_raw_colours_stand_in_the_tokens_only() -> None:
             assert not RAW_COLOUR.search(sheet.read_text(encoding="utf-8")), sheet.name
 
 
+def set_by_scripts() -> set[str]:
+    """Sizes and places that a script works out, one by one or as the parts of an object."""
+    found = set()
+    for path in (STATIC / "js").rglob("*.js"):
+        script = path.read_text(encoding="utf-8")
+        found |= set(re.findall(r'setProperty\("(--[\w-]+)"', script))
+        if "setProperty(`--${name}`" in script:
+            found |= {f"--{name}" for name in re.findall(r'"?([\w-]+)"?: ', script)}
+    return found
+
+
 def test_every_token_that_is_used_exists() -> None:
     css = "\n".join(sheet.read_text(encoding="utf-8") for sheet in (STATIC / "css").rglob("*.css"))
-    defined = set(re.findall(r"(--[\w-]+)\s*:", css))
+    defined = set(re.findall(r"(--[\w-]+)\s*:", css)) | set_by_scripts()
     assert set(re.findall(r"var\((--[\w-]+)", css)) <= defined
 
 

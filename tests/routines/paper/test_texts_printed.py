@@ -9,7 +9,10 @@ from tests.routines.making import make_routine
 
 FEW = settings(max_examples=6, suppress_health_check=[HealthCheck.function_scoped_fixture])
 LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789áéñü¿½"
-WORD = st.text(st.sampled_from(LETTERS + ODD), min_size=1, max_size=8)
+UNSEEN = "".join(
+    sign for sign in ODD if not "\ud800" <= sign <= "\udfff"
+)  # two halves may make a sign without a letter
+WORD = st.text(st.sampled_from(LETTERS + UNSEEN), min_size=1, max_size=8)
 
 
 @FEW
