@@ -84,14 +84,14 @@ def test_one_lesson(owner, visit, routine):
     led = thrice(visit, owner, address, {**fields, "form_key": key_in(visit(owner).get(address), address)})
     lesson = Lesson.objects.get()
     assert led == {lesson.get_absolute_url()}
-    assert lesson.events.filter(kind="term.write").count() == 20
+    assert lesson.events.filter(kind="filled").count() == 1
 
 
 def test_a_lesson_changed_after_back_is_not_counted_twice_unasked(owner, visit, routine):
     client, address = visit(owner), reverse("lesson_taught", args=[routine.pk])
     fields = {**LESSON, "class_group": owner.class_groups.get().pk, "form_key": key_in(visit(owner).get(address), "")}
     kept = client.post(address, fields)["Location"]
-    answer = client.post(address, {**fields, "seen": "the rows"})
+    answer = client.post(address, {**fields, "noticed": "the rows"})
     assert answer.status_code == 422
     assert Lesson.objects.count() == 1
     assert f'<a href="{kept}">what it held then is kept</a>' in answer.text
