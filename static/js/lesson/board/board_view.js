@@ -71,7 +71,7 @@ export class BoardView {
     const frame = this.frame;
     this.grid.paint(state, frame);
     this.#follow(state, frame);
-    this.think.paint(state.think, { heardLive: this.#loaded });
+    this.think.paint(state.ended ? null : state.think, { heardLive: this.#loaded });
     this.paintInk();
     this.#announce(state);
     this.#before = state;

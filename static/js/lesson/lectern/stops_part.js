@@ -22,7 +22,7 @@ export class StopsPart {
     const shown = now ?? coming;
     redraw(this.root, [now, coming], () => (shown === null ? [made("p", { className: "quiet", text: say(count.stops.length ? "no-more-stops" : "no-stops") })] : this.#card(shown, shown === now)));
     redraw(this.all, [now, Object.keys(state.stops)], () => count.stops.map((stop, at) => this.#row(stop, at, now === at, String(at) in state.stops)));
-    this.bar.paint(state.think, { heardLive });
+    this.bar.paint(state.ended ? null : state.think, { heardLive });
     this.times.hidden = !this.bar.isRunning;
     if (!state.think) this.#started = null;
   }
