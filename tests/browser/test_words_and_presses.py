@@ -71,7 +71,7 @@ def test_double_clicks_make_one_copy_one_note_and_one_lesson(open_as, owner):
     expect(page.get_by_text("The columns helped.")).to_have_count(1)
 
     page.goto(f"/routines/{routine.pk}/taught/")
-    page.get_by_label("as planned").check()
+    page.get_by_role("radio", name="as planned", exact=True).check()
     page.get_by_label("Day").fill("2026-09-15")
     page.get_by_role("button", name="Keep the lesson").dblclick()
     expect(page).to_have_url(re.compile(r"/lessons/[0-9a-f-]{36}/"))
