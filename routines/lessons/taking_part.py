@@ -53,7 +53,7 @@ def after_the_end(lesson: Lesson, me: Participant) -> str:
 def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:
     """JSON for a lesson's scripts, never to be kept by anything in between."""
     response = JsonResponse(body, status=status)
-    response["Cache-Control"] = "no-store"
+    response["Cache-Control"] = "private, no-store"
     return response
 
 

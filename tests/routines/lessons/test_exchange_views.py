@@ -112,7 +112,7 @@ def test_no_answer_is_kept_in_between(owner, visit, lesson):
         client.get(reverse("board_status")),
         hear(Client(), lesson),
     ):
-        assert answer["Cache-Control"] == "no-store"
+        assert answer["Cache-Control"] == "private, no-store"
         assert answer["Content-Type"].startswith("application/json")
 
 
