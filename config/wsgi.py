@@ -7,8 +7,8 @@ from django.core.wsgi import get_wsgi_application
 from .text_gate import disarm_content_type
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
-application = disarm_content_type(get_wsgi_application())
+pages = disarm_content_type(get_wsgi_application())
 
 from routines.jobs.runner import with_jobs  # noqa: E402 - the models are there only now
 
-application = with_jobs(application)
+application = with_jobs(pages)

@@ -10,7 +10,7 @@ from django.test import Client
 from django.urls import URLPattern, get_resolver, reverse
 
 from accounts.actions import invite, offer_new_passphrase
-from config.wsgi import application
+from config.wsgi import pages as application
 from tests.config.test_urls import patterns
 from tests.routines.making import make_lesson, make_routine
 

@@ -17,7 +17,7 @@ from hypothesis import given
 
 from accounts.text import is_text
 from config.text_gate import mended_fields
-from config.wsgi import application
+from config.wsgi import pages as application
 from grade_bands.models import ClassGroup
 from routines.actions.importing import hold_file
 from routines.exchange.reading import read
