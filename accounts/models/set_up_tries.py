@@ -19,7 +19,7 @@ class SetUpTriesQuerySet(models.QuerySet):
 
     @transaction.atomic
     def _take(self, address: str, most: int, now: datetime) -> timedelta:
-        tries, _made = self.select_for_update().get_or_create(address=address[:60], defaults={"since": now})
+        tries = self._row(address[:60], now)
         if now - tries.since >= WINDOW:
             tries.since, tries.number = now, 0
         if tries.number >= most:
@@ -27,6 +27,15 @@ class SetUpTriesQuerySet(models.QuerySet):
         tries.number += 1
         tries.save(update_fields=["since", "number"])
         return timedelta(0)
+
+
+    def _row(self, address: str, now: datetime) -> "SetUpTries":
+        """The row of this address, locked. Whoever sets the school up removes all rows meanwhile, so it may go again."""
+        tries = None
+        while tries is None:
+            self.bulk_create([self.model(address=address, since=now)], ignore_conflicts=True)
+            tries = self.select_for_update().filter(address=address).first()
+        return tries
 
 
 class SetUpTries(models.Model):
