@@ -28,7 +28,6 @@ class SetUpTriesQuerySet(models.QuerySet):
         tries.save(update_fields=["since", "number"])
         return timedelta(0)
 
-
     def _row(self, address: str, now: datetime) -> "SetUpTries":
         """The row of this address, locked. Whoever sets the school up removes all rows meanwhile, so it may go again."""
         tries = None
