@@ -321,7 +321,7 @@ def test_standards_of_the_schools_list_are_offered_until_taken(ask, grade_three)
 
 
 def test_a_standard_that_cannot_be_read_leaves_the_others_offered(ask, grade_three):
-    for code, features in (("LS.1", "fit=direct; start=1/0"), ("LS.2", "colour"), ("LS.3", "\x00")):
+    for code, features in (("LS.1", "fit=direct; start=1/0"), ("LS.2", "colour"), ("LS.3", "\x01")):
         StandardFactory(code=code, grade=grade_three, count_features=features, summary="Skips.")
     StandardFactory(code="LS.9", grade=grade_three, count_features="fit=direct; kind=whole; step=any", summary="Skips.")
     assert [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]] == ["LS.9"]
