@@ -59,6 +59,21 @@ def test_verdicts_on_claims_from_elsewhere_say_only_what_is_so(kind: str) -> Non
     each()
 
 
+def test_a_refusal_shows_the_count_that_speaks_against_the_claim() -> None:
+    """Readings with a space in them ("1 2/6") were cut at the end, just where the claim broke."""
+    ragged = Grid(Count.parse(kind="fraction", start="0/6", step="1/6", terms=34), line_length=25, lead=17)
+    claim = next(
+        one.claim
+        for one in find_patterns(ragged, implied=True)
+        if one.claim.family == "remainder" and one.claim.get("modulus") == 2 and one.claim.get("along") == "row"
+    )
+    grid = Grid(Count.parse(kind="fraction", start="0/6", step="1/6", terms=19), line_length=9)
+    verdict = check(claim, grid, audience=Audience(3, "en"))
+    assert verdict.because.endswith("the remainders by 2 are ..., 3/6, 4/6, 5/6, 1, 1 1/6, 1 2/6.")
+    context = Context(grid, claim, None, verdict.true_from)
+    assert CHECKERS["en"].problems(verdict.because, context) == []
+
+
 class TestTheCheckerItself:
     """It would not prove much if it let wrong numbers through."""
 

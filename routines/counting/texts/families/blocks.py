@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from ...claims import Claim
+from ..numbers import series
 from ..page import Page
 from ..tongue import Feature
 from .telling import Life, Line, Telling
@@ -215,6 +216,5 @@ class Block(Telling):
         key = "no.block-count" if self.along == "count" else "no.block"
         key = "no.block-one" if len(shown) == 1 else key
         first = "..., " if line.index(n) >= 6 else ""
-        return self.say(
-            key, nth=self.tongue.nth(n), v=self.page.value(n), series=first + self.short_series(shown), **fields
-        )
+        # Never cut at its end: the last one is the one that speaks against the claim.
+        return self.say(key, nth=self.tongue.nth(n), v=self.page.value(n), series=first + series(shown), **fields)
