@@ -45,6 +45,11 @@ class Box:
             min(self.bottom, other.bottom),
         )
 
+    def draw(self, pen: Pen, look: str, rx: float = 0.0) -> str:
+        """The rectangle drawn, its corners rounded by `rx`."""
+        wide, high = self.right - self.left, self.bottom - self.top
+        return element("rect", pen.look(look), x=self.left, y=self.top, width=wide, height=high, rx=rx or None)
+
     def meets(self, other: "Box") -> bool:
         return (
             self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
@@ -77,10 +82,10 @@ class Numeral:
     @property
     def box(self) -> Box:
         """The ink of the whole numeral."""
-        top, bottom = -HALF_DIGIT, HALF_DIGIT
-        if self.stacked:
-            top, bottom = TOP_MIDDLE - HALF_DIGIT * STACKED, BOTTOM_MIDDLE + HALF_DIGIT * STACKED
-        return Box(-self.width / 2, top * self.size, self.width / 2, bottom * self.size)
+        half = HALF_DIGIT * self.size
+        top = min((figure.baseline - 2 * HALF_DIGIT * figure.size for figure in self.figures), default=-half)
+        bottom = max((figure.baseline for figure in self.figures), default=half)
+        return Box(-self.width / 2, min(top, -half), self.width / 2, max(bottom, half))
 
     def digits(self, piece: int, start: int, end: int) -> Box:
         """Where characters start..end of one piece stand, for underlining them."""
