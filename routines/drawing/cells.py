@@ -1,7 +1,7 @@
 """One cell of a grid: its numeral, or what else stands there."""
 
 from .layout import Layout
-from .numerals import MINUS, Box, pieces_of_words
+from .numerals import Box, pieces_of_words, with_minus
 from .said_words import set_within
 from .svg import Pen, element, path_of, plain
 from .words import SAID
@@ -124,5 +124,5 @@ def read_aloud(layout: Layout, n: int) -> str:
     if n not in layout.numerals:
         return ""
     entry = layout.entry(n)
-    words = (entry.text or layout.grid.count.text(n)).replace("-", MINUS)
+    words = with_minus(entry.text or layout.grid.count.text(n))
     return words + "?" if entry.state == "prediction" else words

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from .jumps import JumpArc, arcs_of
 from .layout import Layout
-from .numerals import MINUS, Box
+from .numerals import Box, with_minus
 from .outlines import hatch
 from .phrase_letters import Phrase, draw_letters
 from .svg import Pen, element, plain
@@ -94,7 +94,7 @@ def _line(pen: Pen, layout: Layout, mark: Mark) -> str:
         pen.look("g-ink-ring"),
         cx=x,
         cy=y,
-        rx=min(rx, 0.49 * layout.width),
+        rx=min(rx, max(0.49 * layout.width, rx - 0.18 * layout.numeral)),  # a wide numeral is not crossed
         ry=min(ry, 0.98 * min(cell.bottom - y, y - cell.top)),
         stroke_width=thick,
         transform=f"rotate({RING_TILT} {plain(x)} {plain(y)})",
@@ -106,7 +106,7 @@ def _character(layout: Layout, mark: Mark) -> Box | None:
     numeral = layout.numerals.get(mark.n)
     if mark.place is None or numeral is None:
         return None
-    text, found = (layout.entry(mark.n).text or layout.grid.count.text(mark.n)).replace("-", MINUS), 0
+    text, found = with_minus(layout.entry(mark.n).text or layout.grid.count.text(mark.n)), 0
     for index, figure in enumerate(numeral.figures):
         starts = text.find(figure.text, found)
         if starts < 0:

@@ -19,7 +19,17 @@ GAP_FRACTION, GAP_UNIT, GAP_PARTS, GAP_EQUALS, GAP_SIGN = 0.12, 0.07, 0.28, 0.2,
 MINUS = "\u2212"
 STACKED_ROW = 2.3  # a row of fractions is at least this many numerals high
 
+_BEFORE_A_NUMBER = re.compile(r"(?<![\w\u2212-])-(?=[$£€]?[\d.])")
 _TYPED_FRACTION = re.compile(r"^(-?)(?:(\d+)\s+)?(\d+)/(\d+)$")
+
+
+def with_minus(words: str) -> str:
+    """The words with a true minus before a number; a hyphen between words or numbers stays one.
+
+    >>> with_minus("-5"), with_minus("sixty-four"), with_minus("90-10")
+    ('\u22125', 'sixty-four', '90-10')
+    """
+    return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +146,7 @@ def set_numeral(pieces: Sequence[Piece], size: float, weight: str = "regular") -
     x, before = 0.0, ""
     for index, piece in enumerate(pieces):
         kind = piece.kind
-        text = piece.text.replace("-", MINUS) if kind in ("sign", "number") else piece.text
+        text = piece.text if kind == "unit" else with_minus(piece.text)
         if kind == "bottom":
             before = kind
             continue  # set with its top

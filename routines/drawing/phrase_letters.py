@@ -16,7 +16,6 @@ from .svg import Pen, element, path_of, plain, text_of
 HIGH, LOW = 0.44, 0.3  # a bubble, of the numeral; the lower where cells are low
 TAIL = 0.22  # of the bubble, under it
 SIZE = 0.74  # its letter, of the bubble
-SMALLEST_LETTER = 9.0  # at the natural size of a drawing
 _ALPHABET = "abcdefghijklmnopqrstuvwxyz"
 
 
@@ -70,7 +69,7 @@ def _in_cell(pen: Pen, layout: Layout, n: int, letters: str) -> str:
     """At the foot of the cell on the left, where no jump and no struck count comes; at its head where a label has the foot."""
     box, inside = layout.rectangle(n), 0.04 * layout.height
     under = (box.bottom - inside - layout.ink(n).bottom) / (1 + TAIL) - 0.04 * layout.numeral
-    high = max(min(under, HIGH * layout.numeral), LOW * layout.numeral, SMALLEST_LETTER / SIZE)
+    high = max(min(under, HIGH * layout.numeral), LOW * layout.numeral)
     wide = _width(letters, high)
     if n in layout.labels:
         top = box.top + inside

@@ -221,6 +221,11 @@ def test_a_corrected_numeral_stands_clear_of_what_is_struck_over_it_even_in_a_ri
     assert float(said.get("y")) < float(ring.get("cy")) - float(ring.get("ry"))
 
 
+def test_a_hyphen_in_what_was_said_is_no_minus():
+    entries = {1: Entry("corrected", "-5", "sixty-four"), 2: Entry("written", "90-10")}
+    assert written(drawn(Ink(), entries)) == ["sixty-four", "\u22125", "90-10"]
+
+
 def test_a_value_said_as_it_is_written_keeps_its_small_unit():
     feet = grid("8 in", "8 in", 4, 2, kind="length", units="two")
     due = feet.count.text(3)
