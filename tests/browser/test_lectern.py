@@ -49,23 +49,6 @@ def lesson(owner):
 
 
 @pytest.fixture
-def opened(open_as):
-    """Pages that are left before their browser closes: they never stop asking for news."""
-    pages = []
-
-    def opening(*args, **options):
-        pages.append(open_as(*args, **options))
-        return pages[-1]
-
-    yield opening
-    for context in {page.context for page in pages}:
-        context.set_offline(False)
-        for page in context.pages:
-            page.unroute_all(behavior="ignoreErrors")
-            page.goto("about:blank")
-
-
-@pytest.fixture
 def lectern(opened, owner, lesson) -> Lectern:
     return Lectern(opened(owner, width=390, height=844), lesson).open()
 
