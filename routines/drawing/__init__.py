@@ -2,11 +2,12 @@
 
     draw_grid(grid, size="card"|"fold"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
               landmarks=(n, ...), title="", upto=None, entries={n: Entry(...)}, interactive=False, chosen=(n, ...),
-              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps))
+              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps, phrases, recounts))
     draw_strip(grid, landmarks=(n, ...), width=1140, on_paper=False, language="en")
     draw_timeline(ideas, stops, terms, count=count, width=1216, on_paper=False, language="en")
     draw_sign("always"|"shown"|"flag")    draw_folded_glyph("none"|"few"|"good")    draw_week_bars((1, 0, 2, ...))
-    Entry(state, text="", said="")        state: written, corrected, prediction, covered, next, free
+    Entry(state, text="", said="")        state: written, corrected, prediction, covered, next, free, left-out
+    draw_letter(0)                        the sign of the first phrase, as it stands in the cells it is pinned to
 
 In templates: {% load countfold %} {% grid grid size="plan" lit=lit landmarks=landmarks overlays=overlays %},
 {% strip grid %}, {% timeline ideas stops count %}, {% sign pattern.holds %}, {% folded_glyph "few" %},
@@ -21,7 +22,9 @@ Pure Python: imports the counting engine's public face and the standard library 
 from .entries import Entry
 from .glyphs import draw_folded_glyph, draw_sign, draw_week_bars
 from .grid import draw_grid
-from .ink import Ink, JumpArc, Mark
+from .ink import Ink, Mark
+from .jumps import JumpArc
+from .phrase_letters import Phrase, draw_letter
 from .strip import draw_strip
 from .timeline import draw_timeline
 
@@ -30,8 +33,10 @@ __all__ = [
     "Ink",
     "JumpArc",
     "Mark",
+    "Phrase",
     "draw_folded_glyph",
     "draw_grid",
+    "draw_letter",
     "draw_sign",
     "draw_strip",
     "draw_timeline",

@@ -1,7 +1,8 @@
 """One cell of a grid: its numeral, or what else stands there."""
 
 from .layout import Layout
-from .numerals import MINUS, Box, pieces_of_words, set_numeral
+from .numerals import Box, pieces_of_words, with_minus
+from .said_words import set_within
 from .svg import Pen, element, path_of, plain
 from .words import SAID
 
@@ -14,6 +15,8 @@ def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool,
     drawn = []
     if entry.state == "covered":
         drawn.append(_slip(pen, layout, box))
+    elif entry.state == "left-out":
+        drawn.append(_left_out(pen, layout, x, y))
     elif entry.state == "next":
         drawn.append(_next(pen, layout, box))
     elif entry.state == "prediction" and numeral:
@@ -71,6 +74,17 @@ def _next(pen: Pen, layout: Layout, box: Box) -> str:
     return _frame(pen, layout, box, "g-next", 0.045) + line
 
 
+def _left_out(pen: Pen, layout: Layout, x: float, y: float) -> str:
+    """The count that the class went past: a short slanted stroke, as on the board."""
+    half, rise = 0.25 * layout.numeral, 0.06 * layout.numeral
+    return element(
+        "path",
+        pen.look("g-left-out"),
+        d=path_of(((x - half, y + rise), (x + half, y - rise))),
+        stroke_width=max(0.06 * layout.numeral, 1.2),
+    )
+
+
 def _slip(pen: Pen, layout: Layout, box: Box) -> str:
     """A plain paper slip over the cell: what is under it is not in the drawing at all."""
     by = 0.04 * layout.height
@@ -89,12 +103,13 @@ def _slip(pen: Pen, layout: Layout, box: Box) -> str:
 
 
 def _struck(pen: Pen, layout: Layout, box: Box, said: str) -> str:
-    """What was said first: half size, top left, one slanted stroke through it."""
-    numeral = set_numeral(pieces_of_words(said), 0.5 * layout.numeral)
+    """What was said first: half size, top left, one slanted stroke through it; smaller where it would leave its cell."""
+    room = layout.height / 2 - 0.5 * layout.numeral
+    numeral = set_within(pieces_of_words(said), 0.5 * layout.numeral, 0.86 * layout.width, room)
     x = box.left + 0.07 * layout.width + numeral.width / 2
     y = box.top + 0.08 * layout.height - numeral.box.top
     reach = numeral.width / 2 + 0.08 * layout.numeral
-    rise = 0.09 * layout.numeral
+    rise = min(0.09 * layout.numeral, 0.2 * reach)
     stroke = element(
         "path",
         pen.look("g-strike"),
@@ -109,5 +124,5 @@ def read_aloud(layout: Layout, n: int) -> str:
     if n not in layout.numerals:
         return ""
     entry = layout.entry(n)
-    words = (entry.text or layout.grid.count.text(n)).replace("-", MINUS)
+    words = with_minus(entry.text or layout.grid.count.text(n))
     return words + "?" if entry.state == "prediction" else words

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-STATES = ("written", "corrected", "prediction", "covered", "next", "free")
+STATES = ("written", "corrected", "prediction", "covered", "next", "free", "left-out")
 
 
 @dataclass(frozen=True, slots=True)
@@ -11,7 +11,8 @@ class Entry:
     """One cell's state.
 
     state: written (as the count has it, or `text` as it was said), corrected (`said` is struck, `text` or the count
-    stands full size), prediction (`text` is what a child expects), covered, next (where the class writes next) or free.
+    stands full size), prediction (`text` is what a child expects), covered, next (where the class writes next), left-out
+    (the class went on without saying it) or free.
     """
 
     state: str = "written"

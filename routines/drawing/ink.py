@@ -1,10 +1,13 @@
-"""The class's marks on a grid: loose and hand-made, told apart by shape alone. Jumps run over the numerals."""
+"""The class's marks on a grid: loose and hand-made, told apart by shape alone."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from .jumps import JumpArc, arcs_of
 from .layout import Layout
-from .numerals import Box, pieces_of_words, set_numeral
+from .numerals import Box, with_minus
+from .outlines import hatch
+from .phrase_letters import Phrase, draw_letters
 from .svg import Pen, element, plain
 
 RING_TILT = -4
@@ -20,120 +23,116 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
-class JumpArc:
-    first: int
-    last: int
-    label: str
-
-
-@dataclass(frozen=True, slots=True)
 class Ink:
+    """recounts: stretches, first and last term, that the class counted again."""
+
     marks: Sequence[Mark] = ()
     jumps: Sequence[JumpArc] = ()
+    phrases: Sequence[Phrase] = ()
+    recounts: Sequence[tuple[int, int]] = ()
 
 
 def draw_ink_under(pen: Pen, layout: Layout, ink: Ink) -> str:
-    """Tints and hatches: they lie under the numerals."""
-    return "".join(
-        _area(pen, layout, mark) for mark in ink.marks if layout.cell(mark.n) and mark.kind in ("tint", "hatch")
-    )
+    """Tints and hatches: they lie under the numerals. A hatch lies on the tint of its cell, whichever was drawn first."""
+    tints, hatches = ([m for m in ink.marks if m.kind == kind and layout.cell(m.n)] for kind in ("tint", "hatch"))
+    tinted = {mark.n for mark in tints}
+    drawn = [_of_cell(pen, mark, _inside(layout, mark).draw(pen, "g-ink-tint", rx=8)) for mark in tints]
+    drawn += [_of_cell(pen, mark, _hatched(pen, layout, mark, mark.n in tinted)) for mark in hatches]
+    return "".join(drawn)
 
 
 def draw_ink_over(pen: Pen, layout: Layout, ink: Ink) -> str:
-    drawn = [
-        _line(pen, layout, mark) for mark in ink.marks if layout.cell(mark.n) and mark.kind in ("ring", "underline")
-    ]
-    drawn += [_jump(pen, layout, jump) for jump in ink.jumps if layout.cell(jump.first) and layout.cell(jump.last)]
+    lines = [mark for mark in ink.marks if layout.cell(mark.n) and mark.kind in ("ring", "underline")]
+    drawn = [_of_cell(pen, mark, _line(pen, layout, mark)) for mark in lines]
+    drawn += [_recount(pen, layout, *stretch) for stretch in ink.recounts]
+    drawn += [arc.draw(pen, layout.numeral) for arc in arcs_of(layout, ink.jumps)]
+    drawn.append(draw_letters(pen, layout, ink.phrases))
     return "".join(drawn)
 
 
 def reach_of(layout: Layout, ink: Ink) -> list[Box]:
-    """What the ink needs around the grid: jumps along the first row rise over it."""
-    rises = any(layout.middle(n)[1] < layout.height for jump in ink.jumps for n in (jump.first, jump.last))
-    high, frame = 1.1 * layout.numeral, layout.frame
-    return [Box(frame.left, -high, frame.right, frame.bottom)] if rises else []
+    """What the ink needs around the grid."""
+    return [arc.reach for arc in arcs_of(layout, ink.jumps)]
 
 
-def _area(pen: Pen, layout: Layout, mark: Mark) -> str:
-    box, by = layout.rectangle(mark.n), 0.08 * layout.height
-    inner = Box(box.left + by, box.top + by, box.right - by, box.bottom - by)
-    if mark.kind == "tint":
-        shape = {"x": inner.left, "y": inner.top, "width": inner.right - inner.left, "height": inner.bottom - inner.top}
-        return element("rect", pen.look("g-ink-tint"), rx=8, **shape)
-    step, high, lines, x = 0.16 * layout.height, inner.bottom - inner.top, [], inner.left
-    while x < inner.right:
-        run = min(high, inner.right - x)
-        lines.append(f"M{plain(x)} {plain(inner.bottom)}l{plain(run)} {plain(-run)}")
-        x += step
-    halo = layout.halo(mark.n)
-    patch = element(
-        "rect",
-        pen.look("g-sheet"),
-        x=halo.left,
-        y=halo.top,
-        width=halo.right - halo.left,
-        height=halo.bottom - halo.top,
-        rx=0.1 * layout.height,
-    )
-    return element("path", pen.look("g-ink-hatch"), d="".join(lines)) + patch
+def _of_cell(pen: Pen, mark: Mark, drawn: str) -> str:
+    return drawn if pen.on_paper else element("g", pen.look("g-mark"), drawn, data_marked=mark.n, data_mark=mark.kind)
+
+
+def _inside(layout: Layout, mark: Mark) -> Box:
+    return layout.rectangle(mark.n).grown(-0.08 * layout.height)
+
+
+def _hatched(pen: Pen, layout: Layout, mark: Mark, tinted: bool) -> str:
+    """Fine lines with a clear patch around the numeral, in the ground that lies under them."""
+    ground = "g-ink-tint" if tinted else "g-pleat" if layout.is_pleat(mark.n) else "g-sheet"
+    inside, patch, spacing = _inside(layout, mark), layout.halo(mark.n), 0.16 * layout.height
+    if patch.left - inside.left < spacing:  # no crumbs of lines beside a wide numeral
+        patch = Box(inside.left, patch.top, inside.right, patch.bottom)
+    if layout.entry(mark.n).state == "corrected":  # what is struck is read too
+        patch = Box(patch.left, inside.top, patch.right, patch.bottom)
+    lines = element("path", pen.look("g-ink-hatch"), d=hatch(inside, spacing, 0))
+    return lines + patch.draw(pen, ground, rx=0.1 * layout.height)
 
 
 def _line(pen: Pen, layout: Layout, mark: Mark) -> str:
-    box, (x, y) = layout.halo(mark.n), layout.middle(mark.n)
+    box, (x, y) = layout.ink(mark.n), layout.middle(mark.n)
     thick = max(0.055 * layout.numeral, 1.4)
-    if mark.kind == "ring":
-        rx, ry = (box.right - box.left) / 2 + 0.22 * layout.numeral, (box.bottom - box.top) / 2 + 0.1 * layout.numeral
+    if mark.kind == "underline":
+        under = _character(layout, mark) or box
+        foot = under.bottom + 0.14 * layout.numeral
         return element(
-            "ellipse",
-            pen.look("g-ink-ring"),
-            cx=x,
-            cy=y,
-            rx=min(rx, 0.49 * layout.width),
-            ry=min(ry, 0.47 * layout.height),
+            "path",
+            pen.look("g-ink-underline"),
+            d=f"M{plain(under.left)} {plain(foot)}H{plain(under.right)}",
             stroke_width=thick,
-            transform=f"rotate({RING_TILT} {plain(x)} {plain(y)})",
         )
-    left, right = box.left, box.right
-    text = layout.entry(mark.n).text or layout.grid.count.text(mark.n)
-    if mark.place is not None and mark.place < len(text):
-        wide = (right - left) / len(text)
-        left, right = left + mark.place * wide, left + (mark.place + 1) * wide
-    foot = box.bottom + 0.02 * layout.numeral
+    cell = layout.rectangle(mark.n)
+    rx, ry = (box.right - box.left) / 2 + 0.32 * layout.numeral, (box.bottom - box.top) / 2 + 0.22 * layout.numeral
     return element(
-        "path", pen.look("g-ink-underline"), d=f"M{plain(left)} {plain(foot)}H{plain(right)}", stroke_width=thick
+        "ellipse",
+        pen.look("g-ink-ring"),
+        cx=x,
+        cy=y,
+        rx=min(rx, max(0.49 * layout.width, rx - 0.18 * layout.numeral)),  # a wide numeral is not crossed
+        ry=min(ry, 0.98 * min(cell.bottom - y, y - cell.top)),
+        stroke_width=thick,
+        transform=f"rotate({RING_TILT} {plain(x)} {plain(y)})",
     )
 
 
-def _jump(pen: Pen, layout: Layout, jump: JumpArc) -> str:
-    """An arc from numeral to numeral with its arrowhead; the label stands beside its middle."""
-    (x0, y0), (x1, y1) = layout.middle(jump.first), layout.middle(jump.last)
-    size, thick = layout.numeral, max(0.05 * layout.numeral, 1.3)
-    label = set_numeral(pieces_of_words(jump.label), 0.42 * size)
-    if abs(x0 - x1) < 1:  # in one column: bowed along the right edge of the cells
-        x = max(layout.halo(jump.first).right, layout.halo(jump.last).right)
-        turn = x + 0.4 * size
-        d, tip = f"M{plain(x)} {plain(y0)}Q{plain(turn)} {plain((y0 + y1) / 2)} {plain(x)} {plain(y1)}", (x, y1)
-        head = f"M{plain(x + 0.2 * size)} {plain(y1 - 0.14 * size * (1 if y1 > y0 else -1))}L{plain(tip[0])} {plain(tip[1])}"
-        at = ((x + turn) / 2, (y0 + y1) / 2)
-    else:
-        rise = 0.36 * layout.height
-        a, b, peak = y0 - rise, y1 - rise, min(y0, y1) - rise - 0.55 * size
-        d = f"M{plain(x0)} {plain(a)}Q{plain((x0 + x1) / 2)} {plain(peak)} {plain(x1)} {plain(b)}"
-        toward = 1 if x1 > x0 else -1
-        head = f"M{plain(x1 - toward * 0.22 * size)} {plain(b - 0.06 * size)}L{plain(x1)} {plain(b)}"
-        at = ((x0 + x1) / 2, (min(a, b) + peak) / 2 - 0.05 * size)
-    back = label.box.moved(*at).grown(0.06 * size)
-    ground = element(
-        "rect",
-        pen.look("g-sheet"),
-        x=back.left,
-        y=back.top,
-        width=back.right - back.left,
-        height=back.bottom - back.top,
-        rx=3,
+def _character(layout: Layout, mark: Mark) -> Box | None:
+    """The place of the character meant; None where the whole numeral is, or where no figure stands for it."""
+    numeral = layout.numerals.get(mark.n)
+    if mark.place is None or numeral is None:
+        return None
+    text, found = with_minus(layout.entry(mark.n).text or layout.grid.count.text(mark.n)), 0
+    for index, figure in enumerate(numeral.figures):
+        starts = text.find(figure.text, found)
+        if starts < 0:
+            return None
+        found = starts + len(figure.text)
+        if starts <= mark.place < found:
+            place = mark.place - starts
+            return numeral.digits(index, place, place + 1).moved(*layout.middle(mark.n))
+    return None
+
+
+def _recount(pen: Pen, layout: Layout, first: int, last: int) -> str:
+    """Counted again: a loose line under each row of the stretch, turning back at its end."""
+    rows: dict[float, tuple[float, float]] = {}
+    for n in range(first, last + 1):
+        if layout.cell(n):
+            box = layout.rectangle(n)
+            left, right = rows.get(box.bottom, (box.left, box.right))
+            rows[box.bottom] = (min(left, box.left), max(right, box.right))
+    font, high = layout.numeral, 0.11 * layout.numeral
+    back = (
+        f"c{plain(1.6 * high)} 0 {plain(1.6 * high)} {plain(-2 * high)} 0 {plain(-2 * high)}h{plain(-1.6 * high)}"
+        f"m{plain(high)} {plain(-0.9 * high)}l{plain(-high)} {plain(0.9 * high)}l{plain(high)} {plain(0.9 * high)}"
     )
-    return (
-        element("path", pen.look("g-ink-jump"), d=d + head, stroke_width=thick)
-        + ground
-        + label.draw(pen, *at, look="g-quiet")
+    d = "".join(
+        f"M{plain(left + 0.3 * font)} {plain(bottom - 0.07 * font)}H{plain(right - 0.34 * font)}" + back
+        for bottom, (left, right) in rows.items()
     )
+    return element("path", pen.look("g-ink-recount"), d=d, stroke_width=max(0.04 * font, 1.2)) if d else ""

@@ -9,9 +9,11 @@ from .entries import Entries, Entry, entry_for
 from .fitting import fit_to
 from .labels import LABEL, LABEL_HEIGHT, labels_that_fit
 from .numerals import HALF_DIGIT, Box, Numeral, pieces_of_words, set_numeral
+from .said_words import set_within
 from .sizes import Size
 
 HALO = 0.12  # kept free around a numeral, of its size
+SAID_WIDE, SAID_HIGH = 0.86, 0.6  # what was said otherwise takes no more of its cell
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,12 +77,30 @@ class Layout:
         return (n for n in range(1, self.grid.terms + 1) if self.cell(n) is not None)
 
     def middle(self, n: int) -> tuple[float, float]:
+        """The middle of the numeral of term n; under what is struck it stands a little lower, where there is room."""
         row, column = self.cell(n) or (0, 0)
-        return (column + 0.5) * self.width, (row + 0.5) * self.height
+        numeral, lower = self.numerals.get(n), 0.0
+        if numeral and self.entry(n).state == "corrected" and n not in self.labels:
+            room = self.height / 2 - numeral.box.bottom - 0.25 * self.numeral
+            lower = min(0.16 * self.numeral, max(room, 0.0))
+        return (column + 0.5) * self.width, (row + 0.5) * self.height + lower
+
+    def ink(self, n: int) -> Box:
+        """The numeral of term n where it stands, or the room of one digit."""
+        numeral, half = self.numerals.get(n), HALF_DIGIT * self.numeral
+        box = numeral.box if numeral else Box(-0.3 * self.numeral, -half, 0.3 * self.numeral, half)
+        return box.moved(*self.middle(n))
 
     def rectangle(self, n: int) -> Box:
         row, column = self.cell(n) or (0, 0)
         return Box(column * self.width, row * self.height, (column + 1) * self.width, (row + 1) * self.height)
+
+    def is_pleat(self, n: int) -> bool:
+        """Whether term n stands in one of the lines that are a shade darker."""
+        row, column = self.cell(n) or (0, 0)
+        if self.grid.fill == "across-up":
+            row = self.rows - 1 - row
+        return bool((column if self.grid.fill == "down" else row) % 2)
 
     def entry(self, n: int) -> Entry:
         return entry_for(n, self.entries, self.upto)
@@ -98,11 +118,20 @@ class Layout:
 
 def pieces_in(grid: Grid, n: int, entry: Entry) -> tuple[Piece, ...]:
     """What is written in the cell of term n; nothing where nothing may be read."""
-    if entry.state in ("free", "covered", "next"):
+    if entry.state in ("free", "covered", "next", "left-out"):
         return ()
     if entry.state == "prediction":
-        return (*(pieces_of_words(entry.text) if entry.text else grid.count.pieces(n)), Piece("symbol", "?"))
-    return pieces_of_words(entry.text) if entry.text else grid.count.pieces(n)
+        return (*_pieces_said(grid, n, entry.text), Piece("symbol", "?"))
+    return _pieces_said(grid, n, entry.text)
+
+
+def _pieces_said(grid: Grid, n: int, text: str) -> tuple[Piece, ...]:
+    return pieces_of_words(text) if is_otherwise(grid, n, text) else grid.count.pieces(n)
+
+
+def is_otherwise(grid: Grid, n: int, text: str) -> bool:
+    """Whether what was said is not simply the count as it is written."""
+    return bool(text) and text != grid.count.text(n)
 
 
 def lay_out(
@@ -123,8 +152,9 @@ def lay_out(
         return "bold" if n in marked else "regular"
 
     # A free cell keeps room for its count, so that the grid does not move while it fills.
+    # Nor does it shrink to what was said otherwise: that is set to fit its cell.
     written = {n: pieces_in(grid, n, entry_for(n, entries, upto)) for n in range(1, grid.terms + 1)}
-    measured = {n: set_numeral(pieces or grid.count.pieces(n), 1.0, weight(n)) for n, pieces in written.items()}
+    measured = {n: set_numeral(grid.count.pieces(n), 1.0, weight(n)) for n in written}
     fit = fit_to(size, grid.rows, grid.columns, measured.values())
     if fit.rows < grid.rows and grid.fill != "down":
         kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
@@ -134,6 +164,12 @@ def lay_out(
     if labels:
         deepest = max(numeral.box.bottom for numeral in measured.values()) * fit.numeral
         height = max(height, 2 * (deepest + LABEL_HEIGHT * LABEL * fit.numeral))
+
+    def numeral(n: int) -> Numeral:
+        if is_otherwise(grid, n, entry_for(n, entries, upto).text):
+            return set_within(written[n], fit.numeral, SAID_WIDE * fit.width, SAID_HIGH * height)
+        return set_numeral(written[n], fit.numeral, weight(n))
+
     return Layout(
         grid=grid,
         size=size,
@@ -146,7 +182,7 @@ def lay_out(
         landmarks=marked,
         entries=entries,
         upto=upto,
-        numerals={n: set_numeral(pieces, fit.numeral, weight(n)) for n, pieces in written.items() if pieces},
+        numerals={n: numeral(n) for n, pieces in written.items() if pieces},
         labels=labels_that_fit(labels or {}, LABEL * fit.numeral, fit.width),
     )
 

@@ -109,17 +109,7 @@ class Light:
 
     def _patch(self, pen: Pen, knot: Knot) -> str:
         """The halo in the cell's own ground, so that no hatch runs under a numeral."""
-        box = knot.box
-        round_ = 0.2 * self.layout.numeral
-        return element(
-            "rect",
-            pen.look("g-halo"),
-            x=box.left,
-            y=box.top,
-            width=box.right - box.left,
-            height=box.bottom - box.top,
-            rx=round_,
-        )
+        return knot.box.draw(pen, "g-halo", rx=0.2 * self.layout.numeral)
 
     def marks(self, pen: Pen, covered: frozenset[int] = frozenset(), animate: bool = False) -> str:
         """Dashed outline, thread, underlines and flag. The thread is left out where both its ends lie under an always shape."""

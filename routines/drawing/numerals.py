@@ -19,7 +19,17 @@ GAP_FRACTION, GAP_UNIT, GAP_PARTS, GAP_EQUALS, GAP_SIGN = 0.12, 0.07, 0.28, 0.2,
 MINUS = "\u2212"
 STACKED_ROW = 2.3  # a row of fractions is at least this many numerals high
 
+_BEFORE_A_NUMBER = re.compile(r"(?<![\w\u2212-])-(?=[$£€]?[\d.])")
 _TYPED_FRACTION = re.compile(r"^(-?)(?:(\d+)\s+)?(\d+)/(\d+)$")
+
+
+def with_minus(words: str) -> str:
+    """The words with a true minus before a number; a hyphen between words or numbers stays one.
+
+    >>> with_minus("-5"), with_minus("sixty-four"), with_minus("90-10")
+    ('\u22125', 'sixty-four', '90-10')
+    """
+    return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +54,11 @@ class Box:
             min(self.right, other.right),
             min(self.bottom, other.bottom),
         )
+
+    def draw(self, pen: Pen, look: str, rx: float = 0.0) -> str:
+        """The rectangle drawn, its corners rounded by `rx`."""
+        wide, high = self.right - self.left, self.bottom - self.top
+        return element("rect", pen.look(look), x=self.left, y=self.top, width=wide, height=high, rx=rx or None)
 
     def meets(self, other: "Box") -> bool:
         return (
@@ -77,10 +92,10 @@ class Numeral:
     @property
     def box(self) -> Box:
         """The ink of the whole numeral."""
-        top, bottom = -HALF_DIGIT, HALF_DIGIT
-        if self.stacked:
-            top, bottom = TOP_MIDDLE - HALF_DIGIT * STACKED, BOTTOM_MIDDLE + HALF_DIGIT * STACKED
-        return Box(-self.width / 2, top * self.size, self.width / 2, bottom * self.size)
+        half = HALF_DIGIT * self.size
+        top = min((figure.baseline - 2 * HALF_DIGIT * figure.size for figure in self.figures), default=-half)
+        bottom = max((figure.baseline for figure in self.figures), default=half)
+        return Box(-self.width / 2, min(top, -half), self.width / 2, max(bottom, half))
 
     def digits(self, piece: int, start: int, end: int) -> Box:
         """Where characters start..end of one piece stand, for underlining them."""
@@ -131,7 +146,7 @@ def set_numeral(pieces: Sequence[Piece], size: float, weight: str = "regular") -
     x, before = 0.0, ""
     for index, piece in enumerate(pieces):
         kind = piece.kind
-        text = piece.text.replace("-", MINUS) if kind in ("sign", "number") else piece.text
+        text = piece.text if kind == "unit" else with_minus(piece.text)
         if kind == "bottom":
             before = kind
             continue  # set with its top

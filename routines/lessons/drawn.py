@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from routines.counting import Count, Grid
-from routines.drawing import Entry, Ink, JumpArc, Mark
+from routines.drawing import Entry, Ink, JumpArc, Mark, Phrase
 from routines.lessons.kinds import PAST_THE_END
 from routines.lessons.log import CellLog, Log
 from routines.lessons.shown_count import jumps
@@ -12,18 +12,25 @@ from routines.lessons.state import LessonState
 STRUCK_ROOM = 12
 """So many characters of what was said may stand struck in a cell; beyond that, the last alone."""
 
+BESIDE = " | "
+"""Between two texts that two devices wrote in one cell."""
+
 
 def cells_as_said(state: LessonState, count: Count) -> dict[int, Entry]:
-    """What stands in each cell: as it was said, what was struck beside its correction; a count left out stays empty."""
+    """What stands in each cell: as it was said, what was struck beside its correction.
+
+    Where two devices wrote different texts and nobody has said yet which holds, both stand, as on the board.
+    """
     cells = {n: Entry("written", count.text(n)) for first, last in state.filled for n in range(first, last + 1)}
     for n, entries in state.entries.items():
-        last = entries[-1]
-        if last.left_out:
-            cells[n] = Entry("free")
-        elif said := [text for text in last.struck if text]:
-            cells[n] = Entry("corrected", last.text, struck_together(said))
+        text = BESIDE.join(entry.text for entry in entries if not entry.left_out)
+        said = list(dict.fromkeys(text for entry in entries for text in entry.struck if text))
+        if not text:
+            cells[n] = Entry("left-out")
+        elif said:
+            cells[n] = Entry("corrected", text, struck_together(said))
         else:
-            cells[n] = Entry("written", last.text)
+            cells[n] = Entry("written", text)
     return cells
 
 
@@ -35,11 +42,12 @@ def cells_on_board(state: LessonState, count: Count) -> dict[int, Entry]:
 
 
 def ink_of(state: LessonState, grid: Grid) -> Ink:
-    """The class's marks and jumps, each jump named by how far it goes."""
+    """The class's marks, its jumps, each named by how far it goes, its phrases and what it counted again."""
     marks = [Mark(mark["n"], mark["mark"], mark["place"]) for mark in state.marks if mark["n"] not in state.covered]
     named = jumps(grid, grid.terms + PAST_THE_END) if state.jumps else {}
     arcs = [JumpArc(jump["from"], jump["to"], named.get(str(jump["to"] - jump["from"]), "")) for jump in state.jumps]
-    return Ink(marks, arcs)
+    phrases = [Phrase(phrase["text"], phrase["cells"]) for phrase in state.phrases]
+    return Ink(marks, arcs, phrases, [(again["from"], again["to"]) for again in state.recounts])
 
 
 def cells_of_log(log: Log, written: Iterable[int], count: Count) -> dict[int, Entry]:
@@ -51,7 +59,7 @@ def cells_of_log(log: Log, written: Iterable[int], count: Count) -> dict[int, En
 def _of_cell(cell: CellLog, due: str) -> Entry:
     *struck, last = [*cell.said, *([] if cell.stayed else [due])]
     if cell.left_out and not cell.said:
-        return Entry("free")
+        return Entry("left-out")
     return Entry("corrected", last, struck_together(struck)) if struck else Entry("written", last)
 
 

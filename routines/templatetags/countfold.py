@@ -81,6 +81,12 @@ def sign(holds: str) -> SafeString:
 
 
 @register.simple_tag
+def letter(place: int, on_paper: bool = False) -> SafeString:
+    """{% letter forloop.counter0 %}: the sign of a phrase, as it stands in the cells that it is pinned to."""
+    return _svg(drawing.draw_letter(place, on_paper=on_paper))
+
+
+@register.simple_tag
 def folded_glyph(amount: str) -> SafeString:
     """{% folded_glyph "none"|"few"|"good" %}: the small grid in a cell of the coverage."""
     return _svg(drawing.draw_folded_glyph(amount))

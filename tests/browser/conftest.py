@@ -49,3 +49,20 @@ def open_as(browser, live_server, school) -> Iterator[Callable[..., Page]]:
         for page in context.pages:
             page.wait_for_load_state("networkidle")
         context.close()
+
+
+@pytest.fixture
+def opened(open_as) -> Iterator[Callable[..., Page]]:
+    """As `open_as`, for pages that never stop asking for news: they are left before their browser closes."""
+    pages = []
+
+    def opening(*args, **options) -> Page:
+        pages.append(open_as(*args, **options))
+        return pages[-1]
+
+    yield opening
+    for context in {page.context for page in pages}:
+        context.set_offline(False)
+        for page in context.pages:
+            page.unroute_all(behavior="ignoreErrors")
+            page.goto("about:blank")

@@ -33,23 +33,6 @@ def hundred(owner):
 
 
 @pytest.fixture
-def opened(open_as):
-    """Pages that are left before their browser closes: a board never stops asking for news."""
-    pages = []
-
-    def opening(*args, **options):
-        pages.append(open_as(*args, **options))
-        return pages[-1]
-
-    yield opening
-    for context in {page.context for page in pages}:
-        context.set_offline(False)
-        for page in context.pages:
-            page.unroute_all(behavior="ignoreErrors")
-            page.goto("about:blank")
-
-
-@pytest.fixture
 def board(opened, owner, lesson) -> Board:
     return Board(opened(owner, width=1920, height=1080), lesson).open()
 

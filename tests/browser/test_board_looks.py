@@ -15,20 +15,6 @@ DIGIT = 0.723  # height of a digit, of the font's size
 BACK_ROW = 53  # px of a picture 1920 px wide: DESIGN 11, ten metres from a picture of two metres
 
 
-@pytest.fixture
-def opened(open_as):
-    """Pages that are left before their browser closes: a board never stops asking for news."""
-    pages = []
-
-    def opening(*args, **options):
-        pages.append(open_as(*args, **options))
-        return pages[-1]
-
-    yield opening
-    for page in pages:
-        page.goto("about:blank")
-
-
 def filled(teacher, plan):
     """A lesson whose counts all stand, with ink of every kind."""
     lesson = open_lesson(teacher, routine=make_routine(teacher, plan=plan, grade="2"))

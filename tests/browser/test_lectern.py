@@ -49,23 +49,6 @@ def lesson(owner):
 
 
 @pytest.fixture
-def opened(open_as):
-    """Pages that are left before their browser closes: they never stop asking for news."""
-    pages = []
-
-    def opening(*args, **options):
-        pages.append(open_as(*args, **options))
-        return pages[-1]
-
-    yield opening
-    for context in {page.context for page in pages}:
-        context.set_offline(False)
-        for page in context.pages:
-            page.unroute_all(behavior="ignoreErrors")
-            page.goto("about:blank")
-
-
-@pytest.fixture
 def lectern(opened, owner, lesson) -> Lectern:
     return Lectern(opened(owner, width=390, height=844), lesson).open()
 
@@ -110,6 +93,45 @@ def board(paired, lesson) -> Board:
     return opened
 
 
+def picture_of_board(board: Board) -> dict:
+    """What is seen on the board: in each cell what stands, what is struck and how it is marked; jumps; phrases."""
+    return board.page.evaluate(
+        """() => {
+          const told = (one, look) => [...one.querySelectorAll(look)].map(part => part.textContent);
+          const cells = [...document.querySelectorAll(".b-cell[data-n]")].map(cell => [cell.dataset.n, {
+            stands: told(cell, ".b-entry > .numeral, .b-guess").join(" | "), struck: told(cell, ".b-struck .numeral").join(", "),
+            leftOut: cell.querySelector(".b-left-out") !== null, guess: cell.querySelector(".b-guess") !== null,
+            covered: cell.matches(".is-covered"), tint: cell.matches(".is-tint"), hatch: cell.matches(".is-hatch")}]);
+          const over = look => document.querySelectorAll("[data-part=ink] " + look).length;
+          return {cells: Object.fromEntries(cells), jumps: told(document, ".i-label"), rings: over(".i-ring"),
+            underlines: over(".i-underline"), recounts: over(".i-recount"), phrases: told(document, ".b-phrase q")};
+        }"""
+    )
+
+
+def picture_of_replay(page) -> dict:
+    """The same of the replay's drawing."""
+    return page.evaluate(
+        """() => {
+          const grid = document.querySelector("[data-replay] .g-root");
+          const told = (one, look) => [...one.querySelectorAll(look)].map(part => part.textContent);
+          const marked = (n, mark) => grid.querySelector(`[data-marked="${n}"][data-mark=${mark}]`) !== null;
+          const has = (cell, look) => cell !== null && cell.querySelector(look) !== null;
+          const cells = Array.from({length: 30}, (_, i) => String(i + 1)).map(n => {
+            const cell = grid.querySelector(`.g-cell[data-n="${n}"]`);
+            return [n, {stands: cell ? told(cell, ".g-numeral, .g-guessed").join(" | ") : "",
+              struck: cell ? told(cell, ".g-quiet").join(", ") : "", leftOut: has(cell, ".g-left-out"),
+              guess: has(cell, ".g-guess"), covered: has(cell, ".g-slip"), tint: marked(n, "tint"), hatch: marked(n, "hatch")}];
+          });
+          const over = look => grid.querySelectorAll(look).length;
+          return {cells: Object.fromEntries(cells), jumps: told(grid, ":scope > .g-quiet"), rings: over(".g-ink-ring"),
+            underlines: over(".g-ink-underline"), recounts: over(".g-ink-recount"),
+            phrases: [...document.querySelectorAll(".replay-phrases li")]
+              .map(one => one.lastChild.textContent.trim().slice(1, -1))};
+        }"""
+    )
+
+
 def alike(lectern: Lectern, board: Board, counts: int) -> None:
     """Both show the same, and what the server holds."""
     lectern.expect_next(counts + 1)
@@ -123,7 +145,7 @@ def alike(lectern: Lectern, board: Board, counts: int) -> None:
     assert len({one.event_id if hasattr(one, "event_id") else one.as_dict()["id"] for one in events}) == len(events)
 
 
-def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson):
+def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson, opened, owner):
     lectern.write(3)
     stop = lectern.part("now")
     expect(stop).to_contain_text("What stands under zork one")
@@ -155,7 +177,13 @@ def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson):
     board.cell(1).focus()
     board.press("r", "j")
     board.cell(6).focus()
-    board.press("j")
+    board.press("j", "t", "h", "u")
+    board.cell(3).focus()
+    board.press("p")
+    board.page.keyboard.type("the ones come again")
+    board.press("Enter")
+    board.cell(2).focus()
+    board.press("c")
     board.cell(13).focus()
     board.write(7)
     lectern.expect_next(20)
@@ -178,6 +206,14 @@ def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson):
     assert board.shown()[10] == "64, struck: sixty-for"
     assert board.shown()[11] == "70, struck: 64"
     assert board.shown()[12] == "left out"
+
+    replay = opened(owner)
+    replay.goto(f"/lessons/{lesson.key}/replay/")
+    replay.keyboard.press("End")
+    expect(replay.locator(".replay-now")).to_contain_text("the end")
+    again, before = picture_of_replay(replay), picture_of_board(board)
+    assert {n: (again["cells"][n], cell) for n, cell in before["cells"].items() if cell != again["cells"][n]} == {}
+    assert again == before
 
     state = board.state
     assert sorted(state.stops) == [0, 1, 2]

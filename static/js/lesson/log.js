@@ -80,7 +80,9 @@ function begin(form) {
       if (turn !== last || !text.includes("log-grid")) return;
       const scroll = figure.querySelector(".log-scroll");
       const had = document.activeElement && document.activeElement.dataset.n;
+      const stop = figure.querySelector('[data-place][tabindex="0"]').dataset.n;
       scroll.innerHTML = text;
+      keepStop(stop);
       drawVoices(figure, voices.stretches());
       const slip = openSlip();
       if (slip) cellOf(slip.dataset.cell).setAttribute("aria-pressed", "true");
@@ -88,6 +90,11 @@ function begin(form) {
     } catch {
       // Without a connection the chips themselves say what is picked; it is drawn with the next pick.
     }
+  }
+
+  // The Tab key comes back to the cell that it left, in the grid drawn anew too.
+  function keepStop(n) {
+    for (const cell of figure.querySelectorAll("[data-n][data-place]")) cell.tabIndex = cell.dataset.n === n ? 0 : -1;
   }
 
   function tap(cell) {
@@ -127,6 +134,15 @@ function begin(form) {
     }
     if (!event.target.matches("[data-other]")) draw();
   });
+
+  // Kept from wherever the focus is: the button stands after everything that can be written.
+  form.addEventListener("keydown", (event) => {
+    if (event.key !== "Enter" || !event.ctrlKey) return;
+    event.preventDefault();
+    event.stopPropagation();
+    close(false);
+    form.requestSubmit();
+  }, true);
 
   form.addEventListener("submit", () => close(false));
 }

@@ -91,5 +91,5 @@ def test_every_class_the_drawings_use_has_its_rule() -> None:
     used = set()
     for source in (STATIC.parent / "routines" / "drawing").glob("*.py"):
         used |= set(re.findall(r'"(g-[a-z-]+)"', source.read_text(encoding="utf-8")))
-    only_on_screen = {"g-layer", "g-off", "g-cell", "g-hit", "g-small"}
+    only_on_screen = {"g-layer", "g-off", "g-cell", "g-hit", "g-small", "g-mark", "g-phrase"}
     assert used - only_on_screen <= set(rules())

@@ -9,6 +9,7 @@ from django.utils import timezone
 
 from routines.lessons.recording import state_of
 from routines.models import Lesson, Routine
+from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 
 
@@ -249,3 +250,66 @@ def test_lessons_of_one_class_and_not_of_anothers(owner, teammate, visit, routin
     assert "Sevens from four" in own.text
     for other in (str(teammate.class_groups.get().pk), "999999", "x", "9" * 40):
         assert client.get(reverse("lessons"), {"class": other}).status_code == 404
+
+
+def cell(lesson, n):
+    return [(entry.text, entry.struck) for entry in state_of(lesson).entries.get(n, [])]
+
+
+@pytest.fixture
+def differing(owner, routine):
+    """A board lesson in which two devices, cut off from one another, wrote different texts in the first cell."""
+    lesson = open_lesson(owner, routine=routine)
+    board = event(2, data={"n": 1, "text": "4", "over": None}, device="board")
+    lectern = event(2, data={"n": 1, "text": "14", "over": None}, device="lectern")
+    append(lesson, board, lectern)
+    assert cell(lesson, 1) == [("4", []), ("14", [])]
+    return lesson, board["id"], lectern["id"]
+
+
+def sent_as_it_stands(client, lesson):
+    """The fields of the log's form as the page has them, nothing touched."""
+    page = client.get(lesson.get_absolute_url()).text
+    ticked = re.findall(
+        r'<input type="checkbox" name="((?:heard-|stayed|again|left-out)[^"]*)" value="([^"]*)" checked', page
+    )
+    fields = {"class_group": lesson.class_group_id, "taught_on": lesson.taught_on.isoformat(), "sharing": "only-me"}
+    for name, value in ticked:
+        fields.setdefault(name, []).append(value)
+    return fields
+
+
+def test_two_devices_that_differ_are_asked_about_and_the_answer_holds(owner, visit, differing):
+    lesson, board, lectern = differing
+    client = visit(owner)
+    page = client.get(lesson.get_absolute_url()).text
+    assert "Two devices wrote the 1st differently. Which was it?" in page
+    assert re.findall(r'name="differ-1" value="([^"]+)"', page) == [board, lectern]
+    assert not re.search(r'name="differ-1"[^>]*checked', page)
+    client.post(lesson.get_absolute_url(), sent_as_it_stands(client, lesson) | {"differ-1": board})
+    assert cell(lesson, 1) == [("4", [])]
+    assert "differ-1" not in client.get(lesson.get_absolute_url()).text
+
+
+@pytest.mark.parametrize("answer", ["", "no-such-entry"])
+def test_devices_that_differ_go_on_differing_until_the_question_is_answered(owner, visit, differing, answer):
+    lesson, *_ = differing
+    client = visit(owner)
+    answered = client.post(lesson.get_absolute_url(), sent_as_it_stands(client, lesson) | {"differ-1": answer})
+    assert answered.status_code == 302
+    assert cell(lesson, 1) == [("4", []), ("14", [])]
+    assert "Two devices wrote the 1st differently." in client.get(lesson.get_absolute_url()).text
+
+
+def test_a_cell_is_changed_in_the_log_a_second_time_and_back(owner, visit, routine, filled):
+    client = visit(owner)
+    client.post(taught(routine), filled)
+    lesson = Lesson.objects.get()
+    for heard in (["63"], ["52", "54"], ["54", "63"]):
+        client.post(lesson.get_absolute_url(), filled | {"heard-8": heard})
+        assert cell(lesson, 8) == [("53", heard)]
+    client.post(lesson.get_absolute_url(), filled | {"heard-8": []})
+    assert cell(lesson, 8) == []
+    assert state_of(lesson).is_filled(8)
+    client.post(lesson.get_absolute_url(), filled | {"heard-8": ["54", "63"]})
+    assert cell(lesson, 8) == [("53", ["54", "63"])]
