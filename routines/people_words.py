@@ -9,24 +9,11 @@ from accounts.people_words import WORDLESS as WORDLESS_OF_ACCOUNTS
 from accounts.people_words import WordsColumn
 from grade_bands.people_words import COLUMNS as OF_GRADE_BANDS
 from grade_bands.people_words import WORDLESS as WORDLESS_OF_GRADE_BANDS
+from routines.declared import paths_of_words
+from routines.plan_document import Plan
 
 # Where words stand in a plan document; numbers as typed, choices and claims of the engine are no words.
-IN_A_PLAN = (
-    "title",
-    "story.text",
-    "story.group",
-    "story.goal",
-    "landmark",
-    "targets.*.words",
-    "expected.*.words",
-    "expected.*.reply",
-    "stops.*.question",
-    "stops.*.answer",
-    "stops.*.routes.*",
-    "next_counts.*.why",
-    "standards.*",
-    "notes",
-)
+IN_A_PLAN = tuple(paths_of_words(Plan))
 
 COLUMNS = (
     WordsColumn("routines.Routine", "title", author="owner"),

@@ -13,7 +13,8 @@ from routines.exchange.written import canonical
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
 from routines.models import ImportFile, Job, Routine
-from routines.plan_document import Plan, PlanError
+from routines.plan_document import Plan
+from routines.plan_reading import PlanError
 
 logger = logging.getLogger(__name__)
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from routines.counting import Claim
-from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
+from routines.plan_document import CountTyped, ExpectedAnswer, Fill, Fold, NextCount, Outcome, Plan, Sort, Stop, Target
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ def target(family: str, words: str = "", **parameters: Any) -> Target:
     return Target(Claim(family, **parameters).as_dict(), words)
 
 
-def say(sort: str, words: str, reply: str, n: int = 0) -> ExpectedAnswer:
+def say(sort: Sort, words: str, reply: str, n: int = 0) -> ExpectedAnswer:
     return ExpectedAnswer(words=words, reply=reply, sort=sort, n=n)
 
 
@@ -36,14 +36,12 @@ def slip(n: int, heard: str, reply: str) -> ExpectedAnswer:
     return ExpectedAnswer(words=heard, reply=reply, sort="slip", n=n)
 
 
-def stop(
-    after: int, question: str, answer: str, *routes: str, think: int = 20, partner: int = 60, share: int = 90
-) -> Stop:
-    return Stop(after, question, answer, tuple(routes), think, partner, share)
+def stop(after: int, question: str, answer: str, *routes: str, **times: int) -> Stop:
+    return Stop(after, question, answer, tuple(routes), **times)
 
 
 def then(
-    outcome: str,
+    outcome: Outcome,
     why: str,
     start: str,
     step: str,
@@ -51,7 +49,7 @@ def then(
     line: int,
     *,
     kind: str = "whole",
-    fill: str = "across",
+    fill: Fill = "across",
     **style: Any,
 ) -> NextCount:
     return NextCount(outcome, why, CountTyped(kind, start, step, terms, style), Fold(line, fill))
@@ -60,39 +58,16 @@ def then(
 def written(
     title: str,
     *,
-    grade: str,
-    area: str,
     start: str,
     step: str,
     terms: int,
     line: int,
     kind: str = "whole",
-    fill: str = "across",
+    fill: Fill = "across",
     lead: int = 0,
     style: dict[str, Any] | None = None,
-    language: str = "en",
-    story: Story | None = None,
-    landmark: str = "",
-    targets: tuple[Target, ...] = (),
-    expected: tuple[ExpectedAnswer, ...] = (),
-    stops: tuple[Stop, ...] = (),
-    next_counts: tuple[NextCount, ...] = (),
-    standards: tuple[str, ...] = (),
-    notes: str = "",
+    **parts: Any,
 ) -> Plan:
-    return Plan(
-        title=title,
-        grade=grade,
-        area=area,
-        count=CountTyped(kind, start, step, terms, style or {}),
-        fold=Fold(line, fill, lead),
-        language=language,
-        story=story or Story(),
-        landmark=landmark,
-        targets=targets,
-        expected=expected,
-        stops=stops,
-        next_counts=next_counts,
-        standards=standards,
-        notes=notes,
-    )
+    """A plan with its count in a few words; `parts` are the other parts of the document by their names."""
+    count, fold = CountTyped(kind, start, step, terms, style or {}), Fold(line, fill, lead)
+    return Plan(title=title, count=count, fold=fold, **parts)

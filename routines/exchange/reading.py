@@ -8,7 +8,8 @@ from accounts.text import read_json
 from routines.counting import Claim, CountError
 from routines.counting.checking import judge
 from routines.exchange.written import FORMAT, VERSION
-from routines.plan_document import Plan, PlanError
+from routines.plan_document import Plan
+from routines.plan_reading import PlanError, read_document
 
 BYTES_LIMIT = 12 * 1024 * 1024
 ENTRIES_LIMIT = 5000
@@ -95,7 +96,7 @@ def read(content: bytes, grades: Container[str]) -> Read:
 
 def read_plan(entry: Any, grades: Container[str]) -> Plan:
     """One entry of a file. Raises PlanError for one that is no plan, or of a grade that the school does not have."""
-    plan = Plan.from_dict(entry)
+    plan = read_document(entry)
     if plan.grade not in grades:
         raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
     return plan

@@ -1,20 +1,17 @@
 """Writing routines as a file. The same plans always make the same bytes, so that two files can be compared.
 
-The format is documented by `routines.schema.json` beside this module (JSON Schema 2020-12). A file holds plan documents
-and nothing of the school it comes from: no people, no classes, no lessons, no dates.
+The format is documented by `schema.py` beside this module (JSON Schema 2020-12). A file holds plan documents and nothing of
+the school it comes from: no people, no classes, no lessons, no dates.
 """
 
 import json
 from collections.abc import Iterable
-from functools import cache
-from pathlib import Path
 from typing import Any
 
 from routines.plan_document import Plan
 
 FORMAT = "countfold-routines"
 VERSION = 1
-SCHEMA_PATH = Path(__file__).with_name("routines.schema.json")
 
 
 def written(plans: Iterable[Plan]) -> bytes:
@@ -29,9 +26,3 @@ def written(plans: Iterable[Plan]) -> bytes:
 def canonical(document: dict[str, Any]) -> str:
     """One text for one document, whatever the order of its keys."""
     return json.dumps(document, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
-
-
-@cache
-def schema() -> dict[str, Any]:
-    """The JSON Schema of the format."""
-    return json.loads(SCHEMA_PATH.read_text(encoding="utf-8"))

@@ -16,7 +16,8 @@ from routines.forms.plan_fields import choice, sentence, short_text, shorten
 from routines.forms.plan_limits import ROW_WORDS, rows_left, too_long, too_many
 from routines.forms.plan_rows import Row, read_rows
 from routines.forms.plan_typed import Typed, claim_text, only
-from routines.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, PlanError, Story, Target
+from routines.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
+from routines.plan_reading import PlanError, read_document
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
@@ -231,7 +232,7 @@ class PlanForm:
         if wrong or self.about.errors or self.reading is None or self.wrong_parts or self.wrong_words:
             return False
         try:
-            Plan.from_dict(self.reading.as_dict())
+            read_document(self.reading.as_dict())
         except PlanError as error:
             self.wrong_parts.append(str(error))
             return False

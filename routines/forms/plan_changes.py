@@ -6,6 +6,7 @@ from typing import Any
 from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from routines.counting.count import MOST_TERMS
+from routines.declared import declared
 from routines.forms.plan_limits import rows_left, section_is_full
 from routines.forms.plan_typed import (
     COUNT,
@@ -18,12 +19,16 @@ from routines.forms.plan_typed import (
     rows,
     with_rows,
 )
+from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Stop
 
 SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
 NEW_ROWS: dict[str, dict[str, object]] = {
-    "expected": {"sort": "own"},
-    "stops": {"think": 20, "partner": 60, "share": 90},
-    "next": {"outcome": "as-planned", "terms": 20, "line_length": 5, "fill": "across"},
+    section: {name: field.default for part in parts for name, field in declared(part).items() if field.starts_filled}
+    for section, parts in {
+        "expected": (ExpectedAnswer,),
+        "stops": (Stop,),
+        "next": (NextCount, CountTyped, Fold),
+    }.items()
 }
 
 

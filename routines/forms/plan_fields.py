@@ -1,6 +1,10 @@
 """The kinds of field that the plan form is made of, with the sentences they answer wrong input with."""
 
+from typing import Any
+
 from django import forms
+
+from routines.declared import Declared
 
 
 def whole_number(label: str, low: int, high: int, *, required: bool = True, size: int = 4) -> forms.IntegerField:
@@ -18,6 +22,38 @@ def whole_number(label: str, low: int, high: int, *, required: bool = True, size
 
 def shorten(limit: int, length: int) -> str:
     return f"Shorten this to {limit} characters; it has {length}."
+
+
+def written(declared: Declared, *, required: bool = False, rows: int = 1, size: int = 4) -> forms.Field:
+    """The field for what the plan document declares. A list is written one a line; a number left out is 0."""
+    if declared.choices:
+        raise ValueError("A choice needs its words: use `choice`.")
+    if declared.type is int:
+        return whole_number(declared.title, declared.low or 0, declared.high or 0, required=required, size=size)
+    if declared.type is tuple:
+        return Lines(declared, rows=rows)
+    return sentence(declared.title, declared.limit or 0, rows=rows, placeholder=declared.hint, required=required)
+
+
+class Lines(forms.CharField):
+    """Texts one a line; the value is a tuple of them."""
+
+    def __init__(self, declared: Declared, *, rows: int) -> None:
+        super().__init__(
+            label=declared.title,
+            required=False,
+            widget=forms.Textarea(attrs={"rows": rows, "placeholder": declared.hint}),
+        )
+        self.declared = declared
+
+    def clean(self, value: Any) -> tuple[str, ...]:
+        lines = tuple(line.strip() for line in super().clean(value).splitlines() if line.strip())
+        most, longest = self.declared.limit or 0, (self.declared.item or self.declared).limit or 0
+        if len(lines) > most:
+            raise forms.ValidationError(f"Keep {most} lines at most.")
+        if any(len(line) > longest for line in lines):
+            raise forms.ValidationError(f"Shorten each line to {longest} characters.")
+        return lines
 
 
 def sentence(

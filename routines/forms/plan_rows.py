@@ -1,13 +1,19 @@
 """The rows a teacher writes: what they may say, stops, next counts. A row with nothing in it is left out."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from routines.counting import CountError, Grid
+from routines.declared import declared
 from routines.forms.plan_count import EXAMPLES, FILLS, KINDS
-from routines.forms.plan_fields import choice, sentence, short_text, whole_number
-from routines.forms.plan_typed import Typed, row_numbers
-from routines.plan_document import SENTENCE_LIMIT, CountTyped, ExpectedAnswer, Fold, NextCount, Stop
+from routines.forms.plan_fields import choice, short_text, whole_number, written
+from routines.forms.plan_typed import ROWS, Typed, row_numbers
+from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
+
+MOST_ROUTES = 6
 
 SORTS = {
     "own": "my guess",
@@ -25,14 +31,23 @@ OUTCOMES = {
 
 
 class Row(forms.Form):
-    """One row of a section. `texts` are the fields whose words make the row worth keeping."""
+    """One row of a section: the fields that its part of the document declares, but for those that a row draws itself.
+
+    `texts` are the fields whose words make the row worth keeping, `needed` those that it cannot do without.
+    """
 
     section = ""
+    part: type[Part]
     texts: tuple[str, ...] = ()
+    needed: tuple[str, ...] = ()
+    lines: Mapping[str, int] = {}  # how high a text stands, where it is more than one line
 
     def __init__(self, typed: MultiValueDict, number: int) -> None:
         super().__init__(typed, prefix=f"{self.section}-{number}", empty_permitted=True, use_required_attribute=False)
         self.number = number
+        for name, field in declared(self.part).items():
+            if name not in self.fields and name in ROWS[self.section]:
+                self.fields[name] = written(field, required=name in self.needed, rows=self.lines.get(name, 1))
 
     def has_changed(self) -> bool:
         return any(self.data.get(self.add_prefix(name), "").strip() for name in self.texts)
@@ -41,65 +56,43 @@ class Row(forms.Form):
     def is_kept(self) -> bool:
         return self.has_changed() and self.is_valid()
 
+    def read(self) -> Any:
+        """The part as it stands in a document; a number left out is 0."""
+        found = self.cleaned_data
+        return self.part(**{name: 0 if found[name] is None else found[name] for name in declared(self.part)})
+
 
 class AnswerRow(Row):
     section = "expected"
+    part = ExpectedAnswer
     texts = ("words", "reply")
+    needed = ("words",)
     right = ""
 
     sort = choice("Sort", SORTS.items())
-    words = sentence("Words", SENTENCE_LIMIT, placeholder="What they may say", required=True)
-    reply = sentence("Reply", SENTENCE_LIMIT, placeholder="What you ask back")
     n = whole_number("About count", 1, 400, required=False)
-
-    def read(self) -> ExpectedAnswer:
-        found = self.cleaned_data
-        return ExpectedAnswer(words=found["words"], reply=found["reply"], sort=found["sort"], n=found["n"] or 0)
 
 
 class StopRow(Row):
     section = "stops"
+    part = Stop
     texts = ("question", "answer", "routes")
-
-    after = whole_number("After count", 1, 200)
-    question = sentence("Question", SENTENCE_LIMIT, placeholder="What do you ask here?", required=True, rows=2)
-    answer = sentence("Answer", SENTENCE_LIMIT, placeholder="The answer you hope for")
-    routes = forms.CharField(
-        label="Routes to it, one a line",
-        required=False,
-        widget=forms.Textarea(attrs={"rows": 2, "placeholder": "Routes through the grid, one a line"}),
-    )
-    think = whole_number("Think, seconds", 0, 600, required=False)
-    partner = whole_number("Partner, seconds", 0, 1200, required=False)
-    share = whole_number("Share, seconds", 0, 1800, required=False)
+    needed = ("after", "question")
+    lines = {"question": 2, "routes": 2}
 
     def clean_routes(self) -> tuple[str, ...]:
-        routes = tuple(line.strip() for line in self.cleaned_data["routes"].splitlines() if line.strip())
-        if len(routes) > 6:
+        routes = self.cleaned_data["routes"]
+        if len(routes) > MOST_ROUTES:
             raise forms.ValidationError("Keep six routes at most.")
-        if any(len(route) > SENTENCE_LIMIT for route in routes):
-            raise forms.ValidationError(f"Shorten each route to {SENTENCE_LIMIT} characters.")
         return routes
-
-    def read(self) -> Stop:
-        found = self.cleaned_data
-        return Stop(
-            after=found["after"],
-            question=found["question"],
-            answer=found["answer"],
-            routes=found["routes"],
-            think=found["think"] or 0,
-            partner=found["partner"] or 0,
-            share=found["share"] or 0,
-        )
 
 
 class NextRow(Row):
     section = "next"
+    part = NextCount
     texts = ("why", "start", "step")
 
     outcome = choice("How it went", OUTCOMES.items())
-    why = sentence("Why", SENTENCE_LIMIT, placeholder="What changes, and why")
     kind = choice("Kind of number", KINDS.items())
     start = short_text("Start", 40, size=4)
     step = short_text("Step", 40, size=4)

@@ -11,27 +11,25 @@ from typing import Any
 from django.http import QueryDict
 
 from accounts.text import mended
-from routines.plan_document import CountTyped, Fold, Plan
+from routines.declared import declared
+from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Plan, Stop, Story
 
 Typed = dict[str, list[str]]
 
+# The names of the form's fields are those of the document, a part's inside it joined to it: "story_text", "stops-0-after".
 ABOUT = (
-    "title",
-    "grade",
-    "area",
-    "language",
-    "story_text",
-    "story_group",
-    "story_goal",
-    "landmark",
+    *(name for name, field in declared(Plan).items() if field.type is str),
+    *(f"story_{name}" for name in declared(Story)),
     "standards",
-    "notes",
 )
-COUNT = ("kind", "start", "step", "terms", "line_length", "fill", "lead")
-ROWS = {
-    "expected": ("words", "reply", "sort", "n"),
-    "stops": ("after", "question", "answer", "routes", "think", "partner", "share"),
-    "next": ("outcome", "why", "kind", "start", "step", "terms", "line_length", "fill"),
+COUNT = (*(name for name in declared(CountTyped) if name != "style"), *declared(Fold))
+ROWS: dict[str, tuple[str, ...]] = {
+    "expected": tuple(declared(ExpectedAnswer)),
+    "stops": tuple(declared(Stop)),
+    "next": (
+        *(name for name in declared(NextCount) if name not in ("count", "fold")),
+        *COUNT[:-1],
+    ),  # it leads with none
 }
 CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
 HIGHEST_ROW = 999  # rows are named by up to three digits
@@ -78,16 +76,9 @@ def read_draft(fields: object) -> tuple[Typed, list[dict[str, Any]]]:
 def typed_from(plan: Plan) -> Typed:
     """The plan form filled from a saved plan."""
     typed: Typed = {
-        "title": [plan.title],
-        "grade": [plan.grade],
-        "area": [plan.area],
-        "language": [plan.language],
-        "story_text": [plan.story.text],
-        "story_group": [plan.story.group],
-        "story_goal": [plan.story.goal],
-        "landmark": [plan.landmark],
+        **{name: _texts(getattr(plan, name)) for name, field in declared(Plan).items() if field.type is str},
+        **{f"story_{name}": _texts(getattr(plan.story, name)) for name in declared(Story)},
         "standards": [", ".join(plan.standards)],
-        "notes": [plan.notes],
         **count_fields(plan.count),
         **fold_fields(plan.fold),
         "target": [claim_text(target.claim) for target in plan.targets],
@@ -95,51 +86,31 @@ def typed_from(plan: Plan) -> Typed:
         "words": [target.words for target in plan.targets],
     }
     for number, answer in enumerate(plan.expected):
-        add_row(typed, "expected", number, words=answer.words, reply=answer.reply, sort=answer.sort, n=answer.n or "")
+        add_row(typed, "expected", number, **{**_values(answer), "n": answer.n or ""})
     for number, stop in enumerate(plan.stops):
-        add_row(
-            typed,
-            "stops",
-            number,
-            after=stop.after,
-            question=stop.question,
-            answer=stop.answer,
-            routes="\n".join(stop.routes),
-            think=stop.think,
-            partner=stop.partner,
-            share=stop.share,
-        )
+        add_row(typed, "stops", number, **_values(stop))
     for number, following in enumerate(plan.next_counts):
         count, fold = following.count or CountTyped(kind=plan.count.kind, start="", step=""), following.fold or Fold()
-        add_row(
-            typed,
-            "next",
-            number,
-            outcome=following.outcome,
-            why=following.why,
-            kind=count.kind,
-            start=count.start,
-            step=count.step,
-            terms=count.terms,
-            line_length=fold.line_length,
-            fill=fold.fill,
-        )
+        add_row(typed, "next", number, **_values(following), **_values(count), **_values(fold))
     return typed
+
+
+def _values(part: Part) -> dict[str, object]:
+    return {name: getattr(part, name) for name in declared(type(part))}
+
+
+def _texts(value: object) -> list[str]:
+    """A value as typed; a list of texts one a line."""
+    return ["\n".join(value) if isinstance(value, tuple) else str(value)]
 
 
 def count_fields(count: CountTyped) -> Typed:
     style = {f"style-{name}": ["" if value is None else str(value)] for name, value in count.style.items()}
-    return {
-        "kind": [count.kind],
-        "start": [count.start],
-        "step": [count.step],
-        "terms": [str(count.terms)],
-        **style,
-    }
+    return {**{name: _texts(value) for name, value in _values(count).items() if name != "style"}, **style}
 
 
 def fold_fields(fold: Fold) -> Typed:
-    return {"line_length": [str(fold.line_length)], "fill": [fold.fill], "lead": [str(fold.lead)]}
+    return {name: _texts(value) for name, value in _values(fold).items()}
 
 
 def claim_text(claim: Mapping) -> str:
@@ -166,7 +137,7 @@ def add_row(typed: Typed, section: str, number: int | None = None, **values: obj
     if number is None:
         number = max(row_numbers(typed, section), default=-1) + 1
     for name in ROWS[section]:
-        typed[f"{section}-{number}-{name}"] = [str(values.get(name, ""))]
+        typed[f"{section}-{number}-{name}"] = _texts(values.get(name, ""))
     return number
 
 

@@ -4,7 +4,8 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
-from routines.plan_document import Plan, PlanError
+from routines.plan_document import Plan
+from routines.plan_reading import PlanError, read_document
 
 
 class UnreadablePlan(PlanError):
@@ -47,6 +48,6 @@ class RoutineVersion(models.Model):
     def read_plan(self) -> Plan:
         """The plan of this save. Raises UnreadablePlan."""
         try:
-            return Plan.from_dict(self.plan)
+            return read_document(self.plan)
         except PlanError as error:
             raise UnreadablePlan(self.routine_id, error.field, str(error)) from error

@@ -4,7 +4,8 @@ import json
 from dataclasses import dataclass
 
 from routines.counting import Audience, Claim, Grid, StopSuggestion, Variation, next_counts, suggest_stops
-from routines.plan_document import OUTCOMES
+from routines.declared import declared
+from routines.plan_document import OUTCOMES, Stop
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,15 +53,7 @@ def offered_stops(grid: Grid, targets: list[Claim], audience: Audience, asked_al
     offers = []
     for stop in suggest_stops(grid, targets, audience=audience):
         if stop.question not in asked_already:
-            row = {
-                "after": stop.after,
-                "question": stop.question,
-                "answer": stop.answer,
-                "routes": "\n".join(stop.routes),
-                "think": stop.think,
-                "partner": stop.partner,
-                "share": stop.share,
-            }
+            row = {name: getattr(stop, name) for name in declared(Stop)} | {"routes": "\n".join(stop.routes)}
             offers.append(Offer(stop, f"stops.add {json.dumps(row)}"))
     return offers
 

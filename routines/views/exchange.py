@@ -24,11 +24,12 @@ from routines.actions.importing import (
 )
 from routines.exchange.grid_csv import grid_csv
 from routines.exchange.reading import title_of
-from routines.exchange.written import schema, written
+from routines.exchange.schema import schema
+from routines.exchange.written import written
 from routines.forms.exchange import ImportForm
 from routines.jobs.queue import QueueFull
 from routines.models import ImportFile, Routine, UnreadablePlan
-from routines.plan_document import Plan, PlanError
+from routines.plan_reading import PlanError, read_document
 from routines.requests import wants_fragment
 
 LOOKED_AT = 60
@@ -123,7 +124,7 @@ def import_look(request: HttpRequest, key) -> HttpResponse:
 def _looked_at(document, user) -> dict:
     """A plan of the file with its grid; of one that cannot be read any more, its title and why."""
     try:
-        plan = Plan.from_dict(document)
+        plan = read_document(document)
     except PlanError as error:
         return {"title": title_of(document), "unreadable": str(error)}
     return {"plan": plan, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}

@@ -13,7 +13,7 @@ from accounts.people_words import WordsColumn
 from routines.lessons.recording import plan_mark
 from routines.models import ImportFile, LessonEvent, RoutineVersion
 from routines.people_words import COLUMNS
-from routines.plan_document import Plan, PlanError
+from routines.plan_reading import PlanError, read_document
 
 from .list_of_erasures import Erasure, plan_key
 from .matching import STUBS, Sought
@@ -148,10 +148,10 @@ def _fits(row: Any) -> bool:
             return False
     try:
         if isinstance(row, RoutineVersion):
-            Plan.from_dict(row.plan)
+            read_document(row.plan)
         if isinstance(row, ImportFile):
             for plan in row.plans:
-                Plan.from_dict(plan)
+                read_document(plan)
     except (PlanError, TypeError):
         return False
     return True

@@ -7,7 +7,7 @@ from routines.demo.lessons import LESSONS, NOTES
 from routines.demo.people import PEOPLE
 from routines.demo.plans import PLANS
 from routines.facts import area_of
-from routines.plan_document import Plan
+from routines.plan_reading import read_document
 from routines.shown_plan import ShownPlan
 
 BY_KEY = {demo.key: demo for demo in PLANS}
@@ -32,7 +32,7 @@ def test_there_are_enough_plans_across_grades_areas_and_directions():
 
 @plans
 def test_a_plan_reads_back_from_its_document(demo):
-    assert Plan.from_dict(demo.plan.as_dict()) == demo.plan
+    assert read_document(demo.plan.as_dict()) == demo.plan
 
 
 @plans

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from accounts.people_words import WordsColumn
 from routines.models import LessonEvent, RoutineNote, RoutineVersion
 from routines.people_words import ALL, ALL_WORDLESS, IN_A_PLAN
-from routines.plan_document import Plan
+from routines.plan_reading import read_document
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.test_plan_document import PLAN
 
@@ -72,7 +72,7 @@ def test_words_are_changed_in_their_places_and_nowhere_else():
     version = RoutineVersion(plan=PLAN.as_dict())
     column = WordsColumn("routines.RoutineVersion", "plan", parts=IN_A_PLAN)
     assert column.change(version, lambda text: text.replace("cups", "pots"))
-    changed = Plan.from_dict(version.plan)
+    changed = read_document(version.plan)
     assert changed == PLAN.changed(
         story=PLAN.story.__class__("A tray holds 7 pots.", "tray", "100"), notes="Bring pots."
     )

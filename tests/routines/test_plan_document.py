@@ -4,18 +4,9 @@ import copy
 
 import pytest
 
-from routines.plan_document import (
-    SCHEMA,
-    CountTyped,
-    ExpectedAnswer,
-    Fold,
-    NextCount,
-    Plan,
-    PlanError,
-    Stop,
-    Story,
-    Target,
-)
+from routines import plan_reading
+from routines.plan_document import SCHEMA, CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
+from routines.plan_reading import PlanError, read_document
 
 PLAN = Plan(
     title="Sevens from four",
@@ -35,7 +26,7 @@ PLAN = Plan(
 
 
 def test_a_plan_read_from_its_own_document_is_the_same_plan():
-    assert Plan.from_dict(PLAN.as_dict()) == PLAN
+    assert read_document(PLAN.as_dict()) == PLAN
 
 
 def test_the_document_says_its_schema():
@@ -84,7 +75,7 @@ def test_a_wrong_part_is_refused_by_its_name(path, value, field):
         part = part[key]
     part[path[-1]] = value
     with pytest.raises(PlanError) as refused:
-        Plan.from_dict(document)
+        read_document(document)
     assert refused.value.field == field
     assert len(str(refused.value)) > 10
 
@@ -92,9 +83,53 @@ def test_a_wrong_part_is_refused_by_its_name(path, value, field):
 @pytest.mark.parametrize("document", [None, [], "plan", 3, {}, {"schema": SCHEMA}])
 def test_what_is_no_document_is_refused(document):
     with pytest.raises(PlanError):
-        Plan.from_dict(document)
+        read_document(document)
 
 
 def test_the_minutes_are_five_seconds_a_count_and_the_times_of_the_stops():
     # Common practice, no source: 20 x 5 s + 20 s + 60 s + 90 s = 270 s, so 5 minutes begun.
     assert PLAN.minutes() == 5
+
+
+def test_a_document_of_an_older_schema_goes_through_every_step(monkeypatch):
+    """A step that renames a part, as a later schema may ask for."""
+    old = PLAN.as_dict() | {"schema": -1}
+    old["heading"] = old.pop("title")
+
+    def heading_is_title(document):
+        return {
+            **{name: part for name, part in document.items() if name != "heading"},
+            "title": document["heading"],
+            "schema": 0,
+        }
+
+    monkeypatch.setattr(
+        plan_reading, "STEPS", {-1: heading_is_title, 0: lambda document: {**document, "schema": SCHEMA}}
+    )
+    assert read_document(old) == PLAN
+
+
+@pytest.mark.parametrize(
+    ("path", "value", "said"),
+    [
+        (("stops", 0, "think"), 601, '"stops.0.think" should be a whole number from 0 to 600.'),
+        (("stops", 0, "answer"), "x" * 401, '"stops.0.answer" is 401 characters long; 400 is the most.'),
+        (("stops", 0, "colour"), "red", '"stops.0" has no part called "colour".'),
+        (("colour",), "red", 'A plan has no part called "colour".'),
+        (("stops", 0), 7, '"stops.0" should be a group of named parts.'),
+        (("next_counts", 0, "fold"), "wide", '"next_counts.0.fold" should be a group of named parts.'),
+        (("expected",), {}, '"expected" should be a list of at most 40.'),
+        (("language",), "fr", '"language" should be one of en, es, both.'),
+        (("story", "text"), None, '"story.text" should be text.'),
+        (("title",), " ", "Give the count a title, so that colleagues can find it."),
+    ],
+)
+def test_what_is_wrong_is_said_in_a_sentence(path, value, said):
+    document = copy.deepcopy(PLAN.as_dict())
+    part = document
+    for key in path[:-1]:
+        part = part[key]
+    part[path[-1]] = value
+    with pytest.raises(PlanError) as refused:
+        read_document(document)
+    assert str(refused.value) == said

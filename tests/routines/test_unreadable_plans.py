@@ -13,7 +13,7 @@ from routines.exchange.written import written
 from routines.forms.plan_typed import read_draft
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, PlanDraft, Routine, RoutineVersion
-from routines.plan_document import Plan, PlanError
+from routines.plan_reading import PlanError, read_document
 from tests.accounts.test_text import JSON_VALUES
 from tests.routines.making import SEVENS, make_lesson, make_routine
 from tests.routines.test_plan_document import PLAN
@@ -177,7 +177,7 @@ def test_a_draft_that_cannot_be_read_hides_no_other(fields, visit, owner):
 @given(JSON_VALUES)
 def test_any_document_is_a_plan_or_refused_by_name(document):
     with pytest.raises(PlanError):
-        Plan.from_dict(document)
+        read_document(document)
     read_draft(document)
 
 
@@ -197,11 +197,11 @@ def test_any_value_in_any_place_is_read_or_refused_by_name(place, value):
         part = part[key]
     part[place[-1]] = value
     try:
-        plan = Plan.from_dict(document)
+        plan = read_document(document)
     except PlanError as error:
         refused = error
     else:
         refused = None
-        assert Plan.from_dict(plan.as_dict()) == plan
+        assert read_document(plan.as_dict()) == plan
     if refused is not None:
         assert str(refused).encode()

@@ -13,7 +13,8 @@ from routines.forms.plan import PlanForm
 from routines.forms.plan_typed import typed_from
 from routines.models import RoutineVersion
 from routines.plan_changes import PARTS, changes_between
-from routines.plan_document import Plan, PlanError
+from routines.plan_document import Plan
+from routines.plan_reading import PlanError, read_document
 
 from .desk import HIGHEST_VERSION, Desk, open_desk
 from .history import plan_or_none
@@ -51,7 +52,7 @@ def merge(request: HttpRequest, pk: int) -> HttpResponse:
     theirs = get_object_or_404(RoutineVersion, routine=desk.routine, number=number)
     plan = merged(form.plan(), theirs.read_plan(), {part for part in PARTS if request.POST.get(part) == "theirs"})
     try:
-        Plan.from_dict(plan.as_dict())
+        read_document(plan.as_dict())
         saved = save_version(routine=desk.routine, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
         desk.keep({**typed_from(plan), "based_on": [str(number)]})

@@ -16,8 +16,9 @@ from routines.exchange.reading import (
     looks_to_read,
     read,
 )
-from routines.exchange.written import schema, written
-from routines.plan_document import Plan
+from routines.exchange.schema import schema
+from routines.exchange.written import written
+from routines.plan_reading import read_document
 from tests.routines.making import SEVENS
 
 GRADES = {"K", "1", "2", "3", "4", "5", "6"}
@@ -125,7 +126,7 @@ def test_an_entry_that_is_no_plan_is_refused(entry):
 def test_hostile_text_stays_text():
     plan = SEVENS.changed(title="<script>alert(1)</script>", notes="=cmd()")
     assert read(written([plan]), GRADES).plans == (plan,)
-    assert Plan.from_dict(plan.as_dict()) == plan
+    assert read_document(plan.as_dict()) == plan
 
 
 def test_targets_that_take_too_long_to_check_are_counted_and_refused(monkeypatch):
@@ -145,7 +146,7 @@ def test_targets_that_take_too_long_to_check_are_counted_and_refused(monkeypatch
 
 def test_a_full_file_of_plain_counts_is_checked():
     plan = {**SEVENS.as_dict(), "targets": SEVENS.as_dict()["targets"] * 2, "next_counts": [{"outcome": "not-yet"}] * 3}
-    looks = looks_to_read(plan) + looks_at_targets(Plan.from_dict(plan))
+    looks = looks_to_read(plan) + looks_at_targets(read_document(plan))
     assert looks * ENTRIES_LIMIT <= LOOKS_LIMIT
     assert len(read(file_of(*[plan] * 50), GRADES).plans) == 50
 

@@ -22,7 +22,7 @@ from routines.models import (
     Suggestion,
 )
 from routines.people_words import COLUMNS
-from routines.plan_document import Plan
+from routines.plan_reading import read_document
 from routines.words_erased import doing, erasing, list_of_erasures
 from routines.words_erased.doing import begin
 from routines.words_erased.erasing import take_out
@@ -251,4 +251,4 @@ def test_a_plan_stays_readable_whichever_of_its_words_goes():
     for word in words:
         version = RoutineVersion(plan=PLAN.as_dict())
         erasing._change(version, [(column, Sought.in_words(word))])
-        assert Plan.from_dict(version.plan).count == PLAN.count
+        assert read_document(version.plan).count == PLAN.count
