@@ -54,6 +54,8 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         "lessons": Lesson.objects.shared_about(found, request.user)
         .select_related("reflection", "class_group", "teacher")
         .order_by("-taught_on")[:6],
+        "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
+        "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],
         "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
