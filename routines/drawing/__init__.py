@@ -2,7 +2,7 @@
 
     draw_grid(grid, size="card"|"fold"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
               landmarks=(n, ...), title="", upto=None, entries={n: Entry(...)}, interactive=False, chosen=(n, ...),
-              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps))
+              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps, voices))
     draw_strip(grid, landmarks=(n, ...), width=1140, on_paper=False, language="en")
     draw_timeline(ideas, stops, terms, count=count, width=1216, on_paper=False, language="en")
     draw_sign("always"|"shown"|"flag")    draw_folded_glyph("none"|"few"|"good")    draw_week_bars((1, 0, 2, ...))
@@ -21,7 +21,7 @@ Pure Python: imports the counting engine's public face and the standard library 
 from .entries import Entry
 from .glyphs import draw_folded_glyph, draw_sign, draw_week_bars
 from .grid import draw_grid
-from .ink import Ink, JumpArc, Mark
+from .ink import Ink, JumpArc, Mark, VoiceLine
 from .strip import draw_strip
 from .timeline import draw_timeline
 
@@ -30,6 +30,7 @@ __all__ = [
     "Ink",
     "JumpArc",
     "Mark",
+    "VoiceLine",
     "draw_folded_glyph",
     "draw_grid",
     "draw_sign",

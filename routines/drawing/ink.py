@@ -1,4 +1,6 @@
-"""The class's marks on a grid: loose and hand-made, told apart by shape alone. Jumps run over the numerals."""
+"""The class's marks on a grid: loose and hand-made, told apart by shape alone. Jumps run over the numerals. And how the
+class sounded, as lines along the foot of the cells.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -27,9 +29,21 @@ class JumpArc:
 
 
 @dataclass(frozen=True, slots=True)
+class VoiceLine:
+    """The voice of a stretch. how: strong, mixed, faded or alone."""
+
+    first: int
+    last: int
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
 class Ink:
+    """Where voices overlap the later one holds."""
+
     marks: Sequence[Mark] = ()
     jumps: Sequence[JumpArc] = ()
+    voices: Sequence[VoiceLine] = ()
 
 
 def draw_ink_under(pen: Pen, layout: Layout, ink: Ink) -> str:
@@ -43,6 +57,7 @@ def draw_ink_over(pen: Pen, layout: Layout, ink: Ink) -> str:
     drawn = [
         _line(pen, layout, mark) for mark in ink.marks if layout.cell(mark.n) and mark.kind in ("ring", "underline")
     ]
+    drawn += [_voice(pen, layout, n, ink.voices) for n in layout.shown()] if ink.voices else []
     drawn += [_jump(pen, layout, jump) for jump in ink.jumps if layout.cell(jump.first) and layout.cell(jump.last)]
     return "".join(drawn)
 
@@ -102,6 +117,17 @@ def _line(pen: Pen, layout: Layout, mark: Mark) -> str:
     return element(
         "path", pen.look("g-ink-underline"), d=f"M{plain(left)} {plain(foot)}H{plain(right)}", stroke_width=thick
     )
+
+
+def _voice(pen: Pen, layout: Layout, n: int, voices: Sequence[VoiceLine]) -> str:
+    """One line along the foot of the cell, two where the teacher counted alone."""
+    heard = [voice.how for voice in voices if voice.first <= n <= voice.last]
+    if not heard:
+        return ""
+    box = layout.rectangle(n)
+    feet = (4, 9) if heard[-1] == "alone" else (6,)
+    lines = "".join(f"M{plain(box.left)} {plain(box.bottom - foot)}H{plain(box.right)}" for foot in feet)
+    return element("path", pen.look("g-voice", f"g-voice-{heard[-1]}"), d=lines)
 
 
 def _jump(pen: Pen, layout: Layout, jump: JumpArc) -> str:

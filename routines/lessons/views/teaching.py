@@ -19,6 +19,7 @@ from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import Lesson, Routine
+from routines.plan_suggestions.counted_before import counted_before, notes_to_self
 
 AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
 TEACHERS = (Role.TEACHER, Role.CO_TEACHER)
@@ -48,10 +49,13 @@ def teach(request: HttpRequest, pk: int) -> HttpResponse:
             practice=practice,
         )
         return redirect(_first_page(lesson, form.cleaned_data["begin"]))
+    grid = routine.plan.grid()
     context = {
         "section": "bank",
         "routine": routine,
-        "count": count_in_words(routine.plan.grid()),
+        "count": count_in_words(grid),
+        "counted_before": counted_before(grid.count, request.user, today),
+        "notes_to_self": notes_to_self(request.user, routine=routine, count=grid.count),
         "form": form,
         "open_lessons": Lesson.objects.on_now()
         .taught_by(request.user)
