@@ -67,7 +67,11 @@ export class BoardView {
     const { state } = this.list;
     const written = Math.max(this.count.terms, state.next - 1, ...Object.keys(state.predictions).map(Number));
     const upto = this.goingOn ? Math.max(written, Math.min(state.next, this.count.texts.length)) : written;
-    if (this.grid.build(upto) || fitAgain) this.#fit();
+    const hadFocus = this.grid.root.contains(document.activeElement);
+    if (this.grid.build(upto) || fitAgain) {
+      this.#fit();
+      if (hadFocus) this.grid.focus(this.grid.focused, { take: true }); // measured, a cell may have been out of view
+    }
     const frame = this.frame;
     this.grid.paint(state, frame);
     this.#follow(state, frame);
