@@ -22,6 +22,16 @@ def status_words() -> dict[str, str]:
     }
 
 
+def log_words() -> dict[str, str]:
+    """How a stretch is tapped on the log."""
+    return {"voice-first": _("Tap the first cell of the stretch."), "voice-last": _("Now its last cell.")}
+
+
+def replay_words() -> dict[str, str]:
+    """The one button of the replay whose words change."""
+    return {"play": _("Play"), "stop": _("Stop")}
+
+
 def board_words() -> dict[str, str]:
     """What the board says about cells, tools and typing."""
     return status_words() | {
@@ -70,6 +80,7 @@ def board_words() -> dict[str, str]:
         "close": _("close"),
         "key-enter": _("Enter"),
         "key-shift-enter": _("Shift Enter"),
+        "key-escape": _("Esc"),
         # The end, and lines out of view
         "planned-end": _("The planned count ends here. Once more to go on."),
         "no-further": _("The board goes no further than this."),

@@ -82,11 +82,12 @@ def board(request: HttpRequest, key) -> HttpResponse:
     if isinstance(found, HttpResponse):
         return found
     lesson, me = found
-    alone = request.GET.get("alone") == "1"
+    alone, shown = request.GET.get("alone") == "1", shown_of(lesson)
     context = {
         "lesson": lesson,
         "may_end": me.may_end,
-        "title": spoken_title(shown_of(lesson).grid),
+        "title": spoken_title(shown),
+        "language": shown.audience.language,
         "addresses": {
             "after": after_the_end(lesson, me),
             "count": reverse("lesson_board_json", args=[lesson.key]),

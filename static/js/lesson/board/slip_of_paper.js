@@ -28,7 +28,7 @@ export class SlipOfPaper {
     this.field.maxLength = longest;
     this.field.value = text;
     this.buttons.replaceChildren(...choices.map((choice) => this.#button(choice)),
-      this.#button({ name: this.say("close"), key: "Esc", act: () => {}, needsText: false }));
+      this.#button({ name: this.say("close"), key: this.say("key-escape"), act: () => {}, needsText: false }));
     this.root.hidden = false;
     this.root.classList.toggle("is-line", onOneLine);
     at(this.root);
