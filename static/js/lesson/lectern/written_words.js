@@ -1,7 +1,7 @@
 // A free text beside a lesson: never empty, never longer than it may be, and asked about first where it looks as if it
 // named a child. Nothing is kept until that is answered.
 
-import { namesIn } from "./names.js";
+import { namesIn } from "../names.js";
 
 export class WrittenWords {
   // form: with an input, a [data-ask] part with its words and two buttons.
