@@ -9,7 +9,7 @@
 
   // The button's words come from the page, translated with it: {"paper": what leads to paper, "slate": what leads to slate}.
   function say(button) {
-    const words = JSON.parse(document.getElementById("theme-words").textContent);
+    const words = JSON.parse(document.getElementById("page-words").textContent);
     button.hidden = false;
     button.textContent = root.dataset.theme === "slate" ? words.paper : words.slate;
   }

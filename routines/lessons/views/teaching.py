@@ -19,6 +19,7 @@ from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import Lesson, Routine
+from routines.names_of_children import as_script
 from routines.plan_suggestions.counted_before import counted_before, notes_to_self
 
 AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
@@ -88,6 +89,7 @@ def board(request: HttpRequest, key) -> HttpResponse:
         "may_end": me.may_end,
         "title": spoken_title(shown),
         "language": shown.audience.language,
+        "names": as_script(),
         "addresses": {
             "after": after_the_end(lesson, me),
             "count": reverse("lesson_board_json", args=[lesson.key]),

@@ -95,7 +95,7 @@ class ReadAloud(HTMLParser):
         self._reading = ""
 
     def handle_data(self, data) -> None:
-        if self._reading in ("words", "theme-words"):
+        if self._reading in ("words", "page-words"):
             self.words[self._reading] = json.loads(data)
         elif not self._silent and data.strip():
             self.texts.append(" ".join(data.split()))

@@ -14,6 +14,7 @@ TEMPLATES = [*sorted(ROOT.glob("templates/lessons/*.html")), *(ROOT / "templates
 SCRIPTS = [
     *sorted(ROOT.glob("static/js/lesson/**/*.js")),
     ROOT / "static/js/theme.js",
+    ROOT / "static/js/text_limits.js",
     ROOT / "static/js/await_pairing.js",
 ]
 # What the engine is told and the spoken title are in the count's language, not the page's.

@@ -22,7 +22,7 @@ export class BoardView {
   #before = null;
   #loaded = false;
 
-  constructor({ root, count, list, say, ruler, read = false }) {
+  constructor({ root, count, list, say, names, ruler, read = false }) {
     Object.assign(this, { root, count, list, say, read });
     const part = (name) => root.querySelector(`[data-part="${name}"]`);
     this.part = part;
@@ -32,7 +32,7 @@ export class BoardView {
     this.gutter = new Gutter({ root: part("gutter"), grid: this.grid, say, remove: (event) => this.gestures.remove(event) });
     this.ink = new Ink({ svg: part("ink"), grid: this.grid, gutter: this.gutter, fold: this.fold });
     this.think = new ThinkBar({ root: part("think"), bar: part("think-bar"), device: list.maker.device });
-    this.slip = new SlipOfPaper({ root: part("slip"), say });
+    this.slip = new SlipOfPaper({ root: part("slip"), names, say });
     this.typing = new Typing({ slip: this.slip, gestures: this.gestures, fold: this.fold, grid: this.grid, say });
     this.tools = new Tools({ root: part("tools"), board: this });
     this.goingOn = false;
