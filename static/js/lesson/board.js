@@ -24,11 +24,12 @@ async function open() {
   const ruler = await makeRuler(getComputedStyle(root).fontFamily);
   const board = new BoardView({ root, count, list, say, names, ruler });
   board.part("grid").lang = count.language;
+  const status = () => showStatus(board.part("status"), { list, sync, say });
   list.changed = () => {
     board.paint();
-    showStatus(board.part("status"), { list, sync, say });
+    status();
   };
-  sync.changed = () => showStatus(board.part("status"), { list, sync, say });
+  list.answered = sync.changed = status;
   listenToKeys(board);
   const ending = board.part("end-sheet");
   if (ending) {

@@ -177,7 +177,8 @@ export class BoardView {
       button.classList.toggle("is-idle", hidden === 0);
       button.disabled = hidden === 0;
       const word = `${hidden === 1 ? "one" : "many"}-${upright ? "rows" : "columns"}-${name}`;
-      button.textContent = hidden ? this.say(word, { count: hidden }) : "";
+      const words = hidden ? this.say(word, { count: hidden }) : "";
+      if (button.textContent !== words) button.textContent = words;
     }
     this.part("scroll").hidden = before + after === 0;
   }
