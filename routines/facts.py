@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from django.utils.translation import gettext as _
+
 from routines.counting import ENGINE_VERSION, Audience, Count, Grid, Pattern, find_patterns
 from routines.plan_document import Plan
 
@@ -38,11 +40,14 @@ def area_of(count: Count) -> str:
 def count_in_words(grid: Grid) -> str:
     """The count and its fold in one line: "By 6 from 10, across, 5 in a line"."""
     count = grid.count
-    way = "By" if count.step > 0 else "Back by"
-    folded = {"across": "across", "down": "down", "across-up": "across, bottom line first"}[grid.fill]
-    return (
-        f"{way} {count.difference_text(abs(count.step))} from {count.text(1)}, {folded}, {grid.line_length} in a line"
+    said = (
+        _("By %(step)s from %(start)s, %(folded)s, %(length)s in a line")
+        if count.step > 0
+        else _("Back by %(step)s from %(start)s, %(folded)s, %(length)s in a line")
     )
+    folded = {"across": _("across"), "down": _("down"), "across-up": _("across, bottom line first")}[grid.fill]
+    step = count.difference_text(abs(count.step))
+    return said % {"step": step, "start": count.text(1), "folded": folded, "length": grid.line_length}
 
 
 def facts_of(plan: Plan, level: int) -> Facts:

@@ -54,7 +54,7 @@ COMPILED = tuple(map(re.compile, FORMS))
 
 
 def as_script() -> dict[str, list[str]]:
-    """The same rule for a page that asks without the server: static/js/lesson/lectern/names.js."""
+    """The same rule for a page that asks without the server: static/js/lesson/names.js."""
     return {"forms": list(FORMS), "not_names": sorted(NOT_NAMES)}
 
 

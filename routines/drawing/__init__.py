@@ -2,7 +2,7 @@
 
     draw_grid(grid, size="card"|"fold"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
               landmarks=(n, ...), title="", upto=None, entries={n: Entry(...)}, interactive=False, chosen=(n, ...),
-              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps, phrases, recounts))
+              language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps, phrases, recounts, voices))
     draw_strip(grid, landmarks=(n, ...), width=1140, on_paper=False, language="en")
     draw_timeline(ideas, stops, terms, count=count, width=1216, on_paper=False, language="en")
     draw_sign("always"|"shown"|"flag")    draw_folded_glyph("none"|"few"|"good")    draw_week_bars((1, 0, 2, ...))
@@ -22,7 +22,7 @@ Pure Python: imports the counting engine's public face and the standard library 
 from .entries import Entry
 from .glyphs import draw_folded_glyph, draw_sign, draw_week_bars
 from .grid import draw_grid
-from .ink import Ink, Mark
+from .ink import Ink, Mark, VoiceLine
 from .jumps import JumpArc
 from .phrase_letters import Phrase, draw_letter
 from .strip import draw_strip
@@ -34,6 +34,7 @@ __all__ = [
     "JumpArc",
     "Mark",
     "Phrase",
+    "VoiceLine",
     "draw_folded_glyph",
     "draw_grid",
     "draw_letter",

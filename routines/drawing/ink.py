@@ -1,4 +1,6 @@
-"""The class's marks on a grid: loose and hand-made, told apart by shape alone."""
+"""The class's marks on a grid: loose and hand-made, told apart by shape alone; and how the
+class sounded, as lines along the foot of the cells.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -23,13 +25,23 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class VoiceLine:
+    """The voice of a stretch. how: strong, mixed, faded or alone."""
+
+    first: int
+    last: int
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
 class Ink:
-    """recounts: stretches, first and last term, that the class counted again."""
+    """recounts: stretches, first and last term, that the class counted again. Where voices overlap the later one holds."""
 
     marks: Sequence[Mark] = ()
     jumps: Sequence[JumpArc] = ()
     phrases: Sequence[Phrase] = ()
     recounts: Sequence[tuple[int, int]] = ()
+    voices: Sequence[VoiceLine] = ()
 
 
 def draw_ink_under(pen: Pen, layout: Layout, ink: Ink) -> str:
@@ -44,6 +56,7 @@ def draw_ink_under(pen: Pen, layout: Layout, ink: Ink) -> str:
 def draw_ink_over(pen: Pen, layout: Layout, ink: Ink) -> str:
     lines = [mark for mark in ink.marks if layout.cell(mark.n) and mark.kind in ("ring", "underline")]
     drawn = [_of_cell(pen, mark, _line(pen, layout, mark)) for mark in lines]
+    drawn += [_voice(pen, layout, n, ink.voices) for n in layout.shown()] if ink.voices else []
     drawn += [_recount(pen, layout, *stretch) for stretch in ink.recounts]
     drawn += [arc.draw(pen, layout.numeral) for arc in arcs_of(layout, ink.jumps)]
     drawn.append(draw_letters(pen, layout, ink.phrases))
@@ -116,6 +129,17 @@ def _character(layout: Layout, mark: Mark) -> Box | None:
             place = mark.place - starts
             return numeral.digits(index, place, place + 1).moved(*layout.middle(mark.n))
     return None
+
+
+def _voice(pen: Pen, layout: Layout, n: int, voices: Sequence[VoiceLine]) -> str:
+    """One line along the foot of the cell, two where the teacher counted alone."""
+    heard = [voice.how for voice in voices if voice.first <= n <= voice.last]
+    if not heard:
+        return ""
+    box = layout.rectangle(n)
+    feet = (4, 9) if heard[-1] == "alone" else (6,)
+    lines = "".join(f"M{plain(box.left)} {plain(box.bottom - foot)}H{plain(box.right)}" for foot in feet)
+    return element("path", pen.look("g-voice", f"g-voice-{heard[-1]}"), d=lines)
 
 
 def _recount(pen: Pen, layout: Layout, first: int, last: int) -> str:

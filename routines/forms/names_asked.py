@@ -1,6 +1,10 @@
 """Free text beside a lesson: a text that looks as if it named a child is asked about before it is kept."""
 
+from collections.abc import Sequence
+
 from django import forms
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
 
 from routines.names_of_children import look_like_names
 
@@ -8,25 +12,25 @@ A_CHILD = "a-child"
 """The code of the question."""
 
 
+def one_of(names: Sequence[str]) -> str:
+    """The words that may be names, as the question lists them."""
+    return _(" or ").join(names)
+
+
 class NamesAskedForm(forms.Form):
     """`asked_fields` are looked through; ticking `no_names` says that the words found are not children."""
 
     asked_fields: tuple[str, ...] = ()
-    no_names = forms.BooleanField(required=False, label="These are not children’s names; keep the text")
+    no_names = forms.BooleanField(required=False, label=gettext_lazy("These are not children’s names; keep the text"))
 
     def clean(self):
         cleaned = super().clean()
         if not cleaned.get("no_names"):
             for name in self.asked_fields:
-                words = look_like_names(cleaned.get(name) or "")
-                if words:
-                    self.add_error(
-                        name,
-                        forms.ValidationError(
-                            f"Is {' or '.join(words)} a child? Write the idea, not who said it, or tick the box below.",
-                            code=A_CHILD,
-                        ),
-                    )
+                names = look_like_names(cleaned.get(name) or "")
+                if names:
+                    words = _("Is %(names)s a child? Write the idea, not who said it, or tick the box below.")
+                    self.add_error(name, forms.ValidationError(words % {"names": one_of(names)}, code=A_CHILD))
         return cleaned
 
     @property

@@ -4,6 +4,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from django import forms
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Grid
@@ -11,34 +13,34 @@ from routines.counting.count import LARGEST_VALUE, MOST_TERMS
 from routines.forms.plan_fields import choice, short_text
 
 SAYINGS = {
-    "ends": "ends in",
-    "jump": "goes up by",
-    "lands": "lands on",
-    "many": "how many in each",
-    "rest": "is so much more than a multiple",
+    "ends": _("ends in"),
+    "jump": _("goes up by"),
+    "lands": _("lands on"),
+    "many": _("how many in each"),
+    "rest": _("is so much more than a multiple"),
 }
 WHERE = {
-    "count": "all along the count",
-    "row": "in each row",
-    "column": "in each column",
+    "count": _("all along the count"),
+    "row": _("in each row"),
+    "column": _("in each column"),
 }
 DIRECTIONS = {
-    "count": "from each count to the next",
-    "right": "to the right",
-    "down": "down a column",
-    "down-right": "down and right",
-    "down-left": "down and left",
+    "count": _("from each count to the next"),
+    "right": _("to the right"),
+    "down": _("down a column"),
+    "down-right": _("down and right"),
+    "down-left": _("down and left"),
 }
 LIES = {
-    "": "somewhere",
-    "row": "in one row",
-    "column": "in one column",
-    "rows": "as whole rows",
-    "columns": "as whole columns",
-    "down-right": "on a diagonal down right",
-    "down-left": "on a diagonal down left",
+    "": _("somewhere"),
+    "row": _("in one row"),
+    "column": _("in one column"),
+    "rows": _("as whole rows"),
+    "columns": _("as whole columns"),
+    "down-right": _("on a diagonal down right"),
+    "down-left": _("on a diagonal down left"),
 }
-DIGIT_PLACES = {"0": "ones", "1": "tens", "2": "hundreds", "-1": "tenths", "-2": "hundredths"}
+DIGIT_PLACES = {"0": _("ones"), "1": _("tens"), "2": _("hundreds"), "-1": _("tenths"), "-2": _("hundredths")}
 
 
 class ClaimForm(forms.Form):
@@ -46,17 +48,17 @@ class ClaimForm(forms.Form):
 
     prefix = "claim"
 
-    saying = choice("What they say", SAYINGS.items())
-    reading = choice("Which digit or part", [], required=False)
-    digits = short_text("Is", 60, placeholder="always the same", size=12)
-    where = choice("Where", WHERE.items(), required=False)
-    line = short_text("Only line", 3, placeholder="all", size=3)
-    direction = choice("Direction", DIRECTIONS.items(), required=False)
-    jump = short_text("Goes up by", 40, placeholder="30", size=6)
-    multiple = short_text("Multiples of", 40, placeholder="10", size=6)
-    lie = choice("They stand", LIES.items(), required=False)
-    many = short_text("So many in each", 60, placeholder="1, 2, 2", size=8)
-    rest = short_text("So much more", 40, placeholder="the same", size=8)
+    saying = choice(_("What they say"), SAYINGS.items())
+    reading = choice(_("Which digit or part"), [], required=False)
+    digits = short_text(_("Is"), 60, placeholder=_("always the same"), size=12)
+    where = choice(_("Where"), WHERE.items(), required=False)
+    line = short_text(_("Only line"), 3, placeholder=_("all"), size=3)
+    direction = choice(_("Direction"), DIRECTIONS.items(), required=False)
+    jump = short_text(_("Goes up by"), 40, placeholder="30", size=6)
+    multiple = short_text(_("Multiples of"), 40, placeholder="10", size=6)
+    lie = choice(_("They stand"), LIES.items(), required=False)
+    many = short_text(_("So many in each"), 60, placeholder="1, 2, 2", size=8)
+    rest = short_text(_("So much more"), 40, placeholder=_("the same"), size=8)
 
     def __init__(self, posted: Mapping[str, str], grid: Grid, *, is_asked: bool = True) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("claim-")}
@@ -154,7 +156,7 @@ class ClaimForm(forms.Form):
             return None
         line = typed_whole(text, 1, MOST_TERMS)
         if line is None:
-            raise CountError("line", "Write the number of one row or column, or leave it empty for all.")
+            raise CountError("line", gettext("Write the number of one row or column, or leave it empty for all."))
         return line
 
     def _value(self, text: str, field: str = "multiple") -> Fraction:
@@ -178,12 +180,12 @@ def readings_of(grid: Grid) -> list[tuple[str, str]]:
     if parts:
         return [(f"part:{name}", name) for name in parts]
     places = [0, 1, 2] if grid.count.kind in ("whole", "money") else [-1, 0, 1, -2]
-    return [(f"place:{place}", f"{DIGIT_PLACES[str(place)]} digit") for place in places]
+    return [(f"place:{place}", gettext("%(place)s digit") % {"place": DIGIT_PLACES[str(place)]}) for place in places]
 
 
 def _whole_numbers(text: str, field: str) -> list[int]:
     numbers = [typed_whole(piece, 0, LARGEST_VALUE) for piece in text.replace(",", " ").split()]
     read = [number for number in numbers if number is not None]
     if not read or len(read) < len(numbers):
-        raise CountError(field, "Write whole numbers with commas between them, such as 2, 8.")
+        raise CountError(field, gettext("Write whole numbers with commas between them, such as 2, 8."))
     return read

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from routines.counting import Count, Grid
-from routines.drawing import Entry, Ink, JumpArc, Mark, Phrase
+from routines.drawing import Entry, Ink, JumpArc, Mark, Phrase, VoiceLine
 from routines.lessons.kinds import PAST_THE_END
 from routines.lessons.log import CellLog, Log
 from routines.lessons.shown_count import jumps
@@ -48,6 +48,11 @@ def ink_of(state: LessonState, grid: Grid) -> Ink:
     arcs = [JumpArc(jump["from"], jump["to"], named.get(str(jump["to"] - jump["from"]), "")) for jump in state.jumps]
     phrases = [Phrase(phrase["text"], phrase["cells"]) for phrase in state.phrases]
     return Ink(marks, arcs, phrases, [(again["from"], again["to"]) for again in state.recounts])
+
+
+def voices_of(state: LessonState) -> Ink:
+    """How the class sounded, as lines along the foot of the cells."""
+    return Ink(voices=[VoiceLine(voice["from"], voice["to"], voice["how"]) for voice in state.voices])
 
 
 def cells_of_log(log: Log, written: Iterable[int], count: Count) -> dict[int, Entry]:

@@ -14,6 +14,7 @@ from typing import Any
 from django.db import transaction
 from django.utils import timezone
 from django.utils.dateparse import parse_datetime
+from django.utils.translation import gettext as _
 
 from routines.lessons.kinds import KINDS, PAST_THE_END, TAKES_BACK, WRITES, Bounds, EventRefused, is_identity
 from routines.lessons.roles import Participant
@@ -80,7 +81,8 @@ class _Appending:
         for position, raw in enumerate(batch):
             try:
                 if position >= BATCH_LIMIT:
-                    raise EventRefused("too-many", f"At most {BATCH_LIMIT} events at a time. Send the others again.")
+                    words = _("At most %(most)s events at a time. Send the others again.")
+                    raise EventRefused("too-many", words % {"most": BATCH_LIMIT})
                 read.append(read_event(raw, bounds))
             except EventRefused as refused:
                 self.taken.rejected[_name(raw, position)] = Refusal(refused.reason, str(refused))
@@ -102,10 +104,10 @@ class _Appending:
         if same is not None:
             if same.lesson_id == self.lesson.pk and (same.erased or is_same(same, event)):
                 return same.seq
-            raise EventRefused("other-content", "Another event has this id.")
+            raise EventRefused("other-content", _("Another event has this id."))
         self._refuse_not_allowed(event, kinds)
         if self.lesson.last_seq >= LESSON_LIMIT:
-            raise EventRefused("full", f"This lesson is full: {LESSON_LIMIT} events are kept.")
+            raise EventRefused("full", _("This lesson is full: %(most)s events are kept.") % {"most": LESSON_LIMIT})
         self.lesson.last_seq += 1
         user = self.sender.user if getattr(self.sender.user, "pk", None) else None
         kept = LessonEvent(lesson=self.lesson, seq=self.lesson.last_seq, user=user, received_at=self.now, **event)
@@ -119,12 +121,12 @@ class _Appending:
     def _refuse_not_allowed(self, event: dict[str, Any], kinds: dict[str, str]) -> None:
         kind = event["kind"]
         if self.lesson.deleted_at is not None:
-            raise EventRefused("deleted", "This lesson was deleted.")
+            raise EventRefused("deleted", _("This lesson was deleted."))
         about = kinds.get(event["data"]["event"]) if kind in TAKES_BACK else None
         if not self.sender.may_send(kind) or (about is not None and not self.sender.may_send(about)):
-            raise EventRefused("not-allowed", "This device may not do that in this lesson.")
+            raise EventRefused("not-allowed", _("This device may not do that in this lesson."))
         if self.sender.is_guest and self.lesson.is_over_for_guests(self.now):
-            raise EventRefused("ended", "The lesson has ended; its teacher can open it again.")
+            raise EventRefused("ended", _("The lesson has ended; its teacher can open it again."))
 
     def _kinds_taken_back(self, read: Iterable[dict[str, Any]]) -> dict[str, str]:
         """The kind of each kept event that this batch undoes or removes."""
@@ -158,22 +160,23 @@ def _first_written(lesson: Lesson) -> datetime | None:
 def read_event(raw: Any, bounds: Bounds) -> dict[str, Any]:
     """The columns of an event as a device sent it. Raises: EventRefused with the reason."""
     if not isinstance(raw, Mapping):
-        raise EventRefused("malformed", "An event is a group of named parts.")
+        raise EventRefused("malformed", _("An event is a group of named parts."))
     identity, device, kind, data = raw.get("id"), raw.get("device"), raw.get("kind"), raw.get("data", {})
     if not is_identity(identity):
-        raise EventRefused("malformed", "The event has no proper id.")
+        raise EventRefused("malformed", _("The event has no proper id."))
     version, t, ms = (_whole(raw.get(name), name) for name in ("v", "t", "ms"))
     if not 1 <= version <= 999:
-        raise EventRefused("malformed", "The event is of no version that can be read.")
+        raise EventRefused("malformed", _("The event is of no version that can be read."))
     if not 1 <= t <= HIGHEST_T:
-        raise EventRefused("counter", "The event's counter is out of reach. Load the page again and go on.")
+        raise EventRefused("counter", _("The event’s counter is out of reach. Load the page again and go on."))
     if not 0 <= ms <= HIGHEST_MS:
-        raise EventRefused("malformed", "The event's clock is out of reach.")
+        raise EventRefused("malformed", _("The event’s clock is out of reach."))
     for name, text, limit in (("device", device, 36), ("kind", kind, 20)):
         if not isinstance(text, str) or not 1 <= len(text) <= limit or not text.isascii() or not text.isprintable():
-            raise EventRefused("malformed", f"The event's “{name}” is 1 to {limit} plain signs.")
+            words = _("The event’s “%(part)s” is 1 to %(limit)s plain signs.")
+            raise EventRefused("malformed", words % {"part": name, "limit": limit})
     if not isinstance(data, Mapping):
-        raise EventRefused("malformed", "The event's content is a group of named parts.")
+        raise EventRefused("malformed", _("The event’s content is a group of named parts."))
     _refuse_unfit(data)
     if kind in KINDS:
         KINDS[kind].check(data, bounds)
@@ -191,7 +194,8 @@ def read_event(raw: Any, bounds: Bounds) -> dict[str, Any]:
 
 def _whole(value: Any, name: str) -> int:
     if isinstance(value, bool) or not isinstance(value, int):
-        raise EventRefused("counter" if name == "t" else "malformed", f"The event's “{name}” is a whole number.")
+        words = _("The event’s “%(part)s” is a whole number.") % {"part": name}
+        raise EventRefused("counter" if name == "t" else "malformed", words)
     return value
 
 
@@ -200,13 +204,13 @@ def _refuse_unfit(data: Mapping[str, Any]) -> None:
     try:
         written = json.dumps(data, ensure_ascii=False, allow_nan=False).encode()
     except UnicodeEncodeError:
-        raise EventRefused("text", "The text holds a sign that cannot be shown. Type it again.") from None
+        raise EventRefused("text", _("The text holds a sign that cannot be shown. Type it again.")) from None
     except (ValueError, TypeError, RecursionError):
-        raise EventRefused("malformed", "The event's content cannot be kept.") from None
+        raise EventRefused("malformed", _("The event’s content cannot be kept.")) from None
     if len(written) > DATA_BYTES:
-        raise EventRefused("too-large", "That is more than one event can hold. Say it in fewer words.")
+        raise EventRefused("too-large", _("That is more than one event can hold. Say it in fewer words."))
     if b"\\u0000" in written:
-        raise EventRefused("text", "The text holds a sign that cannot be shown. Type it again.")
+        raise EventRefused("text", _("The text holds a sign that cannot be shown. Type it again."))
 
 
 def _moment(value: Any) -> datetime:
@@ -219,7 +223,7 @@ def _moment(value: Any) -> datetime:
             moment = timezone.make_aware(moment)
         moment = moment.astimezone(UTC)
     except (TypeError, ValueError, OverflowError):
-        raise EventRefused("malformed", "The event's time cannot be read.") from None
+        raise EventRefused("malformed", _("The event’s time cannot be read.")) from None
     return moment.replace(microsecond=moment.microsecond // 1000 * 1000)
 
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
+from django.utils.translation import gettext as _
+
 PAST_THE_END = 50
 """So many terms past the end of a plan may be written, marked or guessed."""
 
@@ -63,24 +65,27 @@ class Kind:
         """Raises: EventRefused for a part that is missing, unknown, of the wrong type or out of bounds."""
         for name in data:
             if name not in self.parts:
-                raise EventRefused("malformed", f"The event holds a part that is not known here: {name[:40]}.")
+                raise EventRefused(
+                    "malformed", _("The event holds a part that is not known here: %(part)s.") % {"part": name[:40]}
+                )
         for name, part in self.parts.items():
             value = data.get(name)
             if value is None:
                 if not part.nullable:
-                    raise EventRefused("malformed", f"The event lacks its part “{name}”.")
+                    raise EventRefused("malformed", _("The event lacks its part “%(part)s”.") % {"part": name})
             else:
                 part.check(value, bounds)
         if self.both_ways and data["from"] == data["to"]:
-            raise EventRefused("malformed", "A jump goes from one count to another.")
+            raise EventRefused("malformed", _("A jump goes from one count to another."))
         if "from" in self.parts and not self.both_ways and data["from"] > data["to"]:
-            raise EventRefused("malformed", "A stretch goes from its first count to its last.")
+            raise EventRefused("malformed", _("A stretch goes from its first count to its last."))
 
 
 def _whole(low: int, high: int) -> Part:
     def check(value: Any, bounds: Bounds) -> None:
         if isinstance(value, bool) or not isinstance(value, int) or not low <= value <= high:
-            raise EventRefused("malformed", f"A whole number from {low} to {high} is needed here.")
+            words = _("A whole number from %(low)s to %(high)s is needed here.") % {"low": low, "high": high}
+            raise EventRefused("malformed", words)
 
     return Part(check)
 
@@ -88,7 +93,8 @@ def _whole(low: int, high: int) -> Part:
 def _one_of(*choices: str) -> Part:
     def check(value: Any, bounds: Bounds) -> None:
         if value not in choices:
-            raise EventRefused("malformed", f"One of these is needed here: {', '.join(filter(None, choices))}.")
+            listed = ", ".join(filter(None, choices))
+            raise EventRefused("malformed", _("One of these is needed here: %(choices)s.") % {"choices": listed})
 
     return Part(check)
 
@@ -96,12 +102,13 @@ def _one_of(*choices: str) -> Part:
 def _text(limit: int) -> Part:
     def check(value: Any, bounds: Bounds) -> None:
         if not isinstance(value, str):
-            raise EventRefused("malformed", "A text is needed here.")
+            raise EventRefused("malformed", _("A text is needed here."))
         refuse_unwritable(value)
         if not value.strip():
-            raise EventRefused("text", "Nothing is written there.")
+            raise EventRefused("text", _("Nothing is written there."))
         if len(value) > limit:
-            raise EventRefused("text", f"That is {len(value)} characters long; {limit} is the most here.")
+            words = _("That is %(length)s characters long; %(limit)s is the most here.")
+            raise EventRefused("text", words % {"length": len(value), "limit": limit})
 
     return Part(check)
 
@@ -114,26 +121,27 @@ def refuse_unwritable(text: str) -> None:
     """Line breaks and other control characters, turned writing directions and half characters are no part of what is said."""
     for sign in text:
         if unicodedata.category(sign) in UNWRITABLE or sign in TURNING:
-            raise EventRefused("text", "The text holds a sign that cannot be shown. Type it again.")
+            raise EventRefused("text", _("The text holds a sign that cannot be shown. Type it again."))
 
 
 def _term(value: Any, bounds: Bounds) -> None:
     if isinstance(value, bool) or not isinstance(value, int):
-        raise EventRefused("malformed", "The number of a count is a whole number.")
+        raise EventRefused("malformed", _("The number of a count is a whole number."))
     if not 1 <= value <= bounds.last_term:
-        raise EventRefused("unknown-term", f"There is no count number {value} here; the last is {bounds.last_term}.")
+        words = _("There is no count number %(number)s here; the last is %(last)s.")
+        raise EventRefused("unknown-term", words % {"number": value, "last": bounds.last_term})
 
 
 def _terms(value: Any, bounds: Bounds) -> None:
     if not isinstance(value, list) or not 1 <= len(value) <= PHRASE_CELLS:
-        raise EventRefused("malformed", f"A phrase is pinned to 1 to {PHRASE_CELLS} counts.")
+        raise EventRefused("malformed", _("A phrase is pinned to 1 to %(most)s counts.") % {"most": PHRASE_CELLS})
     for n in value:
         _term(n, bounds)
 
 
 def _identity(value: Any, bounds: Bounds) -> None:
     if not is_identity(value):
-        raise EventRefused("malformed", "The event that is meant is not named properly.")
+        raise EventRefused("malformed", _("The event that is meant is not named properly."))
 
 
 def is_identity(value: Any) -> bool:
@@ -148,12 +156,12 @@ def _day(value: Any, bounds: Bounds) -> None:
     try:
         date.fromisoformat(value)
     except (TypeError, ValueError):
-        raise EventRefused("malformed", "The day of the lesson cannot be read.") from None
+        raise EventRefused("malformed", _("The day of the lesson cannot be read.")) from None
 
 
 def _flag(value: Any, bounds: Bounds) -> None:
     if not isinstance(value, bool):
-        raise EventRefused("malformed", "Yes or no is needed here.")
+        raise EventRefused("malformed", _("Yes or no is needed here."))
 
 
 TERM, EVENT = Part(_term), Part(_identity)

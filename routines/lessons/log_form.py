@@ -11,7 +11,7 @@ from django.utils.translation import gettext_lazy
 
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup, SchoolYear
-from routines.forms.names_asked import A_CHILD, NamesAskedForm
+from routines.forms.names_asked import A_CHILD, NamesAskedForm, one_of
 from routines.lessons.kinds import CELL_TEXT, KINDS, NOTICE, VOICES, Bounds, EventRefused
 from routines.lessons.log import CellLog, Log
 from routines.lessons.shown_count import coming, target_sentences
@@ -229,44 +229,44 @@ class LogForm(NamesAskedForm):
     def clean_noticed(self) -> str:
         lines = [line for line in map(str.strip, self.cleaned_data["noticed"].splitlines()) if line]
         if len(lines) > NOTICED_LINES:
-            raise forms.ValidationError(f"Put it into {NOTICED_LINES} lines at most; it has {len(lines)}.")
+            words = _("Put it into %(most)s lines at most; it has %(lines)s.")
+            raise forms.ValidationError(words % {"most": NOTICED_LINES, "lines": len(lines)})
         for line in lines:
             if len(line) > NOTICED_LIMIT:
-                raise forms.ValidationError(
-                    f"Shorten “{line[:40]}…” to {NOTICED_LIMIT} characters, or break it into two lines; it has {len(line)}."
-                )
+                words = _("Shorten “%(line)s…” to %(most)s characters, or break it into two lines; it has %(length)s.")
+                raise forms.ValidationError(words % {"line": line[:40], "most": NOTICED_LIMIT, "length": len(line)})
         return "\n".join(_as_event("notice.add", line) for line in lines)
 
     def clean(self):
         cleaned = super().clean()
         group, day = cleaned.get("class_group"), cleaned.get("taught_on")
         if group and day and not group.year.starts_on <= day <= group.year.ends_on:
-            self.add_error("taught_on", f"{group.name} is a class of {group.year.name}; choose a day in that year.")
+            words = _("%(class)s is a class of %(year)s; choose a day in that year.")
+            self.add_error("taught_on", words % {"class": group.name, "year": group.year.name})
         for n, cell in self.log.cells.items():
             self._check_cell(n, cell, ask=not cleaned.get("no_names"))
         if not self._voices_sent()[1]:
-            self.add_error(
-                None, f"The voice of a stretch goes from one count to another, 1 to {self.last}, and says how it was."
-            )
+            words = _("The voice of a stretch goes from one count to another, 1 to %(last)s, and says how it was.")
+            self.add_error(None, words % {"last": self.last})
         return cleaned
 
     def _check_cell(self, n: int, cell: CellLog, *, ask: bool) -> None:
         if len(cell.said) > SAID_IN_A_CELL:
-            self.add_error(None, f"Count {n} holds {SAID_IN_A_CELL} slips at most; it has {len(cell.said)}.")
+            words = _("Count %(n)s holds %(most)s slips at most; it has %(slips)s.")
+            self.add_error(None, words % {"n": n, "most": SAID_IN_A_CELL, "slips": len(cell.said)})
         for text in cell.said:
             if len(text) > SLIP_LIMIT:
-                self.add_error(
-                    None, f"Shorten what was said at count {n} to {SLIP_LIMIT} characters; it has {len(text)}."
-                )
+                words = _("Shorten what was said at count %(n)s to %(most)s characters; it has %(length)s.")
+                self.add_error(None, words % {"n": n, "most": SLIP_LIMIT, "length": len(text)})
                 continue
             try:
                 _as_event("term.write", text)
             except forms.ValidationError as error:
                 self.add_error(None, error)
-        words = look_like_names(". ".join(cell.said)) if ask else []
-        if words:
-            sentence = f"Is {' or '.join(words)} at count {n} a child? Write what was said, or tick the box below."
-            self.add_error(None, forms.ValidationError(sentence, code=A_CHILD))
+        names = look_like_names(". ".join(cell.said)) if ask else []
+        if names:
+            sentence = _("Is %(names)s at count %(n)s a child? Write what was said, or tick the box below.")
+            self.add_error(None, forms.ValidationError(sentence % {"names": one_of(names), "n": n}, code=A_CHILD))
 
     # What was made of it
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from routines.actions.plans import start_routine
 from routines.counting import Grid, check, next_counts
-from routines.lessons.shown_count import spoken_title
+from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
 from routines.plan_document import OUTCOMES, CountTyped, Fold
 from routines.plan_suggestions.taking import typed_start, typed_step
@@ -57,7 +57,7 @@ def start_next(*, version: RoutineVersion, taken: NextGrid, by) -> Routine:
         if not target.words and check(claim, taken.grid).true
     ]
     following = plan.changed(
-        title=spoken_title(taken.grid),
+        title=title_of(taken.grid, plan.audience(0).language),
         count=taken.count,
         fold=taken.fold,
         targets=tuple(targets),

@@ -5,6 +5,8 @@ the lectern alone, the plan.
 from collections.abc import Iterable
 from typing import Any
 
+from django.utils.translation import gettext as _
+
 from routines.counting import Grid, likely_slips, probes
 from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
@@ -13,6 +15,11 @@ from routines.shown_plan import ShownPlan
 
 MINUS = "\u2212"
 PROBES = 6
+SPOKEN = {
+    "en": ("By {step} from {start}", "Back by {step} from {start}"),
+    "es": ("De {step} en {step} desde {start}", "Hacia atrás de {step} en {step} desde {start}"),
+}
+"""Counting on, and counting back."""
 
 
 def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
@@ -21,7 +28,7 @@ def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
     last = grid.count.terms + PAST_THE_END
     return {
         "lesson": str(lesson.key),
-        "title": spoken_title(grid),
+        "title": spoken_title(shown),
         "grade": lesson.grade.name,
         "language": shown.audience.language,
         "terms": grid.count.terms,
@@ -39,11 +46,16 @@ def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
     }
 
 
-def spoken_title(grid: Grid) -> str:
-    """What a teacher says before the first count. A plan's own title may give a pattern away."""
+def spoken_title(shown: ShownPlan) -> str:
+    """What a teacher says before the first count, in the count's language. A plan's own title may give a pattern away."""
+    return title_of(shown.grid, shown.audience.language)
+
+
+def title_of(grid: Grid, language: str) -> str:
     count = grid.count
-    way = "By" if count.step > 0 else "Back by"
-    return f"{way} {count.difference_text(abs(count.step))} from {count.text(1)}"
+    on, back = SPOKEN[language]
+    said = on if count.step > 0 else back
+    return said.format(step=count.difference_text(abs(count.step)), start=count.text(1))
 
 
 def places(grid: Grid, last: int) -> Iterable[list[int]]:
@@ -129,7 +141,7 @@ def target_sentences(shown: ShownPlan) -> list[str]:
     """One line for each target of the plan, in the plan's order."""
     said = {item.pattern.claim: item.pattern.statement for item in shown.patterns if item.target}
     return [
-        target.words or said.get(claim) or f"Target {position + 1}"
+        target.words or said.get(claim) or _("Target %(number)s") % {"number": position + 1}
         for position, (target, claim) in enumerate(zip(shown.plan.targets, shown.target_claims, strict=True))
     ]
 

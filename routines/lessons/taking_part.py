@@ -5,6 +5,7 @@ from typing import Any
 from django.contrib.auth.views import redirect_to_login
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
 from django.urls import reverse
+from django.utils.translation import gettext as _
 
 from routines.lessons.passes import COOKIE, pass_of
 from routines.lessons.roles import Participant, Role
@@ -60,5 +61,5 @@ def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:
 def refuse(request: HttpRequest) -> JsonResponse:
     """In answer to a script: 401 to a browser that has nothing to show, 404 to all others."""
     if not request.user.is_authenticated and COOKIE not in request.COOKIES:
-        return answer({"reason": "signed-out", "words": "Sign in again to send what is kept on this device."}, 401)
-    return answer({"reason": "unknown", "words": "There is no such lesson for whoever is signed in here."}, 404)
+        return answer({"reason": "signed-out", "words": _("Sign in again to send what is kept on this device.")}, 401)
+    return answer({"reason": "unknown", "words": _("There is no such lesson for whoever is signed in here.")}, 404)

@@ -22,68 +22,92 @@ def status_words() -> dict[str, str]:
     }
 
 
+def log_words() -> dict[str, str]:
+    """How a stretch is tapped on the log."""
+    return {"voice-first": _("Tap the first cell of the stretch."), "voice-last": _("Now its last cell.")}
+
+
+def replay_words() -> dict[str, str]:
+    """The one button of the replay whose words change."""
+    return {"play": _("Play"), "stop": _("Stop")}
+
+
+def free_text_words() -> dict[str, str]:
+    """What is asked of a text before it is kept: on board and lectern."""
+    return {
+        "is-a-child": _("Is {names} a child? Write the idea, not who said it."),
+        "or": _(" or "),
+        "too-long": _("That is {length} characters long; {longest} is the most here."),
+    }
+
+
 def board_words() -> dict[str, str]:
     """What the board says about cells, tools and typing."""
-    return status_words() | {
-        # Cells, for those who hear the board
-        "cell-next": _("next count"),
-        "cell-empty": _("empty"),
-        "cell-covered": _("covered"),
-        "cell-guessed": _("guess: {text}"),
-        "cell-left-out": _("left out"),
-        "cell-struck": _("struck: {text}"),
-        "cell-tint": _("tinted"),
-        "cell-ring": _("ringed"),
-        "cell-underline": _("underlined"),
-        "cell-hatch": _("hatched"),
-        "cell-phrase": _("with a phrase"),
-        "heard-corrected": _("{said} struck, {text}"),
-        # How a tool in hand is used
-        "use-said": _("Tap the cell to write in."),
-        "use-tint": _("Tap the cells to tint."),
-        "use-ring": _("Tap the cells to ring."),
-        "use-underline": _("Tap the digit to underline."),
-        "use-hatch": _("Tap the cells to hatch."),
-        "use-jump": _("Tap where the jump starts, then where it lands."),
-        "jump-where": _("Now where does it land?"),
-        "use-phrase": _("Tap the cells that the phrase is about."),
-        "use-guess": _("Tap the empty cell that the guess is for."),
-        "guess-empty": _("A guess goes into an empty cell."),
-        "use-cover": _("Tap the cells to cover or uncover."),
-        "use-again": _("Tap the line that is counted again."),
-        # Typing
-        "type-said": _("What was said?"),
-        "type-over": _("Instead of {text}"),
-        "type-guess": _("What is the guess?"),
-        "type-phrase": _("What was noticed?"),
-        "no-names": _("Write the idea, not who said it."),
-        "phrase-most": _("A phrase can be pinned to 12 cells."),
-        "write-it": _("write"),
-        "as-it-counts": _("as it counts"),
-        "left-out": _("left out"),
-        "guess-it": _("guess"),
-        "class-corrects": _("the class corrects"),
-        "mistyped": _("I mistyped"),
-        "pin-it": _("pin"),
-        "take-away": _("take away"),
-        "take-phrase-away": _("take away: {text}"),
-        "close": _("close"),
-        "key-enter": _("Enter"),
-        "key-shift-enter": _("Shift Enter"),
-        # The end, and lines out of view
-        "planned-end": _("The planned count ends here. Once more to go on."),
-        "no-further": _("The board goes no further than this."),
-        "one-rows-earlier": _("1 line above"),
-        "many-rows-earlier": _("{count} lines above"),
-        "one-rows-later": _("1 line below"),
-        "many-rows-later": _("{count} lines below"),
-        "one-columns-earlier": _("1 column before"),
-        "many-columns-earlier": _("{count} columns before"),
-        "one-columns-later": _("1 column after"),
-        "many-columns-later": _("{count} columns after"),
-        "tools-back": _("Press B to have the tools back."),
-        "no-full-screen": _("This browser does not fill the screen here."),
-    }
+    return (
+        status_words()
+        | free_text_words()
+        | {
+            # Cells, for those who hear the board
+            "cell-next": _("next count"),
+            "cell-empty": _("empty"),
+            "cell-covered": _("covered"),
+            "cell-guessed": _("guess: {text}"),
+            "cell-left-out": _("left out"),
+            "cell-struck": _("struck: {text}"),
+            "cell-tint": _("tinted"),
+            "cell-ring": _("ringed"),
+            "cell-underline": _("underlined"),
+            "cell-hatch": _("hatched"),
+            "cell-phrase": _("with a phrase"),
+            "heard-corrected": _("{said} struck, {text}"),
+            # How a tool in hand is used
+            "use-said": _("Tap the cell to write in."),
+            "use-tint": _("Tap the cells to tint."),
+            "use-ring": _("Tap the cells to ring."),
+            "use-underline": _("Tap the digit to underline."),
+            "use-hatch": _("Tap the cells to hatch."),
+            "use-jump": _("Tap where the jump starts, then where it lands."),
+            "jump-where": _("Now where does it land?"),
+            "use-phrase": _("Tap the cells that the phrase is about."),
+            "use-guess": _("Tap the empty cell that the guess is for."),
+            "guess-empty": _("A guess goes into an empty cell."),
+            "use-cover": _("Tap the cells to cover or uncover."),
+            "use-again": _("Tap the line that is counted again."),
+            # Typing
+            "type-said": _("What was said?"),
+            "type-over": _("Instead of {text}"),
+            "type-guess": _("What is the guess?"),
+            "type-phrase": _("What was noticed?"),
+            "no-names": _("Write the idea, not who said it."),
+            "phrase-most": _("A phrase can be pinned to 12 cells."),
+            "write-it": _("write"),
+            "as-it-counts": _("as it counts"),
+            "left-out": _("left out"),
+            "guess-it": _("guess"),
+            "class-corrects": _("the class corrects"),
+            "mistyped": _("I mistyped"),
+            "pin-it": _("pin"),
+            "take-away": _("take away"),
+            "take-phrase-away": _("take away: {text}"),
+            "close": _("close"),
+            "key-enter": _("Enter"),
+            "key-shift-enter": _("Shift Enter"),
+            "key-escape": _("Esc"),
+            # The end, and lines out of view
+            "planned-end": _("The planned count ends here. Once more to go on."),
+            "no-further": _("The board goes no further than this."),
+            "one-rows-earlier": _("1 line above"),
+            "many-rows-earlier": _("{count} lines above"),
+            "one-rows-later": _("1 line below"),
+            "many-rows-later": _("{count} lines below"),
+            "one-columns-earlier": _("1 column before"),
+            "many-columns-earlier": _("{count} columns before"),
+            "one-columns-later": _("1 column after"),
+            "many-columns-later": _("{count} columns after"),
+            "tools-back": _("Press B to have the tools back."),
+            "no-full-screen": _("This browser does not fill the screen here."),
+        }
+    )
 
 
 def lectern_words() -> dict[str, str]:
@@ -92,6 +116,7 @@ def lectern_words() -> dict[str, str]:
     cells = {name: words for name, words in board.items() if name.startswith("cell-")}
     return (
         status_words()
+        | free_text_words()
         | cells
         | {
             # On top
@@ -170,8 +195,6 @@ def lectern_words() -> dict[str, str]:
             "change-this": _("change: {text}"),
             "take-away": _("take away"),
             "take-this-away": _("take away: {text}"),
-            "is-a-child": _("Is {names} a child? Write the idea, not who said it."),
-            "or": _(" or "),
             "target-seen": _("seen"),
             "target-not-yet": _("not yet"),
             # Undo

@@ -11,6 +11,7 @@ from django.db.models.fields.json import KeyTextTransform
 from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from grade_bands.models import Area, ClassGroup
 
@@ -118,13 +119,13 @@ class Lesson(models.Model):
     """
 
     class Surface(models.TextChoices):
-        BOARD = "board", "on the board"
-        PAPER = "paper", "on paper"
+        BOARD = "board", _("on the board")
+        PAPER = "paper", _("on paper")
 
     class Sharing(models.TextChoices):
-        ONLY_ME = "only-me", "only me"
-        TEAM = "team", "my team"
-        TEAM_AND_COACH = "team-coach", "my team and the coach"
+        ONLY_ME = "only-me", _("only me")
+        TEAM = "team", _("my team")
+        TEAM_AND_COACH = "team-coach", _("my team and the coach")
 
     key = models.UUIDField(default=uuid.uuid4, unique=True, editable=False)
     routine = models.ForeignKey(
@@ -205,9 +206,9 @@ class Reflection(models.Model):
     """What the teacher wrote after the lesson. Ideas, never who said them. `to_next_year` and `foresaw` are hers alone."""
 
     class Outcome(models.TextChoices):
-        NOT_YET = "not-yet", "not there yet"
-        AS_PLANNED = "as-planned", "as planned"
-        READY_FOR_MORE = "ready-for-more", "ready for more"
+        NOT_YET = "not-yet", _("not there yet")
+        AS_PLANNED = "as-planned", _("as planned")
+        READY_FOR_MORE = "ready-for-more", _("ready for more")
 
     lesson = models.OneToOneField(Lesson, on_delete=models.CASCADE, related_name="reflection")
     outcome = models.CharField(max_length=14, choices=Outcome.choices, blank=True)
@@ -227,8 +228,8 @@ class TargetOutcome(models.Model):
     """Whether the class saw one target pattern of the plan taught. Targets without a row are not recorded."""
 
     class Seen(models.TextChoices):
-        SEEN = "seen", "seen"
-        NOT_YET = "not-yet", "not yet"
+        SEEN = "seen", _("seen")
+        NOT_YET = "not-yet", _("not yet")
 
     lesson = models.ForeignKey(Lesson, on_delete=models.CASCADE, related_name="target_outcomes")
     position = models.PositiveSmallIntegerField()

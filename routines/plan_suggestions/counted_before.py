@@ -1,14 +1,26 @@
 """Has one of this teacher's classes counted this count already this school year? And what did she note for herself?"""
 
+from dataclasses import dataclass
 from datetime import date
 
-from routines.counting import Count
-from routines.models import Lesson
+from django.db.models import Q
+from django.utils.dates import MONTHS
+from django.utils.translation import gettext as _
 
-GROUPS = {
-    2: "twos", 3: "threes", 4: "fours", 5: "fives", 6: "sixes", 7: "sevens", 8: "eights", 9: "nines", 10: "tens",
-    11: "elevens", 12: "twelves",
-}  # fmt: skip
+from routines.counting import Count
+from routines.models import Lesson, Routine
+
+NOTES_SHOWN = 5
+COPIES_FOLLOWED = 5
+
+
+@dataclass(frozen=True, slots=True)
+class NoteToSelf:
+    """What a teacher wrote to her next year's self after a lesson; she alone reads it."""
+
+    taught_on: date
+    class_name: str
+    text: str
 
 
 def counted_before(count: Count, teacher, today: date) -> str:
@@ -16,31 +28,61 @@ def counted_before(count: Count, teacher, today: date) -> str:
     lesson = (
         Lesson.objects.counted()
         .filter(
+            _of_count(count),
             class_group__teachers=teacher,
             year__starts_on__lte=today,
             year__ends_on__gte=today,
-            routine__kind=count.kind,
-            routine__start_numerator=count.start.numerator,
-            routine__start_denominator=count.start.denominator,
-            routine__step_numerator=count.step.numerator,
-            routine__step_denominator=count.step.denominator,
         )
         .select_related("class_group", "version")
         .order_by("-taught_on")
         .first()
     )
-    return f"{lesson.class_group.name} counted this in {lesson.taught_on:%B}{_folded(lesson)}." if lesson else ""
+    if lesson is None:
+        return ""
+    return _("%(class)s counted this in %(month)s, %(folded)s.") % {
+        "class": lesson.class_group.name,
+        "month": MONTHS[lesson.taught_on.month],
+        "folded": in_lines_of(lesson.version.plan["fold"]["line_length"]),
+    }
 
 
-def _folded(lesson: Lesson) -> str:
-    """How it was folded then: ", in fours" is what a teacher says; beyond twelve, the number."""
-    length = lesson.version.plan["fold"]["line_length"]
-    return f", in {GROUPS[length]}" if length in GROUPS else f", {length} in a line"
+def in_lines_of(length: int) -> str:
+    """How it was folded: "in fours" is what a teacher says; beyond twelve, the number."""
+    said = {
+        2: _("in twos"), 3: _("in threes"), 4: _("in fours"), 5: _("in fives"), 6: _("in sixes"), 7: _("in sevens"),
+        8: _("in eights"), 9: _("in nines"), 10: _("in tens"), 11: _("in elevens"), 12: _("in twelves"),
+    }  # fmt: skip
+    return said.get(length) or _("%(length)s in a line") % {"length": length}
 
 
-def notes_to_self(routine, teacher) -> list[tuple[date, str]]:
-    """What this teacher wrote to her next year's self about this count, or the one it was copied from. For her alone."""
-    counts = [routine.pk, *([routine.copied_from_id] if routine.copied_from_id else [])]
-    mine = Lesson.objects.taught_by(teacher).filter(routine__in=counts).exclude(reflection=None)
-    noted = mine.exclude(reflection__to_next_year="").order_by("-taught_on")
-    return list(noted.values_list("taught_on", "reflection__to_next_year")[:5])
+def notes_to_self(teacher, *, routine: Routine | None = None, count: Count | None = None) -> list[NoteToSelf]:
+    """This teacher's notes about this routine, what it was copied from, or the same start and step; the newest first."""
+    about = Q(routine__in=_with_origins(routine)) if routine else Q()
+    if count is not None:
+        about |= _of_count(count)
+    if not about:
+        return []
+    noted = (
+        Lesson.objects.taught_by(teacher).filter(about).exclude(reflection=None).exclude(reflection__to_next_year="")
+    )
+    rows = noted.order_by("-taught_on", "-pk").values_list("taught_on", "class_group__name", "reflection__to_next_year")
+    return [NoteToSelf(*row) for row in rows[:NOTES_SHOWN]]
+
+
+def _with_origins(routine: Routine) -> list[int]:
+    """The routine and those that it was copied from, a few steps back, in one query at most."""
+    if routine.copied_from_id is None:
+        return [routine.pk]
+    back = ["copied_from" + "__copied_from" * steps for steps in range(COPIES_FOLLOWED)]
+    found = Routine.objects.filter(pk=routine.pk).values_list(*back).first() or ()
+    return [routine.pk, *(pk for pk in found if pk)]
+
+
+def _of_count(count: Count) -> Q:
+    return Q(
+        routine__kind=count.kind,
+        routine__start_numerator=count.start.numerator,
+        routine__start_denominator=count.start.denominator,
+        routine__step_numerator=count.step.numerator,
+        routine__step_denominator=count.step.denominator,
+    )

@@ -3,6 +3,8 @@
 from urllib.parse import urlencode
 
 from django import template
+from django.utils.translation import get_language
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Grid
 from routines.counting.texts import ordinal as ordinal_words
@@ -20,9 +22,9 @@ SORT_WORDS = {
     "own": "my guess",
 }
 OUTCOME_WORDS = {
-    "not-yet": "if it was not there yet",
-    "as-planned": "if it went as planned",
-    "ready-for-more": "if they are ready for more",
+    "not-yet": _("if it was not there yet"),
+    "as-planned": _("if it went as planned"),
+    "ready-for-more": _("if they are ready for more"),
 }
 
 
@@ -33,7 +35,7 @@ def sort_words(sort: str) -> str:
 
 @register.filter
 def outcome_words(outcome: str) -> str:
-    return OUTCOME_WORDS.get(outcome, outcome)
+    return str(OUTCOME_WORDS.get(outcome, outcome))
 
 
 @register.simple_tag
@@ -43,8 +45,9 @@ def term_text(grid: Grid, n: int) -> str:
 
 
 @register.simple_tag
-def ordinal(n: int, language: str = "en") -> str:
-    return ordinal_words(n, "es" if language == "es" else "en")
+def ordinal(n: int, language: str = "") -> str:
+    """ "3rd", in the language of the page unless another is given."""
+    return ordinal_words(n, "es" if (language or get_language() or "en").startswith("es") else "en")
 
 
 @register.simple_tag

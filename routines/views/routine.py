@@ -19,6 +19,7 @@ from routines.cards import cards_of
 from routines.facts import count_in_words
 from routines.forms.co_author import CoAuthorForm
 from routines.forms.note import NoteForm
+from routines.lessons.noticed import noticed_at
 from routines.models import Lesson, Routine, RoutineNote
 from routines.plan_changes import changes_between
 from routines.plan_suggestions.counted_before import notes_to_self
@@ -51,21 +52,29 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
     context |= {
         "copies": Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")[:6],
         "versions": found.versions.select_related("by").newest_first()[:8],
-        "lessons": Lesson.objects.shared_about(found, request.user)
-        .select_related("reflection", "class_group", "teacher")
-        .order_by("-taught_on")[:6],
+        "lessons": _how_it_went(request, found),
+        "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
+        "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],
         "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         **_notes(request, found),
-        "notes_to_self": notes_to_self(found, request.user),
+        "notes_to_self": notes_to_self(request.user, routine=found),
         "note_form": NoteForm(),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),
         "may_retire": found.may_retire(request.user),
     }
     return render(request, "routines/routine.html", context)
+
+
+def _how_it_went(request: HttpRequest, found: Routine) -> list[tuple[Lesson, list[str]]]:
+    """The latest lessons whose reflection may be read here, each with what was noticed."""
+    shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
+    lessons = list(shared.order_by("-taught_on")[:6])
+    noticed = noticed_at(lessons)
+    return [(lesson, noticed[lesson.pk]) for lesson in lessons]
 
 
 def _notes(request: HttpRequest, found: Routine) -> dict:

@@ -3,10 +3,12 @@
   "use strict";
   const NEAR = 0.8;
 
+  const words = () => JSON.parse(document.getElementById("page-words").textContent); // translated with the page
+
   function sentence(most, length) {
-    if (length > most) return "Shorten this by " + (length - most) + ": " + most + " characters are the most.";
-    if (length >= most * NEAR) return most - length + " of " + most + " characters left.";
-    return "";
+    const blanks = { most, over: length - most, left: most - length };
+    const name = length > most ? "too-long" : length >= most * NEAR ? "room-left" : "";
+    return name && words()[name].replace(/\{(\w+)\}/g, (_whole, blank) => blanks[blank]);
   }
 
   function say(field) {

@@ -7,9 +7,11 @@
   try { kept = localStorage.getItem(KEY); } catch { /* storage is closed: paper */ }
   if (kept === "slate" && !root.dataset.theme) root.dataset.theme = "slate";
 
+  // The button's words come from the page, translated with it: {"paper": what leads to paper, "slate": what leads to slate}.
   function say(button) {
+    const words = JSON.parse(document.getElementById("page-words").textContent);
     button.hidden = false;
-    button.textContent = root.dataset.theme === "slate" ? "Paper instead of slate" : "Slate instead of paper";
+    button.textContent = root.dataset.theme === "slate" ? words.paper : words.slate;
   }
 
   document.addEventListener("DOMContentLoaded", function () {

@@ -201,6 +201,14 @@ def numbers_in(words: str) -> set[str]:
     return set(re.findall(r"\d+", words))
 
 
+def test_with_the_tools_away_the_focus_stays_in_its_cell(board):
+    board.write(3)
+    board.cell(2).focus()
+    board.press("b", "t")
+    expect(board.cell(2)).to_have_class(re.compile("is-tint"))
+    expect(board.cell(2)).to_be_focused()
+
+
 def test_nothing_unwritten_is_in_the_source_the_page_or_what_is_heard(board):
     board.write(5)
     later = set(list(board.texts())[5:])

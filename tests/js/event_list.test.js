@@ -40,8 +40,10 @@ test("keys faster than the disk are all kept in order", async () => {
     adding.push(list.add("term.write", { n, text: String(n), over: null }));
   }
   await Promise.resolve();
+  store.holds = false;
   store.release();
   await Promise.all(adding);
+  assert.equal(store.puts, 2); // the first key, and all that came while the disk was busy
   assert.equal(list.state.next, 51);
   assert.deepEqual(list.unsent.map((record) => record.event.data.n), Array.from({ length: 50 }, (_, index) => index + 1));
 });
@@ -61,4 +63,33 @@ test("the clock goes on from the highest that was seen", async () => {
   await list.hear([{ id: newId(), t: 41, device: "other", kind: "show", data: { line: 1 }, ms: 0, at: "", v: 1, seq: 1 }]);
   assert.equal((await list.add("show", { line: 2 })).t, 42);
   assert.equal(list.state.line, 2);
+});
+
+test("an answer of the server paints nothing anew, and what another device did does", async () => {
+  const list = listOn(new FakeStore());
+  let painted = 0, answered = 0;
+  const event = await list.add("term.write", { n: 1, text: "1", over: null });
+  list.changed = () => { painted += 1; };
+  list.answered = () => { answered += 1; };
+  await list.acknowledge({ [event.id]: 1 }, {});
+  await list.hear([{ ...event, seq: 1 }]);
+  assert.deepEqual([painted, answered, list.unsent.length], [0, 1, 0]);
+  await list.hear([{ id: newId(), t: 41, device: "other", kind: "show", data: { line: 1 }, ms: 0, at: "", v: 1, seq: 2 }]);
+  assert.deepEqual([painted, list.state.line], [1, 1]);
+  await list.hear([{ ...event, data: {}, erased: true, seq: 1 }]);
+  assert.deepEqual([painted, list.state.next], [2, 1]);
+});
+
+test("what came from another device while a key was being stored is in the state", async () => {
+  const store = new FakeStore();
+  store.holds = true;
+  const list = listOn(store);
+  const adding = list.add("term.write", { n: 1, text: "1", over: null });
+  store.holds = false;
+  await list.hear([{ id: newId(), t: 1, device: "z", kind: "cover", data: { n: 4 }, ms: 0, at: "", v: 1, seq: 1 }]);
+  assert.deepEqual([list.state.next, list.state.covered], [1, [4]]);
+  assert.deepEqual([list.ahead.next, list.ahead.covered], [2, [4]]);
+  store.release();
+  await adding;
+  assert.deepEqual([list.state.next, list.state.covered], [2, [4]]);
 });

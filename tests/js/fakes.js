@@ -60,15 +60,19 @@ export class FakeStore {
     this.full = full;
     this.held = []; // puts that wait until `release`
     this.holds = false;
+    this.puts = 0;
   }
 
   async all() { return [...this.records.values()]; }
 
   async put(records) {
+    this.puts += 1;
     if (this.full) throw new Error("QuotaExceededError");
     if (this.holds) await new Promise((done) => this.held.push(done));
     for (const record of records) this.records.set(record.event.id, structuredClone(record));
   }
+
+  putHeard(records) { return this.put(records); }
 
   release() { this.held.splice(0).forEach((done) => done()); }
 }

@@ -43,7 +43,7 @@ for await (const line of createInterface({ input: process.stdin })) {
 
 @pytest.fixture(scope="module")
 def names_by_script(node) -> Iterator[Callable[[str], list[str]]]:
-    script = CALLED % (HERE.parent.parent / "static/js/lesson/lectern/names.js").as_uri()
+    script = CALLED % (HERE.parent.parent / "static/js/lesson/names.js").as_uri()
     with subprocess.Popen(
         [node, "--input-type=module", "-e", script],
         stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, bufsize=1, encoding="utf-8",

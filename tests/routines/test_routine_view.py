@@ -7,7 +7,7 @@ from grade_bands.standards import COMMON_CORE_NOTICE
 from routines.actions.plans import copy_routine, save_version
 from routines.alike import alike
 from routines.models import RoutineNote
-from routines.plan_document import CountTyped, Story, Target
+from routines.plan_document import CountTyped, ExpectedAnswer, Story, Target
 from tests.factories import StandardFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
@@ -20,6 +20,21 @@ def test_the_page_shows_grid_patterns_and_plan(owner, visit):
     page = page_of(make_routine(owner), visit(owner)).text
     for words in ("Sevens from four", "35 more", "What is under 11?", "5 jumps of 7 make 35", "7 more"):
         assert words in page
+
+
+@pytest.mark.parametrize(
+    ("expected", "says", "slips"),
+    [
+        ((), "Nothing written yet.", "Nothing written yet."),
+        ((ExpectedAnswer("55", sort="slip", n=8),), "Nothing written yet.", "55"),
+        ((ExpectedAnswer("It goes up by seven", sort="easy"),), "It goes up by seven", "Nothing written yet."),
+    ],
+)
+def test_a_list_of_what_they_may_say_or_slip_is_never_silently_empty(owner, visit, expected, says, slips):
+    page = page_of(make_routine(owner, expected=expected), visit(owner)).text
+    they_say, they_slip = page.split('id="says-title"')[1].split("</section>")[:2]
+    assert (says in they_say, slips in they_slip) == (True, True)
+    assert they_say.count("<li") == they_slip.count("<li") == 1
 
 
 def test_the_lit_patterns_stand_in_the_address(owner, visit):

@@ -6,6 +6,8 @@ from django.contrib.auth.decorators import login_not_required
 from django.db import IntegrityError, OperationalError
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.middleware.csrf import get_token
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_GET, require_http_methods
 
 from accounts.text import read_json
@@ -20,7 +22,7 @@ from routines.models import Lesson
 BODY_BYTES = BATCH_LIMIT * (DATA_BYTES + 1024)
 PAGE = 500
 SHOWN = ("version", "grade")
-DELETED = {"reason": "deleted", "words": "This lesson was deleted."}
+DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was deleted.")}
 
 
 @open_to_passes
@@ -43,7 +45,7 @@ def events(request: HttpRequest, key) -> HttpResponse:
         return _take(request, lesson, me, batch) if batch is not None else _tell(request, lesson, me)
     except OperationalError:
         # Locked for too long, or a full disk: the device keeps what it has and tries again.
-        return answer({"reason": "busy", "words": "The server cannot keep anything at the moment."}, 503)
+        return answer({"reason": "busy", "words": _("The server cannot keep anything at the moment.")}, 503)
 
 
 def _asked_about(request: HttpRequest, key) -> Lesson | None:
@@ -58,7 +60,7 @@ def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
     """The events of a request, or the answer to one that is none."""
     length = request.META.get("CONTENT_LENGTH") or "0"
     if not length.isdecimal() or int(length) > BODY_BYTES:
-        words = f"Send at most {BATCH_LIMIT} events at a time."
+        words = _("Send at most %(most)s events at a time.") % {"most": BATCH_LIMIT}
         return answer({"reason": "too-large", "words": words}, 413)
     try:
         body = read_json(request.body) if request.content_type == "application/json" else None
@@ -66,7 +68,7 @@ def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
         body = None
     batch = body.get("events") if isinstance(body, dict) else None
     if not isinstance(batch, list):
-        return answer({"reason": "malformed", "words": "These are no events of a lesson."}, 400)
+        return answer({"reason": "malformed", "words": _("These are no events of a lesson.")}, 400)
     return batch
 
 

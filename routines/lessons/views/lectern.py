@@ -43,7 +43,8 @@ def lectern(request: HttpRequest, key) -> HttpResponse:
         "me": me,
         "is_teacher": me.role is Role.TEACHER,
         "plan": shown.plan,
-        "title": spoken_title(shown.grid),
+        "title": spoken_title(shown),
+        "language": shown.audience.language,
         "names": as_script(),
         "addresses": {
             "count": reverse("lesson_lectern_json", args=[lesson.key]),

@@ -12,9 +12,9 @@ from django.views.decorators.http import require_http_methods
 from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.facts import count_in_words
-from routines.lessons.drawn import cells_as_said, cells_of_log, written_terms
+from routines.lessons.drawn import cells_as_said, cells_of_log, voices_of, written_terms
 from routines.lessons.log import Log, differing, log_of
-from routines.lessons.log_form import LogForm
+from routines.lessons.log_form import HOW, LogForm
 from routines.lessons.next_count import choices, next_grids, start_next
 from routines.lessons.recording import change_log, record_paper_lesson, save_reflection, state_of
 from routines.lessons.shown_count import shown_of, target_sentences
@@ -222,6 +222,7 @@ def _read_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: Less
     """What a colleague reads: never the note to next year's self, nor what was foreseen."""
     targets = _standing(found, state, shown).targets
     names = {"seen": _("seen"), "not-yet": _("not yet")}
+    count = shown.grid.count
     context = {
         "section": "lessons",
         "lesson": found,
@@ -236,7 +237,9 @@ def _read_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: Less
         "shown": shown,
         "entries": cells_as_said(state, shown.grid.count),
         "stop_times": _stop_times(state, shown),
-        "voices": [[voice["from"], voice["to"], voice["how"]] for voice in state.voices],
-        "wide": shown.grid.columns > 7,
+        "voices": voices_of(state),
+        "voice_words": [
+            (count.text(voice["from"]), count.text(voice["to"]), HOW[voice["how"]]) for voice in state.voices
+        ],
     }
     return render(request, "lessons/lesson.html", context)

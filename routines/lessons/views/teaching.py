@@ -19,6 +19,8 @@ from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import Lesson, Routine
+from routines.names_of_children import as_script
+from routines.plan_suggestions.counted_before import counted_before, notes_to_self
 
 AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
 TEACHERS = (Role.TEACHER, Role.CO_TEACHER)
@@ -48,10 +50,13 @@ def teach(request: HttpRequest, pk: int) -> HttpResponse:
             practice=practice,
         )
         return redirect(_first_page(lesson, form.cleaned_data["begin"]))
+    grid = routine.plan.grid()
     context = {
         "section": "bank",
         "routine": routine,
-        "count": count_in_words(routine.plan.grid()),
+        "count": count_in_words(grid),
+        "counted_before": counted_before(grid.count, request.user, today),
+        "notes_to_self": notes_to_self(request.user, routine=routine, count=grid.count),
         "form": form,
         "open_lessons": Lesson.objects.on_now()
         .taught_by(request.user)
@@ -78,11 +83,13 @@ def board(request: HttpRequest, key) -> HttpResponse:
     if isinstance(found, HttpResponse):
         return found
     lesson, me = found
-    alone = request.GET.get("alone") == "1"
+    alone, shown = request.GET.get("alone") == "1", shown_of(lesson)
     context = {
         "lesson": lesson,
         "may_end": me.may_end,
-        "title": spoken_title(shown_of(lesson).grid),
+        "title": spoken_title(shown),
+        "language": shown.audience.language,
+        "names": as_script(),
         "addresses": {
             "after": after_the_end(lesson, me),
             "count": reverse("lesson_board_json", args=[lesson.key]),

@@ -16,7 +16,7 @@ from accounts.models import SentForm
 from routines.actions.plans import StaleSave, save_version, start_routine
 from routines.forms.plan import PlanForm
 from routines.models import PlanDraft, Routine
-from routines.plan_suggestions.counted_before import counted_before
+from routines.plan_suggestions.counted_before import counted_before, notes_to_self
 
 from .desk import Desk, TooLong, open_desk
 from .live import LivePlan, live_addresses, live_context
@@ -69,6 +69,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
         "drop_url": desk.url("plan_drop"),
         **live_addresses(desk.kwargs),
         "counted_before": counted_before(form.grid.count, desk.user, timezone.localdate()) if form.grid else "",
+        "notes_to_self": notes_to_self(desk.user, routine=routine, count=form.grid.count if form.grid else None),
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
         **live_context(form),
     }

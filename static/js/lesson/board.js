@@ -12,6 +12,7 @@ import { wordsOf } from "./words.js";
 
 const root = document.getElementById("board");
 const say = wordsOf();
+const names = JSON.parse(document.getElementById("names").textContent);
 
 async function open() {
   const lesson = await openLesson(root.dataset);
@@ -21,13 +22,14 @@ async function open() {
   }
   const { count, list, sync } = lesson;
   const ruler = await makeRuler(getComputedStyle(root).fontFamily);
-  const board = new BoardView({ root, count, list, say, ruler });
+  const board = new BoardView({ root, count, list, say, names, ruler });
   board.part("grid").lang = count.language;
+  const status = () => showStatus(board.part("status"), { list, sync, say });
   list.changed = () => {
     board.paint();
-    showStatus(board.part("status"), { list, sync, say });
+    status();
   };
-  sync.changed = () => showStatus(board.part("status"), { list, sync, say });
+  list.answered = sync.changed = status;
   listenToKeys(board);
   const ending = board.part("end-sheet");
   if (ending) {

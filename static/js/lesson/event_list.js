@@ -10,6 +10,10 @@ export class EventList {
   #records = new Map(); // id -> {event, own, seq, refused}
   #storing = new Map(); // id -> event, not stored yet
   #channel = null;
+  #turn = []; // [{record, done}] for the next transaction
+  #isStoring = false;
+  #changes = 0; // to the set of events held here
+  #aheadOf = 0; // the changes that `ahead` knows of
 
   constructor({ lesson, store, maker, channel = globalThis.BroadcastChannel }) {
     this.lesson = lesson;
@@ -18,6 +22,7 @@ export class EventList {
     this.stored = store !== null;
     this.state = this.ahead = reduceEvents([]);
     this.changed = () => {}; // something to paint
+    this.answered = () => {}; // nothing to paint, but the server has answered
     this.waiting = () => {}; // something to send
     if (channel) this.#listen(new channel(CHANNEL));
   }
@@ -54,22 +59,42 @@ export class EventList {
   async add(kind, data) {
     const event = this.maker.make(kind, data);
     this.#storing.set(event.id, event);
+    this.#changes += 1;
     this.#reduceAhead();
-    const record = { event, own: true, seq: null, refused: "" };
-    if (this.stored) {
-      try {
-        await this.store.put([record]);
-      } catch {
-        this.stored = false; // full or blocked: painted all the same, and the page says so
-      }
-    }
-    this.#storing.delete(event.id);
-    this.#take(record);
-    this.#reduce();
-    this.changed();
-    this.waiting();
-    this.#channel?.postMessage({ lesson: this.lesson, event });
+    await new Promise((done) => {
+      this.#turn.push({ record: { event, own: true, seq: null, refused: "" }, done });
+      if (!this.#isStoring) this.#storeAll();
+    });
     return event;
+  }
+
+  // One transaction for all that came while the disk was busy, so that fast keys never queue for it one by one.
+  async #storeAll() {
+    this.#isStoring = true;
+    try {
+      while (this.#turn.length) {
+        const batch = this.#turn.splice(0);
+        const records = batch.map(({ record }) => record);
+        if (this.stored) {
+          try {
+            await this.store.put(records);
+          } catch {
+            this.stored = false; // full or blocked: painted all the same, and the page says so
+          }
+        }
+        for (const record of records) {
+          this.#storing.delete(record.event.id);
+          this.#take(record, { isKnown: true });
+        }
+        for (const { done } of batch) done();
+        this.#reduce();
+        this.changed();
+        this.waiting();
+        for (const { event } of records) this.#channel?.postMessage({ lesson: this.lesson, event });
+      }
+    } finally {
+      this.#isStoring = false;
+    }
   }
 
   // Events that the server sent, each with its seq.
@@ -117,27 +142,38 @@ export class EventList {
     if (!records.length) return;
     if (this.stored) {
       try {
-        await this.store.put(records);
+        await this.store.putHeard(records);
       } catch {
         this.stored = false;
       }
     }
+    const before = this.#changes;
     for (const record of records) this.#take(record);
+    if (this.#changes === before) { // only where they stand with the server
+      this.answered();
+      return;
+    }
     this.#reduce();
     this.changed();
   }
 
-  #take(record) {
+  // isKnown: it is in `ahead` already. The same id is the same content, but for a stub.
+  #take(record, { isKnown = this.#records.has(record.event.id) && !record.event.erased } = {}) {
+    if (!isKnown) this.#changes += 1;
     this.#records.set(record.event.id, record);
     this.maker.see(record.event);
   }
 
+  // What was reduced ahead of the store is what stands now, unless something else came meanwhile.
   #reduce() {
-    this.state = reduceEvents(this.events);
+    const isAsAhead = !this.#storing.size && this.#aheadOf === this.#changes;
+    this.state = isAsAhead ? this.ahead : reduceEvents(this.events);
     this.#reduceAhead();
   }
 
   #reduceAhead() {
+    if (this.#aheadOf === this.#changes) return;
     this.ahead = this.#storing.size ? reduceEvents([...this.events, ...this.#storing.values()]) : this.state;
+    this.#aheadOf = this.#changes;
   }
 }

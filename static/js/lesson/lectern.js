@@ -32,7 +32,7 @@ async function open() {
     lectern.paint();
     status();
   };
-  sync.changed = status;
+  list.answered = sync.changed = status;
   const ending = part("end-sheet");
   if (ending) {
     const ask = offerEnding({ dialog: ending, after: root.dataset.after, list, sync });

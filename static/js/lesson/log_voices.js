@@ -1,6 +1,9 @@
 // The voice of a stretch: pick how it was, tap its first cell and its last; it is drawn as a line under the cells.
 
+import { wordsOf } from "./words.js";
+
 export function tapVoices(form, changed) {
+  const say = wordsOf();
   const part = form.querySelector("[data-voices-of]");
   const says = part.querySelector("[data-voice-says]");
   const empty = part.querySelector("[data-voice-empty]");
@@ -11,7 +14,7 @@ export function tapVoices(form, changed) {
     how = next;
     first = 0;
     for (const tool of tools) tool.setAttribute("aria-pressed", String(tool.dataset.how === how));
-    says.textContent = how ? part.dataset.first : "";
+    says.textContent = how ? say("voice-first") : "";
   }
 
   function add(from, to) {
@@ -40,7 +43,7 @@ export function tapVoices(form, changed) {
       if (!how) return false;
       if (!first) {
         first = Number(n);
-        says.textContent = part.dataset.last;
+        says.textContent = say("voice-last");
       } else {
         add(first, Number(n));
         hold("");

@@ -1,15 +1,19 @@
 // Steps through a lesson's moments by arrow keys or taps without leaving the page; the links work without this. Plays only
 // when asked to.
 
+import { wordsOf } from "./words.js";
+
 const STEPS = { ArrowLeft: "before", ArrowRight: "after", End: "end" };
 const part = () => document.querySelector("[data-replay]");
+const say = wordsOf();
 let playing = 0, turn = 0;
 
 ready();
 
 function ready() {
   part().querySelector("[data-playing]").hidden = false;
-  part().querySelector("[data-play]").setAttribute("aria-pressed", String(playing !== 0));
+  const button = part().querySelector("[data-play]");
+  button.textContent = say(playing ? "stop" : "play");
 }
 
 async function go(link, focus) {
@@ -25,23 +29,15 @@ async function go(link, focus) {
     part().querySelector("[data-speed]").value = speed;
     history.replaceState(null, "", url);
     ready();
-    label();
     if (focus) (part().querySelector('[data-step="' + focus + '"]') || part().querySelector('[aria-current="step"]')).focus();
   } catch {
     location.href = url;
   }
 }
 
-function label() {
-  const button = part().querySelector("[data-play]");
-  button.dataset.playWords ??= button.textContent;
-  button.textContent = playing ? button.dataset.stopWords : button.dataset.playWords;
-}
-
 function stop() {
   clearTimeout(playing);
   playing = 0;
-  label();
   ready();
 }
 
@@ -52,7 +48,6 @@ function play() {
     await go(next, "");
     if (playing) play();
   }, 1000 * part().querySelector("[data-speed]").value);
-  label();
   ready();
 }
 

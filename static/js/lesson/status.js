@@ -20,13 +20,14 @@ export function statusOf({ list, sync, say }) {
 
 export function showStatus(root, parts) {
   const words = statusOf(parts).join(" ");
-  root.dataset.trouble = parts.sync.trouble;
+  if (root.dataset.trouble !== parts.sync.trouble) root.dataset.trouble = parts.sync.trouble;
   if (root.dataset.said !== words) {
     root.dataset.said = words;
     root.querySelector("p").textContent = words;
   }
   const list = root.querySelector("ul");
   const sentences = parts.list.refused.map((record) => record.refused);
+  if (!sentences.length && list.hidden) return;
   list.hidden = !sentences.length;
   list.replaceChildren(...sentences.map((sentence) => {
     const item = document.createElement("li");

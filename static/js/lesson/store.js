@@ -1,5 +1,6 @@
-// Keeps a lesson's events in the browser (IndexedDB). A write is done only when its transaction has completed on the
-// disk ("strict"): localStorage would lose the last seconds of a crash.
+// Keeps a lesson's events in the browser (IndexedDB). What is made here is kept only when its transaction has completed on the
+// disk ("strict"): localStorage would lose the last seconds of a crash. What the server has already is not waited for
+// ("relaxed"), so that its answers never hold up a key.
 
 const DATABASE = "countfold-lessons";
 const KEPT_DAYS = 14; // after the server has acknowledged the last event of a lesson
@@ -44,10 +45,20 @@ class Store {
     return (await this.#read("events", (events) => events.getAll(range))) ?? [];
   }
 
+  // Made here: nobody else has it.
   async put(records) {
+    await this.#putAs("strict", records);
+  }
+
+  // Heard from the server, or answered by it.
+  async putHeard(records) {
+    await this.#putAs("relaxed", records);
+  }
+
+  async #putAs(durability, records) {
     await this.#write("events", (events) => {
       for (const record of records) events.put({ ...record, lesson: this.lesson, id: record.event.id });
-    });
+    }, durability);
   }
 
   // What is known of the lesson itself: {epoch, last, count, heard_at}. The count's JSON makes a reload work offline.
@@ -80,13 +91,14 @@ class Store {
     });
   }
 
-  #write(name, act) {
+  #write(name, act, durability = "relaxed") {
     return new Promise((resolve, reject) => {
-      const transaction = this.database.transaction(name, "readwrite", { durability: "strict" });
+      const transaction = this.database.transaction(name, "readwrite", { durability });
       transaction.oncomplete = () => resolve();
       transaction.onerror = () => reject(transaction.error);
       transaction.onabort = () => reject(transaction.error ?? new Error("aborted"));
       act(transaction.objectStore(name));
+      transaction.commit(); // at once, not after its requests were heard of
     });
   }
 }

@@ -22,7 +22,7 @@ export class BoardView {
   #before = null;
   #loaded = false;
 
-  constructor({ root, count, list, say, ruler, read = false }) {
+  constructor({ root, count, list, say, names, ruler, read = false }) {
     Object.assign(this, { root, count, list, say, read });
     const part = (name) => root.querySelector(`[data-part="${name}"]`);
     this.part = part;
@@ -32,7 +32,7 @@ export class BoardView {
     this.gutter = new Gutter({ root: part("gutter"), grid: this.grid, say, remove: (event) => this.gestures.remove(event) });
     this.ink = new Ink({ svg: part("ink"), grid: this.grid, gutter: this.gutter, fold: this.fold });
     this.think = new ThinkBar({ root: part("think"), bar: part("think-bar"), device: list.maker.device });
-    this.slip = new SlipOfPaper({ root: part("slip"), say });
+    this.slip = new SlipOfPaper({ root: part("slip"), names, say });
     this.typing = new Typing({ slip: this.slip, gestures: this.gestures, fold: this.fold, grid: this.grid, say });
     this.tools = new Tools({ root: part("tools"), board: this });
     this.goingOn = false;
@@ -67,7 +67,11 @@ export class BoardView {
     const { state } = this.list;
     const written = Math.max(this.count.terms, state.next - 1, ...Object.keys(state.predictions).map(Number));
     const upto = this.goingOn ? Math.max(written, Math.min(state.next, this.count.texts.length)) : written;
-    if (this.grid.build(upto) || fitAgain) this.#fit();
+    const hadFocus = this.grid.root.contains(document.activeElement);
+    if (this.grid.build(upto) || fitAgain) {
+      this.#fit();
+      if (hadFocus) this.grid.focus(this.grid.focused, { take: true }); // measured, a cell may have been out of view
+    }
     const frame = this.frame;
     this.grid.paint(state, frame);
     this.#follow(state, frame);
@@ -173,7 +177,8 @@ export class BoardView {
       button.classList.toggle("is-idle", hidden === 0);
       button.disabled = hidden === 0;
       const word = `${hidden === 1 ? "one" : "many"}-${upright ? "rows" : "columns"}-${name}`;
-      button.textContent = hidden ? this.say(word, { count: hidden }) : "";
+      const words = hidden ? this.say(word, { count: hidden }) : "";
+      if (button.textContent !== words) button.textContent = words;
     }
     this.part("scroll").hidden = before + after === 0;
   }

@@ -9,6 +9,7 @@ export class GridView {
   #shown = new Map(); // n -> what it shows, as text
   #rows = [];
   #places = new Map(); // n -> [row, column] from 0
+  #window = ""; // the lines and columns shown, of the cells as they are built
 
   constructor({ root, fold, say }) {
     Object.assign(this, { root, fold, say });
@@ -36,6 +37,7 @@ export class GridView {
     this.#cells.clear();
     this.#shown.clear();
     this.#places.clear();
+    this.#window = "";
     this.root.replaceChildren(...this.#rows.map((row, index) => this.#makeRow(row, index)));
     this.root.setAttribute("aria-rowcount", this.rows);
     this.root.setAttribute("aria-colcount", this.columns);
@@ -84,6 +86,9 @@ export class GridView {
       row: within(first.row, this.rows - fitted.rows),
       column: within(first.column, this.columns - fitted.columns),
     };
+    const window = [this.first.row, this.first.column, fitted.rows, fitted.columns].join();
+    if (window === this.#window) return;
+    this.#window = window;
     [...this.root.children].forEach((line, row) => {
       line.hidden = row < this.first.row || row >= this.first.row + fitted.rows;
       [...line.children].forEach((cell, column) => {

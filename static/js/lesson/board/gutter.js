@@ -39,6 +39,7 @@ export class Gutter {
 
   // Each beside its first cell in view, one under the other without touching.
   #place() {
+    if (!this.#phrases.size) return;
     const top = this.root.getBoundingClientRect().top;
     const placed = [...this.#phrases.values()].map((element) => ({ element, y: this.#wishedY(element) - top }));
     placed.sort((a, b) => a.y - b.y);

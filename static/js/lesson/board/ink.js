@@ -12,6 +12,8 @@ export class Ink {
   }
 
   paint(state, font) {
+    const hasInk = [state.marks, state.jumps, state.phrases, state.recounts].some((ink) => ink.length);
+    if (!hasInk && !this.svg.firstChild) return; // nothing to measure: a key is painted sooner
     const page = this.svg.getBoundingClientRect();
     this.svg.setAttribute("viewBox", `0 0 ${page.width} ${page.height}`);
     this.svg.style.setProperty("--font", `${font}px`);

@@ -1,34 +1,38 @@
 // The slip of paper on which words are typed: over a cell for what was said, in the gutter for a phrase. It says with
 // plain buttons what Enter and Shift+Enter do; Escape leaves.
 
+import { FreeText, tidied } from "../free_text.js";
+
 export class SlipOfPaper {
   #done = () => {};
 
-  constructor({ root, say }) {
+  constructor({ root, names, say }) {
     this.root = root;
     this.say = say;
     this.field = root.querySelector("input");
     this.name = root.querySelector("label");
     this.hint = root.querySelector(".hint");
     this.buttons = root.querySelector(".b-slip-buttons");
+    this.free = new FreeText({ root, input: this.field, names, say });
     root.addEventListener("keydown", (event) => this.#key(event));
   }
 
   get isOpen() { return !this.root.hidden; }
 
-  get text() { return this.field.value.trim().replace(/\s+/g, " "); }
+  get text() { return tidied(this.field.value); }
 
   // choices: [{name, act(text), needsText}], the first is what Enter does, one with `shift` what Shift+Enter does.
   open({ label, hint = "", text = "", longest, choices, at = () => {}, onOneLine = false, done }) {
     this.choices = choices;
+    this.longest = longest;
     this.#done = done;
     this.name.textContent = label;
     this.hint.textContent = hint;
     this.hint.hidden = !hint;
-    this.field.maxLength = longest;
     this.field.value = text;
+    this.free.clear();
     this.buttons.replaceChildren(...choices.map((choice) => this.#button(choice)),
-      this.#button({ name: this.say("close"), key: "Esc", act: () => {}, needsText: false }));
+      this.#button({ name: this.say("close"), key: this.say("key-escape"), act: () => {}, needsText: false }));
     this.root.hidden = false;
     this.root.classList.toggle("is-line", onOneLine);
     at(this.root);
@@ -42,17 +46,20 @@ export class SlipOfPaper {
     this.#done();
   }
 
-  // A tap elsewhere: what was typed is not lost, it does what Enter does.
+  // A tap elsewhere: what was typed is not lost, it does what Enter does, or is asked about.
   leave() {
     if (this.isOpen && this.text) this.#take(this.choices[0]);
     else this.close();
   }
 
   #take(choice) {
-    const text = this.text;
-    if (choice.needsText !== false && !text) return;
+    if (choice.needsText === false) this.#finish(() => choice.act());
+    else if (this.text) this.free.offer(this.text, this.longest, (text) => this.#finish(() => choice.act(text)));
+  }
+
+  #finish(act) {
     this.root.hidden = true;
-    choice.act(text);
+    act();
     this.#done();
   }
 
@@ -74,7 +81,8 @@ export class SlipOfPaper {
     event.stopPropagation();
     if (event.key === "Escape") {
       event.preventDefault();
-      this.close();
+      if (this.free.isAsking) this.free.change();
+      else this.close();
     } else if (event.key === "Enter" && event.target === this.field) {
       event.preventDefault();
       const shifted = this.choices.find((choice) => choice.shift);

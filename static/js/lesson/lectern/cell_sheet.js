@@ -10,7 +10,7 @@ export class CellSheet {
     Object.assign(this, { sheet, count, acts, say, openSheet });
     this.heading = sheet.querySelector("h2");
     this.choices = sheet.querySelector("[data-part=choices]");
-    this.typed = new WrittenWords({ form: sheet.querySelector(".l-words"), names, say, keep: () => {} });
+    this.typed = new WrittenWords({ form: sheet.querySelector(".l-words"), names, say, longest: CELL_TEXT, keep: () => {} });
     this.label = sheet.querySelector(".l-words label");
     this.keep = sheet.querySelector(".l-words [type=submit]");
   }

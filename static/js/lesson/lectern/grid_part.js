@@ -4,7 +4,10 @@
 import { GridView } from "../board/grid_view.js";
 import { isStacked } from "../board/numeral.js";
 
-const CELL = { width: 62, height: 40, font: 21, smallest: 14 };
+const CELL = { width: 62, font: 21, smallest: 14 };
+// A thumb needs 44 px. Where a whole line of the fold then would not fit, its cells may be narrower, for a line that is cut
+// shows no pattern: 32 px, over the 24 of WCAG 2.2 (2.5.8). Lines too long even so are shown in parts, of 44 px again.
+const TARGET = 44, NARROWEST = 32;
 const STACKED = 2.3, LINE = 1.9; // height of a line, of the font
 const AIR = 10, LEAST_AIR = 5; // px beside the widest numeral
 const ROWS = 5, ROWS_ON_A_LOW_SCREEN = 2, LOW = 620;
@@ -50,16 +53,18 @@ export class GridPart {
 
   #fit() {
     const { rows, columns } = this.grid;
-    const least = CELL.smallest * this.widest + LEAST_AIR;
+    const written = CELL.smallest * this.widest + LEAST_AIR;
+    const whole = Math.max(written, NARROWEST);
     const top = this.room.parentElement;
     top.classList.remove("is-wide");
-    if (columns * least > this.room.clientWidth - 4) top.classList.add("is-wide"); // the words go under the grid
+    if (columns * whole > this.room.clientWidth - 4) top.classList.add("is-wide"); // the words go under the grid
     const room = this.room.clientWidth - 4;
+    const least = columns * whole <= room ? whole : Math.max(written, TARGET);
     const font = Math.max(CELL.smallest, Math.min(CELL.font, (room / columns - AIR) / this.widest));
     const shownColumns = Math.max(1, Math.min(columns, Math.floor(room / least)));
     const width = Math.min(Math.max(CELL.width, font * this.widest + AIR), room / shownColumns);
     const most = window.innerHeight < LOW ? ROWS_ON_A_LOW_SCREEN : ROWS;
-    const height = Math.max(this.stacked ? STACKED * font : Math.min(CELL.height, LINE * font + 4), 28);
+    const height = Math.max(this.stacked ? STACKED * font : LINE * font + 4, TARGET + 1); // with its line
     for (const [name, value] of Object.entries({ font, "cell-width": Math.floor(width), "cell-height": height })) {
       this.root.style.setProperty(`--${name}`, `${value.toFixed(1)}px`);
     }

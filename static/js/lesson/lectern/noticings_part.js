@@ -10,7 +10,8 @@ export class NoticingsPart {
   constructor({ sheet, kept, count, acts, names, say, openSheet }) {
     Object.assign(this, { sheet, kept, count, acts, say, openSheet });
     this.expected = sheet.querySelector("[data-part=expected]");
-    this.typed = new WrittenWords({ form: sheet.querySelector(".l-words"), names, say, keep: (text) => this.#keep(text) });
+    this.typed = new WrittenWords({ form: sheet.querySelector(".l-words"), names, say, longest: NOTICE,
+      keep: (text) => this.#keep(text) });
     this.label = sheet.querySelector(".l-words label");
   }
 

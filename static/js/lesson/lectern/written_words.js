@@ -1,23 +1,16 @@
-// A free text beside a lesson: never empty, never longer than it may be, and asked about first where it looks as if it
-// named a child. Nothing is kept until that is answered.
+// A form of the lectern with one free text: never empty, and kept once it is asked about where it has to be.
 
-import { namesIn } from "./names.js";
+import { FreeText, tidied } from "../free_text.js";
 
 export class WrittenWords {
-  // form: with an input, a [data-ask] part with its words and two buttons.
-  constructor({ form, names, say, keep }) {
-    Object.assign(this, { form, names, say, keep });
+  // form: with an input and what free_text.js needs. longest: in characters, as docs/lessons.md says.
+  constructor({ form, names, say, longest, keep }) {
+    Object.assign(this, { form, longest, keep });
     this.input = form.querySelector("input");
-    this.ask = form.querySelector("[data-ask]");
+    this.text = new FreeText({ root: form, input: this.input, names, say });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       this.#offer();
-    });
-    this.input.addEventListener("input", () => { this.ask.hidden = true; });
-    this.ask.querySelector("[data-does=keep]").addEventListener("click", () => this.#done());
-    this.ask.querySelector("[data-does=change]").addEventListener("click", () => {
-      this.ask.hidden = true;
-      this.input.focus();
     });
   }
 
@@ -25,30 +18,18 @@ export class WrittenWords {
   begin(text = "", keep = this.keep) {
     this.keep = keep;
     this.input.value = text;
-    this.ask.hidden = true;
+    this.text.clear();
   }
 
   #offer() {
-    const text = this.#text;
+    const text = tidied(this.input.value);
     if (!text) {
       this.input.focus();
       return;
     }
-    const found = namesIn(text, this.names);
-    if (!found.length) {
-      this.#done();
-      return;
-    }
-    this.ask.querySelector("p").textContent = this.say("is-a-child", { names: found.join(this.say("or")) });
-    this.ask.hidden = false;
-    this.ask.querySelector("[data-does=change]").focus();
-  }
-
-  get #text() { return this.input.value.trim().replace(/\s+/g, " ").slice(0, this.input.maxLength); }
-
-  #done() {
-    const text = this.#text;
-    this.begin("");
-    if (text) this.keep(text);
+    this.text.offer(text, this.longest, (words) => {
+      this.begin("");
+      this.keep(words);
+    });
   }
 }

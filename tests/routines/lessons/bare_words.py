@@ -1,0 +1,118 @@
+"""Finds words for people that no translation goes through: in templates, in scripts and in Python. Honest heuristics; each is
+shown to bite in test_words.py.
+"""
+
+import ast
+import re
+from html.parser import HTMLParser
+
+SAID_IN = ("aria-label", "title", "placeholder", "alt", "aria-description", "aria-roledescription")
+WORD = re.compile(r"[A-Za-zÀ-ÿ]{2,}")
+NAME = "Countfold"  # the product's, the same in every language
+BLOCKS = re.compile(
+    r"{% block body_class %}[\w -]*{% endblock %}|{% comment %}.*?{% endcomment %}|{#.*?#}|"
+    r"{% blocktranslate.*?{% endblocktranslate %}",
+    re.DOTALL,
+)
+IN_TAGS = re.compile(
+    r"""(?:default|default_if_none|add|yesno|pluralize|join):["'](?P<filter>[^"']*)["']|\bwords=["'](?P<with>[^"']*)["']"""
+)
+TAGS = re.compile(r"{%.*?%}|{{.*?}}", re.DOTALL)
+
+
+def in_template(source: str) -> list[str]:
+    """Texts and named attributes that stand bare, and words given in tags and filters."""
+    source = BLOCKS.sub(" ", source)
+    found = [
+        words
+        for tag in TAGS.findall(source)
+        for match in IN_TAGS.finditer(tag)
+        for words in match.groups()
+        if words and WORD.search(words)
+    ]
+    reader = _Texts()
+    reader.feed(TAGS.sub(lambda tag: re.sub(r"[^\n]", " ", tag[0]), source))
+    return found + [words for words in reader.texts if WORD.search(words.replace(NAME, ""))]
+
+
+class _Texts(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.texts: list[str] = []
+        self.silent = 0
+
+    def handle_starttag(self, tag, attributes) -> None:
+        self.silent += tag in ("script", "style")
+        self.texts += [value for name, value in attributes if name in SAID_IN and value]
+
+    def handle_endtag(self, tag) -> None:
+        self.silent -= tag in ("script", "style")
+
+    def handle_data(self, data) -> None:
+        if not self.silent and data.strip():
+            self.texts.append(data.strip())
+
+
+# What a script says stands in a literal; these literals are no words for people: classes, selectors, names of things.
+SCRIPT_COMMENTS = re.compile(r"/\*.*?\*/|(?<![:'\"`\\])//[^\n]*", re.DOTALL)
+NOT_SAID = re.compile(
+    r"""(?:import[^;]*?from|className:|className\s*=|querySelector(?:All)?\(|closest\(|matches\(|Error\(|indexedDB\.open\(|"""
+    r"""made(?:SVG)?\("\w+",|String\.raw|JSON\.stringify\(|setProperty\(|span\(|new RegExp\()\s*$"""
+)
+LITERAL = re.compile(r'"(?:[^"\\\n]|\\.)*"|\'(?:[^\'\\\n]|\\.)*\'|`(?:[^`\\]|\\.)*`')
+SENTENCE = re.compile(r"^[A-Z][a-z]+\b|[A-Za-z]{2,},? [A-Za-z]{2,}")
+SHOWN = re.compile(r"(?:textContent|innerText|title|alt|placeholder|ariaLabel|\"aria-label\"[:,])\s*(?:[=:]\s*)?$")
+
+
+def in_script(source: str) -> list[str]:
+    """Literals of two words, or beginning with a capital, and any word that is put into the page by itself."""
+    source = SCRIPT_COMMENTS.sub(" ", source)
+    found = []
+    for match in LITERAL.finditer(source):
+        before, words = source[: match.start()][-60:], re.sub(r"\$\{[^}]*\}", " ", match[0][1:-1])
+        if NOT_SAID.search(before) or not WORD.search(words):
+            continue
+        if SHOWN.search(before) or (SENTENCE.search(words) and not _is_technical(words)):
+            found.append(match[0])
+    return found
+
+
+KEYS = re.compile(r"^(?:Arrow(?:Up|Down|Left|Right)|Page(?:Up|Down)|Enter|Escape|Backspace|Delete|Home|End|Space)$")
+
+
+def _is_technical(words: str) -> bool:
+    """A directive, a key's name, a header, a media query, a path or a selector."""
+    return (
+        words == "use strict"
+        or bool(KEYS.match(words))
+        or bool(re.search(r"[\[\]{}=#<>]|^[A-Z][\w-]*$|^\(|[a-z]-[a-z]|^\.|/", words))
+    )
+
+
+TRANSLATES = {"_", "gettext", "gettext_lazy", "ngettext", "pgettext", "npgettext", "ngettext_lazy"}
+FOR_PROGRAMMERS = {"ValueError", "TypeError", "AssertionError", "RuntimeError"}
+
+
+def in_python(source: str) -> list[str]:
+    """Sentences (a capital, then a space) outside translations, docstrings and errors for programmers."""
+    found: list[str] = []
+    _Sentences(found).visit(ast.parse(source))
+    return found
+
+
+class _Sentences(ast.NodeVisitor):
+    def __init__(self, found: list[str]) -> None:
+        self.found = found
+
+    def visit_Call(self, node: ast.Call) -> None:
+        name = node.func.id if isinstance(node.func, ast.Name) else getattr(node.func, "attr", "")
+        if name not in TRANSLATES | FOR_PROGRAMMERS:
+            self.generic_visit(node)
+
+    def visit_Expr(self, node: ast.Expr) -> None:
+        if not isinstance(node.value, ast.Constant):  # a string by itself is a docstring
+            self.generic_visit(node)
+
+    def visit_Constant(self, node: ast.Constant) -> None:
+        if isinstance(node.value, str) and re.match(r"\W?[A-Z][a-zA-Z’']*,? \w", node.value):
+            self.found.append(node.value)
