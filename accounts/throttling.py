@@ -1,5 +1,8 @@
 """Slowing down whoever guesses passphrases: by person and address together, never by address alone."""
 
+import re
+from ipaddress import ip_address
+
 from axes.utils import reset
 from django.conf import settings
 from django.http import HttpRequest
@@ -28,8 +31,22 @@ def forget_tries(request: HttpRequest, person: User) -> None:
 
 def client_address(request: HttpRequest) -> str:
     """The address of the device. Only what our own proxy added last is believed, and only where there is one."""
-    if settings.BEHIND_PROXY:
-        forwarded = request.META.get("HTTP_X_FORWARDED_FOR", "").rpartition(",")[2].strip()
-        if forwarded:
-            return forwarded
-    return request.META.get("REMOTE_ADDR", "")
+    own = request.META.get("REMOTE_ADDR", "")
+    if not settings.BEHIND_PROXY:
+        return own
+    return forwarded_address(request.META.get("HTTP_X_FORWARDED_FOR", "").rpartition(",")[2]) or own
+
+
+def forwarded_address(entry: str) -> str:
+    """The address in one entry of X-Forwarded-For, in its shortest form, or "".
+
+    Some proxies add the port, which changes with every connection: counted with it, no two tries would be of one device.
+    """
+    entry = entry.strip()
+    if found := re.fullmatch(r"\[([^\]]*)\](?::[0-9]+)?|([0-9.]+):[0-9]+", entry, re.ASCII):
+        entry = found[1] or found[2] or ""
+    try:
+        address = ip_address(entry.partition("%")[0])
+    except ValueError:
+        return ""
+    return str(getattr(address, "ipv4_mapped", None) or address)

@@ -19,11 +19,13 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
+from django.apps import apps
 from django.conf import settings
 from django.contrib.contenttypes.models import ContentType
 from django.contrib.sessions.models import Session
 from django.core.management import call_command
 from django.db import DEFAULT_DB_ALIAS, DatabaseError, connection, connections
+from django.db.migrations.exceptions import InconsistentMigrationHistory
 from django.db.migrations.loader import MigrationLoader
 
 from accounts.models import School
@@ -193,7 +195,7 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     try:
         with tempfile.TemporaryDirectory(dir=folder()) as workplace:
             copy = open_backup(path, Path(workplace), from_another_server=from_another_server)
-            erased = bring_up_to_date(copy, name=path.name)
+            erased = bring_up_to_date(copy, name=path.name, unknown=from_another_server)
             damaged = set_aside_if_damaged()
             try:
                 kept = put_in_place(copy, spare=path)
@@ -209,23 +211,32 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     return Restored(kept=kept, damaged=damaged)
 
 
-def bring_up_to_date(copy: Path, *, name: str) -> TakenOut:
+def bring_up_to_date(copy: Path, *, name: str, unknown: bool) -> TakenOut:
     """Everything that is to be done to a restored database is done before anyone sees it: words that were removed since
-    are taken out again."""
+    are taken out again. One that is `unknown`, as no server of ours vouches for it, is read through first."""
     try:
         with instead_of_ours(copy):
             call_command("migrate", verbosity=0, interactive=False)
+            if unknown:
+                read_every_row()
             erased = take_out(read_erasures())
             School.objects.update(epoch=uuid.uuid4())
             Session.objects.all().delete()
             forget_deleted_pages(copy)
-    except DatabaseError as error:
+    except (DatabaseError, InconsistentMigrationHistory, ValueError, TypeError) as error:
         if is_disk_full(error):
             raise
         raise BackupRefused(f"{name} can't be brought up to date: {error}. Try an older one.") from error
     except ListDamaged as error:
         raise BackupRefused(str(error)) from error
     return erased
+
+
+def read_every_row() -> None:
+    """Raises: DatabaseError, ValueError or TypeError for a table, a column or a value that is not what pages expect."""
+    for model in apps.get_models():
+        for _row in model._base_manager.iterator():
+            pass
 
 
 def forget_deleted_pages(copy: Path) -> None:

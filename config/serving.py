@@ -159,6 +159,7 @@ def open_school(options: argparse.Namespace) -> None:
 def http_server(address: str, port: int) -> Any:
     """A server that has its port, so that nothing is called open that can't be reached; `run()` serves."""
     import waitress
+    from django.conf import settings
 
     from .wsgi import application
 
@@ -170,6 +171,9 @@ def http_server(address: str, port: int) -> Any:
             threads=THREADS,
             connection_limit=CONNECTION_LIMIT,
             max_request_body_size=LARGEST_REQUEST,
+            # What a proxy says about the visitor: waitress throws it away unless told, and then we would ask for HTTPS
+            # for ever, and slow the whole school down for one who guesses.
+            clear_untrusted_proxy_headers=not settings.BEHIND_PROXY,
             ident=None,
         )
     except OSError as error:

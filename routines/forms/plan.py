@@ -150,6 +150,8 @@ class PlanForm:
         return tuple(target for target in self.targets if target not in self.seen_targets)
 
     def _is_seen(self, target: Target) -> bool:
+        if self.grid is None:  # a count that can't be read yet shows nothing
+            return False
         try:
             return show_claim(Claim.from_dict(dict(target.claim)), self.grid) is not None
         except CountError:

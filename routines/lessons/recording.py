@@ -12,6 +12,7 @@ from django.db import transaction
 from django.db.models import Max
 from django.utils import timezone
 
+from accounts.models import User
 from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
 from routines.lessons.log import Log, LogChanges, log_of, write_cell
 from routines.lessons.roles import Participant, Role
@@ -51,6 +52,18 @@ def start_lesson(
     if opening is None:
         keep_events(lesson=lesson, events=[made_event(1, "server", timezone.now(), "lesson.open", opening_of(lesson))])
     return lesson
+
+
+@transaction.atomic
+def open_on_the_board(
+    *, version: RoutineVersion, class_group, teacher, taught_on: date, practice: bool = False
+) -> Lesson:
+    """The lesson of this count that is open and still empty, else a new one: two presses at one moment open one."""
+    User.objects.select_for_update().get(pk=teacher.pk)  # the second press waits here until the first has its lesson
+    asked = {"version": version, "class_group": class_group, "taught_on": taught_on, "practice": practice}
+    board = Lesson.Surface.BOARD
+    empty = Lesson.objects.on_now().taught_by(teacher).filter(**asked, surface=board, written_at=None)
+    return empty.first() or start_lesson(**asked, teacher=teacher, surface=board)
 
 
 def opening_of(lesson: Lesson) -> dict[str, Any]:

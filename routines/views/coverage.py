@@ -1,5 +1,6 @@
 """The coach's view: what each grade's counts have touched, by area; drill down to routines and lessons."""
 
+from django.core.paginator import Paginator
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
@@ -11,6 +12,10 @@ from routines.coverage import coverage, gaps, grades_seen_by, weeks_between
 from routines.forms.coverage import WindowForm
 from routines.models import Lesson, Routine
 
+PAGE_SIZE = 60
+CARDS_SHOWN = 12
+GAPS_SHOWN = 6
+
 
 @require_GET
 def coverage_page(request: HttpRequest) -> HttpResponse:
@@ -21,6 +26,7 @@ def coverage_page(request: HttpRequest) -> HttpResponse:
     form = WindowForm(request.GET)
     first, last = form.window(year, today)
     rows = coverage(user=request.user, year=year, first=first, last=last)
+    empty = gaps(rows)
     context = {
         "section": "coverage",
         "year": year,
@@ -30,7 +36,8 @@ def coverage_page(request: HttpRequest) -> HttpResponse:
         "weeks": len(weeks_between(first, last)),
         "areas": Area,
         "rows": rows,
-        "gaps": gaps(rows)[:6],
+        "gaps": empty[:GAPS_SHOWN],
+        "further_gaps": max(0, len(empty) - GAPS_SHOWN),
         "query": request.GET.urlencode(),
     }
     return render(request, "routines/coverage.html", context, status=422 if form.errors else 200)
@@ -62,9 +69,9 @@ def cell(request: HttpRequest, grade: int, area: str) -> HttpResponse:
         "area": Area(area),
         "first": first,
         "last": last,
-        "cards": cards_of(routines.with_teaching_for(request.user, year).for_cards()[:12]),
-        "more": max(0, routines.count() - 12),
-        "lessons": lessons[:60],
+        "cards": cards_of(routines.with_teaching_for(request.user, year).for_cards()[:CARDS_SHOWN]),
+        "more": max(0, routines.count() - CARDS_SHOWN),
+        "page": Paginator(lessons, PAGE_SIZE).get_page(request.GET.get("page")),
         "sees_lessons": not request.user.is_administrator,
     }
     return render(request, "routines/coverage_cell.html", context)

@@ -42,6 +42,7 @@ def _choose(request: HttpRequest, routine: Routine, form: PrintForm | None = Non
         "languages": [choice for choice in LANGUAGES if choice[0]],
         "chosen_language": shown.plan.language,
         "lessons": lessons[:LESSONS_OFFERED],
+        "older_lessons": max(0, lessons.count() - LESSONS_OFFERED),
         "errors": form.errors.as_data() if form is not None else {},
     }
     return render(request, "routines/print.html", context, status=422 if form is not None else 200)

@@ -2,6 +2,7 @@
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
+from django.db.models import QuerySet
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
@@ -30,6 +31,9 @@ from routines.shown_plan import ShownPlan
 
 SHOWN_AT_FIRST = 6
 NOTES_AT_FIRST = 20
+LESSONS_AT_FIRST = 6
+VERSIONS_AT_FIRST = 8
+COPIES_AT_FIRST = 6
 
 
 @require_GET
@@ -50,15 +54,14 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
         asked_for = "_pictures" if request.htmx.target == "pictures" else "_lit_grid"
         return render(request, f"routines/{asked_for}.html", context)
     context |= {
-        "copies": Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")[:6],
-        "versions": found.versions.select_related("by").newest_first()[:8],
-        "lessons": _how_it_went(request, found),
         "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
         "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],
         "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
+        **_lineage(request, found),
+        **_lessons(request, found),
         **_notes(request, found),
         "notes_to_self": notes_to_self(request.user, routine=found),
         "note_form": NoteForm(),
@@ -69,19 +72,33 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
     return render(request, "routines/routine.html", context)
 
 
-def _how_it_went(request: HttpRequest, found: Routine) -> list[tuple[Lesson, list[str]]]:
-    """The latest lessons whose reflection may be read here, each with what was noticed."""
-    shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
-    lessons = list(shared.order_by("-taught_on")[:6])
-    noticed = noticed_at(lessons)
-    return [(lesson, noticed[lesson.pk]) for lesson in lessons]
+def _newest(request: HttpRequest, name: str, rows: QuerySet, at_first: int) -> tuple[list, int]:
+    """The newest rows and how many more there are; with `name`=all in the query string every one."""
+    there = rows.count()
+    shown = list(rows if request.GET.get(name) == "all" else rows[:at_first])
+    return shown, there - len(shown)
 
 
 def _notes(request: HttpRequest, found: Routine) -> dict:
-    """The newest notes; with notes=all in the query string every one."""
-    notes, there = found.notes.select_related("by"), found.notes.count()
-    shown = notes if request.GET.get("notes") == "all" else notes[:NOTES_AT_FIRST]
-    return {"notes": shown, "older_notes": there - len(shown)}
+    shown, older = _newest(request, "notes", found.notes.select_related("by"), NOTES_AT_FIRST)
+    return {"notes": shown, "older_notes": older}
+
+
+def _lessons(request: HttpRequest, found: Routine) -> dict:
+    """The latest lessons whose reflection may be read here, each with what was noticed."""
+    shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
+    shown, older = _newest(request, "lessons", shared, LESSONS_AT_FIRST)
+    noticed = noticed_at(shown)
+    return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
+
+
+def _lineage(request: HttpRequest, found: Routine) -> dict:
+    """The saves of the plan, and the copies that others made of it."""
+    saves = found.versions.select_related("by").newest_first()
+    copied = Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")
+    versions, older = _newest(request, "lineage", saves, VERSIONS_AT_FIRST)
+    copies, further = _newest(request, "lineage", copied, COPIES_AT_FIRST)
+    return {"versions": versions, "copies": copies, "further_lineage": older + further}
 
 
 def _grid_context(request: HttpRequest, found: Routine) -> dict:

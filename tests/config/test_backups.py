@@ -87,6 +87,28 @@ def test_another_servers_backup_is_refused_unless_asked_for(folder, written):
     assert ask(folder, "SELECT name FROM accounts_school") == [("Larkfield School",)]
 
 
+@pytest.mark.parametrize(
+    "change",
+    [
+        "ALTER TABLE accounts_user RENAME COLUMN display_name TO called",
+        "DROP TABLE axes_accessattempt",
+        "UPDATE accounts_user SET display_name = CAST(x'eda080' AS TEXT)",
+        "UPDATE accounts_user SET date_joined = '2026-13-45 10:00:00'",
+        "DELETE FROM django_migrations WHERE app = 'accounts' AND name LIKE '0001%'",
+    ],
+)
+def test_another_servers_backup_that_no_page_could_read_is_refused(folder, change):
+    ask(folder, change)
+    assert manage(folder, "backup").returncode == 0
+    changed = max((folder / "backups").glob("*.zip"))
+    here = shutil.copytree(folder, folder.with_name("here"))
+    (here / "secret_key").write_text("another key " * 6)
+    done = manage(here, "restore", changed, "--from-another-server")
+    assert done.returncode == 1
+    assert "can't be brought up to date" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
 def test_fourteen_are_kept(folder):
     for number in range(20):
         (folder / "backups" / f"countfold-2020-01-{number + 1:02}-000000-000000.zip").touch()

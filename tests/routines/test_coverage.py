@@ -73,6 +73,24 @@ def test_behind_a_cell_stand_lessons_that_took_place_never_what_was_written(
     assert not [teacher for teacher in others if teacher in page]
 
 
+def test_more_lessons_than_fit_a_page_are_counted_and_reached(taught, owner, coach, visit, grade_two, monkeypatch):
+    monkeypatch.setattr("routines.views.coverage.PAGE_SIZE", 2)
+    make_lesson(taught, owner, taught_on=date(2026, 10, 1))
+    cell, client = reverse("coverage_cell", args=[grade_two.pk, "whole"]), visit(coach)
+    window = {"first": "2026-08-17", "last": "2026-11-20"}
+    first = client.get(cell, window).text
+    assert "3 lessons, the latest first; 1 to 2 are on this page." in first
+    assert "first=2026-08-17&amp;last=2026-11-20&amp;page=2" in first
+    last = client.get(cell, {**window, "page": "2"}).text
+    assert ("1 Oct 2026" in first, "15 Sep 2026" in first) == (True, False)
+    assert ("1 Oct 2026" in last, "15 Sep 2026" in last) == (False, True)
+
+
+def test_one_page_of_lessons_says_nothing_of_pages(taught, coach, visit, grade_two):
+    page = visit(coach).get(reverse("coverage_cell", args=[grade_two.pk, "whole"])).text
+    assert "on this page" not in page
+
+
 def test_another_grades_cell_is_not_found(taught, owner, visit, grade_five):
     assert visit(owner).get(reverse("coverage_cell", args=[grade_five.pk, "whole"])).status_code == 404
 
@@ -103,6 +121,14 @@ def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "Grade 5, fractions" in page
     assert "Design one" in page
+
+
+def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
+    monkeypatch.setattr("routines.views.coverage.GAPS_SHOWN", 1)
+    answer = visit(coach).get(reverse("coverage"))
+    there = answer.text.count('class="gap"')
+    assert len(answer.context["gaps"]) == 1 < there
+    assert f"And {there - 1} more: every field above that says none." in answer.text
 
 
 def test_who_has_no_class_this_year_is_told_so(school, year, visit):

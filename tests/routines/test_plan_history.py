@@ -1,5 +1,7 @@
 """Every save is kept, says what it changed, and can be gone back to."""
 
+from importlib import import_module
+
 import pytest
 from django.urls import reverse
 
@@ -59,6 +61,24 @@ def test_others_neither_read_the_history_of_a_draft_nor_go_back_in_it(owner, tea
 def test_going_back_refuses_get(owner, visit):
     routine = saved_plan(owner)
     assert visit(owner).get(reverse("plan_restore", kwargs={"pk": routine.pk})).status_code == 405
+
+
+def test_a_history_goes_on_to_its_very_first_save(owner, visit, monkeypatch):
+    monkeypatch.setattr(import_module("routines.views.plan.history"), "SHOWN_AT_MOST", 2)  # a view has its name too
+    routine = saved_plan(owner)
+    client = visit(owner)
+    for number in range(1, 5):
+        client.post(reverse("plan_edit", kwargs={"pk": routine.pk}), sheet(title=f"T{number}", based_on=str(number)))
+    address = reverse("plan_history", kwargs={"pk": routine.pk})
+    pages = [client.get(address, {"page": page}) for page in (1, 2, 3)]
+    saves = [[(save["version"].number, bool(save["changes"])) for save in page.context["saves"]] for page in pages]
+    assert saves == [[(5, True), (4, True)], [(3, True), (2, True)], [(1, False)]]
+    assert [("the plan as it is" in page.text, "Older" in page.text) for page in pages] == [
+        (True, True),
+        (False, True),
+        (False, False),
+    ]
+    assert 'value="1">Go back to this one' in pages[2].text
 
 
 def test_a_long_history_takes_few_queries(owner, visit, django_assert_max_num_queries):

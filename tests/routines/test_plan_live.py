@@ -118,6 +118,18 @@ def test_a_long_list_keeps_to_what_one_reads_until_more_is_asked_for():
     assert len(live(**fields).rows) + live(**fields).further == len(live(**fields, all_found="1").rows) <= 26
 
 
+def test_a_list_that_leaves_some_out_even_then_says_how_many_there_are(owner, visit, monkeypatch):
+    monkeypatch.setattr("routines.views.plan.live.ALL_SHOWN", 10)
+    fields = {"start": 10, "step": 6, "terms": 48, "line_length": 8, "all_found": "1"}
+    shown = live(**fields)
+    assert shown.unshown == len(shown.found) - len(shown.rows) > 0
+    client, address = visit(owner), reverse("plan_preview", kwargs={"key": uuid4()})
+    page = client.post(address, sheet(**fields), **HTMX).text
+    assert f"These are the {len(shown.rows)} most noticeable of {len(shown.found)}." in page
+    monkeypatch.setattr("routines.views.plan.live.ALL_SHOWN", len(shown.found))
+    assert "most noticeable of" not in client.post(address, sheet(**fields), **HTMX).text
+
+
 def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
     """By six from ten the tens digits go up by 3 down each column until 100, the 16th count, breaks them."""
     shown = live(start=10, step=6, terms=25, line_length=5)

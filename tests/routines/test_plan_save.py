@@ -79,13 +79,16 @@ def test_a_row_with_nothing_in_it_is_left_out(owner, visit):
 )
 def test_a_wrong_field_gets_one_sentence_and_keeps_everything_typed(owner, visit, field, typed, sentence):
     key = uuid4()
-    data = sheet(**{field: typed}, notes="Words to keep", **stop_fields(0, 6, "A question to keep?"))
+    ticked = claim_text({"family": "step", "difference": "4"})
+    patterns = {"target": ticked, "words_of": ticked, "words": "Four more each time"}
+    data = sheet(**{field: typed}, notes="Words to keep", **patterns, **stop_fields(0, 6, "A question to keep?"))
     answer = visit(owner).post(reverse("plan_edit", kwargs={"key": key}), data)
     page = answer.content.decode()
     assert answer.status_code == 422
     assert not Routine.objects.exists()
     assert "Words to keep" in page
     assert "A question to keep?" in page
+    assert "Four more each time" in page
     if sentence:
         assert page.count(sentence) == 1
     if typed and field != "grade":

@@ -1,5 +1,7 @@
 """The routine page: patterns that light up by address, the plan, lineage, and notes."""
 
+from datetime import date
+
 import pytest
 from django.urls import reverse
 
@@ -220,3 +222,25 @@ def test_notes_beyond_the_newest_are_a_press_away(owner, visit):
     everything = client.get(address, {"notes": "all"}).text
     assert "Note number 0." in everything
     assert "older note" not in everything
+
+
+def test_lessons_saves_and_copies_beyond_the_newest_are_a_press_away(owner, teammate, visit):
+    routine = make_routine(owner)
+    for day in range(1, 9):
+        make_lesson(routine, owner, taught_on=date(2026, 9, day), sharing="team", seen=f"Seen on day {day}.")
+    for number in range(2, 11):
+        plan = SEVENS.changed(title=f"Title {number}")
+        save_version(routine=routine, plan=plan, based_on=routine.versions.get(number=number - 1), by=owner)
+    for _copy in range(7):
+        copy_routine(routine=routine, by=teammate).share()
+    client, address = visit(teammate), reverse("routine", args=[routine.pk])
+    page = client.get(address).text
+    assert ("Seen on day 3." in page, "Seen on day 2." in page) == (True, False)
+    assert "Show 2 earlier lessons" in page
+    assert (page.count("<li>Version "), page.count("<li>Copied as ")) == (8, 6)
+    assert "Show 3 more" in page
+    everything = client.get(address, {"lessons": "all", "lineage": "all"}).text
+    assert "Seen on day 1." in everything
+    assert (everything.count("<li>Version "), everything.count("<li>Copied as ")) == (10, 7)
+    assert "earlier lesson" not in everything
+    assert "Show 3 more" not in everything

@@ -10,6 +10,7 @@ from grade_bands.models import ClassGroup
 from routines.models import Lesson
 
 PAGE_SIZE = 30
+SHARED_ON_A_PAGE = 12
 
 
 @require_GET
@@ -30,6 +31,6 @@ def lessons(request: HttpRequest) -> HttpResponse:
         "page": Paginator(own, PAGE_SIZE).get_page(request.GET.get("page")),
         "classes": classes,
         "group": group,
-        "shared": shared[:12] if group is None else [],
+        "shared": Paginator(shared, SHARED_ON_A_PAGE).get_page(request.GET.get("shared")) if group is None else None,
     }
     return render(request, "lessons/lessons.html", context)

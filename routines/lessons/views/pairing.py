@@ -32,6 +32,7 @@ from routines.models import Lesson, LessonPass
 from routines.models.lesson_pass import TooManyWaiting
 from routines.requests import wants_fragment
 
+LESSONS_OFFERED = 20
 DONE = {
     "board": gettext_lazy("The board is paired. It opens by itself."),
     "substitute": gettext_lazy("The substitute’s lectern is paired. It opens by itself."),
@@ -137,7 +138,13 @@ def pair_by_code(request: HttpRequest, code: str) -> HttpResponse:
     """What the QR opens: choose which of one's lessons the device joins. Says nothing of whether any device shows this code."""
     lessons = Lesson.objects.on_now().taught_with(request.user).select_related("class_group", "routine")
     form = PairForm({**request.POST.dict(), "code": code} if request.method == "POST" else None, initial={"code": code})
-    context = {"section": "lessons", "lessons": lessons[:20], "form": form, "code": code}
+    context = {
+        "section": "lessons",
+        "lessons": lessons[:LESSONS_OFFERED],
+        "open_lessons": len(lessons),
+        "form": form,
+        "code": code,
+    }
     if request.method == "GET":
         return render(request, "lessons/pair.html", context)
     lesson = next((one for one in lessons if str(one.key) == request.POST.get("lesson")), None)

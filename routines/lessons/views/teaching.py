@@ -14,7 +14,7 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 from routines.facts import count_in_words
 from routines.lessons.forms import TeachForm
 from routines.lessons.passes import open_to_passes
-from routines.lessons.recording import delete_lesson, end_lesson, reopen_lesson, start_lesson
+from routines.lessons.recording import delete_lesson, end_lesson, open_on_the_board, reopen_lesson
 from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
@@ -36,18 +36,12 @@ def teach(request: HttpRequest, pk: int) -> HttpResponse:
         request.POST if request.method == "POST" else None, user=request.user, routine=routine, today=today
     )
     if request.method == "POST" and form.is_valid():
-        group, practice = form.cleaned_data["class_group"], form.cleaned_data["practice"]
-        empty = Lesson.objects.on_now().taught_by(request.user).filter(
-            version=routine.current_version, class_group=group, practice=practice, taught_on=today, written_at=None,
-            surface=Lesson.Surface.BOARD,
-        )  # fmt: skip
-        lesson = empty.first() or start_lesson(
+        lesson = open_on_the_board(
             version=routine.current_version,
-            class_group=group,
+            class_group=form.cleaned_data["class_group"],
             teacher=request.user,
             taught_on=today,
-            surface=Lesson.Surface.BOARD,
-            practice=practice,
+            practice=form.cleaned_data["practice"],
         )
         return redirect(_first_page(lesson, form.cleaned_data["begin"]))
     grid = routine.plan.grid()

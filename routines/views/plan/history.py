@@ -4,6 +4,7 @@ from itertools import pairwise
 from typing import Any
 
 from django.contrib import messages
+from django.core.paginator import Paginator
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_POST
@@ -23,19 +24,23 @@ SHOWN_AT_MOST = 30
 def history(request: HttpRequest, pk: int) -> HttpResponse:
     """Newest first; each save with the parts in which it differs from the one before."""
     desk = open_desk(request, pk, None)
-    versions = list(desk.routine.versions.select_related("by").newest_first()[: SHOWN_AT_MOST + 1])
+    found = desk.routine.versions.select_related("by").newest_first()
+    page = Paginator(found, SHOWN_AT_MOST).get_page(request.GET.get("page"))
+    versions = list(found[max(0, page.start_index() - 1) : page.end_index() + 1])  # and the one before them, to compare
     level = desk.routine.grade.level
     plans = {version.pk: plan_or_none(version) for version in versions}
     saves = [
         {"version": later, **what_changed(plans[earlier.pk], plans[later.pk], level)}
         for later, earlier in pairwise(versions)
     ]
-    if versions and len(versions) <= SHOWN_AT_MOST:
+    if versions and not page.has_next():
         saves.append({"version": versions[-1], "unreadable": plans[versions[-1].pk] is None, "changes": []})
     context = {
         "section": "plans",
         "routine": desk.routine,
         "saves": saves,
+        "page": page,
+        "newest": desk.routine.current_version_id,
         "has_draft": desk.draft is not None,
         "edit_url": desk.url("plan_edit"),
         "restore_url": desk.url("plan_restore"),

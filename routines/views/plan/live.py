@@ -175,6 +175,11 @@ class LivePlan:
         return min(len(self.found), ALL_SHOWN) - len(self.rows)
 
     @property
+    def unshown(self) -> int:
+        """How many stay out of the list even when all are asked for: the least noticeable ones."""
+        return len(self.found) - len(self.rows) if self.shows_all else 0
+
+    @property
     def is_large(self) -> bool:
         """True where a phone scrolls the grid rather than shrink its numerals."""
         return self.grid.columns > PHONE_COLUMNS or self.grid.rows > PHONE_ROWS

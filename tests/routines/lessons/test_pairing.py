@@ -191,6 +191,15 @@ def test_what_the_qr_opens_offers_only_ones_own_open_lessons(owner, teammate, vi
     assert "sign-in" in Client().get(address)["Location"]
 
 
+def test_open_lessons_that_are_not_offered_are_counted(owner, visit, device, lesson, monkeypatch):
+    monkeypatch.setattr("routines.lessons.views.pairing.LESSONS_OFFERED", 1)
+    open_lesson(owner)
+    address = reverse("lesson_pair_code", args=[shown_code(device).replace(" ", "")])
+    page = visit(owner).get(address).text
+    assert page.count('name="lesson"') == 1
+    assert "These are the 1 latest of 2 open lessons." in page
+
+
 def test_the_page_of_a_code_does_not_tell_whether_a_device_shows_it(owner, visit, device, lesson):
     code = shown_code(device).replace(" ", "")
     other = "000000" if code != "000000" else "000001"

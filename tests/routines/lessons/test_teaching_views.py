@@ -9,6 +9,7 @@ from django.utils import timezone
 from grade_bands.models import SchoolYear
 from routines.lessons.recording import end_lesson
 from routines.models import Lesson, Planned
+from tests.at_once import at_once
 from tests.factories import ClassGroupFactory
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_routine
@@ -86,6 +87,14 @@ def test_the_class_it_is_planned_for_today_is_chosen_before_all(owner, visit, ro
 def test_a_practice_run_is_one(owner, visit, routine):
     visit(owner).post(teach(routine), wish(owner, practice="on"))
     assert Lesson.objects.get().practice
+
+
+@pytest.mark.django_db(transaction=True)
+def test_three_presses_at_once_open_one_lesson(owner, visit, routine):
+    found = at_once(*[lambda: visit(owner).post(teach(routine), wish(owner))] * 3)
+    lesson = Lesson.objects.get()
+    assert {answer["Location"] for answer in found} == {reverse("lesson_lectern", args=[lesson.key])}
+    assert lesson.events.count() == 1
 
 
 def test_pressing_twice_opens_one_lesson(owner, visit, routine):

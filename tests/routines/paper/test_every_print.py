@@ -97,6 +97,16 @@ def test_the_page_to_choose_from_offers_every_print(owner, visit):
     assert "as it happened in a lesson" in page
 
 
+def test_lessons_that_are_not_offered_for_a_poster_are_counted(owner, visit, monkeypatch):
+    monkeypatch.setattr("routines.views.paper.LESSONS_OFFERED", 1)
+    routine = make_routine(owner)
+    client, address = visit(owner), reverse("print", args=[routine.pk])
+    make_lesson(routine, owner)
+    assert "under Lessons" not in client.get(address).text
+    make_lesson(routine, owner)
+    assert "The 1 latest. 1 earlier one has the poster on its own page, under Lessons." in client.get(address).text
+
+
 @pytest.mark.parametrize(
     "wish", [{"language": "la"}, {"starts_at": "soon"}, {"show": "lesson"}, {"amount": "all of it"}, {"lesson": "x"}]
 )
