@@ -18,6 +18,7 @@ from django.utils.dateparse import parse_datetime
 from routines.lessons.kinds import KINDS, PAST_THE_END, TAKES_BACK, WRITES, Bounds, EventRefused, is_identity
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
+from routines.lessons.targets_seen import keep_targets
 from routines.models import Lesson, LessonEvent
 from routines.words_erased.list_of_erasures import known
 
@@ -145,6 +146,8 @@ class _Appending:
             lesson.ended = reduce_events(event.as_dict() for event in kept).ended
         if undoes or (lesson.written_at is None and kinds & WRITES):
             lesson.written_at = _first_written(lesson)
+        if "target" in kinds or undoes:
+            keep_targets(lesson)
         lesson.save(update_fields=["last_seq", "last_event_at", "closed", "ended", "written_at"])
 
 

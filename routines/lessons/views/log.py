@@ -88,7 +88,7 @@ def _own_class(user, routine: Routine) -> int | None:
 def _keep(request: HttpRequest, form: LogForm, lesson: Lesson, log: Log, offered) -> str:
     """Events, reflection and next count; hands back where to go on."""
     change_log(lesson=lesson, wanted=log, chosen=_chosen(request, lesson))
-    save_reflection(lesson=lesson, targets=form.targets(), **form.reflection())
+    save_reflection(lesson=lesson, **form.reflection())
     taken = form.cleaned_data["next"]
     if not taken:
         messages.success(request, _("Kept. The lesson is in your list, and in the coverage of its grade."))
