@@ -177,6 +177,7 @@ MIDDLEWARE = [
     "django.middleware.csrf.CsrfViewMiddleware",
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "routines.words_erased.late_words.LateWordsMiddleware",
     "routines.middleware.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
     "config.full_disk.FullDiskMiddleware",

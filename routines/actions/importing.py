@@ -3,6 +3,7 @@
 import logging
 import time
 from typing import Any
+from uuid import UUID
 
 from django.db import InterfaceError, OperationalError, transaction
 
@@ -15,6 +16,7 @@ from routines.jobs.queue import ask
 from routines.models import ImportFile, Job, Routine
 from routines.plan_document import Plan
 from routines.plan_reading import PlanError
+from routines.words_erased.list_of_erasures import known
 
 logger = logging.getLogger(__name__)
 
@@ -82,13 +84,29 @@ def stop_adding(*, file: ImportFile) -> None:
 
 def add_all(claim: Claim) -> None:
     """The work of the job: goes on where the file is, so that nothing is added twice after a stop."""
-    plans = ImportFile.objects.get(key=claim.job.key).plans  # once: a large file takes long to read
+    plans = HeldPlans(claim.job.key)
     while add_some(claim, plans):
         time.sleep(PAUSE)
     claim.finish()
 
 
-def add_some(claim: Claim, plans: list[dict[str, Any]]) -> bool:
+class HeldPlans:
+    """A file's plans, read once, for a large file takes long, and again where words were taken out of it meanwhile."""
+
+    def __init__(self, key: UUID) -> None:
+        self.key = key
+        self.read()
+
+    def read(self) -> list[dict[str, Any]]:
+        self._erased = known().stamp
+        self._plans = ImportFile.objects.get(key=self.key).plans
+        return self._plans
+
+    def current(self) -> list[dict[str, Any]]:
+        return self._plans if self._erased == known().stamp else self.read()
+
+
+def add_some(claim: Claim, held_plans: HeldPlans) -> bool:
     """Add the next few plans as drafts of the file's owner, or into the bank; False when all are dealt with.
 
     A plan that she can already see is not added again; one that cannot be added is put to those that were refused.
@@ -100,6 +118,7 @@ def add_some(claim: Claim, plans: list[dict[str, Any]]) -> bool:
             raise Refused("This account was closed.")
         if file.into_bank and not may_move_the_bank(file.by):
             raise Refused("Only coaches and administrators put counts straight into the bank.")
+        plans = held_plans.current()
         grades = set(Grade.objects.values_list("name", flat=True))
         for document in plans[file.done : file.done + AT_A_TIME]:
             _add(document, file, grades)

@@ -10,7 +10,7 @@ from accounts.models import User
 from grade_bands.models import ClassGroup
 from routines.actions.plans import save_version, start_routine
 from routines.demo.board_lessons import BOARD_LESSONS
-from routines.demo.lesson_script import events_of, targets_of
+from routines.demo.lesson_script import events_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
@@ -98,6 +98,7 @@ def _make_lesson(
             heard={n: [said] for n, said in demo.slips},
             voices=[{"from": first, "to": last, "how": how} for first, last, how in demo.voices],
             noticed=[(text, None) for text in demo.noticed],
+            targets=dict(demo.targets),
             at=begins,
         )
     if demo.outcome:
@@ -109,7 +110,6 @@ def _make_lesson(
             next_step=demo.next_step,
             to_next_year=demo.to_next_year,
             sharing=demo.sharing,
-            targets=dict(targets_of(demo.script) if demo.script else demo.targets),
         )
 
 

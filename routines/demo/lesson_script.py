@@ -86,11 +86,6 @@ def target(position: int, seen: str) -> Step:
     return ("target", position, seen)
 
 
-def targets_of(script: Sequence[Step]) -> list[tuple[int, str]]:
-    """What the script says of the targets: (position in the plan, "seen" or "not-yet")."""
-    return [(step[1], step[2]) for step in script if step[0] == "target"]
-
-
 @dataclass(slots=True)
 class _Telling:
     """The two devices while the lesson is told: one clock for both, one Lamport counter, what stands in each cell."""

@@ -8,7 +8,7 @@ import json
 import uuid
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from django.db import transaction
@@ -19,7 +19,9 @@ from django.utils.translation import gettext as _
 from routines.lessons.kinds import KINDS, PAST_THE_END, TAKES_BACK, WRITES, Bounds, EventRefused, is_identity
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
+from routines.lessons.targets_seen import keep_targets
 from routines.models import Lesson, LessonEvent
+from routines.words_erased.late_words import is_erased
 from routines.words_erased.list_of_erasures import known
 
 BATCH_LIMIT = 100
@@ -47,15 +49,20 @@ class Taken:
     rejected: dict[str, Refusal] = field(default_factory=dict)
 
 
-def append_events(*, lesson: Lesson, events: Iterable[Any], sender: Participant) -> Taken:
-    """Take events into the lesson's list, at most BATCH_LIMIT. `lesson` is brought up to date with what they changed."""
+def append_events(
+    *, lesson: Lesson, events: Iterable[Any], sender: Participant, ahead: timedelta = timedelta(0)
+) -> Taken:
+    """Take events into the lesson's list, at most BATCH_LIMIT. `lesson` is brought up to date with what they changed.
+
+    ahead: by how much the sender's clock is ahead of this server's.
+    """
     taken = Taken()
     batch = list(events)
     bounds = bounds_of(lesson)
     with transaction.atomic():
         # The row is the turn: one writer at a time numbers a lesson's events.
         held = Lesson.objects.select_for_update().get(pk=lesson.pk)
-        _Appending(held, sender, taken).take(batch, bounds)
+        _Appending(held, sender, taken, ahead).take(batch, bounds)
     for name in ("last_seq", "last_event_at", "written_at", "ended", "closed", "deleted_at"):
         setattr(lesson, name, getattr(held, name))
     return taken
@@ -68,10 +75,11 @@ def bounds_of(lesson: Lesson) -> Bounds:
 class _Appending:
     """One batch into one lesson whose row is held."""
 
-    def __init__(self, lesson: Lesson, sender: Participant, taken: Taken) -> None:
+    def __init__(self, lesson: Lesson, sender: Participant, taken: Taken, ahead: timedelta) -> None:
         self.lesson = lesson
         self.sender = sender
         self.taken = taken
+        self.ahead = ahead
         self.now = timezone.now()
         self.erased = known().events
         self.new: list[LessonEvent] = []
@@ -111,7 +119,8 @@ class _Appending:
         self.lesson.last_seq += 1
         user = self.sender.user if getattr(self.sender.user, "pk", None) else None
         kept = LessonEvent(lesson=self.lesson, seq=self.lesson.last_seq, user=user, received_at=self.now, **event)
-        if str(kept.id) in self.erased:  # an older backup was put back, and the device sends what it still holds
+        # An older backup was put back, or the device was cut off: it sends what it still holds.
+        if str(kept.id) in self.erased or is_erased(kept, made_at=made_at(kept.at, self.ahead)):
             kept.data, kept.erased = {}, True
         known[str(event["id"])] = kept
         kinds[str(event["id"])] = event["kind"]
@@ -147,6 +156,8 @@ class _Appending:
             lesson.ended = reduce_events(event.as_dict() for event in kept).ended
         if undoes or (lesson.written_at is None and kinds & WRITES):
             lesson.written_at = _first_written(lesson)
+        if "target" in kinds or undoes:
+            keep_targets(lesson)
         lesson.save(update_fields=["last_seq", "last_event_at", "closed", "ended", "written_at"])
 
 
@@ -225,6 +236,22 @@ def _moment(value: Any) -> datetime:
     except (TypeError, ValueError, OverflowError):
         raise EventRefused("malformed", _("The event’s time cannot be read.")) from None
     return moment.replace(microsecond=moment.microsecond // 1000 * 1000)
+
+
+def clock_ahead(said: Any) -> timedelta:
+    """By how much a device's clock is ahead, from what it says the time is; none where it says nothing that can be read."""
+    try:
+        return _moment(said) - timezone.now() if said is not None else timedelta(0)
+    except EventRefused:
+        return timedelta(0)
+
+
+def made_at(at: datetime, ahead: timedelta) -> datetime:
+    """When an event was made, by this server's clock: never later than now, and as said where the clocks go out of bounds."""
+    try:
+        return min(at - ahead, timezone.now())
+    except OverflowError:
+        return min(at, timezone.now())
 
 
 def is_same(known: LessonEvent, event: Mapping[str, Any]) -> bool:

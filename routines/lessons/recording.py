@@ -268,12 +268,8 @@ def save_reflection(
     next_step: str = "",
     to_next_year: str = "",
     sharing: str,
-    targets: Mapping[int, str] | None = None,
 ) -> Reflection:
-    """Keep what the teacher made of the lesson, who may read it, and which targets the class saw (by position in the plan).
-
-    `outcome` "" is not recorded.
-    """
+    """Keep what the teacher made of the lesson, and who may read it. `outcome` "" is not recorded."""
     reflection, _ = Reflection.objects.update_or_create(
         lesson=lesson,
         defaults={
@@ -287,13 +283,6 @@ def save_reflection(
     )
     lesson.sharing = sharing
     lesson.save(update_fields=["sharing"])
-    planned = lesson.version.read_plan().targets
-    TargetOutcome.objects.filter(lesson=lesson).delete()
-    TargetOutcome.objects.bulk_create(
-        TargetOutcome(lesson=lesson, position=position, family=str(planned[position].claim["family"]), seen=seen_or_not)
-        for position, seen_or_not in sorted((targets or {}).items())
-        if 0 <= position < len(planned)
-    )
     return reflection
 
 

@@ -28,6 +28,7 @@ from routines.plan_suggestions.timeline import ideas_to_show
 from routines.requests import wants_fragment
 from routines.shown_picture import shown_picture
 from routines.shown_plan import ShownPlan
+from routines.words_erased.late_words import what_went
 
 SHOWN_AT_FIRST = 6
 NOTES_AT_FIRST = 20
@@ -173,6 +174,8 @@ def add_note(request: HttpRequest, pk: int) -> HttpResponse:
         RoutineNote.objects.create(routine=found, by=request.user, text=form.cleaned_data["text"])
         return f"{reverse('routine', kwargs={'pk': pk})}#notes"
 
+    if request.words_removed:
+        form.add_error(None, what_went(request.words_removed))
     if form.is_valid():
         try:
             return keep_once(request, make)

@@ -72,7 +72,8 @@ def finish(on_each: Callable[[int, int], None] = lambda done, total: None, *, ag
     entries = unfinished()
     if not (entries or again):
         return []
-    taken = take_out(list_of_erasures.read())
+    # What is finished stays as it is: who wrote such a word again since then means it.
+    taken = take_out(list_of_erasures.read() if again else entries)
     drop_all_booklets()
     remember(taken)
     rewrite_pages()

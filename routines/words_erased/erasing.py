@@ -1,6 +1,6 @@
 """Taking words out of a database: row by row, each row held while it is changed, and again as often as one likes."""
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
 from typing import Any
@@ -63,9 +63,10 @@ def take_out(erasures: Sequence[Erasure], *, on_rows: Callable[[], None] = lambd
         return taken
     whose = {erasure.whose for erasure in erasures}
     only = next(iter(whose)) if len(whose) == 1 else None
+    sought = {erasure.id: erasure.sought() for erasure in erasures}
     for columns in columns_by_model().values():
         for number, row in enumerate(rows_of(columns, whose=only)):
-            _take_out_of(row, columns, erasures, taken)
+            _take_out_of(row, columns, erasures, sought, taken)
             if number % AT_A_TIME == 0:
                 on_rows()
     stubs = list(dict.fromkeys(event for erasure in erasures for event in erasure.events))
@@ -80,13 +81,19 @@ def _meant(erasures: Iterable[Erasure], column: WordsColumn, author: int | None)
     return [one for one in erasures if str(column) in one.places and one.whose in (None, author)]
 
 
-def _take_out_of(row: Any, columns: Sequence[WordsColumn], erasures: Sequence[Erasure], taken: TakenOut) -> None:
+def _take_out_of(
+    row: Any,
+    columns: Sequence[WordsColumn],
+    erasures: Sequence[Erasure],
+    sought: Mapping[str, Sought],
+    taken: TakenOut,
+) -> None:
     found: list[tuple[WordsColumn, list[Erasure]]] = []
     number = 0
     for column in columns:
         meant = _meant(erasures, column, row.words_by)
         texts = [text for _, text in column.texts(row)] if meant else []
-        standing = [one for one in meant if any(one.sought().stands_in(text) for text in texts)]
+        standing = [one for one in meant if any(sought[one.id].stands_in(text) for text in texts)]
         if standing:
             found.append((column, standing))
             if str(column) not in FOLLOWERS:

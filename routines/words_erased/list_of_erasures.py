@@ -56,7 +56,7 @@ class Erasure:
 
 
 def now_said() -> str:
-    return datetime.now(UTC).isoformat(timespec="seconds")
+    return datetime.now(UTC).isoformat(timespec="milliseconds")
 
 
 def file() -> Path:
@@ -134,11 +134,12 @@ def plan_key(version: int, mark: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """What every lesson asks: kept until the file changes."""
+    """What every lesson and every form asks: kept until the file changes."""
 
     stamp: tuple[int, int, int]
     events: frozenset[str]
     plans: frozenset[str]
+    entries: tuple[Erasure, ...] = ()
 
 
 _known: dict[Path, Known] = {}
@@ -163,6 +164,7 @@ def known() -> Known:
             stamp,
             frozenset(event for entry in entries for event in entry.events),
             frozenset(plan for entry in entries for plan in entry.plans),
+            tuple(entries),
         )
         _known[path] = held
     return held

@@ -11,7 +11,7 @@ from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_GET, require_http_methods
 
 from accounts.text import read_json
-from routines.lessons.events import BATCH_LIMIT, DATA_BYTES, append_events, heard_events
+from routines.lessons.events import BATCH_LIMIT, DATA_BYTES, append_events, clock_ahead, heard_events
 from routines.lessons.making_again import make_again
 from routines.lessons.passes import open_to_passes, pass_of
 from routines.lessons.roles import Participant
@@ -29,10 +29,11 @@ DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was deleted."
 @login_not_required
 @require_http_methods(["GET", "POST"])
 def events(request: HttpRequest, key) -> HttpResponse:
-    """GET ?after=seq: what came since. POST {"epoch", "events"}: what was made here."""
-    batch = _batch(request) if request.method == "POST" else None
-    if isinstance(batch, JsonResponse):
-        return batch
+    """GET ?after=seq: what came since. POST {"epoch", "now", "events"}: what was made here."""
+    sent = _sent(request) if request.method == "POST" else None
+    if isinstance(sent, JsonResponse):
+        return sent
+    batch = sent["events"] if sent is not None else None
     lesson = find_lesson(key, "version") if batch is not None else _asked_about(request, key)
     if lesson is None and batch and request.user.is_authenticated:
         lesson = _made_again(key, batch, request.user)
@@ -42,7 +43,7 @@ def events(request: HttpRequest, key) -> HttpResponse:
     if lesson.deleted_at is not None:
         return answer(DELETED, 410)
     try:
-        return _take(request, lesson, me, batch) if batch is not None else _tell(request, lesson, me)
+        return _take(request, lesson, me, sent) if sent is not None else _tell(request, lesson, me)
     except OperationalError:
         # Locked for too long, or a full disk: the device keeps what it has and tries again.
         return answer({"reason": "busy", "words": _("The server cannot keep anything at the moment.")}, 503)
@@ -56,8 +57,8 @@ def _asked_about(request: HttpRequest, key) -> Lesson | None:
     return find_lesson(key)
 
 
-def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
-    """The events of a request, or the answer to one that is none."""
+def _sent(request: HttpRequest) -> dict[str, Any] | JsonResponse:
+    """What a request holds, its events a list, or the answer to one that is none."""
     length = request.META.get("CONTENT_LENGTH") or "0"
     if not length.isdecimal() or int(length) > BODY_BYTES:
         words = _("Send at most %(most)s events at a time.") % {"most": BATCH_LIMIT}
@@ -66,10 +67,9 @@ def _batch(request: HttpRequest) -> list[Any] | JsonResponse:
         body = read_json(request.body) if request.content_type == "application/json" else None
     except ValueError:
         body = None
-    batch = body.get("events") if isinstance(body, dict) else None
-    if not isinstance(batch, list):
+    if not isinstance(body, dict) or not isinstance(body.get("events"), list):
         return answer({"reason": "malformed", "words": _("These are no events of a lesson.")}, 400)
-    return batch
+    return body
 
 
 def _made_again(key, batch: list[Any], user) -> Lesson | None:
@@ -79,8 +79,9 @@ def _made_again(key, batch: list[Any], user) -> Lesson | None:
         return find_lesson(key, "version")
 
 
-def _take(request: HttpRequest, lesson: Lesson, me: Participant, batch: list[Any]) -> JsonResponse:
-    taken = append_events(lesson=lesson, events=batch, sender=me)
+def _take(request: HttpRequest, lesson: Lesson, me: Participant, sent: dict[str, Any]) -> JsonResponse:
+    ahead = clock_ahead(sent.get("now"))
+    taken = append_events(lesson=lesson, events=sent["events"], sender=me, ahead=ahead)
     rejected = {name: refusal.as_dict() for name, refusal in taken.rejected.items()}
     return answer(
         {

@@ -23,6 +23,7 @@ from routines.lessons.state import LessonState
 from routines.models import Lesson, Planned, Routine
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPlan
+from routines.words_erased.late_words import what_went
 
 
 @require_http_methods(["GET", "POST"])
@@ -61,6 +62,8 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
         )
         return _keep(request, form, lesson, log, offered)
 
+    if request.words_removed:
+        form.add_error(None, what_went(request.words_removed))
     if request.method == "POST" and form.is_valid():
         try:
             return keep_once(request, make)
@@ -88,7 +91,7 @@ def _own_class(user, routine: Routine) -> int | None:
 def _keep(request: HttpRequest, form: LogForm, lesson: Lesson, log: Log, offered) -> str:
     """Events, reflection and next count; hands back where to go on."""
     change_log(lesson=lesson, wanted=log, chosen=_chosen(request, lesson))
-    save_reflection(lesson=lesson, targets=form.targets(), **form.reflection())
+    save_reflection(lesson=lesson, **form.reflection())
     taken = form.cleaned_data["next"]
     if not taken:
         messages.success(request, _("Kept. The lesson is in your list, and in the coverage of its grade."))
@@ -148,6 +151,8 @@ def _own_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: Lesso
         found.move(class_group=kept["class_group"], taught_on=kept["taught_on"], practice=kept["practice"])
         return _keep(request, form, found, form.wanted(), offered)
 
+    if request.words_removed:
+        form.add_error(None, what_went(request.words_removed))
     if request.method == "POST" and form.is_valid():
         try:
             return keep_once(request, make)

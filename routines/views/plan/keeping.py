@@ -14,6 +14,7 @@ from routines.forms.plan import PlanForm
 from routines.forms.plan_typed import Typed
 from routines.models import PlanDraft
 from routines.requests import wants_fragment
+from routines.words_erased.late_words import what_went
 
 from .desk import Desk, TooLong, open_desk
 from .page import page_context
@@ -32,6 +33,8 @@ def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) 
             desk.keep(typed)
         except TooLong as error:
             return not_kept(request, desk, typed, str(error))
+    if request.words_removed:  # what is kept is without them; the page still shows them
+        return not_kept(request, desk, typed, what_went(request.words_removed))
     if wants_fragment(request):
         return render(request, "routines/_plan_kept.html", {"kept_at": timezone.now()})
     return redirect(desk.url("plan_edit"))

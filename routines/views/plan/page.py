@@ -17,6 +17,7 @@ from routines.actions.plans import StaleSave, save_version, start_routine
 from routines.forms.plan import PlanForm
 from routines.models import PlanDraft, Routine
 from routines.plan_suggestions.counted_before import counted_before, notes_to_self
+from routines.words_erased.late_words import what_went
 
 from .desk import Desk, TooLong, open_desk
 from .live import LivePlan, live_addresses, live_context
@@ -78,7 +79,9 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
 def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
     typed = desk.read(request.POST)
     form = PlanForm(typed, grades=desk.grades, for_saving=True)
-    if not form.is_valid():
+    if not form.is_valid() or request.words_removed:
+        if request.words_removed:
+            form.wrong_parts.append(what_went(request.words_removed))
         with suppress(TooLong):  # the form says so, and the page shows all of it
             desk.keep(typed)
         context = {**page_context(desk, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}

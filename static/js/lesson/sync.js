@@ -84,7 +84,7 @@ export class Sync {
     let waiting = this.list.unsent;
     while (waiting.length) {
       const events = waiting.slice(0, BATCH).map((record) => record.event);
-      const answer = await this.#speak("POST", { epoch: this.about.epoch ?? null, events });
+      const answer = await this.#speak("POST", this.#parcel(events));
       if (await this.#wasPutBack(answer)) {
         waiting = this.list.unsent;
         continue;
@@ -146,7 +146,7 @@ export class Sync {
     }
     if (answer.status === 404 && method === "GET" && this.#canMakeAgain()) {
       await this.list.sendAllAgain(); // a restore lost the lesson: what opened it is held here
-      answer = await this.#call("POST", { epoch: this.about.epoch ?? null, events: this.#firstBatch() });
+      answer = await this.#call("POST", this.#parcel(this.#firstBatch()));
       if (answer.ok) answer = await this.#call(method, body);
     }
     if (answer.redirected || answer.status === 401) throw new Refusal("signed-out");
@@ -161,6 +161,11 @@ export class Sync {
 
   #canMakeAgain() {
     return this.list.events.some((event) => event.kind === "lesson.open");
+  }
+
+  // `now` tells the server how far this clock is from its own.
+  #parcel(events) {
+    return { epoch: this.about.epoch ?? null, now: new Date().toISOString(), events };
   }
 
   #firstBatch() {

@@ -1,0 +1,35 @@
+"""Which targets the class saw, as rows that coverage counts: brought up to date with the events, so that they are there
+whether or not the log is ever opened.
+"""
+
+from typing import Any
+
+from routines.lessons.state import reduce_events
+from routines.models import Lesson, TargetOutcome
+
+
+def keep_targets(lesson: Lesson) -> None:
+    """One row for each target of the plan that the lesson's events say was seen or not yet.
+
+    Rows of targets that no event is about, kept before targets were events, stay as they are.
+    """
+    about = [event.as_dict() for event in lesson.events.filter(kind__in=("target", "undo"), erased=False)]
+    meant = {event["data"]["position"] for event in about if event["kind"] == "target"}
+    if not meant:
+        return
+    families = _families(lesson.version.plan)
+    seen = reduce_events(about).targets
+    TargetOutcome.objects.filter(lesson=lesson, position__in=meant).delete()
+    TargetOutcome.objects.bulk_create(
+        TargetOutcome(lesson=lesson, position=position, family=families[position], seen=said)
+        for position, said in sorted(seen.items())
+        if position < len(families)
+    )
+
+
+def _families(plan: dict[str, Any]) -> list[str]:
+    """Of each target. The document is not read as a plan: an event must be kept even where the plan cannot be read."""
+    try:
+        return [str(target["claim"]["family"]) for target in plan.get("targets") or []]
+    except (KeyError, TypeError):
+        return []

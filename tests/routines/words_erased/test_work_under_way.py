@@ -1,0 +1,73 @@
+"""Booklets and files that are being worked on while words are removed: neither brings them back."""
+
+import pytest
+
+from routines.actions import importing
+from routines.actions.importing import hold_file, start_adding
+from routines.exchange.reading import Read
+from routines.jobs.runner import do_next
+from routines.models import Job, JobFile, Routine
+from routines.paper.booklet_jobs import start_booklet
+from routines.paper.document import Document
+from routines.words_erased.doing import begin
+from routines.words_erased.places import CALLED
+from tests.routines.making import SEVENS, make_routine
+
+NAME = "Zebulina"
+
+
+@pytest.fixture(autouse=True)
+def own_data_folder(settings, tmp_path):
+    settings.DATA_DIR = tmp_path
+
+
+def erase(by):
+    begin(NAME, by=by, places=tuple(CALLED), whose=None)
+
+
+def test_a_booklet_that_is_being_laid_out_is_not_kept(owner, administrator, monkeypatch):
+    version = make_routine(owner, title=f"{NAME}’s sevens").current_version
+    laid_out = []
+
+    def lay_out(document: Document, on_page=None, process=None) -> bytes:
+        laid_out.append(document.html())
+        erase(administrator)
+        return b"%PDF"
+
+    monkeypatch.setattr(Document, "booklet_pdf", lay_out)
+    start_booklet(owner=owner, title="Ours", versions=[version], contents=("plan",))
+    assert do_next(Job.Kind.BOOKLET)
+    assert NAME in laid_out[0], "it was under way with the words in it"
+    assert not JobFile.objects.exists()
+    assert not Job.objects.booklets().exists()
+
+
+def test_one_asked_for_before_and_begun_after_holds_what_is_left(owner, administrator, monkeypatch):
+    version = make_routine(owner, title=f"{NAME}’s sevens").current_version
+    laid_out = []
+    monkeypatch.setattr(
+        Document, "booklet_pdf", lambda document, on_page=None: laid_out.append(document.html()) or b"%PDF"
+    )
+    erase(administrator)
+    start_booklet(owner=owner, title="Ours", versions=[version], contents=("plan",))
+    assert do_next(Job.Kind.BOOKLET)
+    assert NAME not in laid_out[0]
+    assert JobFile.objects.count() == 1
+
+
+def test_a_file_that_is_being_added_goes_on_without_them(owner, administrator, monkeypatch):
+    plans = [SEVENS.changed(title=f"Sevens {number}", notes=f"Ask {NAME}") for number in range(12)]
+    file = hold_file(by=owner, name="ours.json", read=Read(plans=tuple(plans), refused=()))
+    start_adding(file=file, into_bank=False)
+    pauses = []
+
+    def pause(seconds: float) -> None:
+        pauses.append(Routine.objects.count())
+        if len(pauses) == 1:
+            erase(administrator)
+
+    monkeypatch.setattr(importing.time, "sleep", pause)
+    assert do_next(Job.Kind.IMPORT)
+    assert pauses[0] == 5
+    assert {routine.plan.notes for routine in Routine.objects.all()} == {"Ask [words removed]"}
+    assert Routine.objects.count() == 12
