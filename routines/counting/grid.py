@@ -4,13 +4,14 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
-from typing import NamedTuple, Self
+from typing import Literal, NamedTuple, Self, get_args
 
 from .count import Count, refuse_no_position
 from .errors import CountError
 
 FILLS = ("across", "down", "across-up")
-ALONG = ("count", "row", "column")
+Along = Literal["count", "row", "column"]
+ALONG: tuple[Along, ...] = get_args(Along)
 
 
 class Cell(NamedTuple):

@@ -24,7 +24,7 @@ class DemoPlan:
 
 
 def target(family: str, words: str = "", **parameters: Any) -> Target:
-    return Target(Claim(family, **parameters).as_dict(), words)
+    return Target(Claim.from_dict({"family": family, **parameters}).as_dict(), words)
 
 
 def say(sort: str, words: str, reply: str, n: int = 0) -> ExpectedAnswer:

@@ -7,6 +7,7 @@ from django import forms
 
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Limits, Style
+from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
 from routines.forms.plan_count import KINDS
 from routines.forms.plan_fields import choice, short_text
 
@@ -112,21 +113,25 @@ class DesignForm(forms.Form):
 
     def _claim(self, cleaned: dict) -> Claim:
         wanted = cleaned["wanted_pattern"]
-        if wanted in ("table", "opposites"):
-            return Claim(wanted)
+        if wanted == "table":
+            return TableClaim()
+        if wanted == "opposites":
+            return OppositesClaim()
         if wanted in ("ends", "turns"):
             return self._kept(cleaned, 1 if wanted == "ends" else 2)
         multiple = self._multiple(cleaned)
         if wanted == "many":
-            return Claim("how-many", multiple=multiple)
-        return Claim("landmarks", multiple=multiple, lie="down-right" if wanted == "diagonal" else wanted)
+            return Claim.from_dict({"family": "how-many", "multiple": multiple})
+        lie = "down-right" if wanted == "diagonal" else wanted
+        return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie})
 
     def _kept(self, cleaned: dict, length: int) -> Claim:
         """The last digit of whole numbers and decimals; of others the part past the landmark."""
         place = {"whole": 0, "decimal": -1}.get(cleaned["kind"])
         if place is not None:
-            return Claim("digit", place=place, along="column", length=length)
-        return Claim("remainder", modulus=self._multiple(cleaned), along="column", length=length)
+            return DigitClaim(place=place, along="column", length=length)
+        modulus = self._multiple(cleaned)
+        return Claim.from_dict({"family": "remainder", "modulus": modulus, "along": "column", "length": length})
 
     def _multiple(self, cleaned: dict) -> Fraction:
         kind_of_length = {"clock": "elapsed"}.get(cleaned["kind"], cleaned["kind"])

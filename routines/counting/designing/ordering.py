@@ -5,8 +5,8 @@ from __future__ import annotations
 from functools import lru_cache
 from math import gcd
 
-from ..claims import Claim
-from ..grid import FILLS, Grid
+from ..claims import Claim, DigitClaim, RemainderClaim
+from ..grid import ALONG, FILLS, Grid
 
 MOST_CELLS = 60
 """Cells that a board bears and that are read from the back of the room. Common practice, no source."""
@@ -33,13 +33,18 @@ def wanted_constants(wanted: list[Claim], scale: int) -> frozenset[Modulus]:
     """Give the constant remainders that are asked for and so are not "other"."""
     found: set[Modulus] = set()
     for claim in wanted:
-        modulus = claim.get("modulus")
-        if claim.family == "digit" and claim.get("place") is not None:
-            modulus = 10 ** (claim.get("place") + 1) if claim.get("place") >= 0 else None
-        if modulus is not None and claim.length in (None, 1):
-            ways = ("count", "row", "column") if claim.get("along") is None else (claim.get("along"),)
+        if not isinstance(claim, DigitClaim | RemainderClaim):
+            continue
+        modulus = _period(claim.place) if isinstance(claim, DigitClaim) else claim.modulus
+        if modulus is not None and claim.block_length in (None, 1):
+            ways = ALONG if claim.along is None else (claim.along,)
             found.update((int(modulus * scale), along) for along in ways)
     return frozenset(found)
+
+
+def _period(place: int | None) -> int | None:
+    """By which number the same remainder means the same digit at a place, from the ones up."""
+    return None if place is None or place < 0 else int(10 ** (place + 1))
 
 
 @lru_cache(maxsize=100_000)

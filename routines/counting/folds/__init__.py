@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from ..audience import Audience
-from ..claims import Claim
+from ..claims import Claim, LandmarksClaim, LineAlong, RemainderClaim, stated
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
@@ -149,10 +149,10 @@ def _names(*groups: Sequence[Sight]) -> list[list[str]]:
 
 
 def _sight(feature: Feature, grid: Grid) -> Sight:
-    across_fill = "row" if grid.fill == "down" else "column"
-    if feature.family == "landmarks":
-        return _landmark_sight(feature, grid, across_fill)
-    claim = Claim.trusted(feature.family, {**dict(feature.named), "along": across_fill, "length": 1})
+    across_fill: LineAlong = "row" if grid.fill == "down" else "column"
+    if isinstance(feature.claim, LandmarksClaim):
+        return _landmark_sight(feature, feature.claim, grid, across_fill)
+    claim = replace(feature.claim, along=across_fill, length=1)
     length, terms = grid.line_length, grid.terms
     if length < terms and feature.stays(length):
         return Sight(feature.name, across_fill, claim, feature.plain)
@@ -164,10 +164,9 @@ def _sight(feature: Feature, grid: Grid) -> Sight:
     return Sight(feature.name, "", claim, feature.plain)
 
 
-def _landmark_sight(feature: Feature, grid: Grid, across_fill: str) -> Sight:
-    assert feature.first is not None
-    lie = Lie.seen_in(grid, feature.period, feature.first)
-    claim = Claim.trusted("landmarks", {**dict(feature.named), "lie": lie.name, "lines": lie.lines})
+def _landmark_sight(feature: Feature, landmarks: LandmarksClaim, grid: Grid, across_fill: str) -> Sight:
+    lie = Lie.seen_in(grid, feature.period, stated(landmarks.first))
+    claim = replace(landmarks, lie=lie.name, lines=lie.lines)
     if lie.name in (across_fill, f"{across_fill}s"):
         return Sight(feature.name, across_fill, claim, feature.plain)
     way = lie.name if lie.name in ("down-right", "down-left") else ""
@@ -180,12 +179,14 @@ def _not_said_by_others(found: Sequence[tuple[Feature, Sight]], length: int) -> 
     That are remainders that stay because another's modulus, a multiple of theirs, stays, and landmarks that stand in a
     line with gaps between them where those of a divisor fill it: in rows of 3 the multiples of 9 where all those of 3 are.
     """
-    filling = [feature for feature, _ in found if feature.family == "landmarks" and length % feature.period == 0]
+    filling = [
+        feature for feature, _ in found if isinstance(feature.claim, LandmarksClaim) and length % feature.period == 0
+    ]
     for feature, sight in found:
-        if feature.family == "landmarks" and sight.way in ("row", "column"):
+        if isinstance(feature.claim, LandmarksClaim) and sight.way in ("row", "column"):
             said = length % feature.period != 0 and any(_is_multiple(feature, other) for other in filling)
         else:
-            said = feature.family == "remainder" and any(
+            said = isinstance(feature.claim, RemainderClaim) and any(
                 other is not feature and _is_multiple(other, feature) for other, _ in found
             )
         if not said:

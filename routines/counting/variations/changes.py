@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from ..checking import judge
-from ..claims import Claim
+from ..claims import Claim, NeighbourClaim
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
@@ -63,11 +63,10 @@ def is_shown(claim: Claim, grid: Grid) -> bool:
     return judged.true and judged.seen
 
 
-def across_the_fill(grid: Grid) -> Claim:
+def across_the_fill(grid: Grid) -> NeighbourClaim:
     """The claim about the next count in the same place of the next line."""
-    direction = "right" if grid.fill == "down" else "down"
     difference = grid.count.step * grid.line_length * (-1 if grid.fill == "across-up" else 1)
-    return Claim("neighbour", direction=direction, difference=str(difference))
+    return NeighbourClaim("right" if grid.fill == "down" else "down", difference)
 
 
 def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:

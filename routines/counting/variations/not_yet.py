@@ -6,12 +6,20 @@ from fractions import Fraction
 from typing import Any
 
 from ..audience import Audience
-from ..claims import Claim
+from ..claims import (
+    BlockClaim,
+    Claim,
+    DigitRunClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    RemainderClaim,
+    StepClaim,
+)
 from ..count import Count
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
 from ..locate.routes import landmark_multiples
-from ..patterns import FAMILIES
+from ..patterns import MODULES
 from ..patterns.ranking import rank
 from ..round_number import round_number
 from ..slips.asking import count_number
@@ -113,10 +121,10 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
 
 def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
     """The line length nearest to this one in which the unseen pattern, or the landmarks, line up."""
-    families = {claim.family for claim in unseen} - {"step", "neighbour"}
+    families = {type(claim) for claim in unseen} - {StepClaim, NeighbourClaim}
     # Without a pattern that was missed, only what children go round by is worth another fold.
     known = landmark_multiples(grid.count) if families else [round_number(grid.count)]
-    families = families or {"landmarks"}
+    families = families or {LandmarksClaim}
     if _lined_up(grid, families, known):
         return
     folds = sorted(other_lengths(grid), key=lambda new: abs(new.line_length - grid.line_length))
@@ -128,16 +136,21 @@ def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
             return
 
 
-def _lined_up(grid: Grid, families: set[str], known: Sequence[Fraction]) -> list[Claim]:
+def _lined_up(grid: Grid, families: set[type[Claim]], known: Sequence[Fraction]) -> list[Claim]:
     """What of these families a grid shows in its lines: landmarks among those known, blocks no longer than two."""
-    found = [one.claim for family in families for one in FAMILIES[family].find(grid)]
-    return [
-        claim
-        for claim in found
-        if (claim.get("lie") in IN_LINES and claim.get("multiple") in known if claim.family == "landmarks" else True)
-        and (claim.length or 1) <= 2
-        and claim.get("along") != "count"
-    ]
+    found = [one.claim for family in families for one in MODULES[family].find(grid)]
+    return [claim for claim in found if _is_in_lines(claim, known)]
+
+
+def _is_in_lines(claim: Claim, known: Sequence[Fraction]) -> bool:
+    match claim:
+        case LandmarksClaim():
+            return claim.lie in IN_LINES and claim.multiple in known
+        case BlockClaim():
+            return claim.along != "count" and (claim.block_length or 1) <= 2
+        case DigitRunClaim():
+            return claim.along != "count"
+    return True
 
 
 def _fewer(grid: Grid) -> Iterator[Change]:
@@ -163,7 +176,7 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
             return
     new = changed(grid, start=start)
     if new is not None:
-        claim = Claim("remainder", modulus=str(size), along="count", blocks=[["0"]])
+        claim = RemainderClaim(size, "count", ((Fraction(0),),))
         # Every count is a multiple of what all are made of, wherever it starts.
         says_something = known and size != finest(count)
         told = {"start": new.count.text(1), "size": count.difference_text(count.step)}

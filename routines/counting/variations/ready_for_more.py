@@ -6,10 +6,11 @@ from dataclasses import replace
 from fractions import Fraction
 from math import gcd
 
+from ..claims import LandmarksClaim
 from ..count import Count
 from ..grid import Grid
 from ..locate.routes import landmark_multiples
-from ..patterns import FAMILIES
+from ..patterns import landmarks
 from ..round_number import counted_parts, round_number
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
@@ -158,8 +159,10 @@ def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:
     known = landmark_multiples(grid.count)
     slid = [
         found.claim
-        for found in FAMILIES["landmarks"].find(new)
-        if found.claim.get("lie") in ("down-right", "down-left") and found.claim.get("multiple") in known
+        for found in landmarks.find(new)
+        if isinstance(found.claim, LandmarksClaim)
+        and found.claim.lie in ("down-right", "down-left")
+        and found.claim.multiple in known
     ]
     told = {"length": str(new.line_length), "across": grid.count.difference_text(grid.count.step * new.line_length)}
     yield Change("one more", new, told, shown(new, *slid[:1]) or shown(new, across_the_fill(new)))

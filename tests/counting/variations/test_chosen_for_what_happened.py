@@ -4,8 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Claim, Count, Grid, Variation, classify, likely_slips, next_counts
+from routines.counting import Count, Grid, Variation, classify, likely_slips, next_counts
 from routines.counting.variations import OUTCOMES
+from tests.counting.claims import a_claim
 
 
 def grid_of(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
@@ -60,7 +61,7 @@ class TestUnseen:
 
     def test_a_missed_pattern_is_folded_into_line(self) -> None:
         elevens = grid_of("whole", "34", "11", 12, 4)
-        fives = Claim("landmarks", multiple="5", every=5, first=2, lie="scattered", lines=[])
+        fives = a_claim("landmarks", multiple="5", every=5, first=2, lie="scattered", lines=[])
         assert typed(next_counts(elevens, "not-yet", 3, unseen=[fives]))[0] == ("34", "11", 12, 5)
 
 

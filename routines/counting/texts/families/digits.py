@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from ...claims import DigitClaim, DigitSumClaim
 from ...kinds.currency import currency_named
 from ...kinds.measure import Measure
 from ...kinds.units import UNITS
@@ -70,12 +71,12 @@ class DigitReader:
         return larger.size if larger else None
 
 
-class Digit(Block):
+class Digit(Block[DigitClaim]):
     """A digit or a part stays or comes back."""
 
     @property
     def _reader(self) -> DigitReader:
-        return DigitReader(self.page, self.claim.get("place"), self.claim.get("part"))
+        return DigitReader(self.page, self.claim.place, self.claim.part)
 
     def _feature(self) -> Feature:
         return self._reader.feature()
@@ -91,7 +92,7 @@ class Digit(Block):
         return self._reader.period()
 
 
-class DigitSum(Block):
+class DigitSum(Block[DigitSumClaim]):
     """The digits of each count add to the same, or the sums come back."""
 
     def _feature(self) -> Feature:
