@@ -4,18 +4,21 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from routines.counting import ENGINE_VERSION, Audience, Count, Grid, Pattern, find_patterns
+from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind, Pattern, find_patterns
 from routines.plan_document import Plan
 
+FILLS = {Fill.ACROSS: "across", Fill.DOWN: "down", Fill.ACROSS_UP: "across, bottom line first"}
+"""How a grid is filled, in words."""
+
 AREA_OF_KIND = {
-    "decimal": "decimals",
-    "fraction": "fractions",
-    "length": "measurement",
-    "mass": "measurement",
-    "capacity": "measurement",
-    "money": "money",
-    "clock": "time",
-    "elapsed": "time",
+    Kind.DECIMAL: "decimals",
+    Kind.FRACTION: "fractions",
+    Kind.LENGTH: "measurement",
+    Kind.MASS: "measurement",
+    Kind.CAPACITY: "measurement",
+    Kind.MONEY: "money",
+    Kind.CLOCK: "time",
+    Kind.ELAPSED: "time",
 }
 
 
@@ -39,10 +42,8 @@ def count_in_words(grid: Grid) -> str:
     """The count and its fold in one line: "By 6 from 10, across, 5 in a line"."""
     count = grid.count
     way = "By" if count.step > 0 else "Back by"
-    folded = {"across": "across", "down": "down", "across-up": "across, bottom line first"}[grid.fill]
-    return (
-        f"{way} {count.difference_text(abs(count.step))} from {count.text(1)}, {folded}, {grid.line_length} in a line"
-    )
+    jumps = f"{way} {count.difference_text(abs(count.step))} from {count.text(1)}"
+    return f"{jumps}, {FILLS[grid.fill]}, {grid.line_length} in a line"
 
 
 def facts_of(plan: Plan, level: int) -> Facts:
@@ -54,7 +55,7 @@ def facts_of(plan: Plan, level: int) -> Facts:
     words = [plan.title, plan.story.text, count_in_words(grid), count.kind, plan.area, *plan.standards]
     words += [pattern.statement for pattern in patterns[:12]]
     columns: dict[str, Any] = {
-        "kind": count.kind,
+        "kind": count.kind.value,
         "direction": "forward" if count.step > 0 else "backward",
         "terms": count.terms,
         "line_length": grid.line_length,

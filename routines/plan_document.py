@@ -9,7 +9,7 @@ from dataclasses import asdict, dataclass, field, fields, replace
 from typing import Any, Self
 
 from accounts.text import DEEPEST, is_text, mended
-from routines.counting import Audience, Claim, Count, CountError, Grid, Style
+from routines.counting import Audience, Claim, Count, CountError, Fill, Grid, Kind, Outcome, Style
 
 SCHEMA = 1
 
@@ -18,9 +18,7 @@ SENTENCE_LIMIT = 400
 TEXT_LIMIT = 2000
 LIST_LIMIT = 40
 
-FILLS = ("across", "down", "across-up")
 SORTS = ("easy", "deeper", "not-for-long", "not-so", "slip", "own")
-OUTCOMES = ("not-yet", "as-planned", "ready-for-more")
 LANGUAGES = ("en", "es", "both")
 STYLE_NAMES = frozenset(field.name for field in fields(Style))
 
@@ -37,7 +35,7 @@ class PlanError(ValueError):
 class CountTyped:
     """A count as the teacher typed it. `style` holds the engine's style keywords."""
 
-    kind: str = "whole"
+    kind: str = Kind.WHOLE.value
     start: str = "0"
     step: str = "1"
     terms: int = 20
@@ -53,7 +51,7 @@ class CountTyped:
 @dataclass(frozen=True, slots=True)
 class Fold:
     line_length: int = 5
-    fill: str = "across"
+    fill: str = Fill.ACROSS.value
     lead: int = 0
 
     def grid(self, count: Count) -> Grid:
@@ -94,7 +92,7 @@ class Stop:
 
 @dataclass(frozen=True, slots=True)
 class NextCount:
-    """What to count next, by how it went (one of OUTCOMES)."""
+    """What to count next, by how it went (an Outcome)."""
 
     outcome: str
     why: str = ""
@@ -289,7 +287,7 @@ def _fold(value: Any, path: str) -> Fold:
     part = _mapping(value, path, Fold)
     return Fold(
         line_length=_number(part, "line_length", f"{path}.", 1, 200, 5),
-        fill=_choice(part, "fill", FILLS, "across", f"{path}."),
+        fill=_choice(part, "fill", tuple(Fill), Fill.ACROSS, f"{path}."),
         lead=_number(part, "lead", f"{path}.", 0, 199, 0),
     )
 
@@ -339,7 +337,7 @@ def _next(value: Any, path: str) -> NextCount:
     dotted = f"{path}."
     count, fold = part.get("count"), part.get("fold")
     return NextCount(
-        outcome=_choice(part, "outcome", OUTCOMES, "as-planned", dotted),
+        outcome=_choice(part, "outcome", tuple(Outcome), Outcome.AS_PLANNED, dotted),
         why=_text(part, "why", SENTENCE_LIMIT, dotted),
         count=None if count is None else _count(count, f"{dotted}count"),
         fold=None if fold is None else _fold(fold, f"{dotted}fold"),

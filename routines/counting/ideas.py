@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from .audience import Audience
 from .claims import BlockClaim, Claim, LandmarksClaim, stated
-from .grid import Grid
+from .grid import Fill, Grid
 from .patterns import everything, pattern_of
 from .patterns.follows import implied
 from .patterns.found import Found
@@ -49,7 +49,7 @@ def idea_key(claim: Claim, grid: Grid) -> Hashable:
     """What stays the same about a claim while more lines are begun and rows are added."""
     if isinstance(claim, BlockClaim):
         return claim.family, tuple(claim.subject.items()), claim.block_length, claim.lines
-    if isinstance(claim, LandmarksClaim) and claim.lie == "row" and grid.fill == "across-up":
+    if isinstance(claim, LandmarksClaim) and claim.lie == "row" and grid.fill is Fill.ACROSS_UP:
         return replace(claim, lines=(grid.fill_lines - stated(claim.lines)[0] + 1,))
     return claim
 

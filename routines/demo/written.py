@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 from typing import Any
 
-from routines.counting import Claim
+from routines.counting import Claim, Fill
 from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
 
 
@@ -51,7 +51,7 @@ def then(
     line: int,
     *,
     kind: str = "whole",
-    fill: str = "across",
+    fill: str = Fill.ACROSS.value,
     **style: Any,
 ) -> NextCount:
     return NextCount(outcome, why, CountTyped(kind, start, step, terms, style), Fold(line, fill))
@@ -67,7 +67,7 @@ def written(
     terms: int,
     line: int,
     kind: str = "whole",
-    fill: str = "across",
+    fill: str = Fill.ACROSS.value,
     lead: int = 0,
     style: dict[str, Any] | None = None,
     language: str = "en",

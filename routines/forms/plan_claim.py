@@ -6,7 +6,7 @@ from fractions import Fraction
 from django import forms
 
 from accounts.typed_numbers import typed_whole
-from routines.counting import Claim, CountError, Grid
+from routines.counting import Claim, CountError, Grid, Kind
 from routines.counting.count import LARGEST_VALUE, MOST_TERMS
 from routines.forms.plan_fields import choice, short_text
 
@@ -177,7 +177,7 @@ def readings_of(grid: Grid) -> list[tuple[str, str]]:
     parts = grid.count.part_names()
     if parts:
         return [(f"part:{name}", name) for name in parts]
-    places = [0, 1, 2] if grid.count.kind in ("whole", "money") else [-1, 0, 1, -2]
+    places = [0, 1, 2] if grid.count.kind in (Kind.WHOLE, Kind.MONEY) else [-1, 0, 1, -2]
     return [(f"place:{place}", f"{DIGIT_PLACES[str(place)]} digit") for place in places]
 
 

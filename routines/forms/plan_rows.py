@@ -3,8 +3,9 @@
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
-from routines.counting import CountError, Grid
-from routines.forms.plan_count import EXAMPLES, FILLS, KINDS
+from routines.counting import CountError, Grid, Kind, Outcome
+from routines.facts import FILLS
+from routines.forms.plan_count import EXAMPLES, KINDS
 from routines.forms.plan_fields import choice, sentence, short_text, whole_number
 from routines.forms.plan_typed import Typed, row_numbers
 from routines.plan_document import SENTENCE_LIMIT, CountTyped, ExpectedAnswer, Fold, NextCount, Stop
@@ -18,9 +19,9 @@ SORTS = {
     "slip": "a slip",
 }
 OUTCOMES = {
-    "not-yet": "it was not there yet",
-    "as-planned": "it went as planned",
-    "ready-for-more": "they are ready for more",
+    Outcome.NOT_YET: "it was not there yet",
+    Outcome.AS_PLANNED: "it went as planned",
+    Outcome.READY_FOR_MORE: "they are ready for more",
 }
 
 
@@ -109,7 +110,7 @@ class NextRow(Row):
 
     def __init__(self, typed: MultiValueDict, number: int) -> None:
         super().__init__(typed, number)
-        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES["whole"])
+        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES[Kind.WHOLE])
         self.fields["start"].widget.attrs["placeholder"] = start
         self.fields["step"].widget.attrs["placeholder"] = step
         for name in ("kind", "start", "step", "terms", "line_length", "fill", "outcome"):

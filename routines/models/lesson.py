@@ -11,8 +11,10 @@ from django.db.models.fields.json import KeyTextTransform
 from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.translation import gettext_lazy
 
 from grade_bands.models import Area, ClassGroup
+from routines import counting
 
 QUIET = timedelta(hours=4)
 """After so long without an event a lesson is over by itself."""
@@ -205,9 +207,9 @@ class Reflection(models.Model):
     """What the teacher wrote after the lesson. Ideas, never who said them. `to_next_year` and `foresaw` are hers alone."""
 
     class Outcome(models.TextChoices):
-        NOT_YET = "not-yet", "not there yet"
-        AS_PLANNED = "as-planned", "as planned"
-        READY_FOR_MORE = "ready-for-more", "ready for more"
+        NOT_YET = counting.Outcome.NOT_YET.value, "not there yet"
+        AS_PLANNED = counting.Outcome.AS_PLANNED.value, "as planned"
+        READY_FOR_MORE = counting.Outcome.READY_FOR_MORE.value, "ready for more"
 
     lesson = models.OneToOneField(Lesson, on_delete=models.CASCADE, related_name="reflection")
     outcome = models.CharField(max_length=14, choices=Outcome.choices, blank=True)
@@ -227,8 +229,8 @@ class TargetOutcome(models.Model):
     """Whether the class saw one target pattern of the plan taught. Targets without a row are not recorded."""
 
     class Seen(models.TextChoices):
-        SEEN = "seen", "seen"
-        NOT_YET = "not-yet", "not yet"
+        SEEN = "seen", gettext_lazy("seen")
+        NOT_YET = "not-yet", gettext_lazy("not yet")
 
     lesson = models.ForeignKey(Lesson, on_delete=models.CASCADE, related_name="target_outcomes")
     position = models.PositiveSmallIntegerField()

@@ -10,6 +10,7 @@ from routines.counting import (
     Audience,
     Claim,
     Grid,
+    Kind,
     Pattern,
     check,
     find_patterns,
@@ -94,7 +95,7 @@ def _not_so(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
 def _not_the_table(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
     """Counting by 6 sounds like the six times table, from wherever it starts."""
     count, step = grid.count, abs(grid.count.step)
-    if count.kind != "whole":
+    if count.kind != Kind.WHOLE:
         return
     verdict = check(TableClaim(grid.count.step), grid, audience=audience)
     if verdict.true:
@@ -118,7 +119,7 @@ def _never_landed_on(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestio
 
 
 def _not_all_even(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    if grid.count.kind != "whole" or grid.count.step % 2 == 0:
+    if grid.count.kind != Kind.WHOLE or grid.count.step % 2 == 0:
         return
     parity = "all even" if grid.count.start % 2 == 0 else "all odd"
     claim = RemainderClaim(Fraction(2), "count", ((grid.count.start % 2,),))

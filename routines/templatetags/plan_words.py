@@ -7,6 +7,7 @@ from django import template
 from routines.counting import Grid
 from routines.counting.texts import ordinal as ordinal_words
 from routines.facts import count_in_words
+from routines.forms.plan_rows import OUTCOMES
 from routines.plan_document import NextCount, Stop
 
 register = template.Library()
@@ -19,11 +20,7 @@ SORT_WORDS = {
     "slip": "slip",
     "own": "my guess",
 }
-OUTCOME_WORDS = {
-    "not-yet": "if it was not there yet",
-    "as-planned": "if it went as planned",
-    "ready-for-more": "if they are ready for more",
-}
+OUTCOME_WORDS = {outcome: f"if {words}" for outcome, words in OUTCOMES.items()}
 
 
 @register.filter

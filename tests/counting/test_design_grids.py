@@ -13,7 +13,7 @@ from routines.counting.claims import FAMILIES, Claim
 from routines.counting.count import Count
 from routines.counting.designing import Limits, design_grids
 from routines.counting.errors import CountError
-from routines.counting.grid import FILLS, Grid
+from routines.counting.grid import Fill, Grid
 from routines.counting.patterns import facts
 from routines.counting.style import Style
 from tests.brute_force.designing import Page, designs, no_parts, shows
@@ -79,9 +79,9 @@ def agree(wanted: list[Claim], limits: Limits, tried: list[Page]) -> int:
 SMALL = {
     # Few enough to try them all: both signs, small numbers, numbers that pass a hundred.
     "both signs": Limits(
-        starts=(-6, 6), steps=(-3, 4), terms=(7, 8), line_lengths=(2, 4), fills=FILLS, largest=20, at_most=None
+        starts=(-6, 6), steps=(-3, 4), terms=(7, 8), line_lengths=(2, 4), fills=tuple(Fill), largest=20, at_most=None
     ),
-    "small": Limits(starts=(0, 12), steps=(1, 6), terms=(9, 10), line_lengths=(3, 4), fills=FILLS, at_most=None),
+    "small": Limits(starts=(0, 12), steps=(1, 6), terms=(9, 10), line_lengths=(3, 4), fills=tuple(Fill), at_most=None),
     "past a hundred": Limits(
         starts=(84, 104), steps=(-11, -8), terms=(8, 9), line_lengths=(4, 5), fills=("across", "down"), at_most=None
     ),

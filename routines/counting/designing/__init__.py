@@ -36,8 +36,9 @@ def design_grids(wanted: Sequence[Claim], limits: Limits | None = None) -> Desig
 
     >>> from fractions import Fraction
     >>> from ..claims import LandmarksClaim
+    >>> from ..grid import Fill
     >>> tens_in_a_column = LandmarksClaim(multiple=Fraction(10), lie="column")
-    >>> limits = Limits(starts=(50, 60), steps=(6, 6), line_lengths=(5, 5), terms=(20, 20), fills=("across",))
+    >>> limits = Limits(starts=(50, 60), steps=(6, 6), line_lengths=(5, 5), terms=(20, 20), fills=(Fill.ACROSS,))
     >>> [int(grid.count.start) for grid in design_grids([tens_in_a_column], limits).grids]
     [54, 56, 52, 58, 50, 60]
     """

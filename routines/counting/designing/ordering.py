@@ -6,7 +6,7 @@ from functools import lru_cache
 from math import gcd
 
 from ..claims import Claim, DigitClaim, RemainderClaim
-from ..grid import ALONG, FILLS, Grid
+from ..grid import ALONG, Fill, Grid
 
 MOST_CELLS = 60
 """Cells that a board bears and that are read from the back of the room. Common practice, no source."""
@@ -25,7 +25,7 @@ def start_rank(fold: Grid, start: int, step: int, middle_twice: int) -> tuple[in
     """Give the rest of the key: start nearest the middle of its limits, smallest values, then what is left to tell
     two grids apart: fewest counts, shortest lines, fills in their order."""
     largest = max(abs(start), abs(start + (fold.terms - 1) * step))
-    fill = FILLS.index(fold.fill)
+    fill = tuple(Fill).index(fold.fill)
     return abs(2 * start - middle_twice), largest, fold.terms, fold.line_length, fill, start, step
 
 
@@ -49,13 +49,13 @@ def _period(place: int | None) -> int | None:
 
 @lru_cache(maxsize=100_000)
 def _constant_blocks(
-    terms: int, line_length: int, fill: str, step: int, multiples: tuple[int, ...], wanted: frozenset[Modulus]
+    terms: int, line_length: int, fill: Fill, step: int, multiples: tuple[int, ...], wanted: frozenset[Modulus]
 ) -> int:
     """Count the friendly multiples by which the whole count, every row or every column keeps one remainder.
 
     One that holds along the count is not counted again along its rows and columns, as in EXACT 11.
     """
-    rows_worth, columns_worth = (line_length, 1) if fill == "down" else (1, line_length)
+    rows_worth, columns_worth = (line_length, 1) if fill is Fill.DOWN else (1, line_length)
     ways = {"row": rows_worth, "column": columns_worth}
     found = 0
     for multiple in multiples:

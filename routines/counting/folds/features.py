@@ -10,6 +10,7 @@ from operator import attrgetter
 from ..claims import DigitClaim, LandmarksClaim, RemainderClaim
 from ..count import Count
 from ..designing.wheels import part_of
+from ..kinds.names import Kind
 from ..patterns.landmarks import landmark_rhythm
 from ..patterns.readings import Part, PlaceDigit, Reading, places
 from ..texts.page import Page
@@ -96,10 +97,10 @@ def _parts(count: Count, page: Page) -> Iterator[Feature]:
 def _remainders(count: Count, page: Page) -> Iterator[Feature]:
     for multiple in sorted(count.friendly_multiples(), reverse=True):
         period = (multiple / count.step).numerator
-        if count.kind == "whole" and multiple == 2:
+        if count.kind == Kind.WHOLE and multiple == 2:
             name, rank = PARITY[page.tongue.language], DIGIT
         else:
-            rank = DIGIT if count.kind == "fraction" and multiple == 1 else REMAINDER
+            rank = DIGIT if count.kind == Kind.FRACTION and multiple == 1 else REMAINDER
             reading = page.tongue.remainder(page.difference(multiple), page.named_mark(multiple))
             name = page.tongue.the_many(reading.noun)
         yield Feature(RemainderClaim(multiple), name, period=period, covers=multiple, rank=rank)

@@ -11,6 +11,7 @@ from dataclasses import replace
 from ..claims import DigitSumClaim
 from ..errors import CountError
 from ..grid import ALONG, Grid
+from ..kinds.names import Kind
 from . import blocks
 from .found import Found, Judged
 from .lines import Progression
@@ -63,7 +64,7 @@ class DigitSum(Reading):
 
 
 def find(grid: Grid) -> Iterator[Found]:
-    if grid.count.kind != "whole":
+    if grid.count.kind != Kind.WHOLE:
         return
     reading = DigitSum(grid.count)
     values = reading.upto(grid.terms)
@@ -89,5 +90,5 @@ def judge(claim: DigitSumClaim, grid: Grid) -> Judged:
 
 
 def _refuse_other_kinds(grid: Grid) -> None:
-    if grid.count.kind != "whole":
+    if grid.count.kind != Kind.WHOLE:
         raise CountError("family", "Add up digits of whole numbers only; choose another claim.")

@@ -23,6 +23,7 @@ from ..claims import (
     stated,
 )
 from ..grid import Grid
+from ..kinds.names import Kind
 from .found import Found
 from .lines import axis
 from .neighbour import terms_apart
@@ -47,7 +48,7 @@ class _Broader:
         self._grid = grid
         self._run = {along for along in LINES_ALONG if axis(grid, along)[0] == 1}
         self._ones_tell = (
-            grid.count.kind == "whole" and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
+            grid.count.kind == Kind.WHOLE and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
         )
         self._by_topic: dict[Hashable, list[Found]] = defaultdict(list)
         for a in found:

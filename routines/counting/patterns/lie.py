@@ -10,7 +10,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from ..claims import LIES, LieName, LineAlong
-from ..grid import Grid
+from ..grid import Fill, Grid
 from .lines import axis
 
 Terms = tuple[int, ...]
@@ -112,9 +112,9 @@ class Lie:
         """The number of the row or column of a term on the page in view, carried on past its edges."""
         grid = self.grid
         line, at = divmod(grid.lead + n - 1, grid.line_length)
-        if (along == "row") == (grid.fill == "down"):
+        if (along == "row") == (grid.fill is Fill.DOWN):
             return at + 1
-        return grid.fill_lines - line if grid.fill == "across-up" else line + 1
+        return grid.fill_lines - line if grid.fill is Fill.ACROSS_UP else line + 1
 
     def _on_diagonal(self, n: int, m: int) -> bool:
         down = self._number(m, "row") - self._number(n, "row")

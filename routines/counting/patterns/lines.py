@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ..grid import Along, Grid
+from ..grid import Along, Fill, Grid
 
 
 class Progression(NamedTuple):
@@ -66,7 +66,7 @@ def axis(grid: Grid, along: Along) -> tuple[int, int | None]:
     """Stride and length of the lines along a direction of this grid."""
     if along == "count":
         return 1, None
-    if (along == "column") == (grid.fill == "down"):
+    if (along == "column") == (grid.fill is Fill.DOWN):
         return 1, grid.line_length
     return grid.line_length, None
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..claims import DIRECTIONS, Direction, NeighbourClaim, stated
-from ..grid import Grid
+from ..grid import Fill, Grid
 from .found import Found, Judged
 
 DOWN = {"right": 0, "down": 1, "down-right": 1, "down-left": 1}
@@ -46,9 +46,9 @@ def judge(claim: NeighbourClaim, grid: Grid) -> Judged:
 def cells_along(grid: Grid, direction: Direction) -> tuple[int, int]:
     """How a step in a direction of the page goes in fill order: so many fill lines on, so many cells on in the line."""
     down, right = DOWN[direction], RIGHT[direction]
-    if grid.fill == "down":
+    if grid.fill is Fill.DOWN:
         return right, down
-    return (-down if grid.fill == "across-up" else down), right
+    return (-down if grid.fill is Fill.ACROSS_UP else down), right
 
 
 def terms_apart(grid: Grid, direction: Direction) -> int:

@@ -22,7 +22,7 @@ from ..claims import (
     TableClaim,
     stated,
 )
-from ..grid import ALONG, Grid
+from ..grid import ALONG, Fill, Grid
 
 Key = tuple[int, int, Fraction | int, int, int]
 
@@ -53,7 +53,7 @@ def rank(claim: Claim, grid: Grid) -> Key:
 def _class(claim: Claim, grid: Grid) -> int:
     match claim:
         case NeighbourClaim():
-            fill_direction = "down" if grid.fill == "down" else "right"
+            fill_direction = "down" if grid.fill is Fill.DOWN else "right"
             return 1 if claim.direction == fill_direction else 2 if claim.direction in ("right", "down") else 11
         case LandmarksClaim():
             return 14 if claim.lie == "scattered" else 3

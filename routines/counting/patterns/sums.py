@@ -15,7 +15,7 @@ from fractions import Fraction
 
 from ..claims import LINES_ALONG, SUMS, LineAlong, SumName, SumsClaim, stated
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import Fill, Grid
 from .found import Found, Judged
 
 Groups = tuple[tuple[int, ...], ...]
@@ -87,14 +87,14 @@ def _first_other_totals(grid: Grid, along: LineAlong, said: Fraction, after: int
 
 def across_the_fill(grid: Grid, along: LineAlong) -> bool:
     """Whether lines in this direction grow by one cell with every line the fill begins."""
-    return (along == "column") != (grid.fill == "down")
+    return (along == "column") != (grid.fill is Fill.DOWN)
 
 
 def apart(grid: Grid, along: LineAlong) -> Fraction:
     """How much more the total of the next full line on the page is."""
     if across_the_fill(grid, along):
         return grid.count.step * grid.fill_lines
-    return grid.count.step * (grid.line_length**2 * (-1 if grid.fill == "across-up" else 1))
+    return grid.count.step * (grid.line_length**2 * (-1 if grid.fill is Fill.ACROSS_UP else 1))
 
 
 def full_lines(grid: Grid, along: LineAlong) -> Groups:

@@ -18,6 +18,7 @@ from ..claims import (
 from ..count import Count
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
 from ..patterns import MODULES
 from ..patterns.ranking import rank
@@ -88,7 +89,7 @@ def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
     """The same jump at a landmark a tenth as large: past 100 in place of 1,000, past 1,000 in place of 5,000."""
     count, n = grid.count, slip.n
     spot = next((spot for spot in hard_spots(grid) if spot.n == n), None)
-    if count.kind != "whole" or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
+    if count.kind != Kind.WHOLE or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
         return
     power = 10 ** (len(str(spot.landmark)) - 1)
     smaller = Fraction(power if spot.landmark != power else power // 10)
@@ -171,7 +172,7 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
     name = "multiples" if known else "round start"
     if start == count.start and known:
         start, name = (size if count.step > 0 else size * count.terms), "first jumps"
-        counted_long_ago = count.kind == "whole" and size == 1 and level > YOUNGEST
+        counted_long_ago = count.kind == Kind.WHOLE and size == 1 and level > YOUNGEST
         if abs(start) >= abs(count.start) or min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
             return
     new = changed(grid, start=start)
@@ -186,7 +187,7 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
 def _multiples_are_known(count: Count) -> bool:
     """Whether a class knows the multiples of the step by heart: the tables, the tens, what fills a dollar or a foot."""
     size = abs(count.step)
-    if count.kind in ("whole", "decimal", "fraction"):
+    if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
         places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
         return knows_multiples_of(size * (count.scale if places is None else 10**places))
     return count.wrap is None and round_number(count) % size == 0

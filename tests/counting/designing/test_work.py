@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Claim, CountError, Limits, design_grids
 from routines.counting.designing import candidates, work
-from routines.counting.grid import FILLS
+from routines.counting.grid import Fill
 from tests.counting.claims import a_claim
 
 WANTED = {
@@ -46,7 +46,7 @@ TOO_WIDE = [
     ({"starts": (0, 10**9), "at_most": None}, "landmarks in a column", "start"),
     ({"starts": (0, 10**9), "steps": (7, 7), "at_most": None}, "any step", "start"),
     ({"starts": (-(10**40), 10**40)}, "digit sums", "start"),
-    ({"terms": (2, 200), "line_lengths": (2, 4), "fills": FILLS}, "any digit", "terms"),
+    ({"terms": (2, 200), "line_lengths": (2, 4), "fills": tuple(Fill)}, "any digit", "terms"),
     ({"terms": (150, 200), "line_lengths": (1, 200)}, "a times table", "line_length"),
 ]
 
@@ -133,7 +133,7 @@ wide_limits = st.fixed_dictionaries(
         "steps": pairs(-(10**6), 10**10) | pairs(1, 30),
         "terms": pairs(2, 200) | pairs(18, 20),
         "line_lengths": pairs(1, 200) | pairs(3, 5),
-        "fills": st.sampled_from([FILLS, ("across",)]),
+        "fills": st.sampled_from([tuple(Fill), ("across",)]),
         "off_multiple": st.sampled_from([None, True, False]),
         "at_most": st.sampled_from([None, 1, 500]),
     }

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from routines.counting import Count, Grid, Variation, classify, likely_slips, next_counts
-from routines.counting.variations import OUTCOMES
+from routines.counting.outcome import Outcome
 from tests.counting.claims import a_claim
 
 
@@ -73,7 +73,7 @@ class TestGrades:
         if start + step * (terms - 1) < 0:
             return
         grid = Grid(Count(kind="whole", start=start, step=step, terms=terms), min(5, terms))  # type: ignore[arg-type]
-        for outcome in OUTCOMES:
+        for outcome in tuple(Outcome):
             for one in next_counts(grid, outcome, level):
                 assert one.grid.count.value(one.grid.count.terms) >= 0
 
@@ -84,7 +84,7 @@ class TestGrades:
             grid_of("whole", "5", "5", 20, 5),
             grid_of("whole", "2", "2", 20, 5),
         ):
-            for outcome in OUTCOMES:
+            for outcome in tuple(Outcome):
                 for one in next_counts(grid, outcome, level):
                     assert max(one.grid.count.value(1), one.grid.count.value(one.grid.count.terms)) <= largest
 

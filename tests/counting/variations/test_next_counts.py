@@ -11,6 +11,7 @@ from routines.counting import (
     Count,
     CountError,
     Grid,
+    Outcome,
     Variation,
     check,
     classify,
@@ -18,7 +19,6 @@ from routines.counting import (
     likely_slips,
     next_counts,
 )
-from routines.counting.variations import OUTCOMES
 from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
@@ -119,7 +119,7 @@ def test_a_first_grade_does_not_count_past_what_it_knows_nor_by_nines() -> None:
 
 def test_no_change_is_one_more_at_the_start() -> None:
     for grid in EXAMPLE_GRIDS:
-        for outcome in OUTCOMES:
+        for outcome in tuple(Outcome):
             for one in next_counts(grid, outcome, 4):
                 count = one.grid.count
                 same = (count.step, count.terms, one.grid.line_length) == (
@@ -131,7 +131,7 @@ def test_no_change_is_one_more_at_the_start() -> None:
 
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)
-@pytest.mark.parametrize("outcome", OUTCOMES)
+@pytest.mark.parametrize("outcome", tuple(Outcome))
 def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -> None:
     """Start, step, number of counts and line length are read back from the sentence."""
     for one in next_counts(grid, outcome, 4):
@@ -156,7 +156,7 @@ def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -
 
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)
-@pytest.mark.parametrize("outcome", OUTCOMES)
+@pytest.mark.parametrize("outcome", tuple(Outcome))
 def test_what_is_typed_gives_the_same_count(grid: Grid, outcome: str) -> None:
     for one in next_counts(grid, outcome, 4):
         count = one.grid.count
@@ -193,7 +193,7 @@ def test_an_unknown_outcome_is_refused() -> None:
 
 @given(
     st.sampled_from(KINDS).flatmap(grids),
-    st.sampled_from(OUTCOMES),
+    st.sampled_from(tuple(Outcome)),
     st.integers(0, 8),
     st.sampled_from(["en", "es"]),
     st.data(),

@@ -9,7 +9,7 @@ from fractions import Fraction
 import pytest
 
 from routines.counting import Audience, Count, Grid, Variation, next_counts
-from routines.counting.variations import OUTCOMES
+from routines.counting.outcome import Outcome
 from tests.counting.claims import a_claim
 
 
@@ -18,7 +18,7 @@ def grid_of(kind: str, start: str, step: str, terms: int = 12, length: int = 4) 
 
 
 def all_next(grid: Grid, level: int) -> list[Variation]:
-    return [one for outcome in OUTCOMES for one in next_counts(grid, outcome, level)]
+    return [one for outcome in tuple(Outcome) for one in next_counts(grid, outcome, level)]
 
 
 CUPS = grid_of("capacity", "3/4 cup", "3/4 cup", 20, 5)
@@ -137,7 +137,7 @@ class TestClaims:
 @pytest.mark.parametrize(("start", "step"), [("9:45 a.m.", "20 min"), ("3:10 p.m.", "-25 min")])
 def test_a_sentence_that_ends_in_a_time_has_one_stop(start: str, step: str, language: str) -> None:
     grid = grid_of("clock", start, step)
-    for outcome in OUTCOMES:
+    for outcome in tuple(Outcome):
         for one in next_counts(grid, outcome, audience=Audience(3, language)):
             assert ".." not in one.what + one.reason + one.ask
             assert " in in " not in one.what + one.reason + one.ask

@@ -8,6 +8,7 @@ from fractions import Fraction
 from ...claims import DigitClaim, DigitSumClaim
 from ...kinds.currency import currency_named
 from ...kinds.measure import Measure
+from ...kinds.names import Kind
 from ...kinds.units import UNITS
 from ..page import Page
 from ..tongue import Feature
@@ -47,7 +48,7 @@ class DigitReader:
         """What 1 of the digit or part is worth; None where that depends on how the count is written."""
         if self.part is None:
             return Fraction(10) ** self.place
-        if self.count.kind == "money":
+        if self.count.kind == Kind.MONEY:
             currency = currency_named(self.count.style.currency, "en")
             return Fraction(10**currency.digits if self.part == currency.main.several else 1)
         if self.part == "whole":
@@ -65,7 +66,7 @@ class DigitReader:
             return self.count.form.small.size if isinstance(self.count.form, Measure) else Fraction(1)
         if at == 0:
             return Fraction(self.count.wrap) if self.count.wrap else None
-        if self.count.kind == "money":
+        if self.count.kind == Kind.MONEY:
             return Fraction(10 ** currency_named(self.count.style.currency, "en").digits)
         larger = next((unit for unit in UNITS.values() if unit.part == names[at - 1]), None)
         return larger.size if larger else None

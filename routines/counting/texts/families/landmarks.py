@@ -7,6 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from ...claims import HowManyClaim, LandmarksClaim
+from ...grid import Fill
 from ..tongue import Noun
 from .telling import Line, Telling
 
@@ -86,7 +87,7 @@ class Landmarks(Telling[LandmarksClaim]):
         n = self.life.breaks_at
         if n is None:
             return ""
-        if self.grid.fill == "across-up" and n > self._last_row_end():
+        if self.grid.fill is Fill.ACROSS_UP and n > self._last_row_end():
             return super().note()
         row, column = self.grid.place(n)
         return self.say("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)

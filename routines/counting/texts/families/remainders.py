@@ -7,6 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from ...claims import RemainderClaim
+from ...kinds.names import Kind
 from ..page import Page
 from ..tongue import Feature
 from .blocks import Block
@@ -19,7 +20,7 @@ class Remainder(Block[RemainderClaim]):
     def __init__(self, page: Page, claim: RemainderClaim, life: Life) -> None:
         self.modulus = claim.modulus or Fraction(2)
         # Even and odd have words of their own.
-        self.is_parity = self.modulus == 2 and page.count.kind == "whole"
+        self.is_parity = self.modulus == 2 and page.count.kind == Kind.WHOLE
         self._read: dict[int, str] = {}
         super().__init__(page, claim, life)
 

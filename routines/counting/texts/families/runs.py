@@ -8,6 +8,7 @@ from functools import cached_property
 
 from ...claims import DigitRunClaim
 from ...grid import Along
+from ...kinds.names import Kind
 from .digits import DigitReader
 from .telling import Line, Telling
 
@@ -84,7 +85,7 @@ class DigitRun(Telling[DigitRunClaim]):
         if rest == 0:
             jumps = self.terms_along(self._along)
             fields["jumps"] = self.page.jumps(jumps)
-            if self._reader.part is None and self.count.kind != "money" and self.claim.place != 0:
+            if self._reader.part is None and self.count.kind != Kind.MONEY and self.claim.place != 0:
                 place = self.tongue.place_amount(abs(self._change), self._reader.place)
                 yield from self.saying("run.reason-place", place=place, **fields)
             elif jumps > 1:

@@ -5,6 +5,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from ...claims import NeighbourClaim, StepClaim, TableClaim
+from ...grid import Fill
 from .telling import Line, Telling
 
 
@@ -45,8 +46,8 @@ class Neighbour(Telling[NeighbourClaim]):
     @cached_property
     def _offset(self) -> int:
         length = self.grid.line_length
-        rights = {"across": 1, "down": length, "across-up": 1}[self.grid.fill]
-        downs = {"across": length, "down": 1, "across-up": -length}[self.grid.fill]
+        rights = {Fill.ACROSS: 1, Fill.DOWN: length, Fill.ACROSS_UP: 1}[self.grid.fill]
+        downs = {Fill.ACROSS: length, Fill.DOWN: 1, Fill.ACROSS_UP: -length}[self.grid.fill]
         direction = self.claim.direction or "right"
         right, down = {"right": (1, 0), "down": (0, 1), "down-right": (1, 1), "down-left": (-1, 1)}[direction]
         return right * rights + down * downs

@@ -10,6 +10,7 @@ from typing import Generic, TypeVar
 from zlib import crc32
 
 from ...claims import Claim
+from ...grid import Fill
 from ..numbers import series
 from ..page import Page
 
@@ -98,7 +99,7 @@ class Telling(ABC, Generic[C]):
 
     def terms_along(self, along: str) -> int:
         """How many counts one cell on along a line is."""
-        if along == "count" or (along == "column") == (self.grid.fill == "down"):
+        if along == "count" or (along == "column") == (self.grid.fill is Fill.DOWN):
             return 1
         return self.grid.line_length
 
