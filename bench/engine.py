@@ -14,7 +14,8 @@ from itertools import product
 from statistics import median
 from time import process_time
 
-from routines.counting import Claim, Count, Grid, Limits, compare_folds, design_grids, find_patterns
+from routines.counting import Count, Grid, Limits, compare_folds, design_grids, find_patterns
+from routines.counting.claims import DigitClaim, LandmarksClaim
 from tests.brute_force.board import Board
 from tests.brute_force.designing import Page, designs
 from tests.brute_force.lasting import first_break, two_turns
@@ -38,7 +39,7 @@ KINDS = (
 )
 
 STARTS, STEPS, LINE_LENGTHS = (1, 24), (2, 9), (4, 6)
-WANTED = (Claim("landmarks", multiple=10, lie="column"), Claim("digit", place=0, along="column", length=1))
+WANTED = (LandmarksClaim(Fraction(10), lie="column"), DigitClaim(place=0, along="column", length=1))
 
 
 def main() -> int:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, fields
+from enum import Enum
 from functools import cache
 from types import UnionType
 from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
@@ -83,6 +84,8 @@ def _declared(hint: Any, default: Any = None) -> Declared:
     }
     if get_origin(base) is Literal:
         return Declared(str, **of | {"choices": get_args(base)})
+    if isinstance(base, type) and issubclass(base, Enum):
+        return Declared(str, **of | {"choices": tuple(one.value for one in base)})
     if get_origin(base) is tuple:
         return Declared(tuple, **of | {"item": _declared(get_args(base)[0]), "is_words": False})
     if get_origin(base) is UnionType:

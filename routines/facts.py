@@ -5,19 +5,27 @@ from fractions import Fraction
 from typing import Any
 
 from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
 
-from routines.counting import ENGINE_VERSION, Audience, Count, Grid, Pattern, find_patterns
+from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind, Pattern, find_patterns
 from routines.plan_document import Plan
 
+FILLS = {
+    Fill.ACROSS: gettext_lazy("across"),
+    Fill.DOWN: gettext_lazy("down"),
+    Fill.ACROSS_UP: gettext_lazy("across, bottom line first"),
+}
+"""How a grid is filled, in words."""
+
 AREA_OF_KIND = {
-    "decimal": "decimals",
-    "fraction": "fractions",
-    "length": "measurement",
-    "mass": "measurement",
-    "capacity": "measurement",
-    "money": "money",
-    "clock": "time",
-    "elapsed": "time",
+    Kind.DECIMAL: "decimals",
+    Kind.FRACTION: "fractions",
+    Kind.LENGTH: "measurement",
+    Kind.MASS: "measurement",
+    Kind.CAPACITY: "measurement",
+    Kind.MONEY: "money",
+    Kind.CLOCK: "time",
+    Kind.ELAPSED: "time",
 }
 
 
@@ -45,9 +53,8 @@ def count_in_words(grid: Grid) -> str:
         if count.step > 0
         else _("Back by %(step)s from %(start)s, %(folded)s, %(length)s in a line")
     )
-    folded = {"across": _("across"), "down": _("down"), "across-up": _("across, bottom line first")}[grid.fill]
     step = count.difference_text(abs(count.step))
-    return said % {"step": step, "start": count.text(1), "folded": folded, "length": grid.line_length}
+    return said % {"step": step, "start": count.text(1), "folded": FILLS[grid.fill], "length": grid.line_length}
 
 
 def facts_of(plan: Plan, level: int) -> Facts:
@@ -59,7 +66,7 @@ def facts_of(plan: Plan, level: int) -> Facts:
     words = [plan.title, plan.story.text, count_in_words(grid), count.kind, plan.area, *plan.standards]
     words += [pattern.statement for pattern in patterns[:12]]
     columns: dict[str, Any] = {
-        "kind": count.kind,
+        "kind": count.kind.value,
         "direction": "forward" if count.step > 0 else "backward",
         "terms": count.terms,
         "line_length": grid.line_length,

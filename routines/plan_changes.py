@@ -2,10 +2,13 @@
 
 from dataclasses import dataclass
 
+from django.utils.text import capfirst
+
 from routines.counting import CountError
+from routines.facts import FILLS
+from routines.models import Reflection
 from routines.plan_document import CountTyped, Fold, Plan
 
-FILLS = {"across": "across", "down": "down", "across-up": "across, bottom line first"}
 PARTS = {
     "title": "Title",
     "grade": "Grade",
@@ -98,9 +101,7 @@ def _stop_line(stop) -> str:
 
 def _next_line(following) -> str:
     count = count_line(following.count, following.fold or Fold()) if following.count else ""
-    outcome = {"not-yet": "Not there yet", "as-planned": "As planned", "ready-for-more": "Ready for more"}[
-        following.outcome
-    ]
+    outcome = capfirst(Reflection.Outcome(following.outcome).label)
     return _filled_line(f"{outcome}:", count, following.why)
 
 

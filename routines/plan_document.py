@@ -9,11 +9,12 @@ published JSON Schema is made from them, and the plan form takes its fields from
 
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, field, replace
+from enum import Enum
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import ConfigDict, Field, StringConstraints
 
-from routines.counting import Audience, Claim, Count, Grid, Style
+from routines.counting import Audience, Claim, Count, Fill, Grid, Kind, Outcome, Style
 
 SCHEMA = 1
 
@@ -22,11 +23,8 @@ SENTENCE_LIMIT = 400
 TEXT_LIMIT = 2000
 LIST_LIMIT = 40
 
-Fill = Literal["across", "down", "across-up"]
 Sort = Literal["easy", "deeper", "not-for-long", "not-so", "slip", "own"]
-Outcome = Literal["not-yet", "as-planned", "ready-for-more"]
 Language = Literal["en", "es", "both"]
-OUTCOMES: tuple[Outcome, ...] = ("not-yet", "as-planned", "ready-for-more")
 
 
 class Words:
@@ -52,7 +50,7 @@ class Part:
 class CountTyped(Part):
     """A count as the teacher typed it. `style` holds the engine's style keywords."""
 
-    kind: Annotated[Choice, Field(title="Kind of number")] = "whole"
+    kind: Annotated[Choice, Field(title="Kind of number")] = Kind.WHOLE.value
     start: Annotated[Value, Field(title="Start")] = "0"
     step: Annotated[Value, Field(title="Step", description="May carry the sign: -50.")] = "1"
     terms: Annotated[Terms, Field(title="Number of counts")] = 20
@@ -73,7 +71,7 @@ class Fold(Part):
     first count."""
 
     line_length: Annotated[int, Field(strict=True, ge=1, le=200, title="Line length")] = 5
-    fill: Annotated[Fill, Field(title="How it is filled")] = "across"
+    fill: Annotated[Fill, Field(title="How it is filled")] = Fill.ACROSS
     lead: Annotated[int, Field(strict=True, ge=0, le=199, title="Empty cells before the first count")] = 0
 
     def grid(self, count: Count) -> Grid:
@@ -121,7 +119,7 @@ class Stop(Part):
 class NextCount(Part):
     """What to count next, by how it went."""
 
-    outcome: Annotated[Outcome, Field(title="How it went")] = "as-planned"
+    outcome: Annotated[Outcome, Field(title="How it went")] = Outcome.AS_PLANNED
     why: Annotated[Sentence, Field(title="Why", examples=["What changes, and why"])] = ""
     count: CountTyped | None = None
     fold: Fold | None = None
@@ -201,4 +199,4 @@ def _plain(value: Any) -> Any:
         return {key: _plain(item) for key, item in value.items()}
     if isinstance(value, list | tuple):
         return [_plain(item) for item in value]
-    return value
+    return value.value if isinstance(value, Enum) else value

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_patterns, proposed_landmarks, show_claim
+from routines.counting.claims import RemainderClaim, StepClaim
 from routines.plan_document import Plan
 
 
@@ -96,7 +97,9 @@ class ShownPlan:
 
 def _says_nothing_new(claim: Claim) -> bool:
     """Whether a claim only says what the count is: its step, or that whole inches are whole."""
-    return claim.family == "step" or (claim.family == "remainder" and claim.get("modulus") == 1 and claim.length == 1)
+    if isinstance(claim, RemainderClaim):
+        return claim.modulus == 1 and claim.block_length == 1
+    return isinstance(claim, StepClaim)
 
 
 def landmark_terms(grid: Grid, chosen: str) -> tuple[int, ...]:

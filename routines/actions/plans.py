@@ -7,6 +7,7 @@ from django.db import transaction
 from django.utils import timezone
 
 from grade_bands.models import Grade, Standard
+from routines.counting.claims import LandmarksClaim
 from routines.facts import facts_of
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
 from routines.plan_document import Plan
@@ -87,7 +88,7 @@ def write_patterns(routine: Routine, patterns) -> None:
             position=position,
             family=pattern.claim.family,
             holds=pattern.holds,
-            lie=str(pattern.claim.get("lie") or ""),
+            lie=(pattern.claim.lie or "") if isinstance(pattern.claim, LandmarksClaim) else "",
             claim=pattern.claim.as_dict(),
         )
         for position, pattern in enumerate(patterns)

@@ -11,10 +11,12 @@ from .audience import Audience
 from .claims import Claim
 from .count import Count
 from .errors import CountError
-from .grid import Cell, Grid
+from .grid import Cell, Fill, Grid
 from .ideas import ideas
+from .kinds.names import Kind
 from .kinds.piece import Piece
 from .locate import Location, locate
+from .outcome import Outcome
 from .probes import Probe, probes
 from .results import Idea, Pattern, Verdict
 from .style import Style
@@ -85,12 +87,15 @@ __all__ = [
     "CountError",
     "Designs",
     "EqualName",
+    "Fill",
     "FoldReport",
     "Grid",
     "Idea",
+    "Kind",
     "Limits",
     "Location",
     "Other",
+    "Outcome",
     "Pattern",
     "Piece",
     "Probe",

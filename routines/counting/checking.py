@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from .audience import Audience
-from .claims import Claim
+from .claims import Claim, PlaceClaim
 from .errors import CountError
 from .grid import Grid
-from .patterns import FAMILIES
+from .patterns import MODULES
 from .patterns.found import Judged
 from .results import Verdict
 from .texts import verdict_because
@@ -21,7 +21,7 @@ def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> Verdict
 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="14", step="-6", terms=20), line_length=5)
-    >>> verdict = check(Claim("digit", place=0, along="column", length=1), grid)
+    >>> verdict = check(DigitClaim(place=0, along="column", length=1), grid)
     >>> verdict.true, verdict.breaks_at, verdict.true_from
     (False, 6, 4)
     """
@@ -52,7 +52,7 @@ def judge(claim: Claim, grid: Grid) -> tuple[Claim, Judged]:
     """Judge a claim without words; give it back as it was understood, with nothing left out."""
     if not isinstance(claim, Claim):
         raise CountError("family", "Give the claim as a Claim.")
-    family = FAMILIES[claim.family]
+    family = MODULES[type(claim)]
     ways = [(whole, family.judge(whole, grid)) for whole in family.completed(claim, grid)]
     if not ways:
         raise CountError(*_nothing_meant(claim))
@@ -69,6 +69,6 @@ def _merit(judged: Judged) -> tuple[bool, bool, bool, int]:
 
 
 def _nothing_meant(claim: Claim) -> tuple[str, str]:
-    if claim.family in ("digit", "digit-run"):
+    if isinstance(claim, PlaceClaim):
         return "place", "Name the place or the part that is meant; these numbers have none that is looked at by itself."
     return "family", "Say more about what is claimed."

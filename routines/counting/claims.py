@@ -1,112 +1,317 @@
-"""Claims as data: what can be said of a grid, in a form that is stored, exported and judged.
+"""Claims: what can be said of a grid, one type for each family, and the plain form that is stored and exported.
 
-A `Claim` has a family and the parameters of that family, no more. Exact values are `Fraction`s inside and strings in
-lowest terms ("3/4", "-7") in `as_dict`. A parameter that is left out means "any value" (`check` and `design_grids`
-understand that; what `find_patterns` lists is always complete).
+A parameter that is left out (None) means "any value": `check` and `design_grids` understand that; what `find_patterns`
+lists leaves out nothing. What comes from outside is read, and checked, by `Claim.from_dict`; the engine makes its claims
+directly from exact values. Adding a family: its type here, in `FAMILIES`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass, fields
 from fractions import Fraction
-from typing import Any
+from typing import Any, ClassVar, Literal, TypeVar, get_args
 
-from .claim_parameters import ALONG, DIRECTIONS, FAMILIES, LIES, PARAMETERS, SUMS, checked
+from . import claim_parameters as read
 from .errors import CountError
+from .grid import ALONG, Along
 
-__all__ = ["ALONG", "DIRECTIONS", "FAMILIES", "LIES", "PARAMETERS", "SUMS", "Claim"]
+Direction = Literal["right", "down", "down-right", "down-left"]
+DIRECTIONS: tuple[Direction, ...] = get_args(Direction)
+LieName = Literal["row", "column", "rows", "columns", "down-right", "down-left", "scattered"]
+LIES: tuple[LieName, ...] = get_args(LieName)
+LineAlong = Literal["row", "column"]
+LINES_ALONG: tuple[LineAlong, ...] = get_args(LineAlong)
+SumName = Literal["block-corners", "ends", "centre-mean", "line-totals"]
+SUMS: tuple[SumName, ...] = get_args(SumName)
+
+Numbers = tuple[int, ...]
+T = TypeVar("T")
 
 
+def stated(value: T | None) -> T:
+    """Give a parameter of a complete claim, which leaves out nothing."""
+    assert value is not None, "a complete claim leaves out nothing"
+    return value
+
+
+@dataclass(frozen=True, slots=True)
 class Claim:
-    """One claim about a grid: a family and its parameters, checked when made, never changed after.
+    """One claim about a grid: each family is a type of its own, with its parameters as fields.
 
-    Raises: CountError on `family` or on the name of the parameter that is wrong.
+    Exact values are `Fraction`s, in the plain form strings in lowest terms ("3/4", "-7").
 
-    >>> claim = Claim("digit", place=0, along="column", blocks=[[1, 6], [2, 7]])
-    >>> claim.get("blocks")
-    ((1, 6), (2, 7))
+    >>> claim = Claim.from_dict({"family": "digit", "place": 0, "along": "column", "blocks": [[1, 6], [2, 7]]})
+    >>> claim == DigitClaim(place=0, along="column", blocks=((1, 6), (2, 7)))
+    True
     >>> Claim.from_dict(claim.as_dict()) == claim
     True
     """
 
-    __slots__ = ("_key", "family", "parameters")
+    family: ClassVar[str]
 
-    family: str
-    parameters: Mapping[str, Any]
-    _key: tuple[Any, ...] | None
+    @staticmethod
+    def from_dict(data: Mapping[str, Any]) -> Claim:
+        """Read a claim that was stored, sent or chosen in a form; what is None is left out.
 
-    def __init__(self, family: str, /, **parameters: Any) -> None:
-        _fill(self, family, checked(family, parameters))
-
-    @classmethod
-    def trusted(cls, family: str, parameters: dict[str, Any]) -> Claim:
-        """Make a claim from parameters already in their checked form and order (for the finders: no second check)."""
-        claim = cls.__new__(cls)
-        _fill(claim, family, parameters)
-        return claim
-
-    @classmethod
-    def from_dict(cls, data: Mapping[str, Any]) -> Claim:
-        """Read a claim that was stored or sent.
-
-        Raises: CountError as for the constructor.
+        Raises: CountError on `family` or on the name of the parameter that is wrong.
         """
         if not isinstance(data, Mapping) or not isinstance(data.get("family"), str):
-            raise CountError("family", f"Say which family the claim is of: {', '.join(PARAMETERS)}.")
-        return cls(data["family"], **{str(name): value for name, value in data.items() if name != "family"})
+            raise CountError("family", f"Say which family the claim is of: {', '.join(FAMILIES)}.")
+        kind = FAMILIES.get(data["family"])
+        if kind is None:
+            raise CountError("family", f"Choose the family of the claim from: {', '.join(FAMILIES)}.")
+        given = {str(name): value for name, value in data.items() if name != "family"}
+        readers: dict[str, read.Reader[Any]] = {one.name: one.metadata["read"] for one in fields(kind)}
+        for name in given:
+            if name not in readers:
+                raise CountError("family", f"A claim about {kind.family} has no {name}; it has {', '.join(readers)}.")
+        said = {name: reader(name, given[name]) for name, reader in readers.items() if given.get(name) is not None}
+        claim = kind(**said)
+        claim._check_together()
+        return claim
 
     def as_dict(self) -> dict[str, Any]:
         """Give the claim as plain data for JSON: exact values as strings, tuples as lists."""
         return {"family": self.family, **{name: _plain(value) for name, value in self.parameters.items()}}
 
-    def get(self, name: str, default: Any = None) -> Any:
-        """Give a parameter's value, or `default` where it is left out."""
-        return self.parameters.get(name, default)
+    @property
+    def parameters(self) -> dict[str, Any]:
+        """What the claim says, by name: all that is not left out."""
+        return self._said(_NAMES[type(self)])
 
     @property
-    def length(self) -> int | None:
+    def subject(self) -> dict[str, Any]:
+        """What the claim is about, by name: the same in every fold, whatever is so of it there."""
+        return self._said(_NAMES_ABOUT[type(self)])
+
+    def _said(self, names: tuple[str, ...]) -> dict[str, Any]:
+        return {name: value for name in names if (value := getattr(self, name)) is not None}
+
+    def _check_together(self) -> None:
+        """Check what each parameter by itself does not show. Raises: CountError on the one that does not go with others."""
+
+
+class PlaceClaim(Claim):
+    """What is said is of the digit at a place, a power of ten with 0 for the ones, or of a part of the written number."""
+
+    __slots__ = ()
+
+    place: int | None
+    part: str | None
+
+    def _check_together(self) -> None:
+        if self.place is not None and self.part is not None:
+            raise CountError("part", "Name a place or a part, not both.")
+
+
+class BlockClaim(Claim):
+    """What is read off the counts repeats in blocks of so many cells along lines: blocks, or only their length, are said.
+
+    lines: the numbers of the rows or columns that it is said of, where not of all.
+    """
+
+    __slots__ = ()
+
+    along: Along | None
+    blocks: tuple[tuple[int | Fraction, ...], ...] | None
+    length: int | None
+    lines: Numbers | None
+
+    @property
+    def block_length(self) -> int | None:
         """The length k of the repeating blocks, as far as the claim says it."""
-        if self.get("length") is not None:
-            return int(self.parameters["length"])
-        blocks = self.get("blocks")
-        return max(map(len, blocks)) if blocks else None
+        if self.length is not None:
+            return self.length
+        return max(map(len, self.blocks)) if self.blocks else None
 
-    def with_(self, **changes: Any) -> Claim:
-        """Give the same claim with some parameters changed; None leaves a parameter out."""
-        merged = {**self.parameters, **changes}
-        return Claim(self.family, **{name: value for name, value in merged.items() if value is not None})
-
-    def __setattr__(self, name: str, value: object) -> None:
-        raise AttributeError("A claim never changes; make another one.")
-
-    def __delattr__(self, name: str) -> None:
-        raise AttributeError("A claim never changes; make another one.")
-
-    def _identity(self) -> tuple[Any, ...]:
-        if self._key is None:
-            object.__setattr__(self, "_key", (self.family, *sorted(self.parameters.items())))
-        assert self._key is not None
-        return self._key
-
-    def __eq__(self, other: object) -> bool:
-        if not isinstance(other, Claim):
-            return NotImplemented
-        return self.family == other.family and self.parameters == other.parameters
-
-    def __hash__(self) -> int:
-        return hash(self._identity())
-
-    def __repr__(self) -> str:
-        return f"Claim({self.family!r}, {', '.join(f'{k}={_plain(v)!r}' for k, v in self.parameters.items())})"
-
-    def __reduce__(self) -> tuple[Any, ...]:
-        return (Claim.trusted, (self.family, dict(self.parameters)))
+    def _check_together(self) -> None:
+        if self.blocks is not None and self.length is not None:
+            raise CountError("length", "Give the blocks or their length, not both.")
+        if self.lines is not None and not self.lines:
+            raise CountError("lines", "Name at least one line, or leave lines out to mean all of them.")
+        if self.lines is not None and self.along == "count":
+            raise only_one_line()
 
 
-def _fill(claim: Claim, family: str, parameters: dict[str, Any]) -> None:
-    object.__setattr__(claim, "family", family)
-    object.__setattr__(claim, "parameters", parameters)
-    object.__setattr__(claim, "_key", None)
+@dataclass(frozen=True, slots=True)
+class StepClaim(Claim):
+    """Each count is so much more than the one before."""
+
+    family = "step"
+
+    difference: Fraction | None = read.says(read.exact)
+
+
+@dataclass(frozen=True, slots=True)
+class NeighbourClaim(Claim):
+    """The next cell in a direction of the page is so much more."""
+
+    family = "neighbour"
+
+    direction: Direction | None = read.about(read.one_of(DIRECTIONS))
+    difference: Fraction | None = read.says(read.exact)
+
+
+@dataclass(frozen=True, slots=True)
+class DigitClaim(PlaceClaim, BlockClaim):
+    """The digit at a place, or a part, repeats in blocks."""
+
+    family = "digit"
+
+    place: int | None = read.about(read.place)
+    part: str | None = read.about(read.part)
+    along: Along | None = read.about(read.one_of(ALONG))
+    blocks: tuple[Numbers, ...] | None = read.says(read.blocks_of(read.not_negative))
+    length: int | None = read.says(read.block_length)
+    lines: Numbers | None = read.says(read.line_numbers)
+
+    def _check_together(self) -> None:
+        PlaceClaim._check_together(self)
+        BlockClaim._check_together(self)
+
+
+@dataclass(frozen=True, slots=True)
+class DigitRunClaim(PlaceClaim):
+    """The digit at a place, or a part, goes up by `change` from each cell of a line to the next."""
+
+    family = "digit-run"
+
+    place: int | None = read.about(read.place)
+    part: str | None = read.about(read.part)
+    along: Along | None = read.about(read.one_of(ALONG))
+    change: int | None = read.says(read.whole)
+
+
+@dataclass(frozen=True, slots=True)
+class DigitSumClaim(BlockClaim):
+    """The digits of each count add to numbers that repeat in blocks."""
+
+    family = "digit-sum"
+
+    along: Along | None = read.about(read.one_of(ALONG))
+    blocks: tuple[Numbers, ...] | None = read.says(read.blocks_of(read.not_negative))
+    length: int | None = read.says(read.block_length)
+    lines: Numbers | None = read.says(read.line_numbers)
+
+
+@dataclass(frozen=True, slots=True)
+class RemainderClaim(BlockClaim):
+    """What each count is past a multiple of the modulus repeats in blocks."""
+
+    family = "remainder"
+
+    modulus: Fraction | None = read.about(read.above_zero)
+    along: Along | None = read.about(read.one_of(ALONG))
+    blocks: tuple[tuple[Fraction, ...], ...] | None = read.says(read.blocks_of(read.remainder))
+    length: int | None = read.says(read.block_length)
+    lines: Numbers | None = read.says(read.line_numbers)
+
+    def _check_together(self) -> None:
+        BlockClaim._check_together(self)
+        modulus = self.modulus
+        if modulus is not None and any(rest >= modulus for block in self.blocks or () for rest in block):
+            raise CountError("blocks", "A remainder is smaller than the modulus; write smaller ones.")
+
+
+@dataclass(frozen=True, slots=True)
+class LandmarksClaim(Claim):
+    """The multiples of a number come every so many counts from the `first` on, and lie so on the page.
+
+    lines: the numbers of the rows or columns in which they lie; () for a lie that has none.
+    """
+
+    family = "landmarks"
+
+    multiple: Fraction | None = read.about(read.above_zero)
+    every: int | None = read.says(read.from_one)
+    first: int | None = read.says(read.from_one)
+    lie: LieName | None = read.says(read.one_of(LIES))
+    lines: Numbers | None = read.says(read.line_numbers)
+
+    def _check_together(self) -> None:
+        lie, lines = self.lie, self.lines
+        if lie is None or lines is None:
+            return
+        if lie in ("row", "column") and len(lines) != 1:
+            raise CountError("lines", f"Name the one {lie} in which all of them lie.")
+        if lie in ("rows", "columns") and len(lines) < 2:
+            raise CountError("lines", f"Name the two or more {lie} that they fill.")
+        if lie not in ("row", "column", "rows", "columns") and lines:
+            raise CountError("lines", f"Landmarks that lie {lie} have no lines; leave the list empty.")
+
+
+@dataclass(frozen=True, slots=True)
+class HowManyClaim(Claim):
+    """The numbers of counts from each multiple to just before the next repeat in a block."""
+
+    family = "how-many"
+
+    multiple: Fraction | None = read.about(read.above_zero)
+    block: Numbers | None = read.says(read.block_of(read.not_negative))
+
+
+@dataclass(frozen=True, slots=True)
+class SumsClaim(Claim):
+    """Sums that agree, or totals of lines side by side that are so far apart; only the totals have a way and a difference."""
+
+    family = "sums"
+
+    which: SumName | None = read.about(read.one_of(SUMS))
+    along: LineAlong | None = read.about(read.one_of(LINES_ALONG))
+    difference: Fraction | None = read.says(read.exact)
+
+    def _check_together(self) -> None:
+        if self.which in (None, "line-totals"):
+            return
+        for name in ("along", "difference"):
+            if name in self.parameters:
+                raise CountError(name, f"Only line totals have a value for {name}; leave it out.")
+
+
+@dataclass(frozen=True, slots=True)
+class TableClaim(Claim):
+    """Each value is its position times the step."""
+
+    family = "table"
+
+    step: Fraction | None = read.says(read.exact)
+
+
+@dataclass(frozen=True, slots=True)
+class OppositesClaim(Claim):
+    """The pairs of terms whose values are each other's opposites, as term numbers."""
+
+    family = "opposites"
+
+    pairs: tuple[tuple[int, int], ...] | None = read.says(read.term_pairs)
+
+
+FAMILIES: dict[str, type[Claim]] = {
+    claim.family: claim
+    for claim in (
+        StepClaim,
+        NeighbourClaim,
+        DigitClaim,
+        DigitRunClaim,
+        DigitSumClaim,
+        RemainderClaim,
+        LandmarksClaim,
+        HowManyClaim,
+        SumsClaim,
+        TableClaim,
+        OppositesClaim,
+    )
+}
+"""Every family by its name, in the order in which they are looked for."""
+
+_NAMES = {claim: tuple(one.name for one in fields(claim)) for claim in FAMILIES.values()}
+_NAMES_ABOUT = {claim: tuple(one.name for one in fields(claim) if one.metadata["about"]) for claim in FAMILIES.values()}
+
+
+def only_one_line() -> CountError:
+    """What is said where lines are numbered along the count."""
+    return CountError("lines", "Along the count there is only one line; leave lines out.")
 
 
 def _plain(value: Any) -> Any:

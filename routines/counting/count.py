@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Self
 
 from .errors import CountError
 from .kinds.kind import NumberKind, Typed, refuse_fine_parts
+from .kinds.names import Kind
 from .kinds.piece import Piece
 from .kinds.registry import kind_named, number_kind
 from .kinds.written import difference_of, pieces_of, text_of
@@ -29,7 +30,7 @@ class Count:
     Raises: CountError on kind, start, step, terms or style: such a count cannot exist.
     """
 
-    kind: str
+    kind: Kind
     start: Fraction
     step: Fraction
     terms: int
@@ -41,6 +42,7 @@ class Count:
 
     def __post_init__(self) -> None:
         kind = kind_named(self.kind)
+        object.__setattr__(self, "kind", kind.name)
         if not isinstance(self.style, Style):
             raise CountError("style", "Give the style as a Style.")
         for name in ("start", "step"):
@@ -84,7 +86,7 @@ class Count:
             raise CountError("style", "Give the style as a Style.")
         first = number.read(start, chosen, "start") if isinstance(start, str) else Typed(_exact(start, "start"))
         by = number.read_step(step, chosen) if isinstance(step, str) else Typed(_exact(step, "step"))
-        return cls(kind, first.value, by.value, terms, number.settle(first, by, chosen))
+        return cls(number.name, first.value, by.value, terms, number.settle(first, by, chosen))
 
     def _refuse_sizes(self, kind: type[NumberKind]) -> None:
         for name, value in (("start", self.start), ("step", self.step)):

@@ -4,10 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
+from functools import partial
 from math import gcd
 
 from .audience import Audience
-from .claims import Claim
+from .claims import (
+    LINES_ALONG,
+    Claim,
+    DigitClaim,
+    Direction,
+    HowManyClaim,
+    LandmarksClaim,
+    LineAlong,
+    NeighbourClaim,
+    OppositesClaim,
+    RemainderClaim,
+    stated,
+)
 from .errors import CountError
 from .grid import Grid
 from .patterns import blocks, digit, everything, landmarks, neighbour, pattern_of
@@ -20,7 +33,7 @@ from .results import Pattern
 
 MOST_EXPLANATIONS = 3
 
-FAMILIES = ("landmarks", "opposites", "digit", "remainder", "how-many", "neighbour")
+EXPLAINING = (LandmarksClaim, OppositesClaim, DigitClaim, RemainderClaim, HowManyClaim, NeighbourClaim)
 """What says most about cells that are alike comes first; that they lie beside each other says least."""
 
 Cells = frozenset[int]
@@ -36,7 +49,7 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
     >>> explain_cells(grid, [3, 8, 13])[0].claim
-    Claim('landmarks', multiple='10', every=5, first=3, lie='column', lines=[3])
+    LandmarksClaim(multiple=Fraction(10, 1), every=5, first=3, lie='column', lines=(3,))
     """
     tapped = _terms_in_view(grid, cells)
     if not tapped:
@@ -65,12 +78,12 @@ def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
 
 def _closeness(grid: Grid, found: Found, shared: Cells, *, alone: bool) -> tuple[int, int, Key]:
     """How closely a find fits the tapped cells; one alone fits everything, and is told by what is most noticeable."""
-    return 0 if alone else len(shared), FAMILIES.index(found.claim.family), rank(found.claim, grid)
+    return 0 if alone else len(shared), EXPLAINING.index(type(found.claim)), rank(found.claim, grid)
 
 
 def _is_written(grid: Grid, claim: Claim, tapped: Cells) -> bool:
     """Whether the digit that cells are to have in common stands in each: nobody sees the hundreds of 40."""
-    place = claim.get("place") or 0
+    place = claim.place or 0 if isinstance(claim, DigitClaim) else 0
     return place <= 0 or all(abs(grid.count.scaled(n)) >= 10**place * grid.count.scale for n in tapped)
 
 
@@ -91,21 +104,19 @@ def _candidates(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
 
 def _shares(grid: Grid, found: Found, tapped: Cells) -> Iterator[Cells]:
     """The sets of cells that a find makes alike."""
-    claim = found.claim
-    if claim.family == "landmarks":
-        yield frozenset(found.cells)
-    elif claim.family in ("digit", "remainder"):
-        yield _alike(_reading(claim, grid), grid.terms, tapped)
-    elif claim.family == "neighbour" and len(tapped) >= 2:
-        yield _chain(grid, claim.get("direction"), tapped)
-    elif claim.family == "how-many":
-        yield from map(frozenset, found.groups)
-    elif claim.family == "opposites":
-        yield frozenset(n for pair in found.groups if tapped & set(pair) for n in pair)
-
-
-def _reading(claim: Claim, grid: Grid) -> Reading:
-    return Remainder(grid.count, claim.get("modulus")) if claim.family == "remainder" else digit.reading_of(claim, grid)
+    match found.claim:
+        case LandmarksClaim():
+            yield frozenset(found.cells)
+        case DigitClaim() as claim:
+            yield _alike(digit.reading_of(claim, grid), grid.terms, tapped)
+        case RemainderClaim(modulus=modulus):
+            yield _alike(Remainder(grid.count, stated(modulus)), grid.terms, tapped)
+        case NeighbourClaim(direction=direction) if len(tapped) >= 2:
+            yield _chain(grid, stated(direction), tapped)
+        case HowManyClaim():
+            yield from map(frozenset, found.groups)
+        case OppositesClaim():
+            yield frozenset(n for pair in found.groups if tapped & set(pair) for n in pair)
 
 
 def _alike(reading: Reading, terms: int, tapped: Cells) -> Cells:
@@ -114,7 +125,7 @@ def _alike(reading: Reading, terms: int, tapped: Cells) -> Cells:
     return frozenset(n for n in range(1, terms + 1) if reading.at(n) == value)
 
 
-def _chain(grid: Grid, direction: str, tapped: Cells) -> Cells:
+def _chain(grid: Grid, direction: Direction, tapped: Cells) -> Cells:
     """The cells that lie one after the other in a direction of the page, through the first tapped one."""
     pairs = neighbour.neighbours(grid, direction, grid.terms)
     later, earlier = dict(pairs), {b: a for a, b in pairs}
@@ -144,14 +155,14 @@ def _every_so_many(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
     modulus = abs(grid.count.step) * k
     if 2 <= k <= grid.terms // 2 and (grid.count.wrap is None or (grid.count.wrap / modulus).denominator == 1):
         reading = Remainder(grid.count, modulus)
-        found = blocks.find("remainder", {"modulus": modulus}, reading, grid, "count")
+        found = blocks.find(partial(RemainderClaim, modulus), reading, grid, "count")
         if found is not None:
             yield found, frozenset(range(first - (first - 1) // k * k, grid.terms + 1, k))
 
 
 def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
     """What one row or column keeps, whether or not the others do."""
-    for along in ("row", "column"):
+    for along in LINES_ALONG:
         lines = lines_of(grid, along)
         line = next((line for line in lines.in_view if tapped <= set(line)), None)
         if line is None or len(line) < 2:
@@ -162,11 +173,11 @@ def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]
 
 
 def _kept_by_line(
-    grid: Grid, named: dict[str, object], reading: Reading, along: str, line: Sequence[int], number: int
+    grid: Grid, named: digit.Named, reading: Reading, along: LineAlong, line: Sequence[int], number: int
 ) -> Iterator[tuple[Found, Cells]]:
     value = reading.at(line[0])
     if value is None or any(reading.at(n) != value for n in line):
         return
-    claim = Claim("digit", **named, along=along, blocks=[[value]], lines=[number])
+    claim = DigitClaim(*named, along=along, blocks=((value,),), lines=(number,))
     judged = blocks.judge(claim, reading, grid)
     yield Found(claim, (tuple(line),), judged.breaks_at, judged.holds or "shown"), frozenset(line)

@@ -1,16 +1,26 @@
 """A folded count: which cell of the page each term stands in."""
 
 from dataclasses import dataclass, replace
+from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
-from typing import NamedTuple, Self
+from typing import Literal, NamedTuple, Self, get_args
 
 from .count import Count, refuse_no_position
 from .errors import CountError
 
-FILLS = ("across", "down", "across-up")
-ALONG = ("count", "row", "column")
+
+class Fill(StrEnum):
+    """How a grid is filled: rows across, columns down, or rows across from the bottom line up."""
+
+    ACROSS = "across"
+    DOWN = "down"
+    ACROSS_UP = "across-up"
+
+
+Along = Literal["count", "row", "column"]
+ALONG: tuple[Along, ...] = get_args(Along)
 
 
 class Cell(NamedTuple):
@@ -33,7 +43,7 @@ class Grid:
 
     count: Count
     line_length: int
-    fill: str = "across"
+    fill: Fill = Fill.ACROSS
     lead: int = 0
     upto: int | None = None
 
@@ -46,8 +56,8 @@ class Grid:
             raise CountError(
                 "line_length", f"Choose a line length of at most {self.count.terms}, the number of counts."
             )
-        if self.fill not in FILLS:
-            raise CountError("fill", f"Choose how to fill the grid from: {', '.join(FILLS)}.")
+        if not isinstance(self.fill, Fill):
+            object.__setattr__(self, "fill", read_fill(self.fill))
         if not _is_whole(self.lead) or not 0 <= self.lead < self.line_length:
             raise CountError("lead", f"Leave from 0 to {self.line_length - 1} cells empty before the first count.")
         if self.upto is not None and (not _is_whole(self.upto) or self.upto < 1):
@@ -65,11 +75,11 @@ class Grid:
 
     @property
     def rows(self) -> int:
-        return self.line_length if self.fill == "down" else self.fill_lines
+        return self.line_length if self.fill is Fill.DOWN else self.fill_lines
 
     @property
     def columns(self) -> int:
-        return self.fill_lines if self.fill == "down" else self.line_length
+        return self.fill_lines if self.fill is Fill.DOWN else self.line_length
 
     def place(self, n: int) -> tuple[int, int]:
         """Row and column of the n-th term; past the terms in view, in the grid grown just to hold it.
@@ -77,14 +87,14 @@ class Grid:
         Raises: CountError on `n` for what is no whole number from 1 on.
 
         >>> count = Count.parse(kind="whole", start="1", step="1", terms=12)
-        >>> Grid(count, line_length=5, fill="across-up", lead=2).place(1)
+        >>> Grid(count, line_length=5, fill=Fill.ACROSS_UP, lead=2).place(1)
         (3, 3)
         """
         refuse_no_position(n)
         line, at = divmod(self.lead + n - 1, self.line_length)
-        if self.fill == "down":
+        if self.fill is Fill.DOWN:
             return at + 1, line + 1
-        if self.fill == "across":
+        if self.fill is Fill.ACROSS:
             return line + 1, at + 1
         return max(self.fill_lines - line, 1), at + 1
 
@@ -93,9 +103,9 @@ class Grid:
         if not (1 <= row <= self.rows and 1 <= column <= self.columns):
             return None
         line, at = {
-            "across": (row - 1, column - 1),
-            "down": (column - 1, row - 1),
-            "across-up": (self.rows - row, column - 1),
+            Fill.ACROSS: (row - 1, column - 1),
+            Fill.DOWN: (column - 1, row - 1),
+            Fill.ACROSS_UP: (self.rows - row, column - 1),
         }[self.fill]
         n = line * self.line_length + at - self.lead + 1
         return n if 1 <= n <= self.terms else None
@@ -114,7 +124,7 @@ class Grid:
         A line without any count is left out.
 
         >>> count = Count.parse(kind="whole", start="1", step="1", terms=7)
-        >>> Grid(count, line_length=3, fill="across-up").lines("row")
+        >>> Grid(count, line_length=3, fill=Fill.ACROSS_UP).lines("row")
         ((7,), (4, 5, 6), (1, 2, 3))
         """
         if along not in ALONG:
@@ -132,14 +142,21 @@ class Grid:
         return replace(self, upto=terms)
 
 
+def read_fill(value: object) -> Fill:
+    """A fill by its name. Raises: CountError on `fill`."""
+    if not isinstance(value, str) or value not in tuple(Fill):
+        raise CountError("fill", f"Choose how to fill the grid from: {', '.join(Fill)}.")
+    return Fill(value)
+
+
 @lru_cache(maxsize=2048)
-def _lines(terms: int, length: int, fill: str, lead: int, along: str) -> tuple[tuple[int, ...], ...]:
+def _lines(terms: int, length: int, fill: Fill, lead: int, along: str) -> tuple[tuple[int, ...], ...]:
     if along == "count":
         return (tuple(range(1, terms + 1)),)
-    if (along == "column") == (fill == "down"):  # lines that the fill runs along
+    if (along == "column") == (fill is Fill.DOWN):  # lines that the fill runs along
         ends = [0, *range(length - lead, terms, length), terms]
         runs = [tuple(range(first + 1, last + 1)) for first, last in pairwise(ends) if first < last]
-        return tuple(reversed(runs)) if fill == "across-up" else tuple(runs)
+        return tuple(reversed(runs)) if fill is Fill.ACROSS_UP else tuple(runs)
     firsts = ((at - lead) % length + 1 for at in range(length))
     return tuple(tuple(range(first, terms + 1, length)) for first in firsts if first <= terms)
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
+from dataclasses import replace
 
 from .audience import Audience
-from .claims import Claim
-from .grid import Grid
+from .claims import BlockClaim, Claim, LandmarksClaim, stated
+from .grid import Fill, Grid
 from .patterns import everything, pattern_of
 from .patterns.follows import implied
 from .patterns.found import Found
@@ -22,7 +23,7 @@ def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="34", step="11", terms=12), line_length=4)
-    >>> [(i.seen_at, i.dies_at) for i in ideas(grid) if i.claim.family == "digit-run" and i.claim.get("place") == 1]
+    >>> [(i.seen_at, i.dies_at) for i in ideas(grid) if i.claim.family == "digit-run" and i.claim.place == 1]
     [(3, 7)]
     """
     first: dict[Hashable, tuple[int, Found]] = {}
@@ -46,18 +47,18 @@ def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
 
 def idea_key(claim: Claim, grid: Grid) -> Hashable:
     """What stays the same about a claim while more lines are begun and rows are added."""
-    named = (claim.family, claim.get("place"), claim.get("part"), claim.get("modulus"), claim.get("along"))
-    if claim.family in ("digit", "digit-sum", "remainder"):
-        return *named, claim.length, claim.get("lines")
-    if claim.family == "landmarks" and claim.get("lie") == "row" and grid.fill == "across-up":
-        return claim.with_(lines=[grid.fill_lines - claim.get("lines")[0] + 1])
+    if isinstance(claim, BlockClaim):
+        return claim.family, tuple(claim.subject.items()), claim.block_length, claim.lines
+    if isinstance(claim, LandmarksClaim) and claim.lie == "row" and grid.fill is Fill.ACROSS_UP:
+        return replace(claim, lines=(grid.fill_lines - stated(claim.lines)[0] + 1,))
     return claim
 
 
 def _idea(grid: Grid, first: tuple[int, Found], last: tuple[int, Found], audience: Audience | None) -> Idea:
     (seen_at, begun), (lasted, fullest) = first, last
     # Scattered landmarks break at no term, but later ones may show that they lie on a line after all.
-    overtaken = begun.claim.get("lie") == "scattered" and lasted < grid.terms
+    scattered = isinstance(begun.claim, LandmarksClaim) and begun.claim.lie == "scattered"
+    overtaken = scattered and lasted < grid.terms
     return Idea(
         claim=begun.claim,
         seen_at=seen_at,

@@ -10,6 +10,7 @@ from .audience import Audience
 from .count import Count
 from .grid import Grid
 from .kinds.measure import Measure
+from .kinds.names import Kind
 from .locate import locate
 from .locate.routes import landmark_multiples
 from .locate.tongues import tongue
@@ -21,11 +22,11 @@ FAR_TERMS = (25, 50, 100, 200, 500)
 
 # The multiple whose remainder children read off the written value: the ones digit, the cents, the minutes, the inches.
 READ_OFF = {
-    "whole": 10,
-    "decimal": 1,
-    "fraction": 1,
-    "money": 100,
-    "clock": 60,
+    Kind.WHOLE: 10,
+    Kind.DECIMAL: 1,
+    Kind.FRACTION: 1,
+    Kind.MONEY: 100,
+    Kind.CLOCK: 60,
     "min": 60,
     "in": 12,
     "cm": 100,
@@ -191,9 +192,9 @@ def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, language:
         "ending": str(rest),
     }
     every = count.step % multiple == 0
-    if every and count.kind == "whole" and multiple == 2:
+    if every and count.kind == Kind.WHOLE and multiple == 2:
         name = "odd" if rest else "even"
-    elif count.kind == "whole" and multiple == 10 and min(value, count.value(like)) >= 0:
+    elif count.kind == Kind.WHOLE and multiple == 10 and min(value, count.value(like)) >= 0:
         name = "ends alike"
     elif every:
         name = "every" if rest else "every multiple"

@@ -5,6 +5,7 @@ from math import lcm
 
 from .count import Count
 from .kinds.currency import currency_named
+from .kinds.names import Kind
 from .written_units import large_size, unit_above, written_units
 
 # The small metric units, and how many of each children go round by where nothing larger is written.
@@ -17,15 +18,15 @@ def round_number(count: Count) -> Fraction:
     >>> round_number(Count.parse(kind="length", start="75 cm", step="25 cm", terms=12))
     Fraction(100, 1)
     """
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         return Fraction(10)
-    if count.kind in ("decimal", "fraction"):
+    if count.kind in (Kind.DECIMAL, Kind.FRACTION):
         return Fraction(1)
-    if count.kind == "money":
+    if count.kind == Kind.MONEY:
         digits = currency_named(count.style.currency, "en").digits
         return Fraction(10**digits if digits else 100)
     units = written_units(count)
-    if count.kind in ("clock", "elapsed") or units is None:
+    if count.kind in (Kind.CLOCK, Kind.ELAPSED) or units is None:
         return Fraction(60)
     large = large_size(count)
     if large is None and counted_parts(count) > 1:

@@ -15,9 +15,10 @@ def show_claim(claim: Claim, grid: Grid, audience: Audience | None = None) -> Pa
 
     Raises: CountError on the parameter that makes no sense for this count.
 
+    >>> from .claims import DigitSumClaim
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="9", step="9", terms=15), line_length=5)
-    >>> pattern = show_claim(Claim("digit-sum", along="count", blocks=[[9]]), grid)
+    >>> pattern = show_claim(DigitSumClaim(along="count", blocks=((9,),)), grid)
     >>> len(pattern.cells), pattern.breaks_at
     (10, 11)
     """

@@ -10,6 +10,7 @@ from .errors import CountError
 from .grid import Grid
 from .kinds.currency import currency_named
 from .kinds.landmark_names import COIN_NAMES, LANDMARK_NAMES, MONEY_MULTIPLES, RENAMED_IN
+from .kinds.names import Kind
 from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
 from .kinds.units import UNITS
 
@@ -122,7 +123,7 @@ def proposed_landmarks(grid: Grid) -> list[Landmarks]:
     count = grid.count
     known = set(count.friendly_multiples())
     found = []
-    named = MONEY_MULTIPLES if count.kind == "money" else LANDMARK_NAMES[count.kind, count.base_unit]
+    named = MONEY_MULTIPLES if count.kind == Kind.MONEY else LANDMARK_NAMES[count.kind, count.base_unit]
     for multiple in named:
         terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
         if terms and len(terms) < grid.terms:
@@ -132,7 +133,7 @@ def proposed_landmarks(grid: Grid) -> list[Landmarks]:
 
 def _plural_name(count: Count, multiple: Fraction) -> str:
     spanish = count.style.language == "es"
-    if count.kind == "money":
+    if count.kind == Kind.MONEY:
         currency = currency_named(count.style.currency, count.style.language)
         if multiple == 10**currency.digits:
             return currency.main.several
@@ -150,7 +151,7 @@ def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None
     '3 lb'
     """
     unit = RENAMED_IN.get((count.base_unit, multiple))
-    if unit is None or count.kind == "clock" or value % multiple != 0:
+    if unit is None or count.kind == Kind.CLOCK or value % multiple != 0:
         return None
     many = count.style.thousands.join(f"{abs(value) // multiple:,}".split(","))
     name = UNITS[unit].symbol

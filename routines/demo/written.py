@@ -3,8 +3,8 @@
 from dataclasses import dataclass, field
 from typing import Any
 
-from routines.counting import Claim
-from routines.plan_document import CountTyped, ExpectedAnswer, Fill, Fold, NextCount, Outcome, Plan, Sort, Stop, Target
+from routines.counting import Claim, Fill, Outcome
+from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Sort, Stop, Target
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +24,7 @@ class DemoPlan:
 
 
 def target(family: str, words: str = "", **parameters: Any) -> Target:
-    return Target(Claim(family, **parameters).as_dict(), words)
+    return Target(Claim.from_dict({"family": family, **parameters}).as_dict(), words)
 
 
 def say(sort: Sort, words: str, reply: str, n: int = 0) -> ExpectedAnswer:
@@ -49,7 +49,7 @@ def then(
     line: int,
     *,
     kind: str = "whole",
-    fill: Fill = "across",
+    fill: Fill = Fill.ACROSS,
     **style: Any,
 ) -> NextCount:
     return NextCount(outcome, why, CountTyped(kind, start, step, terms, style), Fold(line, fill))
@@ -63,7 +63,7 @@ def written(
     terms: int,
     line: int,
     kind: str = "whole",
-    fill: Fill = "across",
+    fill: Fill = Fill.ACROSS,
     lead: int = 0,
     style: dict[str, Any] | None = None,
     **parts: Any,

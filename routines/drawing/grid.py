@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 
-from routines.counting import Grid, Pattern, Piece
+from routines.counting import Fill, Grid, Pattern, Piece
 
 from .cells import draw_cell, read_aloud
 from .entries import Entries
@@ -114,11 +114,11 @@ def _layer(pen: Pen, key: str, on: bool, light: Light, content: str, names_cells
 def _ground(pen: Pen, layout: Layout) -> str:
     """Sheet, pleats, hairlines inside the lines, stronger edges along them."""
     frame, w, h = layout.frame, layout.width, layout.height
-    down = layout.grid.fill == "down"
+    down = layout.grid.fill is Fill.DOWN
     drawn = [element("rect", pen.look("g-sheet"), x=0, y=0, width=frame.right, height=frame.bottom)]
     lines = layout.columns if down else layout.rows
     for line in range(1, lines, 2):
-        place = line if layout.grid.fill != "across-up" else lines - 1 - line
+        place = line if layout.grid.fill is not Fill.ACROSS_UP else lines - 1 - line
         x, y, width, height = (place * w, 0, w, frame.bottom) if down else (0, place * h, frame.right, h)
         drawn.append(element("rect", pen.look("g-pleat"), x=x, y=y, width=width, height=height))
     upright = "".join(f"M{plain(column * w)} 0V{plain(frame.bottom)}" for column in range(1, layout.columns))
@@ -135,7 +135,7 @@ def _border(layout: Layout) -> str:
     frame = layout.frame
     more_right = layout.columns < layout.grid.columns
     more_rows = layout.rows < layout.grid.rows
-    up = layout.grid.fill == "across-up"
+    up = layout.grid.fill is Fill.ACROSS_UP
     tail = 0.35 * layout.numeral
     right = frame.right + (tail if more_right else 0)
     top = -tail if more_rows and up else 0.0
@@ -172,7 +172,7 @@ def _how_far(layout: Layout) -> tuple | None:
     numeral = set_numeral((Piece("number", "… "), *grid.count.pieces(grid.terms)), max(layout.numeral - 1, 14))
     gap = 0.45 * layout.numeral - numeral.box.top
     x = layout.frame.right - numeral.width / 2
-    return numeral, (x, -gap if grid.fill == "across-up" else layout.frame.bottom + gap)
+    return numeral, (x, -gap if grid.fill is Fill.ACROSS_UP else layout.frame.bottom + gap)
 
 
 def _view(layout: Layout, lights: Iterable[Light], words: tuple | None, ink: Iterable[Box]) -> Box:

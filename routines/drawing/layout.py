@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 
-from routines.counting import Grid, Piece
+from routines.counting import Fill, Grid, Piece
 
 from .entries import Entries, Entry, entry_for
 from .fitting import fit_to
@@ -156,10 +156,10 @@ def lay_out(
     written = {n: pieces_in(grid, n, entry_for(n, entries, upto)) for n in range(1, grid.terms + 1)}
     measured = {n: set_numeral(grid.count.pieces(n), 1.0, weight(n)) for n in written}
     fit = fit_to(size, grid.rows, grid.columns, measured.values())
-    if fit.rows < grid.rows and grid.fill != "down":
+    if fit.rows < grid.rows and grid.fill is not Fill.DOWN:
         kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
         fit = fit_to(size, grid.rows, grid.columns, kept)
-    up = grid.fill == "across-up"
+    up = grid.fill is Fill.ACROSS_UP
     height = fit.height
     if labels:
         deepest = max(numeral.box.bottom for numeral in measured.values()) * fit.numeral

@@ -34,10 +34,7 @@ class Knot:
 def knots(layout: Layout, cells: Sequence[int], claim: Claim) -> dict[int, Knot]:
     """The knots of the shown cells; a pattern of one digit or part passes through that digit, which is underlined."""
     found = {}
-    named = {"place": claim.get("place"), "part": claim.get("part")}
-    asked = (
-        {key: value for key, value in named.items() if value is not None} if claim.family.startswith("digit") else {}
-    )
+    asked = {name: value for name, value in claim.subject.items() if name in ("place", "part")}
     for n in cells:
         if layout.cell(n) is None:
             continue

@@ -7,6 +7,7 @@ from typing import Any
 from accounts.text import read_json
 from routines.counting import Claim, CountError
 from routines.counting.checking import judge
+from routines.counting.claims import PlaceClaim
 from routines.exchange.written import FORMAT, VERSION
 from routines.plan_document import Plan
 from routines.plan_reading import PlanError, read_document
@@ -131,7 +132,7 @@ def _bounded(looks: int) -> int:
 
 def _is_open(claim: Claim) -> bool:
     said = claim.parameters
-    anywhere = claim.family in ("digit", "digit-run") and not {"place", "part"} & said.keys()
+    anywhere = isinstance(claim, PlaceClaim) and not {"place", "part"} & said.keys()
     return anywhere or any(name not in said for name in SAYS.get(claim.family, ()))
 
 

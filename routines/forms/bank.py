@@ -8,6 +8,7 @@ from django.utils.http import urlencode
 
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade
+from routines.counting import Kind
 
 from ..models import Routine
 from ..models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
@@ -27,7 +28,6 @@ TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
 WHOSE = {"mine": "mine", "team": "my team"}
 SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
 LONGEST_LOOKED_FOR = 100
-KINDS = ("whole", "decimal", "fraction", "length", "mass", "capacity", "money", "clock", "elapsed")
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +71,7 @@ class BankFilter:
             areas=chosen("area", Area.values),
             directions=chosen("direction", Routine.Direction.values),
             steps=chosen("step", STEPS),
-            kinds=chosen("kind", KINDS),
+            kinds=chosen("kind", tuple(Kind)),
             shows=chosen("shows", SHOWS),
             for_a_while=query.get("while") == "1",
             taught=next(iter(chosen("taught", TAUGHT)), ""),
@@ -151,7 +151,7 @@ class BankFilter:
         return [Choice(value, label, value in self.steps) for value, label in STEPS.items()]
 
     def kind_choices(self) -> list[Choice]:
-        return [Choice(kind, kind, kind in self.kinds) for kind in KINDS]
+        return [Choice(kind, kind, kind in self.kinds) for kind in Kind]
 
     def shows_choices(self) -> list[Choice]:
         return [Choice(value, label, value in self.shows) for value, (label, _) in SHOWS.items()]

@@ -5,6 +5,7 @@ from typing import Any
 
 from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
+from routines.counting import Kind
 from routines.counting.count import MOST_TERMS
 from routines.declared import declared
 from routines.forms.plan_limits import rows_left, section_is_full
@@ -112,7 +113,7 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
         return Change(typed, (section,), None, refused=section_is_full(section))
     row = {**NEW_ROWS[section], **{name: value for name, value in values.items() if name in ROWS[section]}}
     if section == "next" and "kind" not in values:
-        row["kind"] = only(typed, "kind", "whole")
+        row["kind"] = only(typed, "kind", Kind.WHOLE.value)
     if section == "stops" and "after" not in values:
         row["after"] = next_stop(typed)
     changed = dict(typed)

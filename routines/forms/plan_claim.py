@@ -116,29 +116,29 @@ class ClaimForm(forms.Form):
         kind, _, name = cleaned["reading"].partition(":")
         place = {"place": int(name)} if kind == "place" else {"part": name}
         block = _whole_numbers(cleaned["digits"], "digits") if cleaned["digits"].strip() else None
-        return Claim("digit", **place, **self._along(cleaned, block))
+        return Claim.from_dict({"family": "digit", **place, **self._along(cleaned, block)})
 
     def _jump(self, cleaned: dict) -> Claim:
-        difference = str(self._jump_size(cleaned["jump"]))
+        difference = self._jump_size(cleaned["jump"])
         if cleaned["direction"] == "count":
-            return Claim("step", difference=difference)
-        return Claim("neighbour", direction=cleaned["direction"] or "down", difference=difference)
+            return Claim.from_dict({"family": "step", "difference": difference})
+        direction = cleaned["direction"] or "down"
+        return Claim.from_dict({"family": "neighbour", "direction": direction, "difference": difference})
 
     def _lands(self, cleaned: dict) -> Claim:
-        line = self._line(cleaned["line"])
-        if cleaned["lie"] in ("row", "column") and line is not None:
-            return Claim("landmarks", multiple=str(self._value(cleaned["multiple"])), lie=cleaned["lie"], lines=[line])
-        lie = {"lie": cleaned["lie"]} if cleaned["lie"] else {}
-        return Claim("landmarks", multiple=str(self._value(cleaned["multiple"])), **lie)
+        line, lie = self._line(cleaned["line"]), cleaned["lie"]
+        lines = [line] if lie in ("row", "column") and line is not None else None
+        multiple = self._value(cleaned["multiple"])
+        return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie or None, "lines": lines})
 
     def _many(self, cleaned: dict) -> Claim:
         block = _whole_numbers(cleaned["many"], "many")
-        return Claim("how-many", multiple=str(self._value(cleaned["multiple"])), block=block)
+        return Claim.from_dict({"family": "how-many", "multiple": self._value(cleaned["multiple"]), "block": block})
 
     def _rest(self, cleaned: dict) -> Claim:
-        rest = [str(self._value(cleaned["rest"], "rest"))] if cleaned["rest"].strip() else None
-        modulus = str(self._value(cleaned["multiple"]))
-        return Claim("remainder", modulus=modulus, **self._along(cleaned, rest))
+        rest = [self._value(cleaned["rest"], "rest")] if cleaned["rest"].strip() else None
+        modulus = self._value(cleaned["multiple"])
+        return Claim.from_dict({"family": "remainder", "modulus": modulus, **self._along(cleaned, rest)})
 
     def _along(self, cleaned: dict, block: list | None) -> dict:
         """Where it is said. Without a block each line keeps one of its own; one block said of every line is each line's."""

@@ -4,46 +4,46 @@ from typing import Any
 
 from django import forms
 
-from routines.counting import CountError, Grid
+from routines.counting import CountError, Grid, Kind
+from routines.facts import FILLS
 from routines.forms.plan_fields import choice, short_text, whole_number
 from routines.plan_document import CountTyped, Fold
 
 KINDS = {
-    "whole": "whole numbers",
-    "decimal": "decimals",
-    "fraction": "fractions",
-    "length": "lengths",
-    "mass": "masses",
-    "capacity": "capacities",
-    "money": "money",
-    "clock": "clock times",
-    "elapsed": "elapsed times",
+    Kind.WHOLE: "whole numbers",
+    Kind.DECIMAL: "decimals",
+    Kind.FRACTION: "fractions",
+    Kind.LENGTH: "lengths",
+    Kind.MASS: "masses",
+    Kind.CAPACITY: "capacities",
+    Kind.MONEY: "money",
+    Kind.CLOCK: "clock times",
+    Kind.ELAPSED: "elapsed times",
 }
-FILLS = {"across": "across", "down": "down", "across-up": "across, bottom line first"}
 
 # What a teacher might type for start and step, shown while a field is empty.
 EXAMPLES = {
-    "whole": ("10", "6"),
-    "decimal": ("0.4", "0.3"),
-    "fraction": ("1/4", "3/4"),
-    "length": ("9 in", "1 ft 3 in"),
-    "mass": ("12 oz", "12 oz"),
-    "capacity": ("250 mL", "400 mL"),
-    "money": ("$0.10", "35c"),
-    "clock": ("8:10", "25 min"),
-    "elapsed": ("20 min", "25 min"),
+    Kind.WHOLE: ("10", "6"),
+    Kind.DECIMAL: ("0.4", "0.3"),
+    Kind.FRACTION: ("1/4", "3/4"),
+    Kind.LENGTH: ("9 in", "1 ft 3 in"),
+    Kind.MASS: ("12 oz", "12 oz"),
+    Kind.CAPACITY: ("250 mL", "400 mL"),
+    Kind.MONEY: ("$0.10", "35c"),
+    Kind.CLOCK: ("8:10", "25 min"),
+    Kind.ELAPSED: ("20 min", "25 min"),
 }
 
 STYLES_OF_KIND = {
-    "whole": ("thousands",),
-    "decimal": ("fractions", "places", "saying", "decimal_mark", "thousands"),
-    "fraction": ("fractions", "shape", "wholes", "saying"),
-    "length": ("units", "shape", "decimal_mark"),
-    "mass": ("units", "shape", "decimal_mark"),
-    "capacity": ("units", "shape", "decimal_mark"),
-    "money": ("decimal_mark", "thousands"),
-    "clock": ("clock", "saying"),
-    "elapsed": ("units",),
+    Kind.WHOLE: ("thousands",),
+    Kind.DECIMAL: ("fractions", "places", "saying", "decimal_mark", "thousands"),
+    Kind.FRACTION: ("fractions", "shape", "wholes", "saying"),
+    Kind.LENGTH: ("units", "shape", "decimal_mark"),
+    Kind.MASS: ("units", "shape", "decimal_mark"),
+    Kind.CAPACITY: ("units", "shape", "decimal_mark"),
+    Kind.MONEY: ("decimal_mark", "thousands"),
+    Kind.CLOCK: ("clock", "saying"),
+    Kind.ELAPSED: ("units",),
 }
 
 
@@ -135,9 +135,9 @@ class CountForm(forms.Form):
         super().__init__(typed)
         self.language = language
         self.for_saving = for_saving
-        kind = typed.get("kind", "whole")
+        kind = typed.get("kind", Kind.WHOLE.value)
         self.style = StyleForm(typed, kind)
-        start, step = EXAMPLES.get(kind, EXAMPLES["whole"])
+        start, step = EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE])
         self.fields["start"].widget.attrs["placeholder"] = start
         self.fields["step"].widget.attrs["placeholder"] = step
         for name, field in self.fields.items():

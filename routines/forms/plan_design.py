@@ -6,7 +6,9 @@ from fractions import Fraction
 from django import forms
 
 from accounts.typed_numbers import typed_whole
-from routines.counting import Claim, CountError, Limits, Style
+from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
+from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
+from routines.facts import FILLS
 from routines.forms.plan_count import KINDS
 from routines.forms.plan_fields import choice, short_text
 
@@ -24,19 +26,19 @@ WANTED = {
 # Limits in which a class of any grade finds something; the teacher narrows them.
 LIMITS = ("grain", "start_low", "start_high", "step_low", "step_high", "multiple")
 USUAL: dict[str, tuple[str, ...]] = {
-    "whole": ("1", "0", "60", "2", "12", "10"),
-    "decimal": ("0.1", "0", "2", "0.1", "0.9", "1"),
-    "fraction": ("1/4", "0", "2", "1/4", "5/4", "1"),
-    "length": ("1 in", "0 in", "2 ft", "2 in", "1 ft 6 in", "1 ft"),
-    "mass": ("1 oz", "0 oz", "2 lb", "2 oz", "1 lb 8 oz", "1 lb"),
-    "capacity": ("50 mL", "0 mL", "1 L", "50 mL", "800 mL", "1 L"),
-    "money": ("$0.05", "$0.00", "$2.00", "$0.05", "$0.95", "$1.00"),
-    "clock": ("5 min", "8:00", "9:00", "5 min", "50 min", "1 h"),
-    "elapsed": ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
+    Kind.WHOLE: ("1", "0", "60", "2", "12", "10"),
+    Kind.DECIMAL: ("0.1", "0", "2", "0.1", "0.9", "1"),
+    Kind.FRACTION: ("1/4", "0", "2", "1/4", "5/4", "1"),
+    Kind.LENGTH: ("1 in", "0 in", "2 ft", "2 in", "1 ft 6 in", "1 ft"),
+    Kind.MASS: ("1 oz", "0 oz", "2 lb", "2 oz", "1 lb 8 oz", "1 lb"),
+    Kind.CAPACITY: ("50 mL", "0 mL", "1 L", "50 mL", "800 mL", "1 L"),
+    Kind.MONEY: ("$0.05", "$0.00", "$2.00", "$0.05", "$0.95", "$1.00"),
+    Kind.CLOCK: ("5 min", "8:00", "9:00", "5 min", "50 min", "1 h"),
+    Kind.ELAPSED: ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
 }
 OFF = {"": "anywhere", "on": "on a multiple of the step", "off": "off the multiples of the step"}
-FILLS = {"": "across or down", "across": "across", "down": "down"}
-BELOW_ZERO = {"whole": "-20", "decimal": "-2", "fraction": "-2"}
+FILLS_TRIED = {"": "across or down", Fill.ACROSS: FILLS[Fill.ACROSS], Fill.DOWN: FILLS[Fill.DOWN]}
+BELOW_ZERO = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
 MOST_LOOKED_AT = 500
 COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
 
@@ -58,7 +60,7 @@ class DesignForm(forms.Form):
     length_high = short_text("Line to", 3, size=3)
     terms_low = short_text("Counts from", 3, size=3)
     terms_high = short_text("Counts to", 3, size=3)
-    fill = choice("How it is filled", FILLS.items(), required=False)
+    fill = choice("How it is filled", FILLS_TRIED.items(), required=False)
     off = choice("Start", OFF.items(), required=False)
 
     wanted: Claim
@@ -66,8 +68,8 @@ class DesignForm(forms.Form):
 
     def __init__(self, posted: Mapping[str, str], style: Mapping) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("design-")}
-        kind, wanted = asked.get("design-kind", "whole"), asked.get("design-wanted_pattern", "column")
-        limits = dict(zip(LIMITS, USUAL.get(kind, USUAL["whole"]), strict=True))
+        kind, wanted = asked.get("design-kind", Kind.WHOLE.value), asked.get("design-wanted_pattern", "column")
+        limits = dict(zip(LIMITS, USUAL.get(kind, USUAL[Kind.WHOLE]), strict=True))
         usual = {**COMMON, **limits, "wanted_pattern": "column", "kind": kind}
         if wanted == "opposites":
             usual |= {"start_low": BELOW_ZERO.get(kind, usual["start_low"])}
@@ -104,7 +106,7 @@ class DesignForm(forms.Form):
             steps=(cleaned["step_low"], cleaned["step_high"]),
             line_lengths=(_whole(cleaned["length_low"], "length_low"), _whole(cleaned["length_high"], "length_high")),
             terms=(_whole(cleaned["terms_low"], "terms_low"), _whole(cleaned["terms_high"], "terms_high")),
-            fills=(cleaned["fill"],) if cleaned["fill"] else ("across", "down"),
+            fills=(Fill(cleaned["fill"]),) if cleaned["fill"] else (Fill.ACROSS, Fill.DOWN),
             off_multiple={"": None, "on": False, "off": True}[cleaned["off"]],
             at_most=MOST_LOOKED_AT,
             style=Style(**dict(self.style)),
@@ -112,21 +114,25 @@ class DesignForm(forms.Form):
 
     def _claim(self, cleaned: dict) -> Claim:
         wanted = cleaned["wanted_pattern"]
-        if wanted in ("table", "opposites"):
-            return Claim(wanted)
+        if wanted == "table":
+            return TableClaim()
+        if wanted == "opposites":
+            return OppositesClaim()
         if wanted in ("ends", "turns"):
             return self._kept(cleaned, 1 if wanted == "ends" else 2)
         multiple = self._multiple(cleaned)
         if wanted == "many":
-            return Claim("how-many", multiple=multiple)
-        return Claim("landmarks", multiple=multiple, lie="down-right" if wanted == "diagonal" else wanted)
+            return Claim.from_dict({"family": "how-many", "multiple": multiple})
+        lie = "down-right" if wanted == "diagonal" else wanted
+        return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie})
 
     def _kept(self, cleaned: dict, length: int) -> Claim:
         """The last digit of whole numbers and decimals; of others the part past the landmark."""
-        place = {"whole": 0, "decimal": -1}.get(cleaned["kind"])
+        place = {Kind.WHOLE: 0, Kind.DECIMAL: -1}.get(cleaned["kind"])
         if place is not None:
-            return Claim("digit", place=place, along="column", length=length)
-        return Claim("remainder", modulus=self._multiple(cleaned), along="column", length=length)
+            return DigitClaim(place=place, along="column", length=length)
+        modulus = self._multiple(cleaned)
+        return Claim.from_dict({"family": "remainder", "modulus": modulus, "along": "column", "length": length})
 
     def _multiple(self, cleaned: dict) -> Fraction:
         kind_of_length = {"clock": "elapsed"}.get(cleaned["kind"], cleaned["kind"])

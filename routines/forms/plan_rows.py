@@ -6,9 +6,10 @@ from typing import Any
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
-from routines.counting import CountError, Grid
+from routines.counting import CountError, Grid, Kind, Outcome
 from routines.declared import declared
-from routines.forms.plan_count import EXAMPLES, FILLS, KINDS
+from routines.facts import FILLS
+from routines.forms.plan_count import EXAMPLES, KINDS
 from routines.forms.plan_fields import choice, short_text, whole_number, written
 from routines.forms.plan_typed import ROWS, Typed, row_numbers
 from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
@@ -24,9 +25,9 @@ SORTS = {
     "slip": "a slip",
 }
 OUTCOMES = {
-    "not-yet": "it was not there yet",
-    "as-planned": "it went as planned",
-    "ready-for-more": "they are ready for more",
+    Outcome.NOT_YET: "it was not there yet",
+    Outcome.AS_PLANNED: "it went as planned",
+    Outcome.READY_FOR_MORE: "they are ready for more",
 }
 
 
@@ -102,7 +103,7 @@ class NextRow(Row):
 
     def __init__(self, typed: MultiValueDict, number: int) -> None:
         super().__init__(typed, number)
-        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES["whole"])
+        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES[Kind.WHOLE])
         self.fields["start"].widget.attrs["placeholder"] = start
         self.fields["step"].widget.attrs["placeholder"] = step
         for name in ("kind", "start", "step", "terms", "line_length", "fill", "outcome"):

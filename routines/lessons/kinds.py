@@ -12,6 +12,8 @@ from typing import Any
 
 from django.utils.translation import gettext as _
 
+from routines.models import Lesson, TargetOutcome
+
 PAST_THE_END = 50
 """So many terms past the end of a plan may be written, marked or guessed."""
 
@@ -19,7 +21,7 @@ CELL_TEXT, PHRASE, NOTICE = 40, 280, 280
 PHRASE_CELLS = 12
 MARKS = ("tint", "ring", "underline", "hatch")
 VOICES = ("strong", "mixed", "faded", "alone")
-SEEN = ("seen", "not-yet", "")
+SEEN = (*TargetOutcome.Seen.values, "")
 LISTED = 40
 """A plan lists at most so many stops, targets or answers."""
 LINES = 250
@@ -178,7 +180,7 @@ KINDS: dict[str, Kind] = {
             "teacher": ROW_ID,
             "taught_on": Part(_day),
             "practice": Part(_flag),
-            "surface": _one_of("board", "paper"),
+            "surface": _one_of(*Lesson.Surface.values),
         },
         board_sends=False,
         board_hears=False,

@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from routines.actions.plans import start_routine
-from routines.counting import Grid, check, next_counts
+from routines.counting import Grid, Outcome, check, next_counts
 from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
-from routines.plan_document import OUTCOMES, CountTyped, Fold
+from routines.plan_document import CountTyped, Fold
 from routines.plan_suggestions.taking import typed_start, typed_step
 from routines.shown_plan import ShownPlan
 
@@ -33,7 +33,7 @@ def next_grids(shown: ShownPlan) -> list[NextGrid]:
     if named:
         return named
     offered = []
-    for outcome in OUTCOMES:
+    for outcome in Outcome:
         for variation in next_counts(shown.grid, outcome, audience=shown.audience)[:1]:
             grid = variation.grid
             typed = CountTyped(

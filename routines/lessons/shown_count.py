@@ -7,7 +7,7 @@ from typing import Any
 
 from django.utils.translation import gettext as _
 
-from routines.counting import Grid, likely_slips, probes
+from routines.counting import Fill, Grid, likely_slips, probes
 from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
 from routines.plan_document import Plan
@@ -61,7 +61,7 @@ def title_of(grid: Grid, language: str) -> str:
 def places(grid: Grid, last: int) -> Iterable[list[int]]:
     """Row and column of each count. Past the end the grid goes on; where rows fill upwards, above row 1: 0, -1 ..."""
     grown = grid.grown(last)
-    above = grown.rows - grid.rows if grid.fill == "across-up" else 0
+    above = grown.rows - grid.rows if grid.fill is Fill.ACROSS_UP else 0
     for n in range(1, last + 1):
         row, column = grown.place(n)
         yield [row - above, column]

@@ -1,5 +1,7 @@
 """The fixed words on paper, in English and Spanish, by key. Blanks are filled by the print that says them."""
 
+from routines.counting import Outcome
+
 PHRASES: dict[str, tuple[str, str]] = {
     # On every page
     "foot": ("write the idea, not who said it", "escriba la idea, no quién la dijo"),
@@ -35,9 +37,9 @@ PHRASES: dict[str, tuple[str, str]] = {
     "may_slip": ("They may slip", "Quizá se equivoquen"),
     "heard_as": ("{text}, the {nth}: heard as", "{text}, el {nth} número: se oye"),
     "next_counts": ("Next counts", "Próximos conteos"),
-    "not-yet": ("if it was not there yet", "si todavía no lo vieron"),
-    "as-planned": ("if it went as planned", "si salió como se planeó"),
-    "ready-for-more": ("if they are ready for more", "si están listos para más"),
+    Outcome.NOT_YET: ("if it was not there yet", "si todavía no lo vieron"),
+    Outcome.AS_PLANNED: ("if it went as planned", "si salió como se planeó"),
+    Outcome.READY_FOR_MORE: ("if they are ready for more", "si están listos para más"),
     "notes": ("Notes", "Notas"),
     "remember": ("Next year, remember", "Para el próximo año"),
     "standards": ("Standards", "Estándares"),

@@ -2,7 +2,7 @@
 
 from django.utils.safestring import SafeString
 
-from routines.counting import Grid
+from routines.counting import Fill, Grid
 from routines.drawing import Entry
 from routines.paper.full_page import full_page, placed
 from routines.paper.subject import Subject
@@ -55,5 +55,5 @@ def _leaving_some(given: set[int], terms: int) -> list[int]:
 
 def _runs(grid: Grid) -> list[tuple[int, ...]]:
     """The lines that the fill runs along, in counting order."""
-    runs = grid.lines("column" if grid.fill == "down" else "row")
+    runs = grid.lines("column" if grid.fill is Fill.DOWN else "row")
     return sorted(runs)

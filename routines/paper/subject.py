@@ -5,7 +5,7 @@ from functools import cache, cached_property
 from django.utils.safestring import SafeString
 
 from accounts.models import School
-from routines.counting import Grid, Pattern
+from routines.counting import Fill, Grid, Pattern
 from routines.counting.stories import Story, proposed_landmarks
 from routines.counting.texts import ordinal, series
 from routines.models import RoutineVersion
@@ -100,7 +100,7 @@ class Subject:
     @property
     def lines(self) -> list[str]:
         """The count line by line, as it is folded: for grids too wide to be read on paper."""
-        along = "column" if self.grid.fill == "down" else "row"
+        along = "column" if self.grid.fill is Fill.DOWN else "row"
         return [series([self.text(n) for n in line]) for line in self.grid.lines(along)]
 
     @cached_property

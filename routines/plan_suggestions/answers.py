@@ -3,12 +3,14 @@
 import json
 from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 from itertools import zip_longest
 
 from routines.counting import (
     Audience,
     Claim,
     Grid,
+    Kind,
     Pattern,
     check,
     find_patterns,
@@ -16,11 +18,12 @@ from routines.counting import (
     locate,
     probes,
 )
+from routines.counting.claims import NeighbourClaim, RemainderClaim, StepClaim, TableClaim
 from routines.counting.texts import ordinal
 
 from .sentences import reply_to, said
 
-EASY = ("step", "neighbour")
+STRAIGHT = ("right", "down")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,13 +63,14 @@ def suggest_answers(
 
 def _easy(patterns: Iterable[Pattern], audience: Audience) -> Iterator[AnswerSuggestion]:
     for pattern in patterns:
-        if pattern.claim.family in EASY and pattern.claim.get("direction") in (None, "right", "down"):
+        claim = pattern.claim
+        if isinstance(claim, StepClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):
             yield _of("easy", pattern, audience)
 
 
 def _deeper(patterns: Iterable[Pattern], audience: Audience) -> Iterator[AnswerSuggestion]:
     for pattern in patterns:
-        if pattern.holds == "always" and pattern.claim.family not in EASY:
+        if pattern.holds == "always" and not isinstance(pattern.claim, StepClaim | NeighbourClaim):
             yield _of("deeper", pattern, audience)
 
 
@@ -91,9 +95,9 @@ def _not_so(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
 def _not_the_table(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
     """Counting by 6 sounds like the six times table, from wherever it starts."""
     count, step = grid.count, abs(grid.count.step)
-    if count.kind != "whole":
+    if count.kind != Kind.WHOLE:
         return
-    verdict = check(Claim("table", step=str(grid.count.step)), grid, audience=audience)
+    verdict = check(TableClaim(grid.count.step), grid, audience=audience)
     if verdict.true:
         return
     between = step * (int(min(count.value(1), count.value(3)) // step) + 1)
@@ -115,11 +119,11 @@ def _never_landed_on(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestio
 
 
 def _not_all_even(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    if grid.count.kind != "whole" or grid.count.step % 2 == 0:
+    if grid.count.kind != Kind.WHOLE or grid.count.step % 2 == 0:
         return
     parity = "all even" if grid.count.start % 2 == 0 else "all odd"
-    rest = str(grid.count.start % 2)
-    verdict = check(Claim("remainder", modulus="2", along="count", blocks=[[rest]]), grid, audience=audience)
+    claim = RemainderClaim(Fraction(2), "count", ((grid.count.start % 2,),))
+    verdict = check(claim, grid, audience=audience)
     yield AnswerSuggestion(
         "not-so", said(parity, audience.language), said("even reply", audience.language), verdict.because
     )

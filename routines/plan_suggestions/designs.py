@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from routines.counting import Audience, Claim, Grid, Limits, Pattern, design_grids, find_patterns
+from routines.counting.claims import BlockClaim
 from routines.facts import count_in_words
 
 from .taking import take_count
@@ -40,7 +41,13 @@ def _wanted_in(grid: Grid, wanted: Claim, audience: Audience) -> Pattern | None:
     given = {name: value for name, value in wanted.parameters.items() if name != "length"}
     for pattern in find_patterns(grid, implied=True, audience=audience):
         claim = pattern.claim
-        same = claim.family == wanted.family and all(claim.get(name) == value for name, value in given.items())
-        if same and wanted.get("length") in (None, claim.length):
+        if claim.family == wanted.family and given.items() <= claim.parameters.items() and _as_long(claim, wanted):
             return pattern
     return None
+
+
+def _as_long(claim: Claim, wanted: Claim) -> bool:
+    """Whether the blocks of a claim are as long as is wanted, where that is said."""
+    if not (isinstance(claim, BlockClaim) and isinstance(wanted, BlockClaim)):
+        return True
+    return wanted.length in (None, claim.block_length)

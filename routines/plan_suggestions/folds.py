@@ -43,5 +43,4 @@ def _alike(claim: Claim, patterns: Iterable[Pattern]) -> Pattern | None:
 
 def same_subject(one: Claim, other: Claim) -> bool:
     """Two claims about the same thing, as it may look in two folds: the tens, the tens digit, what is below."""
-    names = ("place", "part", "multiple", "modulus", "direction", "which", "along")
-    return one.family == other.family and all(one.get(name) == other.get(name) for name in names)
+    return one.family == other.family and one.subject == other.subject

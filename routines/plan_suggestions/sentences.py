@@ -69,7 +69,7 @@ SAID = {
 
 
 def reply_to(claim: Claim, language: str) -> str:
-    return REPLIES[language][f"{claim.family} of a part" if claim.get("part") else claim.family]
+    return REPLIES[language][f"{claim.family} of a part" if "part" in claim.subject else claim.family]
 
 
 def said(name: str, language: str, **values: object) -> str:

@@ -3,9 +3,9 @@
 import json
 from dataclasses import dataclass
 
-from routines.counting import Audience, Claim, Grid, StopSuggestion, Variation, next_counts, suggest_stops
+from routines.counting import Audience, Claim, Grid, Outcome, StopSuggestion, Variation, next_counts, suggest_stops
 from routines.declared import declared
-from routines.plan_document import OUTCOMES, Stop
+from routines.plan_document import Stop
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +61,7 @@ def offered_stops(grid: Grid, targets: list[Claim], audience: Audience, asked_al
 def offered_next_counts(grid: Grid, audience: Audience, written_already: set[str]) -> list[Offer]:
     """The most fitting ones for each way the lesson may go."""
     offers = []
-    for outcome in OUTCOMES:
+    for outcome in Outcome:
         for variation in next_counts(grid, outcome, audience=audience)[:2]:
             why = f"{variation.what} {variation.why}"
             if why not in written_already:

@@ -4,6 +4,7 @@ from collections.abc import Collection
 from functools import lru_cache
 
 from routines.counting import Audience, Claim, Grid, Idea, find_patterns, ideas
+from routines.counting.claims import LandmarksClaim
 
 from .folds import same_subject
 
@@ -36,7 +37,7 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
         if idea.dies_at is not None
         and idea.seen_at + SHORTEST_LIFE <= idea.dies_at <= grid.terms
         and idea.claim.family in FAMILIES
-        and idea.claim.get("lie") != "scattered"
+        and not (isinstance(idea.claim, LandmarksClaim) and idea.claim.lie == "scattered")
     ]
     return sorted(over, key=lambda idea: (FAMILIES.index(idea.claim.family), idea.seen_at - (idea.dies_at or 0)))[
         :DYING

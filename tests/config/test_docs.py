@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from config import checks
+from routines.counting.claims import FAMILIES
 from routines.counting.kinds.registry import KINDS
-from routines.counting.patterns import FAMILIES
 
 ROOT = Path(__file__).resolve().parents[2]
 DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")

@@ -1,10 +1,10 @@
 """The five worked acceptance examples, whole: what can be seen, for how long, where, what is heard, where to stop."""
 
+from dataclasses import replace
 from typing import Any
 
 from routines.counting import (
     Carried,
-    Claim,
     Count,
     EqualName,
     Grid,
@@ -21,6 +21,7 @@ from routines.counting import (
     locate,
     suggest_stops,
 )
+from tests.counting.claims import a_claim
 
 
 def grid(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
@@ -29,7 +30,7 @@ def grid(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
 
 def pattern(view: Grid, family: str, **parameters: Any) -> Pattern:
     """The listed pattern with just this claim."""
-    claim = Claim(family, **parameters)
+    claim = a_claim(family, **parameters)
     return next(p for p in find_patterns(view) if p.claim == claim)
 
 
@@ -96,7 +97,7 @@ class TestNineInchesFrom1Foot3:
         assert foreseen[4, "3 ft 8 in"] is False
 
     def test_rows_of_8_keep_the_inches_and_rows_of_5_do_not(self) -> None:
-        keep = Claim("digit", part="inches", along="column", length=1)
+        keep = a_claim("digit", part="inches", along="column", length=1)
         for length, kept in ((8, True), (5, False)):
             fold = Grid(self.view.count, length)
             assert check(keep, fold).true is kept
@@ -114,8 +115,8 @@ class TestTwentyMinutesFrom1050:
         assert minutes.holds == "always"
 
     def test_it_is_never_on_the_hour(self) -> None:
-        assert not check(Claim("landmarks", multiple=60), self.view).true
-        assert check(Claim("remainder", modulus=60, along="count", blocks=[["50", "10", "30"]]), self.view).holds == (
+        assert not check(a_claim("landmarks", multiple=60), self.view).true
+        assert check(a_claim("remainder", modulus=60, along="count", blocks=[["50", "10", "30"]]), self.view).holds == (
             "always"
         )
         assert not any(locate(self.view, f"{hour}:00").appears for hour in range(1, 13))
@@ -144,7 +145,7 @@ class TestSixesFrom58AndElevensFrom34:
     def test_cells_70_100_130_are_tens_in_column_3_every_fifth(self) -> None:
         cells = [n for n in range(1, 21) if self.view.count.text(n) in ("70", "100", "130")]
         best = explain_cells(self.view, cells)[0]
-        assert best.claim == Claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[3])
+        assert best.claim == a_claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[3])
         assert best.holds == "always"
 
     def test_counts_in_each_ten_are_one_two_two(self) -> None:
@@ -156,9 +157,9 @@ class TestSixesFrom58AndElevensFrom34:
             run = pattern(view, "digit-run", place=place, along="count", change=1)
             assert (run.cells, run.breaks_at) == ((1, 2, 3, 4, 5, 6), 7)
         dies = {
-            idea.claim.get("place"): idea.dies_at
+            idea.claim.parameters.get("place"): idea.dies_at
             for idea in ideas(grid("whole", "34", "11", 12, 3))
-            if idea.claim.family == "digit-run" and idea.claim.get("along") == "count"
+            if idea.claim.family == "digit-run" and idea.claim.parameters.get("along") == "count"
         }
         assert dies == {0: 7, 1: 7}
 
@@ -167,12 +168,12 @@ class TestDownBySixFrom14:
     """14 by -6, rows of 5: "each column keeps its ones digit"."""
 
     view = grid("whole", "14", "-6", 20, 5)
-    keeps = Claim("digit", place=0, along="column", length=1)
+    keeps = a_claim("digit", place=0, along="column", length=1)
 
     def test_false_at_the_sixth_true_from_the_fourth_on(self) -> None:
         verdict = check(self.keeps, self.view)
         assert (verdict.true, verdict.breaks_at, verdict.counterexample[-1], verdict.true_from) == (False, 6, 6, 4)
 
     def test_always_true_of_lines_4_and_5(self) -> None:
-        verdict = check(self.keeps.with_(lines=[4, 5]), self.view)
+        verdict = check(replace(self.keeps, lines=(4, 5)), self.view)
         assert (verdict.true, verdict.holds, verdict.breaks_at) == (True, "always", None)

@@ -12,6 +12,7 @@ from routines.counting import Claim, Count, CountError, Grid, check
 from routines.counting.checking import judge
 from tests.brute_force.judging import judge_blocks
 from tests.brute_force.lasting import terms_to_zero, two_turns
+from tests.counting.claims import a_claim
 from tests.counting.comparing import board_of
 from tests.counting.random_grids import FILLS, grid_of
 
@@ -24,30 +25,30 @@ DOWN_BY_SIX = grid("14", "-6", 20, 5)
 
 
 def test_each_column_keeping_its_ones_digit_is_false_where_the_count_crosses_zero() -> None:
-    verdict = check(Claim("digit", place=0, along="column", length=1), DOWN_BY_SIX)
+    verdict = check(a_claim("digit", place=0, along="column", length=1), DOWN_BY_SIX)
     assert (verdict.true, verdict.breaks_at, verdict.true_from, verdict.counterexample) == (False, 6, 4, (1, 6))
     assert (verdict.seen, verdict.holds) == (False, None)
 
 
 def test_two_of_its_columns_always_keep_it() -> None:
-    verdict = check(Claim("digit", place=0, along="column", length=1, lines=[4, 5]), DOWN_BY_SIX)
+    verdict = check(a_claim("digit", place=0, along="column", length=1, lines=[4, 5]), DOWN_BY_SIX)
     assert (verdict.true, verdict.seen, verdict.holds, verdict.breaks_at) == (True, True, "always", None)
 
 
 def test_tens_staying_the_same_in_rows_is_shown_or_always_by_where_the_rows_begin() -> None:
-    claim = Claim("digit", place=1, along="row", length=1)
+    claim = a_claim("digit", place=1, along="row", length=1)
     assert check(claim, grid("12", "2", 8, 4)).breaks_at == 10  # 12 14 16 18 / 20 22 24 26 / 28 30
     assert check(claim, grid("20", "1", 40, 10)).holds == "always"
 
 
 def test_below_zero_ones_digits_are_those_that_are_written() -> None:
-    claim = Claim("digit", place=0, along="count", length=2)
+    claim = a_claim("digit", place=0, along="count", length=2)
     assert check(claim, grid("23", "-5", 5, 5)).breaks_at == 6  # 23 18 13 8 3 | -2
     assert check(claim, grid("20", "-5", 5, 5)).breaks_at is None  # 20 15 10 5 0 | -5
 
 
 def test_a_break_far_beyond_the_view_is_exact() -> None:
-    claim = Claim("digit", place=8, along="count", length=1)
+    claim = a_claim("digit", place=8, along="count", length=1)
     far = check(claim, grid("123456000", "7", 40, 10))
     assert far.breaks_at == (200_000_000 - 123_456_000 + 6) // 7 + 1
     down = check(claim, grid("923456000", "-7", 40, 10))
@@ -55,46 +56,46 @@ def test_a_break_far_beyond_the_view_is_exact() -> None:
 
 
 def test_digit_sums_of_nine_end_with_the_eleventh_count() -> None:
-    claim = Claim("digit-sum", along="count", blocks=[[9]])
+    claim = a_claim("digit-sum", along="count", blocks=[[9]])
     assert check(claim, grid("9", "9", 10, 5)).breaks_at == 11
     assert not check(claim, grid("9", "9", 20, 5)).true
 
 
 def test_a_claim_too_small_to_be_seen_is_true_all_the_same() -> None:
-    verdict = check(Claim("digit", place=0, along="column", length=1), grid("3", "3", 5, 5))
+    verdict = check(a_claim("digit", place=0, along="column", length=1), grid("3", "3", 5, 5))
     assert (verdict.true, verdict.seen, verdict.holds, verdict.breaks_at) == (True, False, "shown", 6)
 
 
 def test_a_wrong_number_of_blocks_is_false_and_no_error() -> None:
-    claim = Claim("digit", place=0, along="column", blocks=[[4], [8]])
+    claim = a_claim("digit", place=0, along="column", blocks=[[4], [8]])
     assert not check(claim, grid("4", "4", 20, 5)).true
 
 
 @pytest.mark.parametrize(
     ("claim", "expected"),
     [
-        (Claim("step"), (True, None)),
-        (Claim("step", difference=6), (True, None)),
-        (Claim("step", difference=5), (False, 2)),
-        (Claim("neighbour", direction="down"), (True, None)),
-        (Claim("neighbour", direction="down", difference=29), (False, 6)),
-        (Claim("landmarks", multiple=10), (True, None)),
-        (Claim("landmarks", multiple=10, every=5), (True, None)),
-        (Claim("landmarks", multiple=10, every=4), (False, 7)),
-        (Claim("landmarks", multiple=10, lie="column"), (True, None)),
-        (Claim("landmarks", multiple=10, lie="row"), (False, 8)),
-        (Claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[2]), (False, 3)),
-        (Claim("how-many", multiple=10), (True, None)),
-        (Claim("how-many", multiple=10, block=[1, 2, 2]), (True, None)),
-        (Claim("how-many", multiple=10, block=[2, 1]), (False, 3)),
-        (Claim("remainder", modulus=2, along="count"), (True, None)),
-        (Claim("remainder", modulus=4, along="count", blocks=[[0]]), (False, 1)),
-        (Claim("sums", which="ends"), (True, None)),
-        (Claim("sums", which="line-totals", along="row", difference=150), (True, None)),
-        (Claim("sums", which="line-totals", along="row", difference=100), (False, 10)),
-        (Claim("sums", which="line-totals", along="column", difference=24), (True, 22)),
-        (Claim("table"), (False, 1)),
-        (Claim("opposites", pairs=[[1, 2]]), (False, 2)),
+        (a_claim("step"), (True, None)),
+        (a_claim("step", difference=6), (True, None)),
+        (a_claim("step", difference=5), (False, 2)),
+        (a_claim("neighbour", direction="down"), (True, None)),
+        (a_claim("neighbour", direction="down", difference=29), (False, 6)),
+        (a_claim("landmarks", multiple=10), (True, None)),
+        (a_claim("landmarks", multiple=10, every=5), (True, None)),
+        (a_claim("landmarks", multiple=10, every=4), (False, 7)),
+        (a_claim("landmarks", multiple=10, lie="column"), (True, None)),
+        (a_claim("landmarks", multiple=10, lie="row"), (False, 8)),
+        (a_claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[2]), (False, 3)),
+        (a_claim("how-many", multiple=10), (True, None)),
+        (a_claim("how-many", multiple=10, block=[1, 2, 2]), (True, None)),
+        (a_claim("how-many", multiple=10, block=[2, 1]), (False, 3)),
+        (a_claim("remainder", modulus=2, along="count"), (True, None)),
+        (a_claim("remainder", modulus=4, along="count", blocks=[[0]]), (False, 1)),
+        (a_claim("sums", which="ends"), (True, None)),
+        (a_claim("sums", which="line-totals", along="row", difference=150), (True, None)),
+        (a_claim("sums", which="line-totals", along="row", difference=100), (False, 10)),
+        (a_claim("sums", which="line-totals", along="column", difference=24), (True, 22)),
+        (a_claim("table"), (False, 1)),
+        (a_claim("opposites", pairs=[[1, 2]]), (False, 2)),
     ],
     ids=str,
 )
@@ -107,16 +108,16 @@ def test_claims_about_58_by_6(claim: Claim, expected: tuple[bool, int | None]) -
 @pytest.mark.parametrize(
     ("claim", "field", "kind", "start", "step"),
     [
-        (Claim("remainder", modulus=7, along="count", length=1), "modulus", "clock", "10:50", "20 min"),
-        (Claim("landmarks", multiple=7), "multiple", "clock", "10:50", "20 min"),
-        (Claim("sums", which="ends"), "family", "clock", "10:50", "20 min"),
-        (Claim("table"), "family", "clock", "10:50", "20 min"),
-        (Claim("how-many", multiple=60), "family", "clock", "10:50", "20 min"),
-        (Claim("opposites"), "family", "clock", "10:50", "20 min"),
-        (Claim("digit", place=0, along="count", length=1), "place", "clock", "10:50", "20 min"),
-        (Claim("digit", part="inches", along="count", length=1), "part", "whole", "1", "2"),
-        (Claim("digit-run", part="feet", along="count", change=1), "part", "clock", "10:50", "20 min"),
-        (Claim("digit-sum", along="count", length=1), "family", "fraction", "1/2", "1/2"),
+        (a_claim("remainder", modulus=7, along="count", length=1), "modulus", "clock", "10:50", "20 min"),
+        (a_claim("landmarks", multiple=7), "multiple", "clock", "10:50", "20 min"),
+        (a_claim("sums", which="ends"), "family", "clock", "10:50", "20 min"),
+        (a_claim("table"), "family", "clock", "10:50", "20 min"),
+        (a_claim("how-many", multiple=60), "family", "clock", "10:50", "20 min"),
+        (a_claim("opposites"), "family", "clock", "10:50", "20 min"),
+        (a_claim("digit", place=0, along="count", length=1), "place", "clock", "10:50", "20 min"),
+        (a_claim("digit", part="inches", along="count", length=1), "part", "whole", "1", "2"),
+        (a_claim("digit-run", part="feet", along="count", change=1), "part", "clock", "10:50", "20 min"),
+        (a_claim("digit-sum", along="count", length=1), "family", "fraction", "1/2", "1/2"),
     ],
 )
 def test_a_claim_that_makes_no_sense_for_a_count_says_so(
@@ -129,7 +130,7 @@ def test_a_claim_that_makes_no_sense_for_a_count_says_so(
 
 def test_an_extreme_digit_sum_is_refused_rather_than_guessed() -> None:
     with pytest.raises(CountError) as error:
-        check(Claim("digit-sum", along="count", length=1), grid("99999999", "99999999", 4, 2))
+        check(a_claim("digit-sum", along="count", length=1), grid("99999999", "99999999", 4, 2))
     assert error.value.field == "family"
 
 
@@ -145,7 +146,7 @@ def test_random_block_claims_are_judged_as_by_listing(seed: int) -> None:
     board = board_of(view)
     crossing = terms_to_zero(board)
     # Both what is read and the block come round in so many terms.
-    turn = (two_turns(board, claim.as_dict()) - board.terms - crossing) * (claim.length or 1)
+    turn = (two_turns(board, claim.as_dict()) - board.terms - crossing) * (claim.block_length or 1)
     if crossing + turn > 4000 or claim.family == "digit-sum":
         turn = 0  # too far to list: only the view is judged
     by_listing = judge_blocks(board, claim.as_dict(), board.terms + crossing + 2 * turn + 50, turn)
@@ -174,7 +175,7 @@ def _random_claim(random: Random, view: Grid) -> Claim:
         lines = tuple(line for line in lines if view.place(line[0])[axis] in named["lines"])
     length = random.choice((1, 1, 2, 3, view.line_length))
     if random.random() < 0.5:
-        return Claim(family, **named, length=length)
+        return a_claim(family, **named, length=length)
     read = {
         "digit": lambda n: abs(view.count.value(n)) // 10 ** named.get("place", 0) % 10,
         "digit-sum": lambda n: sum(map(int, str(abs(view.count.value(n))))),
@@ -183,4 +184,4 @@ def _random_claim(random: Random, view: Grid) -> Claim:
     blocks = [[int(Fraction(read(n))) for n in line[:length]] for line in lines]
     if random.random() < 0.3:
         blocks[-1][0] = random.randint(0, 1)
-    return Claim(family, **named, blocks=blocks)
+    return a_claim(family, **named, blocks=blocks)

@@ -42,11 +42,11 @@ def counts(draw: st.DrawFn) -> Count:
 
 
 def what_is_read(claim, value: Fraction, count: Count) -> object:
-    if claim.get("place") is not None:
-        return abs(value) // Fraction(10) ** claim.get("place") % 10
-    if claim.get("part") is not None:
-        return count.form.parts(value).get(claim.get("part"))
-    return value % claim.get("modulus")
+    if claim.parameters.get("place") is not None:
+        return abs(value) // Fraction(10) ** claim.parameters.get("place") % 10
+    if claim.parameters.get("part") is not None:
+        return count.form.parts(value).get(claim.parameters.get("part"))
+    return value % claim.parameters.get("modulus")
 
 
 @given(counts(), st.sampled_from(["across", "down", "across-up"]))
@@ -85,11 +85,14 @@ def test_the_claims_of_what_lines_up_are_true_and_seen(count, fill):
 def test_every_constant_line_that_patterns_list_lines_up_or_is_said_by_another(count, fill):
     for fold in compare_folds(count, line_lengths=(2, 4, 5), fills=(fill,)):
         across_fill = "row" if fill == "down" else "column"
-        said = {str(sight.claim.get("place")) + str(sight.claim.get("part")) for sight in fold.lines_up}
+        said = {
+            str(sight.claim.parameters.get("place")) + str(sight.claim.parameters.get("part"))
+            for sight in fold.lines_up
+        }
         for pattern in find_patterns(fold.grid):
             claim = pattern.claim
-            if claim.family == "digit" and claim.get("along") == across_fill and claim.length == 1:
-                assert str(claim.get("place")) + str(claim.get("part")) in said
+            if claim.family == "digit" and claim.parameters.get("along") == across_fill and claim.block_length == 1:
+                assert str(claim.parameters.get("place")) + str(claim.parameters.get("part")) in said
 
 
 @given(counts())
@@ -136,8 +139,10 @@ def test_landmarks_that_fill_a_line_are_named_and_not_those_with_gaps_between_th
     for sight in fold.lines_up:
         if sight.claim.family == "landmarks":
             lines = fold.grid.lines(sight.way)
-            chosen = [lines[number - 1] for number in sight.claim.get("lines")]
-            assert all(fold.grid.count.value(n) % sight.claim.get("multiple") == 0 for line in chosen for n in line)
+            chosen = [lines[number - 1] for number in sight.claim.parameters.get("lines")]
+            assert all(
+                fold.grid.count.value(n) % sight.claim.parameters.get("multiple") == 0 for line in chosen for n in line
+            )
 
 
 def test_a_row_that_is_turned_into_a_column_keeps_what_lines_up():

@@ -13,10 +13,11 @@ from routines.counting.claims import FAMILIES, Claim
 from routines.counting.count import Count
 from routines.counting.designing import Limits, design_grids
 from routines.counting.errors import CountError
-from routines.counting.grid import FILLS, Grid
+from routines.counting.grid import Fill, Grid
 from routines.counting.patterns import facts
 from routines.counting.style import Style
 from tests.brute_force.designing import Page, designs, no_parts, shows
+from tests.counting.claims import a_claim
 
 FEET = Style(units="two", small="in", large="ft")
 
@@ -78,9 +79,9 @@ def agree(wanted: list[Claim], limits: Limits, tried: list[Page]) -> int:
 SMALL = {
     # Few enough to try them all: both signs, small numbers, numbers that pass a hundred.
     "both signs": Limits(
-        starts=(-6, 6), steps=(-3, 4), terms=(7, 8), line_lengths=(2, 4), fills=FILLS, largest=20, at_most=None
+        starts=(-6, 6), steps=(-3, 4), terms=(7, 8), line_lengths=(2, 4), fills=tuple(Fill), largest=20, at_most=None
     ),
-    "small": Limits(starts=(0, 12), steps=(1, 6), terms=(9, 10), line_lengths=(3, 4), fills=FILLS, at_most=None),
+    "small": Limits(starts=(0, 12), steps=(1, 6), terms=(9, 10), line_lengths=(3, 4), fills=tuple(Fill), at_most=None),
     "past a hundred": Limits(
         starts=(84, 104), steps=(-11, -8), terms=(8, 9), line_lengths=(4, 5), fills=("across", "down"), at_most=None
     ),
@@ -200,7 +201,7 @@ def test_claims_limited_to_some_lines_agree_with_trying_everything(name, wanted)
 
 
 def test_off_multiple_starts_leave_out_the_table():
-    wanted = [Claim("landmarks", multiple=10, lie="column")]
+    wanted = [a_claim("landmarks", multiple=10, lie="column")]
     limits = {"starts": (1, 40), "steps": (5, 6), "line_lengths": (5, 5), "terms": (15, 15), "at_most": None}
     off = design_grids(wanted, Limits(off_multiple=True, **limits)).grids
     on = design_grids(wanted, Limits(off_multiple=False, **limits)).grids
@@ -211,7 +212,7 @@ def test_off_multiple_starts_leave_out_the_table():
 
 
 def test_at_most_cuts_and_says_so():
-    wanted = [Claim("step", difference=6)]
+    wanted = [a_claim("step", difference=6)]
     limits = {"starts": (1, 5), "steps": (1, 9), "line_lengths": (5, 5), "terms": (20, 20), "fills": ("across",)}
     all_five = design_grids(wanted, Limits(at_most=5, **limits))
     assert (len(all_five.grids), all_five.complete) == (5, True)
@@ -225,14 +226,14 @@ def test_nothing_wanted_gives_every_grid_within_the_limits():
 
 
 def test_a_pattern_that_no_grid_shows_gives_none():
-    found = design_grids([Claim("remainder", modulus=10, along="count", length=1)], Limits(steps=(1, 9)))
+    found = design_grids([a_claim("remainder", modulus=10, along="count", length=1)], Limits(steps=(1, 9)))
     assert (found.grids, found.complete) == ((), True)
 
 
 class TestOrder:
     def test_grids_that_fit_a_board_come_first(self):
         limits = Limits(starts=(6, 6), steps=(6, 6), line_lengths=(5, 5), terms=(50, 70), at_most=None)
-        grids = design_grids([Claim("step", difference=6)], limits).grids
+        grids = design_grids([a_claim("step", difference=6)], limits).grids
         fits = [grid.rows * grid.columns <= 60 for grid in grids]
         assert fits == sorted(fits, reverse=True)
         assert {True, False} == set(fits)
@@ -245,7 +246,7 @@ class TestOrder:
     def test_what_is_wanted_is_no_other_constant_block(self):
         # In rows of 5, steps of 6 and of 2 keep the ones digit down the columns; that one is asked for.
         limits = Limits(starts=(3, 3), steps=(2, 7), line_lengths=(5, 5), terms=(20, 20), fills=("across",))
-        grids = design_grids([Claim("digit", place=0, along="column", length=1)], limits).grids
+        grids = design_grids([a_claim("digit", place=0, along="column", length=1)], limits).grids
         assert [int(grid.count.step) for grid in grids] == [2, 4, 6]
 
     def test_then_the_start_nearest_the_middle_then_the_smallest_values(self):
@@ -282,20 +283,20 @@ class TestBadLimits:
         limits = Limits.parse(
             kind="length", grain="3 in", starts=("0 in", "2 ft"), steps=("3 in", "1 ft"), terms=(8, 8)
         )
-        grids = design_grids([Claim("digit", part="inches", along="column", length=1)], limits).grids
+        grids = design_grids([a_claim("digit", part="inches", along="column", length=1)], limits).grids
         assert grids
         assert all("inches" in grid.count.part_names() for grid in grids)
 
     def test_a_part_that_these_numbers_do_not_have_is_refused(self):
         with pytest.raises(CountError) as refused:
-            design_grids([Claim("digit", part="inches", along="column", length=1)], Limits())
+            design_grids([a_claim("digit", part="inches", along="column", length=1)], Limits())
         assert refused.value.field == "part"
 
 
 @pytest.mark.parametrize("multiple", [1000, 10**6, 10**9])
 def test_stretches_longer_than_any_count_are_seen_in_none(multiple: int) -> None:
     limits = Limits(starts=(0, 5), steps=(1, 4), terms=(6, 8), line_lengths=(2, 3))
-    found = design_grids([Claim("how-many", multiple=multiple)], limits)
+    found = design_grids([a_claim("how-many", multiple=multiple)], limits)
     assert (found.grids, found.complete) == ((), True)
 
 
@@ -303,7 +304,7 @@ def test_few_starts_are_tried_where_a_long_stretch_has_many_remainders() -> None
     steps, stretch = (16_000_000, 16_000_000), 40_000_000
     limits = Limits(starts=(0, 2), steps=steps, terms=(11, 11), line_lengths=(2, 2), fills=("across",))
     for block, starts in (([3, 2], {0}), ([2, 3], set()), (None, {0})):  # 0 16 32 | 48 64 | 80 96 112 | 128 144 | 160
-        found = design_grids([Claim("how-many", multiple=stretch, **({"block": block} if block else {}))], limits)
+        found = design_grids([a_claim("how-many", multiple=stretch, **({"block": block} if block else {}))], limits)
         assert {int(grid.count.start) for grid in found.grids} == starts
 
 

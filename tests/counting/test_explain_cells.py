@@ -21,29 +21,33 @@ def explained(view: Grid, *texts: str) -> list[Pattern]:
 
 def test_multiples_that_are_nobodys_friend_are_found_too() -> None:
     best = explained(grid("1", "1", 60, 10), "13", "26", "39")[0]
-    assert (best.claim.get("multiple"), best.cells) == (13, (13, 26, 39, 52))
+    assert (best.claim.parameters.get("multiple"), best.cells) == (13, (13, 26, 39, 52))
 
 
 def test_cells_that_end_alike_are_said_to_end_alike() -> None:
     patterns = explained(grid("3", "4", 25, 7), "7", "27", "47")  # ones digits 3 7 1 5 9, over and over
-    assert any(p.claim.get("place") == 0 and set(p.cells) >= {2, 7, 12} for p in patterns)
+    assert any(p.claim.parameters.get("place") == 0 and set(p.cells) >= {2, 7, 12} for p in patterns)
 
 
 def test_every_fourth_count_is_a_remainder_of_four_jumps() -> None:
     patterns = explained(grid("5", "7", 40, 9), "12", "40", "68")  # the 2nd, 6th and 10th
-    assert any(p.claim.get("modulus") == 28 for p in patterns)
+    assert any(p.claim.parameters.get("modulus") == 28 for p in patterns)
 
 
 def test_one_column_may_keep_what_the_others_do_not() -> None:
     view = grid("14", "-6", 20, 5)  # column 4 holds -4 -34 -64 -94
     patterns = explained(view, "-4", "-34", "-64")
     kept = next(p for p in patterns if p.claim.family == "digit")
-    assert (kept.claim.get("lines"), kept.claim.get("blocks"), kept.holds) == ((4,), ((4,),), "always")
+    assert (kept.claim.parameters.get("lines"), kept.claim.parameters.get("blocks"), kept.holds) == (
+        (4,),
+        ((4,),),
+        "always",
+    )
 
 
 def test_a_diagonal_is_a_neighbour_again_and_again() -> None:
     patterns = explained(grid("1", "1", 30, 6), "2", "9", "16", "23")
-    assert any(p.claim.get("direction") == "down-right" for p in patterns)
+    assert any(p.claim.parameters.get("direction") == "down-right" for p in patterns)
 
 
 def test_opposites_are_named() -> None:
@@ -82,14 +86,14 @@ def test_explanations_are_few_true_and_hold_every_tapped_cell(seed: int, kind: s
 
 
 def test_one_cell_alone_is_told_by_what_is_most_noticeable() -> None:
-    assert explained(grid("58", "6", 20, 5), "70")[0].claim.get("multiple") == 10
+    assert explained(grid("58", "6", 20, 5), "70")[0].claim.parameters.get("multiple") == 10
 
 
 def test_on_a_clock_only_what_comes_again_all_times_round_is_in_common() -> None:
     view = grid("3:10", "-50 min", 16, 4, "clock")  # 2:20 and 8:30: multiples of 70 minutes only as they stand
     assert not [p for p in explain_cells(view, [2, 9]) if p.claim.family == "landmarks"]
     every_other = explain_cells(grid("8:20", "25 min", 16, 4, "clock"), [1, 3])  # 8:20 and 9:10
-    assert {p.claim.get("multiple") for p in every_other if p.claim.family == "landmarks"} == {10}
+    assert {p.claim.parameters.get("multiple") for p in every_other if p.claim.family == "landmarks"} == {10}
 
 
 @pytest.mark.parametrize("kind", KINDS)

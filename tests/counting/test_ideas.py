@@ -15,16 +15,16 @@ def grid(start: str, step: str, terms: int, length: int) -> Grid:
 
 
 def test_an_idea_that_dies_past_the_view_says_where() -> None:
-    tens = next(idea for idea in ideas(grid("1,325", "-50", 16, 4)) if idea.claim.get("place") == 1)
+    tens = next(idea for idea in ideas(grid("1,325", "-50", 16, 4)) if idea.claim.parameters.get("place") == 1)
     assert tens.dies_at == 28
 
 
 def test_rows_that_keep_their_tens_are_one_idea_while_rows_are_begun() -> None:
     # 20 21 ... 29 / 30 ... 39 / 40: the tens of each row can be seen to stay from the second count on.
     view = Grid(Count.parse(kind="whole", start="20", step="1", terms=21), 10)
-    tens = [idea for idea in ideas(view) if idea.claim.get("place") == 1 and idea.claim.family == "digit"]
-    kept = [idea for idea in tens if idea.claim.get("along") == "row" and idea.claim.length == 1]
-    assert [(idea.seen_at, idea.dies_at, idea.pattern.claim.get("blocks")) for idea in kept] == [
+    tens = [idea for idea in ideas(view) if idea.claim.parameters.get("place") == 1 and idea.claim.family == "digit"]
+    kept = [idea for idea in tens if idea.claim.parameters.get("along") == "row" and idea.claim.block_length == 1]
+    assert [(idea.seen_at, idea.dies_at, idea.pattern.claim.parameters.get("blocks")) for idea in kept] == [
         (2, None, ((2,), (3,), (4,)))
     ]
 
@@ -46,7 +46,7 @@ def test_an_idea_is_seen_first_when_it_is_true_and_seen_and_dies_when_it_is_fals
     for idea in ideas(view):
         _, at_first = judge(idea.claim, view.cut(idea.seen_at))
         assert (at_first.true, at_first.seen) == (True, True)
-        if idea.claim.get("lie") != "scattered":  # scattered landmarks may turn out to lie on a line
+        if idea.claim.parameters.get("lie") != "scattered":  # scattered landmarks may turn out to lie on a line
             assert at_first.breaks_at == idea.dies_at
         if idea.seen_at > 2:
             _, before = judge(idea.claim, view.cut(idea.seen_at - 1))

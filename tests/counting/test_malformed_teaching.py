@@ -16,6 +16,7 @@ from routines.counting import (
     next_counts,
     suggest_stops,
 )
+from tests.counting.claims import a_claim
 
 GRID = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), 5)
 
@@ -38,7 +39,7 @@ NOT_TEXT = [
     str,
 ]
 NOT_A_COUNT = [None, True, False, 0, -1, 10**9 + 1, 10**5000, 3.0, Fraction(3), "3", b"3", [], [3], {}, object()]
-NOT_A_LIST = [None, True, 5, 2.5, Fraction(1, 2), "58", "", b"58", {"58"}, frozenset(), object(), Claim("step")]
+NOT_A_LIST = [None, True, 5, 2.5, Fraction(1, 2), "58", "", b"58", {"58"}, frozenset(), object(), a_claim("step")]
 NOT_EARLIER = [
     None,
     5,

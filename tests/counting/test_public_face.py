@@ -10,7 +10,6 @@ import pytest
 import routines.counting as counting
 from routines.counting import (
     Audience,
-    Claim,
     Count,
     Grid,
     Limits,
@@ -29,6 +28,7 @@ from routines.counting import (
     suggest_standards,
     suggest_stops,
 )
+from tests.counting.claims import a_claim
 
 COUNT = Count.parse(kind="whole", start="58", step="6", terms=20)
 GRID = Grid(COUNT, 5)
@@ -107,7 +107,7 @@ def has(answer: object, *names: str) -> None:
 
 
 def test_answers_carry_what_the_face_promises() -> None:
-    claim = Claim("landmarks", multiple=10)
+    claim = a_claim("landmarks", multiple=10)
     has(
         find_patterns(GRID)[0],
         *("claim", "cells", "groups", "statement", "student_words", "because", "holds", "breaks_at"),

@@ -7,7 +7,6 @@ from contextlib import suppress
 import pytest
 
 from routines.counting import (
-    Claim,
     Count,
     CountError,
     Grid,
@@ -18,6 +17,7 @@ from routines.counting import (
     probes,
     proposed_landmarks,
 )
+from tests.counting.claims import a_claim
 
 COUNTS = [
     ("whole", "58", "6", 5),
@@ -68,19 +68,19 @@ def test_five_times_the_cells_are_far_from_five_times_five_the_work(kind, start,
 
 HUGE = "9" * 30
 HUGE_CLAIMS = [
-    Claim("step", difference=HUGE),
-    Claim("neighbour", direction="down", difference=f"1/{'9' * 28}"),
-    Claim("remainder", modulus=HUGE, along="column", length=200),
-    Claim("remainder", modulus=HUGE, along="count", blocks=[[str(10**29 + n) for n in range(200)]]),
-    Claim("landmarks", multiple=HUGE, every=10**29, first=10**29),
-    Claim("landmarks", multiple="1/" + "9" * 28),
-    Claim("how-many", multiple=HUGE, block=[10**29] * 200),
-    Claim("how-many", multiple="1/" + "9" * 28),
-    Claim("digit", place=9, along="row", blocks=[[10**29] * 200] * 200),
-    Claim("digit-run", place=9, change=10**29),
-    Claim("digit-sum", along="count", blocks=[[10**29] * 200]),
-    Claim("sums", which="line-totals", along="row", difference=HUGE),
-    Claim("opposites", pairs=[[10**28, 10**29]]),
+    a_claim("step", difference=HUGE),
+    a_claim("neighbour", direction="down", difference=f"1/{'9' * 28}"),
+    a_claim("remainder", modulus=HUGE, along="column", length=200),
+    a_claim("remainder", modulus=HUGE, along="count", blocks=[[str(10**29 + n) for n in range(200)]]),
+    a_claim("landmarks", multiple=HUGE, every=10**29, first=10**29),
+    a_claim("landmarks", multiple="1/" + "9" * 28),
+    a_claim("how-many", multiple=HUGE, block=[10**29] * 200),
+    a_claim("how-many", multiple="1/" + "9" * 28),
+    a_claim("digit", place=9, along="row", blocks=[[10**29] * 200] * 200),
+    a_claim("digit-run", place=9, change=10**29),
+    a_claim("digit-sum", along="count", blocks=[[10**29] * 200]),
+    a_claim("sums", which="line-totals", along="row", difference=HUGE),
+    a_claim("opposites", pairs=[[10**28, 10**29]]),
 ]
 
 

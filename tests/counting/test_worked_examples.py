@@ -13,10 +13,11 @@ from typing import Any
 import pytest
 from sympy import gcd
 
-from routines.counting import Claim, Count, Grid, Style, check, find_patterns, locate
+from routines.counting import Count, Grid, Style, check, find_patterns, locate
 from routines.counting.patterns.digit_sum import DigitSum
 from routines.counting.patterns.readings import PlaceDigit
 from routines.counting.patterns.remainder import Remainder
+from tests.counting.claims import a_claim
 
 TABLE = Path(__file__).parents[1] / "reference" / "worked_examples.csv"
 ROWS: dict[str, dict[str, str]] = {row["id"]: row for row in csv.DictReader(TABLE.open(encoding="utf-8"))}
@@ -69,13 +70,13 @@ def row_grid(row: dict[str, str], kind: str = "whole", length: int = 5, sign: st
 
 def always(grid: Grid, family: str, **parameters: Any) -> None:
     """The claim is true of the view, can be seen, and always holds."""
-    verdict = check(Claim(family, **parameters), grid)
+    verdict = check(a_claim(family, **parameters), grid)
     assert (verdict.true, verdict.seen, verdict.holds) == (True, True, "always"), (grid, family, parameters)
 
 
 def so(grid: Grid, family: str, **parameters: Any) -> None:
     """The claim is true of a view that may be too small to show it."""
-    assert check(Claim(family, **parameters), grid).true, (grid, family, parameters)
+    assert check(a_claim(family, **parameters), grid).true, (grid, family, parameters)
 
 
 # Counting: tens, hundreds, multiples, odd and even.
@@ -137,7 +138,7 @@ def check_odd_and_even_take_turns(row: dict[str, str]) -> None:
     grid = row_grid(row)
     always(grid, "remainder", modulus=2, along="count", blocks=[["1", "0"]])
     reported = [p.claim for p in find_patterns(grid, implied=True)]  # it follows from the remainders by 6
-    assert Claim("remainder", modulus=2, along="count", blocks=[[1, 0]]) in reported
+    assert a_claim("remainder", modulus=2, along="count", blocks=[[1, 0]]) in reported
     columns = Grid(Count.parse(kind="whole", start="1", step="1", terms=30), 3)
     column_one = [columns.count.value(n) for n in columns.lines("column")[0]]
     assert column_one == [int(text) for text in items(row["expected"])][:10]
@@ -169,7 +170,7 @@ def check_the_largest_step_that_lands_on_both(row: dict[str, str]) -> None:
 @about("CC-42")
 def check_opposites_lie_mirrored_about_zero(row: dict[str, str]) -> None:
     grid = row_grid(row, length=11)  # -7 ... 3: -3 and 3, -2 and 2, -1 and 1
-    verdict = check(Claim("opposites", pairs=[[5, 11], [6, 10], [7, 9]]), grid)
+    verdict = check(a_claim("opposites", pairs=[[5, 11], [6, 10], [7, 9]]), grid)
     assert (verdict.true, verdict.seen, verdict.breaks_at) == (True, True, 12)  # 4 joins -4
     always(grid, "step", difference=1)
 
@@ -226,7 +227,7 @@ def check_digit_sums_of_nines(row: dict[str, str]) -> None:
     grid = row_grid(row)
     always(grid, "remainder", modulus=9, along="count", blocks=[["0"]])  # digital root 9 for all but 0
     nines = Grid(Count.parse(kind="whole", start="9", step="9", terms=10), 5)
-    verdict = check(Claim("digit-sum", along="count", blocks=[[9]]), nines)
+    verdict = check(a_claim("digit-sum", along="count", blocks=[[9]]), nines)
     assert (verdict.true, verdict.holds, verdict.breaks_at) == (True, "shown", 11)  # 9 ... 90, then 99
 
 
@@ -242,9 +243,11 @@ def check_cycle_lengths_of_ones_digits(row: dict[str, str]) -> None:
         for start in (0, 7, 23):
             grid = Grid(Count.parse(kind="whole", start=str(start), step=str(step), terms=40), 5)
             blocks = [
-                p.claim.length
+                p.claim.block_length
                 for p in find_patterns(grid, implied=True)
-                if p.claim.get("place") == 0 and p.claim.get("along") == "count" and p.claim.family == "digit"
+                if p.claim.parameters.get("place") == 0
+                and p.claim.parameters.get("along") == "count"
+                and p.claim.family == "digit"
             ]
             assert blocks == [10 // gcd(10, step)]
             assert blocks == [listed.get(step, blocks[0])]

@@ -85,7 +85,9 @@ def test_of_three_lights_the_newest_stays_and_one_goes_out():
 def test_a_light_follows_its_subject_into_another_fold():
     tens = next(row for row in live().found if row.pattern.claim.family == "landmarks")
     followed = live(line_length=5, lit=["", tens.value]).lit
-    assert [item.pattern.claim.get("multiple") for item in followed] == [tens.pattern.claim.get("multiple")]
+    assert [item.pattern.claim.parameters.get("multiple") for item in followed] == [
+        tens.pattern.claim.parameters.get("multiple")
+    ]
 
 
 def test_a_ticked_pattern_stays_ticked():
@@ -100,7 +102,7 @@ def test_a_tick_box_that_holds_no_claim_is_left_out(text):
 
 
 def test_a_ticked_pattern_of_another_fold_is_named_and_leaves_with_the_save():
-    rows_of_six = next(row for row in live().found if row.pattern.claim.get("along") == "column")
+    rows_of_six = next(row for row in live().found if row.pattern.claim.parameters.get("along") == "column")
     refolded = live(line_length=7, target=[rows_of_six.value])
     assert [row.value for row in refolded.gone] == [rows_of_six.value]
     assert refolded.form.reading.targets == ()
@@ -134,7 +136,7 @@ def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
     """By six from ten the tens digits go up by 3 down each column until 100, the 16th count, breaks them."""
     shown = live(start=10, step=6, terms=25, line_length=5)
     over = [row.pattern for row in shown.found if row.pattern.claim.family == "digit-run"]
-    assert [(pattern.claim.get("change"), pattern.breaks_at) for pattern in over] == [(3, 16)]
+    assert [(pattern.claim.parameters.get("change"), pattern.breaks_at) for pattern in over] == [(3, 16)]
     assert over[0] in shown.lit_patterns
 
 

@@ -6,9 +6,9 @@ from uuid import uuid4
 import pytest
 from django.urls import reverse
 
-from routines.counting import Claim
 from routines.models import PlanDraft
 from routines.views.plan.parts import PARTS
+from tests.counting.claims import a_claim
 from tests.factories import StandardFactory
 from tests.routines.plan_sheets import answer_fields, saved_plan, sheet, stop_fields
 
@@ -224,7 +224,7 @@ def test_a_claim_that_says_nothing_gets_a_sentence_and_no_verdict(ask, fields):
 
 def test_tapped_cells_say_what_they_have_in_common(ask):
     explained = ask("cells", tapped="1 6 11", **TENS_BY_SIX).context["explained"]
-    assert explained[0][0].claim == Claim("landmarks", multiple=10, every=5, first=1, lie="column", lines=[1])
+    assert explained[0][0].claim == a_claim("landmarks", multiple=10, every=5, first=1, lie="column", lines=[1])
 
 
 @pytest.mark.parametrize("tapped", ["", "0", "26", "x", "1 1 1", "1000000"])
@@ -240,7 +240,7 @@ def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
     folds = ask("folds", lit=["", tens], **TENS_BY_SIX).context["folds"]
     assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 6, 7, 8, 9, 10, 11, 12]
     ten = next(fold for fold in folds if fold.grid.line_length == 10)
-    assert [pattern.claim.get("lines") for pattern in ten.lit] == [(1, 6)]
+    assert [pattern.claim.parameters.get("lines") for pattern in ten.lit] == [(1, 6)]
     assert all(fold.sentence for fold in folds)
 
 

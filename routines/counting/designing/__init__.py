@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
-from ..patterns import FAMILIES
+from ..patterns import MODULES
 from .candidates import best_first
 from .limits import Limits
 from .work import Work
@@ -34,8 +34,11 @@ def design_grids(wanted: Sequence[Claim], limits: Limits | None = None) -> Desig
     Raises: CountError on `family` for what is no Claim, on a claim's parameter that the number kind does not have, on
     start, step, terms or line_length where the limits are too wide to be looked through, and as Limits does.
 
-    >>> tens_in_a_column = Claim("landmarks", multiple=10, lie="column")
-    >>> limits = Limits(starts=(50, 60), steps=(6, 6), line_lengths=(5, 5), terms=(20, 20), fills=("across",))
+    >>> from fractions import Fraction
+    >>> from ..claims import LandmarksClaim
+    >>> from ..grid import Fill
+    >>> tens_in_a_column = LandmarksClaim(multiple=Fraction(10), lie="column")
+    >>> limits = Limits(starts=(50, 60), steps=(6, 6), line_lengths=(5, 5), terms=(20, 20), fills=(Fill.ACROSS,))
     >>> [int(grid.count.start) for grid in design_grids([tens_in_a_column], limits).grids]
     [54, 56, 52, 58, 50, 60]
     """
@@ -54,7 +57,7 @@ def design_grids(wanted: Sequence[Claim], limits: Limits | None = None) -> Desig
 
 
 def _shows(claim: Claim, grid: Grid) -> bool:
-    family = FAMILIES[claim.family]
+    family = MODULES[type(claim)]
     try:
         verdicts = (family.judge(whole, grid) for whole in family.completed(claim, grid))
         return any(judged.true and judged.seen for judged in verdicts)

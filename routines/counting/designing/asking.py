@@ -5,8 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
-from ..claims import DIRECTIONS, SUMS, Claim
-from ..grid import Grid
+from ..claims import (
+    DIRECTIONS,
+    LINES_ALONG,
+    SUMS,
+    Claim,
+    DigitClaim,
+    DigitRunClaim,
+    DigitSumClaim,
+    HowManyClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    OppositesClaim,
+    RemainderClaim,
+    StepClaim,
+    SumName,
+    SumsClaim,
+    TableClaim,
+)
+from ..grid import Along, Grid
 from ..kinds.registry import number_kind
 from .blocks import digit_sum, everywhere, lines_for, remainder
 from .digits import digit, digit_run
@@ -29,75 +46,81 @@ def numbers_in(wanted: Iterable[Claim], limits: Limits) -> list[Number]:
     """Give the numbers that must be whole in the scale that the search counts in."""
     found: list[Number] = []
     for claim in wanted:
-        for name in ("difference", "step"):
-            found.append(claim.get(name) or 0)
-        if claim.family == "remainder":
-            found += [rest for block in claim.get("blocks") or () for rest in block] + _moduli(claim, "modulus", limits)
-        elif claim.family in ("landmarks", "how-many"):
-            found += _moduli(claim, "multiple", limits)
-        elif claim.family in ("digit", "digit-run"):
-            found += [part.unit for part in parts_meant(claim, limits) if part is not None]
+        match claim:
+            case StepClaim() | NeighbourClaim() | SumsClaim():
+                found.append(claim.difference or 0)
+            case TableClaim():
+                found.append(claim.step or 0)
+            case RemainderClaim():
+                found += [rest for block in claim.blocks or () for rest in block] + _multiples(claim.modulus, limits)
+            case LandmarksClaim() | HowManyClaim():
+                found += _multiples(claim.multiple, limits)
+            case DigitClaim() | DigitRunClaim():
+                found += [part.unit for part in parts_meant(claim, limits) if part is not None]
     return found
 
 
 def _wants(claim: Claim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:
-    match claim.family:
-        case "step":
+    match claim:
+        case StepClaim():
             yield step(claim, numbers)
-        case "neighbour":
-            direction = claim.get("direction")
-            for way in DIRECTIONS if direction is None else (direction,):
-                yield neighbour(claim, way, numbers)
-        case "remainder":
-            for modulus in _moduli(claim, "modulus", limits):
+        case NeighbourClaim():
+            for direction in DIRECTIONS if claim.direction is None else (claim.direction,):
+                yield neighbour(claim, direction, numbers)
+        case RemainderClaim():
+            for modulus in _multiples(claim.modulus, limits):
                 for along in everywhere(claim):
                     yield remainder(claim, along, numbers.whole(modulus), numbers)
-        case "digit-sum":
+        case DigitSumClaim():
             for along in everywhere(claim):
                 yield digit_sum(claim, along, numbers)
-        case "digit" | "digit-run":
+        case DigitClaim() | DigitRunClaim():
             yield from _digit_wants(claim, limits, numbers, work)
-        case "landmarks":
-            for multiple in _moduli(claim, "multiple", limits):
+        case LandmarksClaim():
+            for multiple in _multiples(claim.multiple, limits):
                 yield landmarks(claim, numbers.whole(multiple), numbers, work)
-        case "how-many":
-            for multiple in _moduli(claim, "multiple", limits):
+        case HowManyClaim():
+            for multiple in _multiples(claim.multiple, limits):
                 yield how_many(claim, numbers.whole(multiple), numbers, work)
-        case "sums":
-            for which in SUMS if claim.get("which") is None else (claim.get("which"),):
+        case SumsClaim():
+            for which in SUMS if claim.which is None else (claim.which,):
                 yield from _sum_wants(claim, which, numbers)
-        case "table":
+        case TableClaim():
             yield table(claim, numbers)
-        case "opposites":
+        case OppositesClaim():
             yield opposites(claim, numbers)
 
 
-def _digit_wants(claim: Claim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:
-    make = digit if claim.family == "digit" else digit_run
+def _digit_wants(claim: DigitClaim | DigitRunClaim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:
     for part in parts_meant(claim, limits):
         for along in everywhere(claim):
             if part is None:
                 yield _long_enough(claim, along)
+                continue
+            wheel = part.wheel(numbers.scale, int(limits.reach * numbers.scale))
+            if isinstance(claim, DigitClaim):
+                yield digit(claim, along, wheel, numbers, work)
             else:
-                yield make(claim, along, part.wheel(numbers.scale, int(limits.reach * numbers.scale)), numbers, work)
+                yield digit_run(claim, along, wheel, numbers, work)
 
 
-def _long_enough(claim: Claim, along: str) -> Want:
+def _long_enough(claim: DigitClaim | DigitRunClaim, along: Along) -> Want:
     """A claim about a part that is no wheel: only the lines must be long enough to show it."""
+    if isinstance(claim, DigitRunClaim):
+        return lambda fold: NEVER if max(map(len, fold.lines(along))) < 2 else NO_MATTER
     return lambda fold: NEVER if lines_for(claim, along, fold) is None else NO_MATTER
 
 
-def _sum_wants(claim: Claim, which: str, numbers: Numbers) -> Iterator[Want]:
+def _sum_wants(claim: SumsClaim, which: SumName, numbers: Numbers) -> Iterator[Want]:
     if which == "line-totals":
-        along = claim.get("along")
-        for way in ("row", "column") if along is None else (along,):
-            yield line_totals(claim, way, numbers)
+        for along in LINES_ALONG if claim.along is None else (claim.along,):
+            yield line_totals(claim, along, numbers)
     else:
         # These hold in every count; the fold alone decides whether they can be seen.
         yield lambda fold: NO_MATTER if _large_enough(which, fold) else NEVER
 
 
-def _large_enough(which: str, fold: Grid) -> bool:
+def _large_enough(which: SumName, fold: Grid) -> bool:
     if which == "ends":
         return fold.terms >= 4
     size = 2 if which == "block-corners" else 3
@@ -108,9 +131,8 @@ def _large_enough(which: str, fold: Grid) -> bool:
     )
 
 
-def _moduli(claim: Claim, name: str, limits: Limits) -> list[Fraction]:
+def _multiples(chosen: Fraction | None, limits: Limits) -> list[Fraction]:
     """Give the modulus or multiple of a claim, or all friendly ones where it is left out."""
-    chosen = claim.get(name)
     if chosen is not None:
         return [chosen]
     return list(number_kind(limits.kind, limits.style, Fraction(limits.grain)).friendly_multiples())

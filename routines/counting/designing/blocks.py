@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ..claims import Claim
-from ..grid import Grid
+from ..claims import BlockClaim, DigitRunClaim, DigitSumClaim, RemainderClaim
+from ..grid import ALONG, Along, Grid
 from ..patterns.lines import lines_named
 from .congruences import Residues, Span, solve
 from .numbers import Numbers
@@ -16,20 +16,20 @@ Lines = Sequence[Sequence[int]]
 Blocks = Sequence[Sequence[int]]
 
 
-def remainder(claim: Claim, along: str, modulus: int, numbers: Numbers) -> Want:
+def remainder(claim: RemainderClaim, along: Along, modulus: int, numbers: Numbers) -> Want:
     """Along every line the remainders by the modulus repeat in a block."""
-    blocks = claim.get("blocks")
+    blocks = claim.blocks
     whole = None if blocks is None else [[numbers.whole(rest) for rest in block] for block in blocks]
     return _repeating(claim, along, modulus, whole, numbers.steps)
 
 
-def digit_sum(claim: Claim, along: str, numbers: Numbers) -> Want:
+def digit_sum(claim: DigitSumClaim, along: Along, numbers: Numbers) -> Want:
     """Along every line the digit sums repeat in a block.
 
     Source: a number and its digit sum leave the same remainder by 9 (10 = 1 mod 9), so digit sums repeat only where
     these do. That is said of |v|, so it narrows the numbers only where none is below zero.
     """
-    blocks = claim.get("blocks")
+    blocks = claim.blocks
     by_nine = None if blocks is None else [[digits % 9 for digits in block] for block in blocks]
     repeating = _repeating(claim, along, 9, by_nine, numbers.steps)
 
@@ -47,29 +47,28 @@ def digit_sum(claim: Claim, along: str, numbers: Numbers) -> Want:
     return on
 
 
-def everywhere(claim: Claim) -> tuple[str, ...]:
+def everywhere(claim: BlockClaim | DigitRunClaim) -> tuple[Along, ...]:
     """Give the ways along which a claim may run: its own, or all where it is left out."""
-    along = claim.get("along")
-    return ("count", "row", "column") if along is None else (along,)
+    return ALONG if claim.along is None else (claim.along,)
 
 
-def lines_for(claim: Claim, along: str, fold: Grid) -> Lines | None:
+def lines_for(claim: BlockClaim, along: Along, fold: Grid) -> Lines | None:
     """Give the lines that a claim in blocks speaks of; None if it cannot be true and seen in them."""
-    numbers, blocks = claim.get("lines"), claim.get("blocks")
+    numbers, blocks = claim.lines, claim.blocks
     if numbers is not None and along == "count":
         return None
     lines = fold.lines(along) if numbers is None else lines_named(fold, along, numbers)
-    if lines is None or max(map(len, lines)) < 2 * (claim.length or 1):
+    if lines is None or max(map(len, lines)) < 2 * (claim.block_length or 1):
         return None
     return None if blocks is not None and len(blocks) != len(lines) else lines
 
 
-def block_lengths(claim: Claim, lines: Lines) -> Sequence[int]:
+def block_lengths(claim: BlockClaim, lines: Lines) -> Sequence[int]:
     """Give the block lengths that a claim may mean: its own, or all that would be seen twice."""
-    return range(1, max(map(len, lines)) // 2 + 1) if claim.length is None else (claim.length,)
+    return range(1, max(map(len, lines)) // 2 + 1) if claim.block_length is None else (claim.block_length,)
 
 
-def _repeating(claim: Claim, along: str, modulus: int, blocks: Blocks | None, span: Span) -> Want:
+def _repeating(claim: BlockClaim, along: Along, modulus: int, blocks: Blocks | None, span: Span) -> Want:
     """Narrow by remainders.
 
     Source: proof - two cells leave remainders that differ by d exactly when (terms between) x step = d (mod m): each
@@ -113,8 +112,8 @@ def _in_blocks(lines: Lines, blocks: Blocks, modulus: int, residues: Residues) -
     return both
 
 
-def _digit_sums_repeat(claim: Claim, lines: Lines, start: int, step: int) -> bool:
-    blocks, length = claim.get("blocks"), claim.length
+def _digit_sums_repeat(claim: DigitSumClaim, lines: Lines, start: int, step: int) -> bool:
+    blocks, length = claim.blocks, claim.block_length
     if length is None:
         return True
     for index, line in enumerate(lines):

@@ -11,6 +11,7 @@ from ..claims import Claim
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
+from ..kinds.names import Kind
 from .asking import numbers_in, wants_of
 from .congruences import Residues
 from .limits import Limits
@@ -86,7 +87,7 @@ def _ranked(wanted: list[Claim], wants: list[list[Want]], limits: Limits, number
 def _folds(limits: Limits) -> Iterator[Grid]:
     """Give every fold within the limits, of a stand-in count by ones: only the terms' places matter."""
     for terms in range(limits.terms[0], limits.terms[1] + 1):
-        ones = Count("whole", Fraction(1), Fraction(1), terms)
+        ones = Count(Kind.WHOLE, Fraction(1), Fraction(1), terms)
         for line_length in range(limits.line_lengths[0], min(limits.line_lengths[1], terms) + 1):
             for fill in limits.fills:
                 yield Grid(ones, line_length, fill)

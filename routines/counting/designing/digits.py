@@ -6,8 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import gcd
 
-from ..claims import Claim
-from ..grid import Grid
+from ..claims import DigitClaim, DigitRunClaim
+from ..grid import Along, Grid
 from .arcs import Arcs, overlap
 from .blocks import Lines, block_lengths, lines_for
 from .congruences import Residues, Span, solve
@@ -29,16 +29,16 @@ class Group:
 Groups = list[Group]
 
 
-def digit(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
+def digit(claim: DigitClaim, along: Along, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
     """Along every line the numbers on the wheel repeat in a block."""
 
     def on(fold: Grid) -> Narrowing:
         lines = lines_for(claim, along, fold)
         if lines is None:
             return NEVER
-        blocks, lengths = claim.get("blocks"), block_lengths(claim, lines)
+        blocks, lengths = claim.blocks, block_lengths(claim, lines)
         if blocks is not None:
-            ways = [_given_blocks(lines, blocks, claim.length or 1)]
+            ways = [_given_blocks(lines, blocks, claim.block_length or 1)]
         else:
             work.will_take(fold.terms * len(lengths), "terms", "line_length")
             ways = [_open_blocks(lines, length, wheel) for length in lengths]
@@ -49,7 +49,7 @@ def digit(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Work) 
     return on
 
 
-def digit_run(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
+def digit_run(claim: DigitRunClaim, along: Along, wheel: Wheel, numbers: Numbers, work: Work) -> Want:
     """From each term of a line to the next the number on the wheel changes by the same."""
 
     def on(fold: Grid) -> Narrowing:
@@ -58,8 +58,7 @@ def digit_run(claim: Claim, along: str, wheel: Wheel, numbers: Numbers, work: Wo
         if len(longest) < 3:
             return NEVER
         most = (wheel.numbers - 1) // (len(longest) - 1)
-        change = claim.get("change")
-        changes = range(-most, most + 1) if change is None else (change,)
+        changes = range(-most, most + 1) if claim.change is None else (claim.change,)
         work.will_take(fold.terms * len(changes), "start", "step", "terms", "line_length")
         ways = [_run(lines, by, wheel) for by in changes if by and abs(by) <= most]
         gaps = [(longest[1] - longest[0], by) for by in changes if by and abs(by) <= most]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 from math import gcd
 
-from ..claims import Claim
+from ..claims import HowManyClaim
 from ..grid import Grid
 from ..patterns.how_many import Intervals
 from ..patterns.multiples import Scaled
@@ -16,14 +16,14 @@ from .wants import Narrowing, Want
 from .work import Work
 
 
-def how_many(claim: Claim, multiple: int, numbers: Numbers, work: Work) -> Want:
+def how_many(claim: HowManyClaim, multiple: int, numbers: Numbers, work: Work) -> Want:
     """The numbers of terms between multiples repeat in a block.
 
     Source: proof - r intervals of m hold floor or ceil of r*m / step terms; a block of r intervals with B terms in all,
     seen twice, so needs |2 r m / step - 2 B| < 1; and the terms must reach over 2 r m. Moving the start by m moves every
     term into the next interval: the numbers of terms depend on the start mod m alone.
     """
-    block = claim.get("block")
+    block = claim.block
     intervals_seen = 2 * len(block or (1,))
 
     @cache

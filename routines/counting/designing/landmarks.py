@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import gcd
 
-from ..claims import LIES, Claim
+from ..claims import LIES, LandmarksClaim
 from ..grid import Grid
 from ..patterns.lie import Lie
 from .congruences import Residues, Span
@@ -14,7 +14,7 @@ from .wants import Narrowing, Want
 from .work import Work
 
 
-def landmarks(claim: Claim, multiple: int, numbers: Numbers, work: Work) -> Want:
+def landmarks(claim: LandmarksClaim, multiple: int, numbers: Numbers, work: Work) -> Want:
     """The multiples stand at every k-th count from the n-th on, and lie so.
 
     Source: proof - the terms at multiples of m are every k-th one with k = m / gcd(step, m): so the step is m/k times
@@ -41,26 +41,24 @@ def landmarks(claim: Claim, multiple: int, numbers: Numbers, work: Work) -> Want
     return on
 
 
-def _everies(claim: Claim, multiple: int, fold: Grid) -> list[int]:
+def _everies(claim: LandmarksClaim, multiple: int, fold: Grid) -> list[int]:
     """Give by how many counts landmarks may follow one another in the fold."""
-    wanted = claim.get("every")
-    some = range(2, fold.terms) if wanted is None else (wanted,)
+    some = range(2, fold.terms) if claim.every is None else (claim.every,)
     return [every for every in some if 2 <= every < fold.terms and multiple % every == 0]
 
 
-def _firsts(claim: Claim, everies: list[int], fold: Grid) -> dict[int, list[int]]:
+def _firsts(claim: LandmarksClaim, everies: list[int], fold: Grid) -> dict[int, list[int]]:
     """Give, by every how many counts, the first terms with which landmarks would lie in the fold as wanted."""
-    wanted_first = claim.get("first")
     found: dict[int, list[int]] = {}
     for every in everies:
-        for first in range(1, every + 1) if wanted_first is None else (wanted_first,):
+        for first in range(1, every + 1) if claim.first is None else (claim.first,):
             if first <= every and first + every <= fold.terms and _lie_so(claim, fold, every, first):
                 found.setdefault(every, []).append(first)
     return found
 
 
-def _lie_so(claim: Claim, fold: Grid, every: int, first: int) -> bool:
-    lie, lines = claim.get("lie"), claim.get("lines")
+def _lie_so(claim: LandmarksClaim, fold: Grid, every: int, first: int) -> bool:
+    lie, lines = claim.lie, claim.lines
     if lie is None and lines is None:
         return True
     terms = tuple(range(first, fold.terms + 1, every))

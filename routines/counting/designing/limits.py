@@ -9,8 +9,9 @@ from typing import Any
 
 from ..count import FEWEST_TERMS, LARGEST_VALUE, MOST_TERMS
 from ..errors import CountError
-from ..grid import FILLS
+from ..grid import Fill, read_fill
 from ..kinds.kind import Typed
+from ..kinds.names import Kind
 from ..kinds.registry import kind_named
 from ..style import Style
 
@@ -31,12 +32,12 @@ class Limits:
     Raises: CountError on kind, start, step, line_length, fill, terms or value.
     """
 
-    kind: str = "whole"
+    kind: Kind = Kind.WHOLE
     grain: Number = 1
     starts: tuple[Number, Number] = (0, 100)
     steps: tuple[Number, Number] = (1, 20)
     line_lengths: tuple[int, int] = (2, 12)
-    fills: tuple[str, ...] = ("across", "down")
+    fills: tuple[Fill, ...] = (Fill.ACROSS, Fill.DOWN)
     terms: tuple[int, int] = (12, 40)
     largest: Number = LARGEST_VALUE
     off_multiple: bool | None = None
@@ -47,7 +48,7 @@ class Limits:
     def parse(
         cls,
         *,
-        kind: str = "whole",
+        kind: str = Kind.WHOLE,
         grain: str | Number = 1,
         starts: Sequence[str | Number] = (0, 100),
         steps: Sequence[str | Number] = (1, 20),
@@ -78,7 +79,7 @@ class Limits:
         low, high = (value(start, "start") for start in starts)
         least, most = (length(step) for step in steps)
         return cls(
-            kind=kind,
+            kind=number.name,
             grain=length(grain).value,
             starts=(low.value, high.value),
             steps=(least.value, most.value),
@@ -94,7 +95,7 @@ class Limits:
         return min(Fraction(self.largest), Fraction(LARGEST_VALUE), start + (self.terms[1] - 1) * step)
 
     def __post_init__(self) -> None:
-        kind_named(self.kind)
+        object.__setattr__(self, "kind", kind_named(self.kind).name)
         if not isinstance(self.style, Style):
             raise CountError("style", "Give the style as a Style.")
         if self.off_multiple not in (None, True, False):
@@ -111,8 +112,8 @@ class Limits:
             _check_pair(field, whole)
             if not all(_is_whole(number) for number in whole) or whole[0] < least or whole[1] > MOST_TERMS:
                 raise CountError(field, f"Choose whole numbers from {least} to {MOST_TERMS}.")
-        if not isinstance(self.fills, (tuple, list)) or not self.fills or any(fill not in FILLS for fill in self.fills):
-            raise CountError("fill", f"Choose how to fill the grid from: {', '.join(FILLS)}.")
+        given = self.fills if isinstance(self.fills, (tuple, list)) and self.fills else (None,)
+        object.__setattr__(self, "fills", tuple(map(read_fill, given)))
         if self.at_most is not None and (not _is_whole(self.at_most) or self.at_most < 1):
             raise CountError("value", "Ask for 1 grid or more.")
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from fractions import Fraction
 from itertools import pairwise
 
-from ..claims import Claim
+from ..claims import Direction, LineAlong, NeighbourClaim, OppositesClaim, StepClaim, SumsClaim, TableClaim
 from ..grid import Grid
 from .congruences import Span
 from .numbers import Numbers
@@ -15,12 +16,12 @@ from .wants import NEVER, NO_MATTER, Narrowing, Want
 AWAY = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
 
 
-def step(claim: Claim, numbers: Numbers) -> Want:
+def step(claim: StepClaim, numbers: Numbers) -> Want:
     """The step has a given size."""
-    return _fixed_step(claim, numbers, lambda fold: 1)
+    return _fixed_step(claim.difference, numbers, lambda fold: 1)
 
 
-def neighbour(claim: Claim, direction: str, numbers: Numbers) -> Want:
+def neighbour(claim: NeighbourClaim, direction: Direction, numbers: Numbers) -> Want:
     """The cell beside, below or on a diagonal is so much more."""
     rows, columns = AWAY[direction]
 
@@ -32,10 +33,10 @@ def neighbour(claim: Claim, direction: str, numbers: Numbers) -> Want:
                 return other - n
         return None
 
-    return _fixed_step(claim, numbers, worth)
+    return _fixed_step(claim.difference, numbers, worth)
 
 
-def line_totals(claim: Claim, along: str, numbers: Numbers) -> Want:
+def line_totals(claim: SumsClaim, along: LineAlong, numbers: Numbers) -> Want:
     """The totals of full lines side by side differ by so much."""
 
     def worth(fold: Grid) -> int | None:
@@ -45,28 +46,28 @@ def line_totals(claim: Claim, along: str, numbers: Numbers) -> Want:
                 return sum(after) - sum(line)
         return None
 
-    return _fixed_step(claim, numbers, worth)
+    return _fixed_step(claim.difference, numbers, worth)
 
 
-def table(claim: Claim, numbers: Numbers) -> Want:
+def table(claim: TableClaim, numbers: Numbers) -> Want:
     """The n-th count is n steps: the start is the step."""
 
     def starts(step: int, span: Span) -> Runs:
         return just([step] if span.has(step) else [])
 
-    size = claim.get("step")
+    size = claim.step
     low, high = numbers.starts.low, numbers.starts.high
     steps = [numbers.steps.narrowed(low, high).members()] if size is None else _only(numbers.whole(size), numbers)
     return lambda fold: Narrowing(steps, starts)
 
 
-def opposites(claim: Claim, numbers: Numbers) -> Want:
+def opposites(claim: OppositesClaim, numbers: Numbers) -> Want:
     """Two terms are opposites.
 
     Source: proof - v(n) + v(m) = 2 start + (n + m - 2) step is 0 only for start = -(n + m - 2) step / 2, whatever n
     and m are by themselves; so all pairs in view have one sum n + m.
     """
-    pairs = claim.get("pairs")
+    pairs = claim.pairs
 
     def on(fold: Grid) -> Narrowing:
         sums = range(3, 2 * fold.terms) if not pairs else (sum(pairs[0]),)
@@ -82,12 +83,11 @@ def opposites(claim: Claim, numbers: Numbers) -> Want:
     return on
 
 
-def _fixed_step(claim: Claim, numbers: Numbers, worth: Callable[[Grid], int | None]) -> Want:
-    """Something worth so many steps, None where it cannot be seen, has the wanted size.
+def _fixed_step(size: Fraction | None, numbers: Numbers, worth: Callable[[Grid], int | None]) -> Want:
+    """Something worth so many steps, None where it cannot be seen, has the wanted size (None: any).
 
     Source: proof - going from one cell to another adds (terms between) x step, so the step is size / terms.
     """
-    size = claim.get("difference")
 
     def on(fold: Grid) -> Narrowing:
         terms_between = worth(fold)

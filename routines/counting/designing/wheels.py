@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..claims import Claim
+from ..claims import PlaceClaim
 from ..errors import CountError
 from ..kinds.clock import Clock
 from ..kinds.kind import NumberKind
@@ -57,15 +57,15 @@ class Part:
         return Wheel(unit, self.numbers or reach // unit + 2, self.lowest, self.by_size)
 
 
-def parts_meant(claim: Claim, limits: Limits) -> list[Part | None]:
+def parts_meant(claim: PlaceClaim, limits: Limits) -> list[Part | None]:
     """Give the digits or parts that a claim may mean; None for one that is no wheel (the top of a fraction).
 
     Raises: CountError on `part` for a part that these numbers are not written with.
     """
     form = number_kind(limits.kind, limits.style, Fraction(limits.grain))
-    if claim.get("place") is not None:
-        return [Part(Fraction(10) ** claim.get("place"), 10)]
-    name = claim.get("part")
+    if claim.place is not None:
+        return [Part(Fraction(10) ** claim.place, 10)]
+    name = claim.part
     if name is None:
         digits: list[Part | None] = [Part(Fraction(10) ** place, 10) for place in _places(limits)]
         return digits + [part_of(form, each) for each in form.part_names]

@@ -7,10 +7,10 @@ from dataclasses import dataclass, field
 from functools import cached_property
 
 from ..audience import Audience
-from ..claims import Claim
+from ..claims import Claim, DigitClaim, LandmarksClaim, LineAlong, RemainderClaim, stated
 from ..count import Count
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import Fill, Grid
 from ..patterns import find_patterns
 from ..patterns.lie import Lie
 from ..results import Pattern
@@ -69,7 +69,7 @@ class FoldReport:
 def compare_folds(
     count: Count,
     line_lengths: Iterable[int] = range(2, 13),
-    fills: Sequence[str] = ("across", "down"),
+    fills: Sequence[Fill] = (Fill.ACROSS, Fill.DOWN),
     audience: Audience | None = None,
 ) -> list[FoldReport]:
     """Fold the count in every way and say what each fold does; line lengths over the number of terms are left out.
@@ -77,7 +77,7 @@ def compare_folds(
     Raises: CountError on `line_length` or `fill`.
 
     >>> count = Count.parse(kind="whole", start="58", step="6", terms=20)
-    >>> four, five = compare_folds(count, line_lengths=(4, 5), fills=("across",))
+    >>> four, five = compare_folds(count, line_lengths=(4, 5), fills=(Fill.ACROSS,))
     >>> [sight.name for sight in five.lines_up]
     ['the tens', 'the ones digits']
     >>> [(sight.name, sight.way) for sight in four.slides if sight.plain]
@@ -149,25 +149,31 @@ def _names(*groups: Sequence[Sight]) -> list[list[str]]:
 
 
 def _sight(feature: Feature, grid: Grid) -> Sight:
-    across_fill = "row" if grid.fill == "down" else "column"
-    if feature.family == "landmarks":
-        return _landmark_sight(feature, grid, across_fill)
-    claim = Claim.trusted(feature.family, {**dict(feature.named), "along": across_fill, "length": 1})
+    across_fill: LineAlong = "row" if grid.fill is Fill.DOWN else "column"
+    if isinstance(feature.claim, LandmarksClaim):
+        return _landmark_sight(feature, feature.claim, grid, across_fill)
+    claim = _staying(feature.claim, across_fill)
     length, terms = grid.line_length, grid.terms
     if length < terms and feature.stays(length):
         return Sight(feature.name, across_fill, claim, feature.plain)
     # One cell on in the next line is length + 1 terms on, one cell back length - 1; three cells make a diagonal.
-    onward, backward = ("down-left", "down-right") if grid.fill == "across-up" else ("down-right", "down-left")
+    onward, backward = ("down-left", "down-right") if grid.fill is Fill.ACROSS_UP else ("down-right", "down-left")
     for distance, way in ((length + 1, onward), (length - 1, backward)):
         if length >= 3 and terms > 2 * distance and feature.stays(distance):
             return Sight(feature.name, way, claim, feature.plain)
     return Sight(feature.name, "", claim, feature.plain)
 
 
-def _landmark_sight(feature: Feature, grid: Grid, across_fill: str) -> Sight:
-    assert feature.first is not None
-    lie = Lie.seen_in(grid, feature.period, feature.first)
-    claim = Claim.trusted("landmarks", {**dict(feature.named), "lie": lie.name, "lines": lie.lines})
+def _staying(claim: DigitClaim | RemainderClaim, along: LineAlong) -> Claim:
+    """The claim that what is read stays the same in every line."""
+    if isinstance(claim, RemainderClaim):
+        return RemainderClaim(claim.modulus, along, length=1)
+    return DigitClaim(claim.place, claim.part, along, length=1)
+
+
+def _landmark_sight(feature: Feature, landmarks: LandmarksClaim, grid: Grid, across_fill: str) -> Sight:
+    lie = Lie.seen_in(grid, feature.period, stated(landmarks.first))
+    claim = LandmarksClaim(landmarks.multiple, landmarks.every, landmarks.first, lie.name, lie.lines)
     if lie.name in (across_fill, f"{across_fill}s"):
         return Sight(feature.name, across_fill, claim, feature.plain)
     way = lie.name if lie.name in ("down-right", "down-left") else ""
@@ -180,12 +186,14 @@ def _not_said_by_others(found: Sequence[tuple[Feature, Sight]], length: int) -> 
     That are remainders that stay because another's modulus, a multiple of theirs, stays, and landmarks that stand in a
     line with gaps between them where those of a divisor fill it: in rows of 3 the multiples of 9 where all those of 3 are.
     """
-    filling = [feature for feature, _ in found if feature.family == "landmarks" and length % feature.period == 0]
+    filling = [
+        feature for feature, _ in found if isinstance(feature.claim, LandmarksClaim) and length % feature.period == 0
+    ]
     for feature, sight in found:
-        if feature.family == "landmarks" and sight.way in ("row", "column"):
+        if isinstance(feature.claim, LandmarksClaim) and sight.way in ("row", "column"):
             said = length % feature.period != 0 and any(_is_multiple(feature, other) for other in filling)
         else:
-            said = feature.family == "remainder" and any(
+            said = isinstance(feature.claim, RemainderClaim) and any(
                 other is not feature and _is_multiple(other, feature) for other, _ in found
             )
         if not said:

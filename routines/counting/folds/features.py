@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from operator import attrgetter
-from typing import Any
 
+from ..claims import DigitClaim, LandmarksClaim, RemainderClaim
 from ..count import Count
 from ..designing.wheels import part_of
+from ..kinds.names import Kind
 from ..patterns.landmarks import landmark_rhythm
 from ..patterns.readings import Part, PlaceDigit, Reading, places
 from ..texts.page import Page
@@ -21,15 +22,14 @@ PARITY = {"en": "the odd and even numbers", "es": "los pares e impares"}
 
 @dataclass(frozen=True, slots=True)
 class Feature:
-    """Something that can be read off every term, with its name in words and what a claim calls it.
+    """Something that can be read off every term, with its name in words and the claim that names it, all else left out.
 
     read: what the terms read, in counting order; or period: after how many terms it comes again, whatever the view.
     first: for landmarks the first one, else None. covers: a modulus whose remainder stays wherever this one does.
     rank: the more noticeable, the smaller.
     """
 
-    family: str
-    named: tuple[tuple[str, Any], ...]
+    claim: DigitClaim | RemainderClaim | LandmarksClaim
     name: str
     read: Sequence[int | None] | None = None
     period: int = 0
@@ -67,10 +67,10 @@ def _landmarks(count: Count, page: Page) -> Iterator[Feature]:
             continue
         rhythms.add(rhythm)
         every, first = rhythm
-        named = (("multiple", multiple), ("every", every), ("first", first))
         name = page.tongue.the_many(page.mark(multiple))
         rank = NAMED_LANDMARK if page.named_mark(multiple) else LANDMARK
-        yield Feature("landmarks", named, name, period=every, first=first, covers=multiple, rank=rank)
+        claim = LandmarksClaim(multiple, every, first)
+        yield Feature(claim, name, period=every, first=first, covers=multiple, rank=rank)
 
 
 def _digits(count: Count, page: Page) -> Iterator[Feature]:
@@ -80,7 +80,7 @@ def _digits(count: Count, page: Page) -> Iterator[Feature]:
         name = page.tongue.the_many(page.digit(place).noun)
         covers = Fraction(10) ** (place + 1) if above_zero and place == shown[-1] else None
         read = _read(PlaceDigit(count, place), count)
-        yield Feature("digit", (("place", place),), name, read, covers=covers, rank=DIGIT)
+        yield Feature(DigitClaim(place=place), name, read, covers=covers, rank=DIGIT)
 
 
 def _parts(count: Count, page: Page) -> Iterator[Feature]:
@@ -91,19 +91,19 @@ def _parts(count: Count, page: Page) -> Iterator[Feature]:
             says_all = wheel is not None and wheel.unit == 1 == count.scale
             covers = wheel.unit * wheel.numbers if wheel and wheel.numbers and says_all else None
             in_words = page.tongue.the_many(page.part(name).noun)
-            yield Feature("digit", (("part", name),), in_words, read, covers=covers, rank=DIGIT)
+            yield Feature(DigitClaim(part=name), in_words, read, covers=covers, rank=DIGIT)
 
 
 def _remainders(count: Count, page: Page) -> Iterator[Feature]:
     for multiple in sorted(count.friendly_multiples(), reverse=True):
         period = (multiple / count.step).numerator
-        if count.kind == "whole" and multiple == 2:
+        if count.kind == Kind.WHOLE and multiple == 2:
             name, rank = PARITY[page.tongue.language], DIGIT
         else:
-            rank = DIGIT if count.kind == "fraction" and multiple == 1 else REMAINDER
+            rank = DIGIT if count.kind == Kind.FRACTION and multiple == 1 else REMAINDER
             reading = page.tongue.remainder(page.difference(multiple), page.named_mark(multiple))
             name = page.tongue.the_many(reading.noun)
-        yield Feature("remainder", (("modulus", multiple),), name, period=period, covers=multiple, rank=rank)
+        yield Feature(RemainderClaim(multiple), name, period=period, covers=multiple, rank=rank)
 
 
 def _read(reading: Reading, count: Count) -> list[int | None]:

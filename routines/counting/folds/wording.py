@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ..audience import Audience
-from ..grid import Grid
+from ..grid import Fill, Grid
 from ..texts.numbers import listing
 from ..texts.words import band_of, sentence
 
 LINES = {
-    "en": {"across": "rows", "across-up": "rows", "down": "columns"},
-    "es": {"across": "filas", "across-up": "filas", "down": "columnas"},
+    "en": {Fill.ACROSS: "rows", Fill.ACROSS_UP: "rows", Fill.DOWN: "columns"},
+    "es": {Fill.ACROSS: "filas", Fill.ACROSS_UP: "filas", Fill.DOWN: "columnas"},
 }
 
 CLAUSES = {

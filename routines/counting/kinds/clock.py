@@ -10,6 +10,7 @@ from ..style import Style
 from .clock_words import half_of_day, say_time
 from .kind import NumberKind, Typed
 from .measure import Elapsed
+from .names import Kind
 from .numerals import tidy
 from .piece import Piece
 
@@ -26,7 +27,7 @@ _HALVES = {
 
 
 class Clock(NumberKind):
-    name = "clock"
+    name = Kind.CLOCK
     base_unit = "min"
     part_names = ("hours", "minutes")
 

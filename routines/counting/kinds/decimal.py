@@ -8,6 +8,7 @@ from ..style import Style
 from .fraction import with_kept_denominator
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed
+from .names import Kind
 from .number_words import cardinal, decimal_parts, joined, negative
 from .numerals import places_needed, read_numeral, say_more_places, split_sign, tidy, write_decimal
 from .piece import Piece
@@ -17,7 +18,7 @@ FINEST_PLACES = 3
 
 
 class DecimalNumber(NumberKind):
-    name = "decimal"
+    name = Kind.DECIMAL
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)

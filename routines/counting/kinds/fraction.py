@@ -8,6 +8,7 @@ from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed, keep_over
+from .names import Kind
 from .numerals import read_numeral, split_sign, tidy
 from .piece import Piece
 
@@ -15,7 +16,7 @@ _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10
 
 
 class FractionNumber(NumberKind):
-    name = "fraction"
+    name = Kind.FRACTION
 
     def __init__(self, style: Style, grain: Fraction) -> None:
         super().__init__(style, grain)

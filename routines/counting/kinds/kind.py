@@ -7,6 +7,7 @@ from typing import ClassVar, NamedTuple
 
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
+from .names import Kind
 from .piece import Piece
 
 
@@ -31,7 +32,7 @@ class NumberKind(ABC):
     grain: the largest amount of which all the count's values are multiples, in the base unit.
     """
 
-    name: ClassVar[str]
+    name: ClassVar[Kind]
     goes_below_zero: ClassVar[bool] = True
     base_unit: str = ""
     system: str | None = None

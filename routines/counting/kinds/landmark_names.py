@@ -2,6 +2,8 @@
 
 from fractions import Fraction
 
+from .names import Kind
+
 _HOURS = {
     Fraction(60): ("hours", "horas"),
     Fraction(30): ("half hours", "medias horas"),
@@ -10,7 +12,7 @@ _HOURS = {
 _WHOLES = {Fraction(1): ("wholes", "enteros"), Fraction(1, 2): ("halves", "mitades")}
 
 LANDMARK_NAMES: dict[tuple[str, str], dict[Fraction, tuple[str, str]]] = {
-    ("whole", ""): {
+    (Kind.WHOLE, ""): {
         Fraction(10): ("tens", "decenas"),
         Fraction(100): ("hundreds", "centenas"),
         Fraction(1000): ("thousands", "millares"),
@@ -19,44 +21,44 @@ LANDMARK_NAMES: dict[tuple[str, str], dict[Fraction, tuple[str, str]]] = {
         Fraction(5): ("fives", "múltiplos de cinco"),
         Fraction(12): ("dozens", "docenas"),
     },
-    ("decimal", ""): {
+    (Kind.DECIMAL, ""): {
         **_WHOLES,
         Fraction(10): ("tens", "decenas"),
         Fraction(1, 10): ("tenths", "décimas"),
     },
-    ("fraction", ""): {**_WHOLES, Fraction(10): ("tens", "decenas")},
-    ("length", "in"): {
+    (Kind.FRACTION, ""): {**_WHOLES, Fraction(10): ("tens", "decenas")},
+    (Kind.LENGTH, "in"): {
         Fraction(12): ("feet", "pies"),
         Fraction(36): ("yards", "yardas"),
         Fraction(1): ("inches", "pulgadas"),
         Fraction(6): ("half feet", "medios pies"),
     },
-    ("length", "cm"): {
+    (Kind.LENGTH, "cm"): {
         Fraction(100): ("meters", "metros"),
         Fraction(50): ("half meters", "medios metros"),
         Fraction(1): ("centimeters", "centímetros"),
         Fraction(10): ("decimeters", "decímetros"),
     },
-    ("mass", "oz"): {Fraction(16): ("pounds", "libras"), Fraction(8): ("half pounds", "medias libras")},
-    ("mass", "g"): {
+    (Kind.MASS, "oz"): {Fraction(16): ("pounds", "libras"), Fraction(8): ("half pounds", "medias libras")},
+    (Kind.MASS, "g"): {
         Fraction(1000): ("kilograms", "kilogramos"),
         Fraction(500): ("half kilograms", "medios kilogramos"),
         Fraction(100): ("hundreds of grams", "centenas de gramos"),
     },
-    ("capacity", "fl oz"): {
+    (Kind.CAPACITY, "fl oz"): {
         Fraction(8): ("cups", "tazas"),
         Fraction(16): ("pints", "pintas"),
         Fraction(32): ("quarts", "cuartos de galón"),
         Fraction(128): ("gallons", "galones"),
     },
-    ("capacity", "mL"): {
+    (Kind.CAPACITY, "mL"): {
         Fraction(1000): ("liters", "litros"),
         Fraction(500): ("half liters", "medios litros"),
         Fraction(250): ("quarter liters", "cuartos de litro"),
         Fraction(100): ("deciliters", "decilitros"),
     },
-    ("clock", "min"): _HOURS,
-    ("elapsed", "min"): _HOURS,
+    (Kind.CLOCK, "min"): _HOURS,
+    (Kind.ELAPSED, "min"): _HOURS,
 }
 
 # Money is ringed at these, in smallest units, under the names of its own coins where it has them.

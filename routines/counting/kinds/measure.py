@@ -13,6 +13,7 @@ from .fraction import kept_denominator
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed, keep_over
 from .measure_typed import read_measure
+from .names import Kind
 from .number_words import negative
 from .numerals import places_needed, say_more_places, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
@@ -215,21 +216,21 @@ def _with_parts(style: Style, typed: Sequence[Typed]) -> Style:
 
 
 class Length(Measure):
-    name = "length"
+    name = Kind.LENGTH
 
 
 class Mass(Measure):
-    name = "mass"
+    name = Kind.MASS
 
 
 class Capacity(Measure):
-    name = "capacity"
+    name = Kind.CAPACITY
 
 
 class Elapsed(Measure):
     """Elapsed time; a number without a unit is in minutes, and 1:20 is 1 h 20 min."""
 
-    name = "elapsed"
+    name = Kind.ELAPSED
     bare = "min"
 
     @classmethod

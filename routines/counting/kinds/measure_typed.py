@@ -7,6 +7,7 @@ from functools import lru_cache
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .kind import Typed
+from .names import Kind
 from .numerals import read_numeral, split_sign, tidy
 from .units import MEASURE_NAMES, UNIT_LEFT_OUT, UNITS, Unit, units_of
 
@@ -21,7 +22,7 @@ _JOINT = re.compile(
 
 
 @lru_cache(maxsize=8)
-def _spellings(measure: str) -> dict[str, Unit]:
+def _spellings(measure: Kind) -> dict[str, Unit]:
     units = units_of(measure)
     return {_folded(spelling): unit for unit in units for spelling in (unit.symbol, *unit.spellings)}
 
@@ -30,7 +31,7 @@ def _folded(spelling: str) -> str:
     return " ".join(spelling.replace(".", " ").casefold().split())
 
 
-def read_measure(text: str, measure: str, style: Style, field: str, *, bare: str | None) -> Typed:
+def read_measure(text: str, measure: Kind, style: Style, field: str, *, bare: str | None) -> Typed:
     """One typed amount in one unit or several, larger first.
 
     bare: the unit of a number typed without one; None asks for the unit.
@@ -62,7 +63,7 @@ def read_measure(text: str, measure: str, style: Style, field: str, *, bare: str
     return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system, decimal=decimal)
 
 
-def _unit(typed: str, measure: str, before: list[Unit], field: str, bare: str | None) -> Unit:
+def _unit(typed: str, measure: Kind, before: list[Unit], field: str, bare: str | None) -> Unit:
     if not typed:
         left_out = UNIT_LEFT_OUT.get(before[-1].symbol) if before else bare
         if left_out is None:
@@ -72,22 +73,22 @@ def _unit(typed: str, measure: str, before: list[Unit], field: str, bare: str | 
     unit = _spellings(measure).get(_folded(typed))
     if unit is not None:
         return unit
-    for other in ("length", "mass", "capacity", "elapsed"):
+    for other in (Kind.LENGTH, Kind.MASS, Kind.CAPACITY, Kind.ELAPSED):
         if _folded(typed) in _spellings(other):
             raise CountError(field, f"Write a unit of {_named(measure)}: “{typed}” is a unit of {_named(other)}.")
     examples = ", ".join(unit.symbol for unit in units_of(measure))
     raise CountError(field, f"Write a unit of {_named(measure)}, one of {examples}: “{typed}” is none.")
 
 
-def _named(measure: str) -> str:
+def _named(measure: Kind) -> str:
     return MEASURE_NAMES.get(measure, measure)
 
 
-def _unreadable(text: str, measure: str, style: Style) -> str:
+def _unreadable(text: str, measure: Kind, style: Style) -> str:
     examples = {
-        "length": "2 ft 9 in or 45 cm",
-        "mass": "1 lb 4 oz or 250 g",
-        "capacity": "8 fl oz or 1 L 50 mL",
-        "elapsed": "25 min or 1 h 35 min",
+        Kind.LENGTH: "2 ft 9 in or 45 cm",
+        Kind.MASS: "1 lb 4 oz or 250 g",
+        Kind.CAPACITY: "8 fl oz or 1 L 50 mL",
+        Kind.ELAPSED: "25 min or 1 h 35 min",
     }
     return f"Type an amount such as {examples[measure]}: “{text}” cannot be read as one."

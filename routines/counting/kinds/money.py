@@ -11,6 +11,7 @@ from ..style import Style
 from .currency import CoinName, Currency, currency_named
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed
+from .names import Kind
 from .number_words import cardinal, counted, equal_parts, joined, negative
 from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
@@ -21,7 +22,7 @@ _IN_BOTH_UNITS = re.compile(r"(?P<main>.*?\S),? (?:(?:and|y|con) )?(?P<small>[0-
 
 
 class Money(NumberKind):
-    name = "money"
+    name = Kind.MONEY
     goes_below_zero = False
     base_unit = "cent"
 

@@ -7,13 +7,15 @@ with the SI (minute, hour, day).
 from dataclasses import dataclass
 from fractions import Fraction
 
+from .names import Kind
+
 
 @dataclass(frozen=True, slots=True)
 class Unit:
     """A unit of one measure and system. `size` is in the base unit; `part` is the name of its number as a part."""
 
     symbol: str
-    measure: str
+    measure: Kind
     system: str | None
     size: Fraction
     part: str
@@ -21,26 +23,26 @@ class Unit:
 
 
 BASE_UNITS: dict[tuple[str, str | None], str] = {
-    ("length", "customary"): "in",
-    ("length", "metric"): "cm",
-    ("mass", "customary"): "oz",
-    ("mass", "metric"): "g",
-    ("capacity", "customary"): "fl oz",
-    ("capacity", "metric"): "mL",
-    ("elapsed", None): "min",
+    (Kind.LENGTH, "customary"): "in",
+    (Kind.LENGTH, "metric"): "cm",
+    (Kind.MASS, "customary"): "oz",
+    (Kind.MASS, "metric"): "g",
+    (Kind.CAPACITY, "customary"): "fl oz",
+    (Kind.CAPACITY, "metric"): "mL",
+    (Kind.ELAPSED, None): "min",
 }
 
 # What a measure is called in a sentence, where that is not its own name.
-MEASURE_NAMES = {"elapsed": "time"}
+MEASURE_NAMES = {Kind.ELAPSED: "time"}
 
 _ALL = (
-    Unit("in", "length", "customary", Fraction(1), "inches", ("inch", "inches", "ins", '"', "pulgada", "pulgadas")),
-    Unit("ft", "length", "customary", Fraction(12), "feet", ("foot", "feet", "'", "pie", "pies")),
-    Unit("yd", "length", "customary", Fraction(36), "yards", ("yard", "yards", "yds", "yarda", "yardas")),
-    Unit("mi", "length", "customary", Fraction(63360), "miles", ("mile", "miles", "milla", "millas")),
+    Unit("in", Kind.LENGTH, "customary", Fraction(1), "inches", ("inch", "inches", "ins", '"', "pulgada", "pulgadas")),
+    Unit("ft", Kind.LENGTH, "customary", Fraction(12), "feet", ("foot", "feet", "'", "pie", "pies")),
+    Unit("yd", Kind.LENGTH, "customary", Fraction(36), "yards", ("yard", "yards", "yds", "yarda", "yardas")),
+    Unit("mi", Kind.LENGTH, "customary", Fraction(63360), "miles", ("mile", "miles", "milla", "millas")),
     Unit(
         "mm",
-        "length",
+        Kind.LENGTH,
         "metric",
         Fraction(1, 10),
         "mm",
@@ -48,28 +50,28 @@ _ALL = (
     ),
     Unit(
         "cm",
-        "length",
+        Kind.LENGTH,
         "metric",
         Fraction(1),
         "cm",
         ("centimeter", "centimeters", "centimetre", "centimetres", "centímetro", "centímetros"),
     ),
-    Unit("m", "length", "metric", Fraction(100), "m", ("meter", "meters", "metre", "metres", "metro", "metros")),
+    Unit("m", Kind.LENGTH, "metric", Fraction(100), "m", ("meter", "meters", "metre", "metres", "metro", "metros")),
     Unit(
         "km",
-        "length",
+        Kind.LENGTH,
         "metric",
         Fraction(100_000),
         "km",
         ("kilometer", "kilometers", "kilometre", "kilometres", "kilómetro", "kilómetros"),
     ),
-    Unit("oz", "mass", "customary", Fraction(1), "ounces", ("ounce", "ounces", "onza", "onzas")),
-    Unit("lb", "mass", "customary", Fraction(16), "pounds", ("lbs", "pound", "pounds", "libra", "libras")),
-    Unit("ton", "mass", "customary", Fraction(32_000), "tons", ("tons", "tonelada", "toneladas")),
-    Unit("g", "mass", "metric", Fraction(1), "g", ("gr", "gram", "grams", "gramme", "grammes", "gramo", "gramos")),
+    Unit("oz", Kind.MASS, "customary", Fraction(1), "ounces", ("ounce", "ounces", "onza", "onzas")),
+    Unit("lb", Kind.MASS, "customary", Fraction(16), "pounds", ("lbs", "pound", "pounds", "libra", "libras")),
+    Unit("ton", Kind.MASS, "customary", Fraction(32_000), "tons", ("tons", "tonelada", "toneladas")),
+    Unit("g", Kind.MASS, "metric", Fraction(1), "g", ("gr", "gram", "grams", "gramme", "grammes", "gramo", "gramos")),
     Unit(
         "kg",
-        "mass",
+        Kind.MASS,
         "metric",
         Fraction(1000),
         "kg",
@@ -77,19 +79,21 @@ _ALL = (
     ),
     Unit(
         "fl oz",
-        "capacity",
+        Kind.CAPACITY,
         "customary",
         Fraction(1),
         "fluid ounces",
         ("floz", "fluid ounce", "fluid ounces", "onza líquida", "onzas líquidas"),
     ),
-    Unit("cup", "capacity", "customary", Fraction(8), "cups", ("cups", "c", "taza", "tazas")),
-    Unit("pt", "capacity", "customary", Fraction(16), "pints", ("pts", "pint", "pints", "pinta", "pintas")),
-    Unit("qt", "capacity", "customary", Fraction(32), "quarts", ("qts", "quart", "quarts", "cuarto", "cuartos")),
-    Unit("gal", "capacity", "customary", Fraction(128), "gallons", ("gals", "gallon", "gallons", "galón", "galones")),
+    Unit("cup", Kind.CAPACITY, "customary", Fraction(8), "cups", ("cups", "c", "taza", "tazas")),
+    Unit("pt", Kind.CAPACITY, "customary", Fraction(16), "pints", ("pts", "pint", "pints", "pinta", "pintas")),
+    Unit("qt", Kind.CAPACITY, "customary", Fraction(32), "quarts", ("qts", "quart", "quarts", "cuarto", "cuartos")),
+    Unit(
+        "gal", Kind.CAPACITY, "customary", Fraction(128), "gallons", ("gals", "gallon", "gallons", "galón", "galones")
+    ),
     Unit(
         "mL",
-        "capacity",
+        Kind.CAPACITY,
         "metric",
         Fraction(1),
         "mL",
@@ -97,22 +101,24 @@ _ALL = (
     ),
     Unit(
         "L",
-        "capacity",
+        Kind.CAPACITY,
         "metric",
         Fraction(1000),
         "L",
         ("l", "liter", "liters", "litre", "litres", "litro", "litros"),
     ),
-    Unit("s", "elapsed", None, Fraction(1, 60), "seconds", ("sec", "secs", "second", "seconds", "segundo", "segundos")),
-    Unit("min", "elapsed", None, Fraction(1), "minutes", ("mins", "m", "minute", "minutes", "minuto", "minutos")),
-    Unit("h", "elapsed", None, Fraction(60), "hours", ("hr", "hrs", "hour", "hours", "hora", "horas")),
-    Unit("d", "elapsed", None, Fraction(1440), "days", ("day", "days", "día", "días")),
+    Unit(
+        "s", Kind.ELAPSED, None, Fraction(1, 60), "seconds", ("sec", "secs", "second", "seconds", "segundo", "segundos")
+    ),
+    Unit("min", Kind.ELAPSED, None, Fraction(1), "minutes", ("mins", "m", "minute", "minutes", "minuto", "minutos")),
+    Unit("h", Kind.ELAPSED, None, Fraction(60), "hours", ("hr", "hrs", "hour", "hours", "hora", "horas")),
+    Unit("d", Kind.ELAPSED, None, Fraction(1440), "days", ("day", "days", "día", "días")),
 )
 
 UNITS: dict[str, Unit] = {unit.symbol: unit for unit in _ALL}
 
 
-def units_of(measure: str) -> tuple[Unit, ...]:
+def units_of(measure: Kind) -> tuple[Unit, ...]:
     """The units of one measure, both systems, in the order of their table."""
     return tuple(unit for unit in _ALL if unit.measure == measure)
 

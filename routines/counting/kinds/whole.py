@@ -6,6 +6,7 @@ from ..errors import CountError
 from ..style import Style
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed
+from .names import Kind
 from .number_words import cardinal, negative
 from .numerals import read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
@@ -14,7 +15,7 @@ _MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50
 
 
 class Whole(NumberKind):
-    name = "whole"
+    name = Kind.WHOLE
 
     @classmethod
     def check(cls, value: Fraction, field: str) -> None:

@@ -8,6 +8,7 @@ from math import gcd
 
 from ..count import Count
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..kinds.units import UNITS
 from .clock import since_midnight
 
@@ -56,16 +57,16 @@ def _is_read_off(mark: Mark) -> bool:
 
 
 def _candidates(count: Count, value: Fraction) -> list[Mark]:
-    if count.kind == "clock":
+    if count.kind == Kind.CLOCK:
         return _mark(count, value, Fraction(60), "part", "minutes", Fraction(1))
     if count.start < 0 or value < 0:
         return _parity(count, value)
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         endings = [Fraction(10)] + ([Fraction(100)] if min(count.start, value) >= 100 else [])
         return _parity(count, value) + [mark for modulus in endings for mark in _mark(count, value, modulus, "ending")]
-    if count.kind in ("decimal", "fraction"):
+    if count.kind in (Kind.DECIMAL, Kind.FRACTION):
         return _mark(count, value, Fraction(1), "left")
-    if count.kind == "money":
+    if count.kind == Kind.MONEY:
         small_coins = 10 ** currency_named(count.style.currency, "en").digits
         parts = count.part_names()
         return _mark(count, value, Fraction(small_coins), "part", parts[-1], Fraction(1)) if parts else []
@@ -78,7 +79,7 @@ def _candidates(count: Count, value: Fraction) -> list[Mark]:
 
 
 def _parity(count: Count, value: Fraction) -> list[Mark]:
-    whole = count.kind == "whole" and count.step % 2 == 0 and value.denominator == 1
+    whole = count.kind == Kind.WHOLE and count.step % 2 == 0 and value.denominator == 1
     return [Mark("parity", Fraction(2), (count.start % 2,), value % 2)] if whole else []
 
 

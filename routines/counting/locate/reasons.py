@@ -10,6 +10,7 @@ from ..count import Count
 from ..grid import Grid
 from ..kinds.clock import DAY
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..kinds.units import UNITS
 from ..texts.words import band_of, capital
 from .clock import since_midnight, turn_of
@@ -99,7 +100,7 @@ def _mark_sentence(count: Count, mark: Mark, words: Wording, value: str) -> str:
 
 def _part_name(count: Count, part: str, words: Wording) -> str:
     """The name of a part: of a unit, or of the small coin of a currency."""
-    if count.kind == "money":
+    if count.kind == Kind.MONEY:
         return words.small_coins(currency_named(count.style.currency, words.language).small.several)
     return words.units(next(unit.symbol for unit in UNITS.values() if unit.part == part))
 

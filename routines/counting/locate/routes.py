@@ -8,7 +8,8 @@ from fractions import Fraction
 
 from ..audience import Audience
 from ..count import Count
-from ..grid import Grid
+from ..grid import Fill, Grid
+from ..kinds.names import Kind
 from .tongues import tongue
 
 # From one cell to the next in this direction: rows and columns on the page.
@@ -58,7 +59,7 @@ def landmark_multiples(count: Count) -> list[Fraction]:
     A multiple at which every term stands marks nothing.
     """
     multiples = [multiple for multiple in count.friendly_multiples() if count.step % multiple]
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         multiples = [multiple for multiple in multiples if multiple % 5 == 0]
     return sorted(multiples, reverse=True)
 
@@ -97,7 +98,7 @@ def _same_place_in_line(grid: Grid, n: int) -> int | None:
 def _through_grid(grid: Grid, start: int, n: int) -> tuple[Move, ...]:
     (row, column), (to_row, to_column) = grid.place(start), grid.place(n)
     down, right = to_row - row, to_column - column
-    if grid.fill == "across-up":
+    if grid.fill is Fill.ACROSS_UP:
         # A row keeps its distance to the others while rows are added above, not its number.
         down = -((n + grid.lead - 1) // grid.line_length - (start + grid.lead - 1) // grid.line_length)
     moves = []
@@ -113,9 +114,9 @@ def terms_moved(grid: Grid, move: Move) -> int:
     if move.way == "on":
         return move.times
     rows, columns = STEPS[move.way]
-    if grid.fill == "down":
+    if grid.fill is Fill.DOWN:
         return move.times * (rows + columns * grid.line_length)
-    if grid.fill == "across-up":
+    if grid.fill is Fill.ACROSS_UP:
         return move.times * (columns - rows * grid.line_length)
     return move.times * (rows * grid.line_length + columns)
 

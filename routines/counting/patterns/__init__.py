@@ -2,7 +2,7 @@
 
 `find` gives every claim of its family that is true of the view and can be seen in it, with the first term that breaks
 it when the count goes on. `completed` fills in what a claim leaves out, in every way it may be meant. `judge` judges a
-complete claim. Adding a family: a module here, a line in `FAMILIES`, its parameters in `claims.py`, its texts, a test.
+complete claim. Adding a family: its type in `claims.py`, a module here with a line in `MODULES`, its texts, a test.
 """
 
 from __future__ import annotations
@@ -10,6 +10,20 @@ from __future__ import annotations
 from types import ModuleType
 
 from ..audience import Audience
+from ..claims import (
+    Claim,
+    DigitClaim,
+    DigitRunClaim,
+    DigitSumClaim,
+    HowManyClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    OppositesClaim,
+    RemainderClaim,
+    StepClaim,
+    SumsClaim,
+    TableClaim,
+)
 from ..grid import Grid
 from ..results import Pattern
 from ..texts import describe
@@ -30,20 +44,20 @@ from .follows import implied as implied_by_others
 from .found import Found
 from .ranking import rank
 
-FAMILIES: dict[str, ModuleType] = {
-    "step": step,
-    "neighbour": neighbour,
-    "digit": digit,
-    "digit-run": digit_run,
-    "digit-sum": digit_sum,
-    "remainder": remainder,
-    "landmarks": landmarks,
-    "how-many": how_many,
-    "sums": sums,
-    "table": table,
-    "opposites": opposites,
+MODULES: dict[type[Claim], ModuleType] = {
+    StepClaim: step,
+    NeighbourClaim: neighbour,
+    DigitClaim: digit,
+    DigitRunClaim: digit_run,
+    DigitSumClaim: digit_sum,
+    RemainderClaim: remainder,
+    LandmarksClaim: landmarks,
+    HowManyClaim: how_many,
+    SumsClaim: sums,
+    TableClaim: table,
+    OppositesClaim: opposites,
 }
-FINDERS = tuple(module.find for module in FAMILIES.values())
+FINDERS = tuple(module.find for module in MODULES.values())
 
 
 def find_patterns(
@@ -56,7 +70,7 @@ def find_patterns(
 
     >>> from ..count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), line_length=5)
-    >>> [p.breaks_at for p in find_patterns(grid) if p.claim.family == "how-many" and p.claim.get("multiple") == 10]
+    >>> [p.breaks_at for p in find_patterns(grid) if p.claim.family == "how-many" and p.claim.multiple == 10]
     [None]
     """
     view = grid if upto is None else grid.cut(upto)

@@ -5,17 +5,20 @@ The three families of block claims share the search for the shortest block, and 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
-from ..claims import Claim
-from ..grid import Grid
+from ..claims import BlockClaim, only_one_line, stated
+from ..grid import ALONG, Along, Grid
 from .found import Found, Judged
 from .going_on import first_break, last_break
 from .lines import Lines, lines_named, lines_of
 from .readings import Reading
 
 Line = tuple[int, ...]
+Blocks = tuple[tuple[Any, ...], ...]
+Made = Callable[[Along, Blocks], BlockClaim]
+"""How a claim is made of the direction and the blocks that repeat."""
 
 
 def shortest_block(values: Sequence[int | None], lines: Lines) -> int | None:
@@ -31,10 +34,8 @@ def _shortest(values: Sequence[int | None], lines: Lines, most: int) -> int | No
     return None
 
 
-def find(
-    family: str, chosen: dict[str, Any], reading: Reading, grid: Grid, along: str, values: Sequence[int | None] = ()
-) -> Found | None:
-    """The block claim of one reading along one direction, with the parameters in `chosen` in front.
+def find(made: Made, reading: Reading, grid: Grid, along: Along, values: Sequence[int | None] = ()) -> Found | None:
+    """The block claim of one reading along one direction.
 
     values: what is read off the terms in view, where that is known already.
     """
@@ -46,20 +47,12 @@ def find(
     if k is None:
         return None
     breaks_at = break_beyond(reading, lines, k, grid.terms, None)
-    return Found.of(block_claim(family, chosen, reading, values, lines, along, k), lines.in_view, breaks_at)
+    return Found.of(made(along, blocks_in(reading, values, lines, k)), lines.in_view, breaks_at)
 
 
-def block_claim(
-    family: str,
-    chosen: dict[str, Any],
-    reading: Reading,
-    values: Sequence[int | None],
-    lines: Lines,
-    along: str,
-    k: int,
-) -> Claim:
-    blocks = tuple([tuple([reading.shown(values[n] or 0) for n in line[:k]]) for line in lines.in_view])
-    return Claim.trusted(family, {**chosen, "along": along, "blocks": blocks})
+def blocks_in(reading: Reading, values: Sequence[int | None], lines: Lines, k: int) -> Blocks:
+    """The first k cells of each line as they read."""
+    return tuple([tuple([reading.shown(values[n] or 0) for n in line[:k]]) for line in lines.in_view])
 
 
 def break_beyond(reading: Reading, lines: Lines, k: int, terms: int, only: Sequence[Line] | None) -> int | None:
@@ -71,14 +64,14 @@ def break_beyond(reading: Reading, lines: Lines, k: int, terms: int, only: Seque
     return found
 
 
-def judge(claim: Claim, reading: Reading, grid: Grid) -> Judged:
+def judge(claim: BlockClaim, reading: Reading, grid: Grid) -> Judged:
     """Judge a block claim that names its direction, and its blocks or their length."""
-    lines = lines_of(grid, claim.get("along"))
-    only = lines_named(grid, claim.get("along"), claim.get("lines")) if claim.get("lines") else None
+    along: Along = stated(claim.along)
+    k, blocks = stated(claim.block_length), claim.blocks
+    lines = lines_of(grid, along)
+    only = lines_named(grid, along, claim.lines) if claim.lines else None
     chosen = lines.in_view if only is None else only
-    k, blocks = claim.length, claim.get("blocks")
-    assert k is not None
-    if claim.get("lines") and only is None:
+    if claim.lines and only is None:
         return Judged.not_so()
     if blocks is not None and len(blocks) != len(chosen):
         return Judged.not_so()
@@ -92,7 +85,7 @@ def judge(claim: Claim, reading: Reading, grid: Grid) -> Judged:
 
 
 def _contradiction(
-    reading: Reading, chosen: Sequence[Line], k: int, stride: int, blocks: Sequence[tuple[Any, ...]] | None
+    reading: Reading, chosen: Sequence[Line], k: int, stride: int, blocks: Blocks | None
 ) -> tuple[int, ...]:
     """The first term in view that is not as stated, after the one k cells before it if there is one; () if none."""
     wrong: tuple[int, ...] = ()
@@ -113,7 +106,7 @@ def _contradiction(
 
 
 def _true_from(
-    reading: Reading, lines: Lines, k: int, blocks: Sequence[tuple[Any, ...]] | None, only: Sequence[Line] | None
+    reading: Reading, lines: Lines, k: int, blocks: Blocks | None, only: Sequence[Line] | None
 ) -> int | None:
     """The least term from which everything is as stated, for ever."""
     gap = k * lines.stride
@@ -138,10 +131,22 @@ def _true_from(
     return start
 
 
-def length_to_try(reading: Reading, grid: Grid, along: str) -> int:
+def ways_meant(claim: BlockClaim) -> tuple[Along, ...]:
+    """The directions along which a claim may run. Raises: CountError on `lines` where one of them has no numbered lines."""
+    if claim.along is not None:
+        return (claim.along,)
+    if claim.lines is not None:
+        raise only_one_line()
+    return ALONG
+
+
+def length_meant(claim: BlockClaim, reading: Reading, grid: Grid, along: Along) -> int | None:
     """The block length that "repeats" without a length means: the shortest that nothing in view contradicts.
 
     Where it cannot be seen yet, some k shorter than the longest line still brings at least one cell back; else 1.
+    What a claim says itself is left as it is said.
     """
+    if claim.block_length is not None:
+        return claim.length
     lines = lines_of(grid, along)
     return _shortest(reading.upto(grid.terms), lines, lines.longest - 1) or 1

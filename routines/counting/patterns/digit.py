@@ -7,38 +7,46 @@ worked out by the readings (`readings.py`, with the proofs).
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Any
+from dataclasses import replace
+from functools import partial
+from typing import NamedTuple
 
-from ..claims import ALONG, Claim
+from ..claims import DigitClaim, PlaceClaim, stated
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import ALONG, Grid
 from . import blocks
 from .found import Found, Judged
 from .readings import PlaceDigit, Reading, part_reading, places
 
 
-def readings(grid: Grid) -> Iterator[tuple[dict[str, Any], Reading]]:
-    """Every place and part that is looked at, coarser first, with the parameter that names it."""
+class Named(NamedTuple):
+    """What a claim calls the digit or the part that it is about: one of the two."""
+
+    place: int | None = None
+    part: str | None = None
+
+
+def readings(grid: Grid) -> Iterator[tuple[Named, Reading]]:
+    """Every place and part that is looked at, coarser first, with its name."""
     for place in places(grid.count, grid.terms):
-        yield {"place": place}, PlaceDigit(grid.count, place)
-    for name in grid.count.part_names():
-        yield {"part": name}, part_reading(grid.count, name)
+        yield Named(place=place), PlaceDigit(grid.count, place)
+    for part in grid.count.part_names():
+        yield Named(part=part), part_reading(grid.count, part)
 
 
-def reading_of(claim: Claim, grid: Grid) -> Reading:
-    """The reading a claim names. Raises: CountError on `place` for clocks, on `part` for a part that is not there."""
-    if claim.get("part") is not None:
-        return part_reading(grid.count, claim.get("part"))
+def reading_of(named: Named | PlaceClaim, grid: Grid) -> Reading:
+    """The reading that is named. Raises: CountError on `place` for clocks, on `part` for a part that is not there."""
+    if named.part is not None:
+        return part_reading(grid.count, named.part)
     if grid.count.wrap is not None:
         raise CountError("place", "On a clock, name the hours or the minutes instead of a place.")
-    return PlaceDigit(grid.count, claim.get("place"))
+    return PlaceDigit(grid.count, stated(named.place))
 
 
-def chosen(claim: Claim, grid: Grid) -> list[dict[str, Any]]:
+def named_by(claim: PlaceClaim, grid: Grid) -> list[Named]:
     """The places or parts a claim may mean."""
-    for name in ("place", "part"):
-        if claim.get(name) is not None:
-            return [{name: claim.get(name)}]
+    if claim.place is not None or claim.part is not None:
+        return [Named(claim.place, claim.part)]
     return [named for named, _ in readings(grid)]
 
 
@@ -46,20 +54,17 @@ def find(grid: Grid) -> Iterator[Found]:
     for named, reading in readings(grid):
         values = reading.upto(grid.terms)
         for along in ALONG:
-            found = blocks.find("digit", named, reading, grid, along, values)
+            found = blocks.find(partial(DigitClaim, *named), reading, grid, along, values)
             if found:
                 yield found
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    for named in chosen(claim, grid):
-        for along in [claim.get("along")] if claim.get("along") else ALONG:
-            whole = claim.with_(**named, along=along)
-            if whole.length is None:
-                length = blocks.length_to_try(reading_of(whole, grid), grid, along)
-                whole = whole.with_(length=length)
-            yield whole
+def completed(claim: DigitClaim, grid: Grid) -> Iterator[DigitClaim]:
+    for named in named_by(claim, grid):
+        for along in blocks.ways_meant(claim):
+            length = blocks.length_meant(claim, reading_of(named, grid), grid, along)
+            yield replace(claim, place=named.place, part=named.part, along=along, length=length)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def judge(claim: DigitClaim, grid: Grid) -> Judged:
     return blocks.judge(claim, reading_of(claim, grid), grid)

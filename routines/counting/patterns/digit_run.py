@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from ..claims import ALONG, Claim
-from ..grid import Grid
-from .digit import chosen, reading_of, readings
+from ..claims import DigitRunClaim, stated
+from ..grid import ALONG, Along, Grid
+from .digit import named_by, reading_of, readings
 from .found import Found, Judged
 from .going_on import first_break, last_break
 from .lines import Lines, lines_of
@@ -24,24 +24,24 @@ def find(grid: Grid) -> Iterator[Found]:
             lines = lines_of(grid, along)
             change = _first_change(values, lines) if lines.longest >= 3 else None
             if change and _runs(values, lines, change):
-                claim = Claim.trusted("digit-run", {**named, "along": along, "change": change})
+                claim = DigitRunClaim(*named, along, change)
                 # A line of one cell is no step, and shows nothing where the part is not written.
                 groups = tuple([line for line in lines.in_view if values[line[0]] is not None])
                 yield Found.of(claim, groups, _break_beyond(reading, lines, change, grid.terms))
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    for named in chosen(claim, grid):
-        for along in [claim.get("along")] if claim.get("along") else ALONG:
-            whole = claim.with_(**named, along=along)
-            if whole.get("change") is None:
-                values = reading_of(whole, grid).upto(grid.terms)
-                whole = whole.with_(change=_first_change(values, lines_of(grid, along)) or 0)
-            yield whole
+def completed(claim: DigitRunClaim, grid: Grid) -> Iterator[DigitRunClaim]:
+    for named in named_by(claim, grid):
+        for along in ALONG if claim.along is None else (claim.along,):
+            change = claim.change
+            if change is None:
+                change = _first_change(reading_of(named, grid).upto(grid.terms), lines_of(grid, along)) or 0
+            yield DigitRunClaim(*named, along, change)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
-    reading, lines, change = reading_of(claim, grid), lines_of(grid, claim.get("along")), claim.get("change")
+def judge(claim: DigitRunClaim, grid: Grid) -> Judged:
+    along: Along = stated(claim.along)
+    reading, lines, change = reading_of(claim, grid), lines_of(grid, along), stated(claim.change)
     wrong = [
         (n, later) for line in lines.in_view for n, later in pairwise(line) if reading.differs(later, later - n, change)
     ]

@@ -6,10 +6,12 @@ Never always along the count or across the fill (EXACT 7): the break is searched
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from ..claims import ALONG, Claim
+from ..claims import DigitSumClaim
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import ALONG, Grid
+from ..kinds.names import Kind
 from . import blocks
 from .found import Found, Judged
 from .lines import Progression
@@ -62,33 +64,31 @@ class DigitSum(Reading):
 
 
 def find(grid: Grid) -> Iterator[Found]:
-    if grid.count.kind != "whole":
+    if grid.count.kind != Kind.WHOLE:
         return
     reading = DigitSum(grid.count)
     values = reading.upto(grid.terms)
     for along in ALONG:
         try:
-            found = blocks.find("digit-sum", {}, reading, grid, along, values)
+            found = blocks.find(DigitSumClaim, reading, grid, along, values)
         except BeyondReach:  # said nothing of rather than said without its end
             continue
         if found:
             yield found
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+def completed(claim: DigitSumClaim, grid: Grid) -> Iterator[DigitSumClaim]:
     _refuse_other_kinds(grid)
-    for along in [claim.get("along")] if claim.get("along") else ALONG:
-        whole = claim.with_(along=along)
-        if whole.length is None:
-            whole = whole.with_(length=blocks.length_to_try(DigitSum(grid.count), grid, along))
-        yield whole
+    for along in blocks.ways_meant(claim):
+        length = blocks.length_meant(claim, DigitSum(grid.count), grid, along)
+        yield replace(claim, along=along, length=length)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def judge(claim: DigitSumClaim, grid: Grid) -> Judged:
     _refuse_other_kinds(grid)
     return blocks.judge(claim, DigitSum(grid.count), grid)
 
 
 def _refuse_other_kinds(grid: Grid) -> None:
-    if grid.count.kind != "whole":
+    if grid.count.kind != Kind.WHOLE:
         raise CountError("family", "Add up digits of whole numbers only; choose another claim.")

@@ -9,13 +9,25 @@ from collections import defaultdict
 from collections.abc import Hashable, Iterable, Sequence
 from fractions import Fraction
 
-from ..claims import Claim
+from ..claims import (
+    LINES_ALONG,
+    BlockClaim,
+    Claim,
+    DigitClaim,
+    DigitRunClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    PlaceClaim,
+    RemainderClaim,
+    StepClaim,
+    stated,
+)
 from ..grid import Grid
+from ..kinds.names import Kind
 from .found import Found
 from .lines import axis
 from .neighbour import terms_apart
 
-_REPEATING = ("digit", "digit-sum", "remainder")
 _BY_THE_ONES = (2, 5, 10)
 
 
@@ -34,9 +46,9 @@ class _Broader:
 
     def __init__(self, found: Sequence[Found], grid: Grid) -> None:
         self._grid = grid
-        self._runs = {along: axis(grid, along)[0] == 1 for along in ("row", "column")}
+        self._run = {along for along in LINES_ALONG if axis(grid, along)[0] == 1}
         self._ones_tell = (
-            grid.count.kind == "whole" and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
+            grid.count.kind == Kind.WHOLE and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
         )
         self._by_topic: dict[Hashable, list[Found]] = defaultdict(list)
         for a in found:
@@ -45,60 +57,67 @@ class _Broader:
 
     def than(self, b: Claim) -> Iterable[Found]:
         """Give the finds that b follows from, if they hold as long."""
-        family, along = b.family, b.get("along")
-        if family == "neighbour":  # F1
-            return self._by_topic["step"] if abs(terms_apart(self._grid, b.get("direction"))) == 1 else ()
-        if family == "landmarks":  # F6
-            return _of_multiples(self._by_topic[_rhythm(b)], b, "multiple")
-        if family == "digit-run":  # F7
-            return self._by_topic[_read(b), None] if along != "count" and self._runs[along] else ()
-        if family not in _REPEATING:
+        if isinstance(b, NeighbourClaim):  # F1
+            return self._by_topic["step"] if abs(terms_apart(self._grid, stated(b.direction))) == 1 else ()
+        if isinstance(b, LandmarksClaim):  # F6
+            return _of_multiples(self._by_topic[_rhythm(b)], stated(b.multiple))
+        if isinstance(b, DigitRunClaim):  # F7
+            return self._by_topic[_read(b), None] if b.along in self._run else ()
+        if not isinstance(b, BlockClaim):
             return ()
         wider: list[Found] = []
-        k = b.length
-        if along != "count" and (k == 1 or self._runs[along]):  # F2, F3
+        along, k = b.along, b.block_length
+        if along != "count" and (k == 1 or along in self._run):  # F2, F3
             wider += self._by_topic[_read(b), k]
-        if family == "remainder":  # F4, F5
-            wider += _of_multiples(self._by_topic["remainder", along, k], b, "modulus")
-            if self._ones_tell and b.get("modulus") in _BY_THE_ONES:
+        if isinstance(b, RemainderClaim):  # F4, F5
+            wider += _of_multiples(self._by_topic["remainder", along, k], stated(b.modulus))
+            if self._ones_tell and b.modulus in _BY_THE_ONES:
                 wider += self._by_topic["ones", along, k]
         return wider
 
 
 def _topics(a: Claim) -> Iterable[Hashable]:
     """Where narrower claims look for this one."""
-    family, along = a.family, a.get("along")
-    if family == "step":
-        yield family
-    elif family == "landmarks":
+    if isinstance(a, StepClaim):
+        yield "step"
+    elif isinstance(a, LandmarksClaim):
         yield _rhythm(a)
-    elif family == "digit-run" and along == "count":
-        yield _read(a), None
-    elif family in _REPEATING:
-        k = a.length
-        if along == "count":
+    elif isinstance(a, DigitRunClaim):
+        if a.along == "count":
+            yield _read(a), None
+    elif isinstance(a, BlockClaim):
+        k = a.block_length
+        if a.along == "count":
             yield _read(a), k
-        if family == "remainder":
-            yield family, along, k
-        elif a.get("place") == 0:
-            yield "ones", along, k
+        if isinstance(a, RemainderClaim):
+            yield "remainder", a.along, k
+        elif isinstance(a, DigitClaim) and a.place == 0:
+            yield "ones", a.along, k
 
 
-def _rhythm(claim: Claim) -> Hashable:
-    return "landmarks", claim.get("every"), claim.get("first")
+def _rhythm(claim: LandmarksClaim) -> Hashable:
+    return "landmarks", claim.every, claim.first
 
 
-def _read(claim: Claim) -> Hashable:
+def _read(claim: BlockClaim | DigitRunClaim) -> Hashable:
     """What is read off the terms, along whatever lines."""
-    modulus = claim.get("modulus")
-    named = (modulus.numerator, modulus.denominator) if modulus else (claim.get("place"), claim.get("part"))
-    return claim.family, *named
+    if isinstance(claim, RemainderClaim):
+        modulus = stated(claim.modulus)
+        return claim.family, modulus.numerator, modulus.denominator
+    return (claim.family, claim.place, claim.part) if isinstance(claim, PlaceClaim) else (claim.family,)
 
 
-def _of_multiples(found: Iterable[Found], b: Claim, name: str) -> list[Found]:
-    """Those that speak of a proper multiple of the number b speaks of."""
-    number: Fraction = b.get(name)
-    return [a for a in found if _divides(number, a.claim.get(name))]
+def _of_multiples(found: Iterable[Found], number: Fraction) -> list[Found]:
+    """Those that speak of a proper multiple of a number."""
+    return [a for a in found if _divides(number, _number(a.claim))]
+
+
+def _number(claim: Claim) -> Fraction:
+    """The number of which the landmarks, or the remainders, of a claim are."""
+    if isinstance(claim, RemainderClaim):
+        return stated(claim.modulus)
+    assert isinstance(claim, LandmarksClaim)
+    return stated(claim.multiple)
 
 
 def _divides(divisor: Fraction, number: Fraction) -> bool:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from ..claims import Claim
+from ..claims import HowManyClaim, stated
 from ..errors import CountError
 from ..grid import Grid
 from .found import Found, Judged
@@ -92,7 +92,7 @@ def find(grid: Grid) -> Iterator[Found]:
         block = _shortest_block(intervals)
         if block:
             unlike = intervals.first_unlike(block)
-            claim = Claim.trusted("how-many", {"multiple": scaled.multiple, "block": block})
+            claim = HowManyClaim(scaled.multiple, block)
             yield Found.of(claim, intervals.groups(), None if unlike is None else intervals.completed_by(unlike))
 
 
@@ -105,21 +105,21 @@ def _shortest_block(intervals: Intervals) -> tuple[int, ...]:
     return ()
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+def completed(claim: HowManyClaim, grid: Grid) -> Iterator[HowManyClaim]:
     _refuse_clocks(grid)
-    multiple = claim.get("multiple")
-    for chosen in [multiple] if multiple is not None else grid.count.friendly_multiples():
-        block = claim.get("block")
+    for chosen in grid.count.friendly_multiples() if claim.multiple is None else (claim.multiple,):
+        block = claim.block
         if block is None:
             intervals = Intervals(Scaled.of(grid.count, chosen), grid.terms)
             fits = intervals.complete <= MOST_INTERVALS
             block = (_shortest_block(intervals) if fits else ()) or (intervals.terms_in(0),)
-        yield claim.with_(multiple=chosen, block=block)
+        yield HowManyClaim(chosen, block)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def judge(claim: HowManyClaim, grid: Grid) -> Judged:
     _refuse_clocks(grid)
-    intervals, block = Intervals(Scaled.of(grid.count, claim.get("multiple")), grid.terms), claim.get("block")
+    multiple, block = stated(claim.multiple), stated(claim.block)
+    intervals = Intervals(Scaled.of(grid.count, multiple), grid.terms)
     unlike = intervals.first_unlike(block)
     if unlike is None:
         return Judged.so(seen=intervals.complete >= 2 * len(block))

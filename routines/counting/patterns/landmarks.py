@@ -7,14 +7,15 @@ congruence; its solutions, if any, are one remainder mod k = m/gcd(m, step) (`mu
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
-from ..claims import LIES, Claim
+from ..claims import LIES, LandmarksClaim, stated
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
 from .found import Found, Judged
-from .lie import Lie, Terms
+from .lie import FILLED, Lie, Terms
 from .lines import lines_of
 from .multiples import Scaled, friendly_ones
 
@@ -40,8 +41,8 @@ def _found(grid: Grid, scaled: Scaled) -> Found | None:
         return None
     terms = tuple(range(first, terms_in_view + 1, every))
     lie = Lie.seen_in(grid, every, first)
-    parameters = {"multiple": scaled.multiple, "every": every, "first": first, "lie": lie.name, "lines": lie.lines}
-    return Found.of(Claim.trusted("landmarks", parameters), _groups(grid, lie, terms), lie.breaks_at())
+    claim = LandmarksClaim(scaled.multiple, every, first, lie.name, lie.lines)
+    return Found.of(claim, _groups(grid, lie, terms), lie.breaks_at())
 
 
 def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
@@ -52,36 +53,37 @@ def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
 
 
 def _groups(grid: Grid, lie: Lie, terms: Terms) -> tuple[Terms, ...]:
-    if lie.name not in ("rows", "columns"):
+    along = FILLED.get(lie.name)
+    if along is None:
         return (terms,)
     shown = set(terms)
-    return tuple(line for line in lines_of(grid, lie.name[:-1]).in_view if line[0] in shown)
+    return tuple(line for line in lines_of(grid, along).in_view if line[0] in shown)
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
+def completed(claim: LandmarksClaim, grid: Grid) -> Iterator[LandmarksClaim]:
     """Fill in what is left out; where there is no landmark at all a claim that names no rhythm stays as it is."""
-    multiple = claim.get("multiple")
-    for chosen in [multiple] if multiple is not None else grid.count.friendly_multiples():
-        every, first = landmark_rhythm(grid.count, chosen) or (claim.get("every"), claim.get("first"))
-        yield claim.with_(multiple=chosen, every=claim.get("every") or every, first=claim.get("first") or first)
+    for chosen in grid.count.friendly_multiples() if claim.multiple is None else (claim.multiple,):
+        every, first = landmark_rhythm(grid.count, chosen) or (claim.every, claim.first)
+        yield replace(claim, multiple=chosen, every=claim.every or every, first=claim.first or first)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
-    count, multiple = grid.count, claim.get("multiple")
+def judge(claim: LandmarksClaim, grid: Grid) -> Judged:
+    count, multiple = grid.count, stated(claim.multiple)
     if count.wrap is not None and (count.wrap / multiple).denominator != 1:
         raise CountError("multiple", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60.")
-    every, first = claim.get("every"), claim.get("first")
+    every, first = claim.every, claim.first
     rhythm = landmark_rhythm(count, multiple)
     if every is None or first is None:
         return Judged.not_so()
     differs_at = _first_difference(rhythm, (every, first))
     if differs_at is not None and differs_at <= grid.terms:
-        return Judged.not_so((differs_at,), _same_from(rhythm, (every, first)) if claim.get("lie") is None else None)
+        return Judged.not_so((differs_at,), _same_from(rhythm, (every, first)) if claim.lie is None else None)
     there = () if rhythm is None else tuple(range(rhythm[1], grid.terms + 1, rhythm[0]))
     seen = every >= 2 and len(there) >= 2
-    if claim.get("lie") is None and claim.get("lines") is None:
+    if claim.lie is None and claim.lines is None:
         return Judged.so(seen, differs_at)
-    lies = [Lie(grid, name, claim.get("lines"), rhythm) for name in ([claim.get("lie")] if claim.get("lie") else LIES)]
+    names = LIES if claim.lie is None else (claim.lie,)
+    lies = [Lie(grid, name, claim.lines, rhythm) for name in names]
     fitting = [lie for lie in lies if lie.fits(there)]
     if not fitting:
         wrong = lies[0].contradicted_by(there) if len(lies) == 1 else None

@@ -9,17 +9,20 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from ..claims import LIES
-from ..grid import Grid
+from ..claims import LIES, LieName, LineAlong
+from ..grid import Fill, Grid
 from .lines import axis
 
 Terms = tuple[int, ...]
+
+FILLED: dict[LieName, LineAlong] = {"rows": "row", "columns": "column"}
+"""The lies in which landmarks fill whole lines."""
 
 
 class Lie:
     """How the landmarks lie on one grid: a name, and the lines it names on the page."""
 
-    def __init__(self, grid: Grid, name: str, lines: Terms | None, rhythm: tuple[int, int] | None) -> None:
+    def __init__(self, grid: Grid, name: LieName, lines: Terms | None, rhythm: tuple[int, int] | None) -> None:
         self.grid, self.name, self.rhythm = grid, name, rhythm
         self.stated = lines
         self.lines: Terms = lines or ()
@@ -44,22 +47,21 @@ class Lie:
         if alone:
             return False
         if self.name in ("row", "column"):
-            return self._stay_in_one(terms)
-        if self.name in ("rows", "columns"):
-            return self._fill_lines(terms)
+            return self._stay_in_one(terms, self.name)
+        if self.name in FILLED:
+            return self._fill_lines(terms, FILLED[self.name])
         return not self.stated and len(terms) >= 3 and all(map(self._on_diagonal, terms, terms[1:]))
 
-    def _stay_in_one(self, terms: Terms) -> bool:
+    def _stay_in_one(self, terms: Terms, along: LineAlong) -> bool:
         if not terms:
             return True
-        number = self._number(terms[0], self.name)
-        if any(self._number(n, self.name) != number for n in terms):
+        number = self._number(terms[0], along)
+        if any(self._number(n, along) != number for n in terms):
             return False
         self.lines = (number,)
         return self.stated is None or self.stated == self.lines
 
-    def _fill_lines(self, terms: Terms) -> bool:
-        along = self.name[:-1]
+    def _fill_lines(self, terms: Terms, along: LineAlong) -> bool:
         if self.rhythm is None or axis(self.grid, along)[0] % self.rhythm[0]:
             return False  # the next cell of such a line is no landmark
         numbers = tuple(sorted({self._number(n, along) for n in terms}))
@@ -100,19 +102,19 @@ class Lie:
             lines = self.lines or (self._number(following, self.name),)
             landmarks = range(following, following + (length + 1) * every, every)
             return next((n for n in landmarks if self._number(n, self.name) not in lines), None)
-        along = self.name[:-1]
+        along = FILLED[self.name]
         for n in range(terms + 1, terms + 2 * length + every + 1):
             if ((n - first) % every == 0 and n >= first) != (self._number(n, along) in self.lines):
                 return n
         return None
 
-    def _number(self, n: int, along: str) -> int:
+    def _number(self, n: int, along: LineAlong) -> int:
         """The number of the row or column of a term on the page in view, carried on past its edges."""
         grid = self.grid
         line, at = divmod(grid.lead + n - 1, grid.line_length)
-        if (along == "row") == (grid.fill == "down"):
+        if (along == "row") == (grid.fill is Fill.DOWN):
             return at + 1
-        return grid.fill_lines - line if grid.fill == "across-up" else line + 1
+        return grid.fill_lines - line if grid.fill is Fill.ACROSS_UP else line + 1
 
     def _on_diagonal(self, n: int, m: int) -> bool:
         down = self._number(m, "row") - self._number(n, "row")

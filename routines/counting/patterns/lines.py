@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ..grid import Grid
+from ..grid import Along, Fill, Grid
 
 
 class Progression(NamedTuple):
@@ -62,21 +62,21 @@ class Lines(NamedTuple):
         return line[0] + self.length - (self.lead + line[0] - 1) % self.length
 
 
-def axis(grid: Grid, along: str) -> tuple[int, int | None]:
+def axis(grid: Grid, along: Along) -> tuple[int, int | None]:
     """Stride and length of the lines along a direction of this grid."""
     if along == "count":
         return 1, None
-    if (along == "column") == (grid.fill == "down"):
+    if (along == "column") == (grid.fill is Fill.DOWN):
         return 1, grid.line_length
     return grid.line_length, None
 
 
-def lines_of(grid: Grid, along: str) -> Lines:
+def lines_of(grid: Grid, along: Along) -> Lines:
     """The lines along "count", "row" or "column"."""
     return Lines(grid.lines(along), *axis(grid, along), grid.lead)
 
 
-def lines_named(grid: Grid, along: str, numbers: tuple[int, ...]) -> list[tuple[int, ...]] | None:
+def lines_named(grid: Grid, along: Along, numbers: tuple[int, ...]) -> list[tuple[int, ...]] | None:
     """The lines with these numbers on the page (1-based); None if one of them is not in view."""
     axis_index = 0 if along == "row" else 1
     by_number = {grid.place(line[0])[axis_index]: line for line in grid.lines(along)}

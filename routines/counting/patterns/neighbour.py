@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..claims import DIRECTIONS, Claim
-from ..grid import Grid
+from ..claims import DIRECTIONS, Direction, NeighbourClaim, stated
+from ..grid import Fill, Grid
 from .found import Found, Judged
 
 DOWN = {"right": 0, "down": 1, "down-right": 1, "down-left": 1}
@@ -20,23 +20,21 @@ def find(grid: Grid) -> Iterator[Found]:
     for direction in DIRECTIONS:
         pairs = neighbours(grid, direction, grid.terms)
         if len(pairs) >= 2:
-            difference = grid.count.step * terms_apart(grid, direction)
-            claim = Claim.trusted("neighbour", {"direction": direction, "difference": difference})
-            yield Found.of(claim, pairs)
+            yield Found.of(NeighbourClaim(direction, grid.count.step * terms_apart(grid, direction)), pairs)
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    for direction in [claim.get("direction")] if claim.get("direction") else DIRECTIONS:
-        difference = claim.get("difference")
+def completed(claim: NeighbourClaim, grid: Grid) -> Iterator[NeighbourClaim]:
+    for direction in DIRECTIONS if claim.direction is None else (claim.direction,):
+        difference = claim.difference
         if difference is None:
             difference = grid.count.step * terms_apart(grid, direction)
-        yield Claim.trusted("neighbour", {"direction": direction, "difference": difference})
+        yield NeighbourClaim(direction, difference)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
-    direction = claim.get("direction")
+def judge(claim: NeighbourClaim, grid: Grid) -> Judged:
+    direction: Direction = stated(claim.direction)
     pairs = neighbours(grid, direction, grid.terms)
-    if claim.get("difference") == grid.count.step * terms_apart(grid, direction):
+    if claim.difference == grid.count.step * terms_apart(grid, direction):
         return Judged.so(seen=len(pairs) >= 2)
     if pairs:
         return Judged.not_so(min(pairs, key=max))
@@ -45,21 +43,21 @@ def judge(claim: Claim, grid: Grid) -> Judged:
     return Judged.so(seen=False, breaks_at=min(map(max, later), default=None))
 
 
-def cells_along(grid: Grid, direction: str) -> tuple[int, int]:
+def cells_along(grid: Grid, direction: Direction) -> tuple[int, int]:
     """How a step in a direction of the page goes in fill order: so many fill lines on, so many cells on in the line."""
     down, right = DOWN[direction], RIGHT[direction]
-    if grid.fill == "down":
+    if grid.fill is Fill.DOWN:
         return right, down
-    return (-down if grid.fill == "across-up" else down), right
+    return (-down if grid.fill is Fill.ACROSS_UP else down), right
 
 
-def terms_apart(grid: Grid, direction: str) -> int:
+def terms_apart(grid: Grid, direction: Direction) -> int:
     """How many terms later the next cell in a direction comes (negative: earlier)."""
     lines_on, cells_on = cells_along(grid, direction)
     return lines_on * grid.line_length + cells_on
 
 
-def neighbours(grid: Grid, direction: str, terms: int) -> tuple[tuple[int, int], ...]:
+def neighbours(grid: Grid, direction: Direction, terms: int) -> tuple[tuple[int, int], ...]:
     """The pairs of cells that lie next to each other in a direction among the first terms, each in counting order."""
     lines_on, cells_on = cells_along(grid, direction)
     length, lead, apart = grid.line_length, grid.lead, lines_on * grid.line_length + cells_on

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..claims import Claim
+from ..claims import OppositesClaim, stated
 from ..errors import CountError
 from ..grid import Grid
 from .found import Found, Judged
@@ -17,17 +17,17 @@ from .found import Found, Judged
 def find(grid: Grid) -> Iterator[Found]:
     pairs = opposite_pairs(grid, grid.terms) if grid.count.wrap is None else ()
     if pairs:
-        yield Found(Claim.trusted("opposites", {"pairs": pairs}), pairs, _next_pair(grid), "shown")
+        yield Found(OppositesClaim(pairs), pairs, _next_pair(grid), "shown")
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    yield claim if claim.get("pairs") is not None else claim.with_(pairs=opposite_pairs(grid, grid.terms))
+def completed(claim: OppositesClaim, grid: Grid) -> Iterator[OppositesClaim]:
+    yield OppositesClaim(opposite_pairs(grid, grid.terms)) if claim.pairs is None else claim
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def judge(claim: OppositesClaim, grid: Grid) -> Judged:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock have no opposites; choose another claim.")
-    said, there = set(claim.get("pairs")), set(opposite_pairs(grid, grid.terms))
+    said, there = set(stated(claim.pairs)), set(opposite_pairs(grid, grid.terms))
     wrong = sorted(said ^ there, key=lambda pair: (pair[1], pair[0]))
     if wrong:
         return Judged.not_so(wrong[0])

@@ -4,13 +4,37 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..claims import ALONG, Claim
-from ..grid import Grid
+from ..claims import (
+    LIES,
+    BlockClaim,
+    Claim,
+    DigitClaim,
+    DigitRunClaim,
+    DigitSumClaim,
+    HowManyClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    OppositesClaim,
+    PlaceClaim,
+    RemainderClaim,
+    StepClaim,
+    SumsClaim,
+    TableClaim,
+    stated,
+)
+from ..grid import ALONG, Fill, Grid
 
 Key = tuple[int, int, Fraction | int, int, int]
 
-_LIES = ("row", "column", "rows", "columns", "down-right", "down-left")
-_CLASSES = {"step": 0, "digit-run": 7, "how-many": 8, "digit-sum": 9, "table": 10, "sums": 12, "opposites": 13}
+_CLASSES: dict[type[Claim], int] = {
+    StepClaim: 0,
+    DigitRunClaim: 7,
+    HowManyClaim: 8,
+    DigitSumClaim: 9,
+    TableClaim: 10,
+    SumsClaim: 12,
+    OppositesClaim: 13,
+}
 _AFTER_ALL_PLACES = 10
 
 
@@ -22,31 +46,42 @@ def rank(claim: Claim, grid: Grid) -> Key:
     Parts come after places, what has neither after both; what is left to tell apart is told by the shorter block, then
     by its way: along the count before rows before columns, landmarks in one line before those in several.
     """
-    multiple = claim.get("modulus") or claim.get("multiple") or 0
-    return _class(claim, grid), _place(claim), -multiple, claim.length or 0, _way(claim)
+    length = claim.block_length or 0 if isinstance(claim, BlockClaim) else 0
+    return _class(claim, grid), _place(claim), -_multiple(claim), length, _way(claim)
 
 
 def _class(claim: Claim, grid: Grid) -> int:
-    family = claim.family
-    if family == "neighbour":
-        fill_direction = "down" if grid.fill == "down" else "right"
-        straight = "-" not in claim.get("direction")
-        return 1 if claim.get("direction") == fill_direction else 2 if straight else 11
-    if family == "landmarks":
-        return 14 if claim.get("lie") == "scattered" else 3
-    if family in ("digit", "remainder"):
-        return min(3 + (claim.length or 1), 6)
-    return _CLASSES[family]
+    match claim:
+        case NeighbourClaim():
+            fill_direction = "down" if grid.fill is Fill.DOWN else "right"
+            return 1 if claim.direction == fill_direction else 2 if claim.direction in ("right", "down") else 11
+        case LandmarksClaim():
+            return 14 if claim.lie == "scattered" else 3
+        case DigitClaim() | RemainderClaim():
+            return min(3 + (claim.block_length or 1), 6)
+    return _CLASSES[type(claim)]
 
 
 def _place(claim: Claim) -> int:
     """Coarser places first, then parts, then what has neither."""
-    if claim.get("place") is not None:
-        return -int(claim.get("place"))
-    return _AFTER_ALL_PLACES + (claim.get("part") is None)
+    if not isinstance(claim, PlaceClaim):
+        return _AFTER_ALL_PLACES + 1
+    return _AFTER_ALL_PLACES if claim.place is None else -claim.place
+
+
+def _multiple(claim: Claim) -> Fraction | int:
+    match claim:
+        case RemainderClaim():
+            return stated(claim.modulus)
+        case LandmarksClaim() | HowManyClaim():
+            return stated(claim.multiple)
+    return 0
 
 
 def _way(claim: Claim) -> int:
-    if claim.family == "landmarks":
-        return _LIES.index(claim.get("lie")) if claim.get("lie") in _LIES else len(_LIES)
-    return ALONG.index(claim.get("along")) if claim.get("along") else 0
+    match claim:
+        case LandmarksClaim():
+            return LIES.index(stated(claim.lie))
+        case DigitRunClaim() | BlockClaim() | SumsClaim():
+            return ALONG.index(claim.along) if claim.along else 0
+    return 0

@@ -17,6 +17,7 @@ from ..count import Count
 from ..errors import CountError
 from ..kinds.measure import Measure
 from ..kinds.money import Money
+from ..kinds.names import Kind
 from .lines import Progression
 from .windows import first_in_window
 
@@ -267,7 +268,7 @@ def larger_unit(count: Count) -> Fraction:
 
 def places(count: Count, terms: int) -> tuple[int, ...]:
     """The places whose digits are looked at, coarser first; none for fractions, measures and clocks."""
-    if count.kind not in ("whole", "decimal", "money"):
+    if count.kind not in (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY):
         return ()
     largest = max(abs(count.scaled_start), abs(count.scaled(terms))) // count.scale
     finest = 0

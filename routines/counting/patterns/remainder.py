@@ -7,13 +7,14 @@ modulus; the shortest such gap along a line is modulus/gcd(modulus, the line's s
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 from math import gcd
 
-from ..claims import ALONG, Claim
+from ..claims import RemainderClaim, stated
 from ..count import Count
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import ALONG, Grid
 from . import blocks
 from .found import Found, Judged
 from .lines import Progression, lines_of
@@ -73,23 +74,19 @@ def find(grid: Grid) -> Iterator[Found]:
             if reading is None:
                 reading = Remainder(grid.count, scaled.multiple)
                 values = reading.upto(grid.terms)
-            named = {"modulus": scaled.multiple}
-            yield Found.of(blocks.block_claim("remainder", named, reading, values, lines, along, k), lines.in_view)
+            rests = blocks.blocks_in(reading, values, lines, k)
+            yield Found.of(RemainderClaim(scaled.multiple, along, rests), lines.in_view)
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    modulus = claim.get("modulus")
-    largest = max((rest for block in claim.get("blocks") or () for rest in block), default=-1)
-    for chosen in [modulus] if modulus is not None else grid.count.friendly_multiples():
-        if largest >= chosen:
+def completed(claim: RemainderClaim, grid: Grid) -> Iterator[RemainderClaim]:
+    largest = max((rest for block in claim.blocks or () for rest in block), default=-1)
+    for modulus in grid.count.friendly_multiples() if claim.modulus is None else (claim.modulus,):
+        if largest >= modulus:
             continue
-        for along in [claim.get("along")] if claim.get("along") else ALONG:
-            whole = claim.with_(modulus=chosen, along=along)
-            if whole.length is None:
-                length = blocks.length_to_try(Remainder(grid.count, chosen), grid, along)
-                whole = whole.with_(length=length)
-            yield whole
+        for along in blocks.ways_meant(claim):
+            length = blocks.length_meant(claim, Remainder(grid.count, modulus), grid, along)
+            yield replace(claim, modulus=modulus, along=along, length=length)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
-    return blocks.judge(claim, Remainder(grid.count, claim.get("modulus")), grid)
+def judge(claim: RemainderClaim, grid: Grid) -> Judged:
+    return blocks.judge(claim, Remainder(grid.count, stated(claim.modulus)), grid)

@@ -7,23 +7,22 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..claims import Claim
+from ..claims import StepClaim
 from ..grid import Grid
 from .found import Found, Judged
 
 
 def find(grid: Grid) -> Iterator[Found]:
     if grid.terms >= 2:
-        claim = Claim.trusted("step", {"difference": grid.count.step})
-        yield Found.of(claim, (tuple(range(1, grid.terms + 1)),))
+        yield Found.of(StepClaim(grid.count.step), (tuple(range(1, grid.terms + 1)),))
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    yield claim if claim.get("difference") is not None else claim.with_(difference=grid.count.step)
+def completed(claim: StepClaim, grid: Grid) -> Iterator[StepClaim]:
+    yield StepClaim(grid.count.step) if claim.difference is None else claim
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
-    if claim.get("difference") == grid.count.step:
+def judge(claim: StepClaim, grid: Grid) -> Judged:
+    if claim.difference == grid.count.step:
         return Judged.so(seen=grid.terms >= 2)
     if grid.terms == 1:
         return Judged.so(seen=False, breaks_at=2)

@@ -10,12 +10,12 @@ R * L + 2 (lead or not: a lead cell keeps its line from ever being full).
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
 
-from ..claims import SUMS, Claim
+from ..claims import LINES_ALONG, SUMS, LineAlong, SumName, SumsClaim, stated
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import Fill, Grid
 from .found import Found, Judged
 
 Groups = tuple[tuple[int, ...], ...]
@@ -24,45 +24,43 @@ Groups = tuple[tuple[int, ...], ...]
 def find(grid: Grid) -> Iterator[Found]:
     if grid.count.wrap is not None:
         return
-    for which, groups in (
-        ("block-corners", _corners(grid)),
-        ("ends", _ends(grid)),
-        ("centre-mean", _three_by_three(grid)),
-    ):
+    for which, groups_in in ALWAYS.items():
+        groups = groups_in(grid)
         if groups:
-            yield Found.of(Claim.trusted("sums", {"which": which}), groups)
-    for along in ("row", "column"):
+            yield Found.of(SumsClaim(which), groups)
+    for along in LINES_ALONG:
         lines = full_lines(grid, along)
         if len(lines) >= 2 and len(lines[0]) >= 2:
-            claim = Claim.trusted("sums", {"which": "line-totals", "along": along, "difference": apart(grid, along)})
+            claim = SumsClaim("line-totals", along, apart(grid, along))
             yield Found.of(claim, lines, _growth(grid, along))
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    only_totals = claim.get("along") is not None or claim.get("difference") is not None
-    for which in [claim.get("which")] if claim.get("which") else ["line-totals"] if only_totals else SUMS:
+def completed(claim: SumsClaim, grid: Grid) -> Iterator[SumsClaim]:
+    for which in which_meant(claim):
         if which != "line-totals":
-            yield claim.with_(which=which, along=None, difference=None)
+            yield SumsClaim(which)
             continue
-        for along in [claim.get("along")] if claim.get("along") else ("row", "column"):
-            difference = claim.get("difference")
-            yield claim.with_(
-                which=which, along=along, difference=apart(grid, along) if difference is None else difference
-            )
+        for along in LINES_ALONG if claim.along is None else (claim.along,):
+            yield SumsClaim(which, along, apart(grid, along) if claim.difference is None else claim.difference)
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def which_meant(claim: SumsClaim) -> tuple[SumName, ...]:
+    """The sums a claim may mean; only line totals have a way and a difference."""
+    if claim.which is not None:
+        return (claim.which,)
+    return SUMS if claim.along is None and claim.difference is None else ("line-totals",)
+
+
+def judge(claim: SumsClaim, grid: Grid) -> Judged:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock are not added; choose another claim.")
-    which = claim.get("which")
+    which: SumName = stated(claim.which)
     if which == "line-totals":
-        return _judge_totals(claim, grid)
-    shown = {"block-corners": _corners, "ends": _ends, "centre-mean": _three_by_three}[which](grid)
-    return Judged.so(seen=bool(shown))
+        return _judge_totals(stated(claim.along), stated(claim.difference), grid)
+    return Judged.so(seen=bool(ALWAYS[which](grid)))
 
 
-def _judge_totals(claim: Claim, grid: Grid) -> Judged:
-    along, said = claim.get("along"), claim.get("difference")
+def _judge_totals(along: LineAlong, said: Fraction, grid: Grid) -> Judged:
     lines = full_lines(grid, along)
     if len(lines) < 2:
         return Judged.so(False, _first_other_totals(grid, along, said, grid.terms))
@@ -73,7 +71,7 @@ def _judge_totals(claim: Claim, grid: Grid) -> Judged:
     return Judged.not_so((n - (1 if across_the_fill(grid, along) else grid.line_length), n))
 
 
-def _first_other_totals(grid: Grid, along: str, said: Fraction, after: int) -> int | None:
+def _first_other_totals(grid: Grid, along: LineAlong, said: Fraction, after: int) -> int | None:
     """The first term beyond `after` at which two lines side by side become full whose totals are not `said` apart."""
     length, lead = grid.line_length, grid.lead
     if not across_the_fill(grid, along):
@@ -87,25 +85,25 @@ def _first_other_totals(grid: Grid, along: str, said: Fraction, after: int) -> i
     return (cells - 1) * length + 2
 
 
-def across_the_fill(grid: Grid, along: str) -> bool:
+def across_the_fill(grid: Grid, along: LineAlong) -> bool:
     """Whether lines in this direction grow by one cell with every line the fill begins."""
-    return (along == "column") != (grid.fill == "down")
+    return (along == "column") != (grid.fill is Fill.DOWN)
 
 
-def apart(grid: Grid, along: str) -> Fraction:
+def apart(grid: Grid, along: LineAlong) -> Fraction:
     """How much more the total of the next full line on the page is."""
     if across_the_fill(grid, along):
         return grid.count.step * grid.fill_lines
-    return grid.count.step * (grid.line_length**2 * (-1 if grid.fill == "across-up" else 1))
+    return grid.count.step * (grid.line_length**2 * (-1 if grid.fill is Fill.ACROSS_UP else 1))
 
 
-def full_lines(grid: Grid, along: str) -> Groups:
+def full_lines(grid: Grid, along: LineAlong) -> Groups:
     """The lines with no empty cell in the rows x columns rectangle, page order."""
     cells = grid.columns if along == "row" else grid.rows
     return tuple(line for line in grid.lines(along) if len(line) == cells)
 
 
-def _growth(grid: Grid, along: str) -> int | None:
+def _growth(grid: Grid, along: LineAlong) -> int | None:
     if not across_the_fill(grid, along):
         return None
     return grid.fill_lines * grid.line_length + 2
@@ -133,3 +131,11 @@ def _ends(grid: Grid) -> Groups:
     """First and last, second and second last, ...; () with fewer than four terms."""
     terms = grid.terms
     return tuple((n, terms + 1 - n) for n in range(1, terms // 2 + 1)) if terms >= 4 else ()
+
+
+ALWAYS: dict[SumName, Callable[[Grid], Groups]] = {
+    "block-corners": _corners,
+    "ends": _ends,
+    "centre-mean": _three_by_three,
+}
+"""The sums that agree in every count, with the cells that show it; () where the grid is too small."""

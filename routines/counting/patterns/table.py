@@ -7,9 +7,8 @@ already fix both numbers.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
-from ..claims import Claim
+from ..claims import TableClaim, stated
 from ..errors import CountError
 from ..grid import Grid
 from .found import Found, Judged
@@ -18,17 +17,17 @@ from .found import Found, Judged
 def find(grid: Grid) -> Iterator[Found]:
     count = grid.count
     if count.wrap is None and count.start == count.step and grid.terms >= 2:
-        yield Found.of(Claim.trusted("table", {"step": count.step}), (tuple(range(1, grid.terms + 1)),))
+        yield Found.of(TableClaim(count.step), (tuple(range(1, grid.terms + 1)),))
 
 
-def completed(claim: Claim, grid: Grid) -> Iterator[Claim]:
-    yield claim if claim.get("step") is not None else claim.with_(step=grid.count.step)
+def completed(claim: TableClaim, grid: Grid) -> Iterator[TableClaim]:
+    yield TableClaim(grid.count.step) if claim.step is None else claim
 
 
-def judge(claim: Claim, grid: Grid) -> Judged:
+def judge(claim: TableClaim, grid: Grid) -> Judged:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock make no multiplication table; choose another claim.")
-    step: Fraction = claim.get("step")
+    step = stated(claim.step)
     wrong = next((n for n in (1, 2) if grid.count.value(n) != n * step), None)
     if wrong is None:
         return Judged.so(seen=grid.terms >= 2)

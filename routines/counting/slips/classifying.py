@@ -14,6 +14,7 @@ from typing import Any
 from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
+from ..kinds.names import Kind
 from . import notes
 from .asking import count_number, in_order, reader_of, said_text
 from .foreseeing import rules_for, slip_at
@@ -87,7 +88,7 @@ def _is_right(grid: Grid, n: int, said: str) -> bool:
         return True
     # A whole number is the same number with a plus, or with other marks between its thousands.
     return (
-        count.kind == "whole"
+        count.kind == Kind.WHOLE
         and _NUMERAL.fullmatch(said.strip()) is not None
         and value_of(count, said) == count.value(n)
     )
@@ -136,7 +137,7 @@ def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
         return False
     if any(plain(count, count.words_of(foreseen, language)) == plain(count, said) for language in LANGUAGES):
         return True
-    return count.kind != "decimal" and value_of(count, said) == foreseen
+    return count.kind != Kind.DECIMAL and value_of(count, said) == foreseen
 
 
 def _offsets(grid: Grid, texts: Mapping[int, str]) -> dict[int, Fraction]:

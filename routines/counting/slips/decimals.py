@@ -5,13 +5,14 @@ from fractions import Fraction
 
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from .jump import Jump
 from .rule import Area, Rule
 from .sources import STEINLE_STACEY
 
 
 def serves(grid: Grid) -> bool:
-    return grid.count.kind == "decimal"
+    return grid.count.kind == Kind.DECIMAL
 
 
 def _places(jump: Jump) -> int:

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from ..audience import Audience
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from . import replies
 from .jump import Jump
 from .slip import Slip
@@ -34,13 +35,13 @@ def form_slip(jump: Jump, said: str, audience: Audience) -> Slip | None:
 
 def _form(jump: Jump, said: str) -> str | None:
     kind = jump.count.kind
-    if kind == "clock":
+    if kind == Kind.CLOCK:
         found = _CLOCK.match(said)
         return "A01" if found and int(found[1]) >= 60 else None
-    if kind == "money":
+    if kind == Kind.MONEY:
         mark = re.escape(jump.count.style.decimal_mark)
         return "A02" if len(jump.count.part_names()) == 2 and re.search(rf"{mark}\d{{3,}}\D*$", said) else None
-    if kind == "decimal":
+    if kind == Kind.DECIMAL:
         return "A03" if _part_by_part(jump, said) == jump.b else None
     return None
 

@@ -5,6 +5,7 @@ from math import gcd, lcm
 from typing import NamedTuple
 
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..kinds.numerals import write_whole
 from .jump import Jump
 from .rule import Area, Rule
@@ -20,7 +21,7 @@ class Written(NamedTuple):
 
 
 def serves(grid: Grid) -> bool:
-    return grid.count.kind == "fraction"
+    return grid.count.kind == Kind.FRACTION
 
 
 def denominator(jump: Jump) -> int:

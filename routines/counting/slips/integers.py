@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from .fractions import denominator
 from .jump import Jump
 from .rule import Area, Rule
@@ -15,7 +16,7 @@ BELOW_ZERO_FROM = 6
 
 def serves(grid: Grid) -> bool:
     count = grid.count
-    return count.kind in ("whole", "decimal", "fraction") and min(count.value(1), count.value(grid.terms)) < 0
+    return count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) and min(count.value(1), count.value(grid.terms)) < 0
 
 
 def _without_sign(jump: Jump, language: str) -> str:
@@ -25,7 +26,7 @@ def _without_sign(jump: Jump, language: str) -> str:
 def _ten(jump: Jump) -> Fraction:
     """What the last digit fills: ten ones; with decimals ten of the last place; with fractions the parts of a whole."""
     count = jump.count
-    if count.kind == "fraction":
+    if count.kind == Kind.FRACTION:
         return Fraction(1)
     places = count.form.places_shown if isinstance(count.form, DecimalNumber) else 0
     return Fraction(10, 10**places)
@@ -33,7 +34,7 @@ def _ten(jump: Jump) -> Fraction:
 
 def _smallest(jump: Jump) -> Fraction:
     """One in the last place, or one part."""
-    if jump.count.kind == "fraction":
+    if jump.count.kind == Kind.FRACTION:
         return Fraction(1, denominator(jump))
     return _ten(jump) / 10
 

@@ -4,13 +4,14 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..kinds.units import UNITS, Unit
 from ..written_units import written_units
 from .jump import Jump
 from .rule import Area, Rule
 from .writing import in_two_units
 
-_MEASURES = ("length", "mass", "capacity")
+_MEASURES = (Kind.LENGTH, Kind.MASS, Kind.CAPACITY)
 
 
 def serves(grid: Grid) -> bool:

@@ -2,6 +2,7 @@
 
 from ..grid import Grid
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from .jump import Jump
 from .rule import Area, Rule
 from .writing import with_part
@@ -10,7 +11,7 @@ from .writing import with_part
 def serves(grid: Grid) -> bool:
     """Money whose main unit is a hundred of the small one, written in either."""
     count = grid.count
-    return count.kind == "money" and (count.style.units == "one" or len(count.part_names()) == 2)
+    return count.kind == Kind.MONEY and (count.style.units == "one" or len(count.part_names()) == 2)
 
 
 def _in_dollars(jump: Jump) -> bool:

@@ -4,13 +4,14 @@ from fractions import Fraction
 
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from . import notes
 
 # So few jumps are a likelier cause than a place that is off; so many nobody counts.
 FEW, MANY = 3, 12
 HALF_DAY = 720
 # The kinds that are written in places.
-IN_PLACES = ("whole", "decimal", "money")
+IN_PLACES = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
 
 
 def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction, language: str) -> tuple[str, str]:
@@ -59,7 +60,7 @@ def _one_place_off(grid: Grid, n: int, value: Fraction) -> bool:
     if count.kind not in IN_PLACES:
         return False
     jumped = value - due + count.step in (10 * count.step, count.step / 10)
-    zero = count.kind == "whole" and _differ_by_a_zero(str(abs(due)), str(abs(value)))
+    zero = count.kind == Kind.WHOLE and _differ_by_a_zero(str(abs(due)), str(abs(value)))
     return jumped or zero
 
 
@@ -82,7 +83,7 @@ def _differ_by_a_zero(one: str, other: str) -> bool:
 
 def _mark_moved(grid: Grid, n: int, value: Fraction) -> bool:
     """Whether all digits have moved: 30 for 3.0, $105 for $1.05, 20 L for 2 L."""
-    if grid.count.kind in ("fraction", "clock") or not value:
+    if grid.count.kind in (Kind.FRACTION, Kind.CLOCK) or not value:
         return False
     ratio = grid.count.value(n) / value
     return ratio > 0 and ratio != 1 and _is_a_place(ratio)

@@ -8,6 +8,7 @@ from ..count import Count
 from ..errors import CountError
 from ..kinds.clock import DAY
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..locate.clock import since_midnight
 from ..written_units import written_units
 
@@ -32,9 +33,9 @@ def plain(count: Count, text: str) -> str:
     folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split()).rstrip("!?¡¿")
     folded = re.sub(r"^minus (?=[a-z])", "negative ", re.sub(r"(?<=[^\W\d])-(?=[^\W\d])", "", folded))
     folded = re.sub(r"(?<!\d) | (?!\d)", "", folded)
-    if count.kind == "clock":
+    if count.kind == Kind.CLOCK:
         return folded.replace(".", "")
-    if count.kind == "money":
+    if count.kind == Kind.MONEY:
         folded = _with_small_sign(
             f"0{folded}" if folded[:1] == count.style.decimal_mark else folded, count.style.currency
         )
@@ -48,9 +49,9 @@ def value_of(count: Count, text: str) -> Fraction | None:
     Minutes of 60 or more on a clock and more than two digits of cents are refused by the kinds themselves.
     """
     typed = _MINUS.sub("-", text.strip().rstrip("!?"))
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         typed = _as_whole(typed)
-    if count.kind == "clock" and re.fullmatch(r"\d{1,2}", typed):
+    if count.kind == Kind.CLOCK and re.fullmatch(r"\d{1,2}", typed):
         typed = f"{typed}:00"
     try:
         return count.read(typed)
@@ -112,10 +113,10 @@ def names_the_same(count: Count, text: str, n: int) -> bool:
 
 def is_renamed(count: Count, text: str) -> bool:
     """False where a full set of parts stands in a text that this count would write as a whole, or as a larger unit."""
-    if count.kind == "clock":
+    if count.kind == Kind.CLOCK:
         hour = re.match(r"\s*(\d+)", text)
         return hour is None or int(hour[1]) <= count.style.clock - (count.style.clock == 24)
-    if count.kind == "fraction" and count.style.shape == "mixed":
+    if count.kind == Kind.FRACTION and count.style.shape == "mixed":
         found = _MIXED.search(text.strip())
         return found is None or int(found[2]) < int(found[3])
     units = written_units(count)

@@ -1,8 +1,9 @@
 """The sentences about one slip at one count, for a level and a language."""
 
 from ..audience import Audience
-from ..grid import Grid
+from ..grid import Fill, Grid
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..kinds.unit_names import NAMES
 from ..locate.wording import filled
 from ..texts.words import STUDENT_BANDS, band_of, capital
@@ -47,8 +48,8 @@ def line_of(grid: Grid, n: int, language: str) -> str:
     """The line that the fill runs along, through the n-th count: "row 3"."""
     row, column = grid.place(n)
     if language == "es":
-        return f"la columna {column}" if grid.fill == "down" else f"la fila {row}"
-    return f"column {column}" if grid.fill == "down" else f"row {row}"
+        return f"la columna {column}" if grid.fill is Fill.DOWN else f"la fila {row}"
+    return f"column {column}" if grid.fill is Fill.DOWN else f"row {row}"
 
 
 def jump_phrase(jump: Jump, language: str) -> str:
@@ -61,7 +62,7 @@ def jump_phrase(jump: Jump, language: str) -> str:
 
 def written(jump: Jump, text: str, language: str) -> str:
     """A count inside a sentence: clock times take an article in Spanish."""
-    if language == "es" and jump.count.kind == "clock":
+    if language == "es" and jump.count.kind == Kind.CLOCK:
         return f"la {text}" if text.startswith(("1:", "01:")) else f"las {text}"
     return text
 
@@ -80,7 +81,7 @@ def _fields(jump: Jump, language: str) -> dict[str, str]:
 
 
 def _unit_names(jump: Jump, language: str) -> dict[str, str]:
-    if jump.count.kind == "money":
+    if jump.count.kind == Kind.MONEY:
         currency = currency_named(jump.count.style.currency, language)
         cent = currency.small.one or {"en": "cent", "es": "céntimo"}[language]
         cents = currency.small.several or f"{cent}s"

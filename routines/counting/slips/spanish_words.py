@@ -4,6 +4,7 @@ Beyond the table; common practice, no source.
 """
 
 from ..grid import Grid
+from ..kinds.names import Kind
 from .jump import Jump
 from .rule import Area, Rule
 
@@ -14,11 +15,11 @@ _REGULAR_HUNDREDS = {5: "quinientos", 7: "setecientos", 9: "novecientos"}
 
 
 def serves(grid: Grid) -> bool:
-    return grid.count.kind in ("whole", "fraction")
+    return grid.count.kind in (Kind.WHOLE, Kind.FRACTION)
 
 
 def _whole(jump: Jump) -> bool:
-    return jump.count.kind == "whole" and jump.a >= 0 and jump.b >= 0
+    return jump.count.kind == Kind.WHOLE and jump.a >= 0 and jump.b >= 0
 
 
 def _new(jump: Jump, size: int) -> bool:
@@ -92,7 +93,10 @@ RULES = (
         "S07",
         (3, 5),
         lambda j: (
-            j.count.kind == "fraction" and j.b > 0 and j.b.denominator == 3 and "tercio" in j.count.words_of(j.b, "es")
+            j.count.kind == Kind.FRACTION
+            and j.b > 0
+            and j.b.denominator == 3
+            and "tercio" in j.count.words_of(j.b, "es")
         ),
         _ordinal_parts,
         languages=_ES,

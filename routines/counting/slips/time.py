@@ -5,6 +5,7 @@ from dataclasses import replace
 from ..grid import Grid
 from ..kinds.clock import DAY
 from ..kinds.clock_words import NOON
+from ..kinds.names import Kind
 from ..kinds.piece import join
 from ..kinds.registry import number_kind
 from ..kinds.units import UNITS
@@ -16,11 +17,11 @@ from .writing import in_two_units, with_part
 
 def serves(grid: Grid) -> bool:
     count = grid.count
-    return count.kind == "clock" or (count.kind == "elapsed" and count.part_names() == ("hours", "minutes"))
+    return count.kind == Kind.CLOCK or (count.kind == Kind.ELAPSED and count.part_names() == ("hours", "minutes"))
 
 
 def _clock(jump: Jump) -> bool:
-    return jump.count.kind == "clock"
+    return jump.count.kind == Kind.CLOCK
 
 
 def _twelve(jump: Jump) -> bool:
@@ -54,7 +55,7 @@ def _thirteen(jump: Jump, language: str) -> str:
 def _other_half_of_the_day(jump: Jump, language: str) -> str:
     """12:05 a.m. for 12:05 p.m."""
     style = replace(jump.count.style, halves=True, language=language)
-    return join(number_kind("clock", style, jump.count.form.grain).pieces(jump.minutes[1] + NOON))
+    return join(number_kind(Kind.CLOCK, style, jump.count.form.grain).pieces(jump.minutes[1] + NOON))
 
 
 def _past_twenty_four(jump: Jump, language: str) -> str:

@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from ..grid import Grid
+from ..kinds.names import Kind
 from .jump import Jump
 from .known_facts import is_known_multiple
 from .rule import Area, Rule
@@ -13,7 +14,7 @@ _WRONG_DECADE = {30: 50, 40: 20, 50: 30, 60: 40, 70: 50, 80: 60, 90: 70}
 
 
 def serves(grid: Grid) -> bool:
-    return grid.count.kind == "whole"
+    return grid.count.kind == Kind.WHOLE
 
 
 def _ten_more_than(jump: Jump, language: str) -> str:

@@ -8,11 +8,12 @@ from math import lcm
 
 from ..count import Count
 from ..errors import CountError
+from ..kinds.names import Kind
 from ..written_units import written_units
 
 FIELD = "count_features"
 HOUR, HALF_HOUR = 60, 30
-MEASURES = ("length", "mass", "capacity")
+MEASURES = (Kind.LENGTH, Kind.MASS, Kind.CAPACITY)
 
 # A whole number, a decimal or a fraction.
 NUMBER = r"-?[0-9]{1,9}(?:\.[0-9]{1,9}|/[1-9][0-9]{0,8})?"

@@ -8,11 +8,12 @@ from functools import cached_property
 
 from ..count import Count
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from ..written_units import unit_to_reach, written_units
 from .amounts import read_amounts, unit_size, written_denominator
 from .features import Condition
 
-_KINDS = {"duration": ("elapsed",), "time": ("clock", "elapsed")}
+_KINDS = {"duration": (Kind.ELAPSED,), "time": (Kind.CLOCK, Kind.ELAPSED)}
 _LANDMARKS = {"hour": 60, "noon": 1440, "midnight": 1440, "100c": 100}
 
 
@@ -63,9 +64,9 @@ def _kind(condition: Condition, facts: Facts) -> bool:
 
 def _is_kind(name: str, facts: Facts) -> bool:
     if name == "integer":
-        return facts.count.kind == "whole" and facts.low < 0
+        return facts.count.kind == Kind.WHOLE and facts.low < 0
     if name == "whole":
-        return facts.count.kind == "whole" and facts.low >= 0
+        return facts.count.kind == Kind.WHOLE and facts.low >= 0
     return facts.count.kind in _KINDS.get(name, (name,))
 
 
@@ -157,9 +158,9 @@ def _landmark(name: str, facts: Facts) -> int | Fraction | None:
     if name == "whole":
         return 1
     if name == "unit":
-        if facts.count.kind == "money":
+        if facts.count.kind == Kind.MONEY:
             return 100
-        if facts.count.kind in ("clock", "elapsed"):
+        if facts.count.kind in (Kind.CLOCK, Kind.ELAPSED):
             return 60
         larger = unit_to_reach(facts.count)
         return larger.size / unit_size(facts.count) if larger else None

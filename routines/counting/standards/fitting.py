@@ -6,6 +6,7 @@ from typing import Any
 
 from ..audience import Audience
 from ..grid import Grid
+from ..kinds.names import Kind
 from .conditions import Facts, meets
 from .features import Features, read_features
 from .reasons import reason
@@ -92,7 +93,7 @@ def _fit(features: Features, facts: Facts) -> str | None:
 
 def _plain(facts: Facts) -> bool:
     """Whether the count is what features without a kind speak of: whole numbers, none below zero."""
-    return facts.count.kind == "whole" and facts.low >= 0
+    return facts.count.kind == Kind.WHOLE and facts.low >= 0
 
 
 def _particular(features: Features) -> int:

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from ..count import Count
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..kinds.unit_names import NAMES
 from ..locate.tongues import tongue
 from ..texts.numbers import listing
@@ -93,10 +94,10 @@ def _landmark(name: str, facts: Facts, language: str) -> str:
     count = facts.count
     if name in _NAMED:
         return _in(language, *_NAMED[name])
-    if name in ("100c", "unit") and count.kind == "money":
+    if name in ("100c", "unit") and count.kind == Kind.MONEY:
         return _in(language, "a whole ", "1 ") + currency_named(count.style.currency, language).main.one
     if name == "unit":
-        larger = "h" if count.kind in ("clock", "elapsed") else _symbol_to_reach(count)
+        larger = "h" if count.kind in (Kind.CLOCK, Kind.ELAPSED) else _symbol_to_reach(count)
         if larger is None:
             return _in(
                 language, "a larger unit, for it is written in the largest", "otra mayor: ya va en la mayor unidad"

@@ -1,12 +1,12 @@
 """Which counts to stop after: where there is something to see, to predict or to settle, well apart."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
 from ..checking import judge
-from ..claims import Claim
+from ..claims import Claim, DigitClaim, DigitSumClaim, LandmarksClaim, OppositesClaim, RemainderClaim
 from ..errors import CountError
 from ..grid import Grid
 from ..patterns import facts
@@ -105,14 +105,14 @@ def seen_at(claim: Claim, grid: Grid) -> int | None:
 
 def _less_particular(claim: Claim) -> Claim:
     """The claim without what depends on how many lines or pairs are on the board."""
-    changes: dict[str, Any] = {}
-    if claim.get("blocks") is not None:
-        changes = {"blocks": None, "lines": None, "length": claim.length}
-    elif claim.family == "landmarks":
-        changes = {"lie": None, "lines": None, "first": None}
-    elif claim.family == "opposites":
-        changes = {"pairs": None}
-    return claim.with_(**changes)
+    match claim:
+        case LandmarksClaim():
+            return replace(claim, lie=None, lines=None, first=None)
+        case OppositesClaim():
+            return OppositesClaim()
+        case DigitClaim() | DigitSumClaim() | RemainderClaim() if claim.blocks is not None:
+            return replace(claim, blocks=None, lines=None, length=claim.block_length)
+    return claim
 
 
 def _seen(grid: Grid, claim: Claim, *, at_length: bool) -> Choice | None:
@@ -122,7 +122,7 @@ def _seen(grid: Grid, claim: Claim, *, at_length: bool) -> Choice | None:
         return None
     last = grid.terms - APART
     after = max(n, FIRST, min(grid.line_length - grid.lead, last))
-    every = claim.get("every") or 0
+    every = claim.every or 0 if isinstance(claim, LandmarksClaim) else 0
     if at_length and after + every <= last:
         after += every
     return Choice(after, "target", claim) if after <= last else None

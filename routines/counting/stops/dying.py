@@ -1,6 +1,6 @@
 """Ideas that die while a count is written, and are worth a stop just before."""
 
-from ..claims import Claim
+from ..claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, HowManyClaim
 from ..grid import Grid
 from ..ideas import ideas
 from ..patterns.ranking import rank
@@ -27,14 +27,17 @@ def _dies_in_view(idea: Idea, grid: Grid) -> bool:
 def _is_found_by_children(idea: Idea, grid: Grid) -> bool:
     """Runs of digits, digit sums that stay, digits that stay in their line, and as many in each ten, hour or foot."""
     claim = idea.claim
-    if claim.family == "how-many":
-        return bool(claim.get("multiple") == round_number(grid.count))
-    if claim.family not in ("digit-run", "digit-sum", "digit") or (claim.length or 1) > 1:
-        return False
-    if claim.get("along") == "count":
-        # A digit that stays until a new ten is news of the ten: a hard spot.
-        return claim.family != "digit"
-    return claim.family != "digit-sum" and _in_two_lines(idea, grid)
+    match claim:
+        case HowManyClaim():
+            return claim.multiple == round_number(grid.count)
+        case DigitRunClaim():
+            return claim.along == "count" or _in_two_lines(idea, grid)
+        case DigitClaim():
+            # Along the count, a digit that stays until a new ten is news of the ten: a hard spot.
+            return claim.block_length == 1 and claim.along != "count" and _in_two_lines(idea, grid)
+        case DigitSumClaim():
+            return claim.block_length == 1 and claim.along == "count"
+    return False
 
 
 def _in_two_lines(idea: Idea, grid: Grid) -> bool:

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..round_number import round_number
 from ..written_units import large_size, unit_above, written_units
 
@@ -41,15 +42,15 @@ def hard_spots(grid: Grid) -> list[HardSpot]:
 
 def _multiples(count: Count) -> list[Fraction]:
     """Multiples with a name, largest first; whole numbers go by tens, hundreds, thousands."""
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         return [Fraction(10**power) for power in range(9, 0, -1)]
-    if count.kind in ("decimal", "fraction"):
+    if count.kind in (Kind.DECIMAL, Kind.FRACTION):
         wholes = [Fraction(10**power) for power in range(4, -1, -1)]
-        return [*wholes, Fraction(1, 10)] if count.kind == "decimal" else wholes
-    if count.kind == "money":
+        return [*wholes, Fraction(1, 10)] if count.kind == Kind.DECIMAL else wholes
+    if count.kind == Kind.MONEY:
         return [10 * round_number(count), round_number(count)]
-    if count.kind in ("clock", "elapsed"):
-        return [Fraction(720), Fraction(60)] if count.kind == "clock" else [Fraction(60)]
+    if count.kind in (Kind.CLOCK, Kind.ELAPSED):
+        return [Fraction(720), Fraction(60)] if count.kind == Kind.CLOCK else [Fraction(60)]
     large = large_size(count) or unit_above(count)
     if large:
         return [large]

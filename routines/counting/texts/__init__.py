@@ -21,14 +21,16 @@ def describe(
 ) -> Words:
     """Say a claim in words: the teacher's line, what a child may say, the reason in numbers.
 
+    >>> from fractions import Fraction
+    >>> from ..claims import LandmarksClaim
     >>> from ..count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
-    >>> claim = Claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1])
+    >>> claim = LandmarksClaim(Fraction(10), every=5, first=1, lie="column", lines=(1,))
     >>> describe(claim, grid, "always", None).because
     '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
-    return words_of(TELLINGS[claim.family](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
+    return words_of(TELLINGS[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
 
 
 def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:
@@ -53,7 +55,7 @@ def verdict_because(
     """Answer a claim from the floor: why it is so, or what is there instead."""
     page = page_of(grid, audience or Audience())
     breaks_at = _end_in_sight(grid, breaks_at)
-    telling = TELLINGS[claim.family](page, claim, Life(holds if true else None, breaks_at if true else None))
+    telling = TELLINGS[type(claim)](page, claim, Life(holds if true else None, breaks_at if true else None))
     if not true:
         refutation = telling.refutation(counterexample)
         key = "no.from" if true_from is not None and true_from > 1 else "no"

@@ -5,8 +5,9 @@ from fractions import Fraction
 from functools import lru_cache
 
 from ..audience import Audience
-from ..grid import Grid
+from ..grid import Fill, Grid
 from ..kinds.currency import currency_named
+from ..kinds.names import Kind
 from ..kinds.unit_names import NAMES
 from ..kinds.units import UNITS
 from .en import ENGLISH
@@ -31,7 +32,7 @@ class Page:
         self.band = band_of(audience.level)
         self.on_clock = self.count.wrap is not None
         # "3/3 = 1" would read as a second equation inside a sentence.
-        self._two_names = self.count.kind == "fraction" and self.count.style.wholes == "both"
+        self._two_names = self.count.kind == Kind.FRACTION and self.count.style.wholes == "both"
         self._differences: dict[tuple[int, int], str] = {}
         self._texts: dict[int, str] = {}
         self._values: dict[int, str] = {}
@@ -146,7 +147,7 @@ class Page:
         return found
 
     def _own_mark(self, multiple: Fraction) -> Noun | None:
-        if self.count.kind == "money":
+        if self.count.kind == Kind.MONEY:
             currency = currency_named(self.count.style.currency, self.tongue.language)
             return self.tongue.whole_units(currency.main) if multiple == 10**currency.digits else None
         unit = self.count.base_unit or self.count.kind
@@ -196,13 +197,13 @@ class Page:
         found = self._lines.get(along)
         if found is None:
             line = self.tongue.lines[along]
-            way = self.tongue.each_way(along, upwards=self.grid.fill == "across-up")
+            way = self.tongue.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
             found = self._lines[along] = {"line": line.one, "lines": line.many, "each_way": way}
         return found
 
     def digit(self, place: int) -> Feature:
         """The digit at a place of the base unit, named."""
-        if self.count.kind != "money":
+        if self.count.kind != Kind.MONEY:
             return self.tongue.place_digit(place)
         currency = currency_named(self.count.style.currency, self.tongue.language)
         if currency.digits == 0 or self.count.style.units == "one":

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 from .families import Telling
 from .families.telling import Line
 from .words import REASON_LIMITS, STUDENT_BANDS, Words, capital, first_that_fits, sentence
 
 
-def words_of(telling: Telling) -> Words:
+def words_of(telling: Telling[Any]) -> Words:
     """Say a claim in words for the telling's page."""
     return Words(
         statement=capital(telling.statement() + until(telling)),
@@ -18,7 +19,7 @@ def words_of(telling: Telling) -> Words:
     )
 
 
-def until(telling: Telling) -> str:
+def until(telling: Telling[Any]) -> str:
     """Say where a claim ends (", until 100"); empty for what never does."""
     n = telling.life.breaks_at
     if n is None or telling.life.holds != "shown":
@@ -26,12 +27,12 @@ def until(telling: Telling) -> str:
     return telling.say("until", until=telling.page.value(n))
 
 
-def because(telling: Telling) -> str:
+def because(telling: Telling[Any]) -> str:
     """Say the reason in numbers, with what happens at the end where the level has room for it."""
     return first_that_fits(_because(telling), 1, REASON_LIMITS[telling.page.band])
 
 
-def _because(telling: Telling) -> Iterator[Line]:
+def _because(telling: Telling[Any]) -> Iterator[Line]:
     note = telling.note()
     if note:
         for reason in telling.reasons():
@@ -41,19 +42,19 @@ def _because(telling: Telling) -> Iterator[Line]:
         yield lambda reason=reason: sentence(reason())  # type: ignore[misc]
 
 
-def student_words(telling: Telling) -> str:
+def student_words(telling: Telling[Any]) -> str:
     """Say it as a child of the page's level would."""
     band = telling.page.band
     return first_that_fits((_noticing, _shown, _reasoned, _tested)[band](telling), *STUDENT_BANDS[band])
 
 
-def _noticing(telling: Telling) -> Iterator[Line]:
+def _noticing(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 0 and 1: what is there."""
     for core in telling.cores():
         yield lambda core=core: sentence(core())  # type: ignore[misc]
 
 
-def _shown(telling: Telling) -> Iterator[Line]:
+def _shown(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 2 and 3: what is there, and where to look."""
     for evidence in telling.evidence():
         for core in telling.cores():
@@ -64,7 +65,7 @@ def _shown(telling: Telling) -> Iterator[Line]:
     yield from _noticing(telling)
 
 
-def _reasoned(telling: Telling) -> Iterator[Line]:
+def _reasoned(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 4 and 5: what is there, and why; with an example where that is short."""
     for reason in telling.reasons():
         for core in telling.cores():
@@ -75,7 +76,7 @@ def _reasoned(telling: Telling) -> Iterator[Line]:
                 )
 
 
-def _tested(telling: Telling) -> Iterator[Line]:
+def _tested(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 6 and up: a conjecture, its reason, and where to test it."""
     test = capital(_test(telling))
     for reason in telling.reasons():
@@ -83,7 +84,7 @@ def _tested(telling: Telling) -> Iterator[Line]:
             yield from telling.saying("student.test", core=core(), reason=reason(), Test=test)
 
 
-def _test(telling: Telling) -> str:
+def _test(telling: Telling[Any]) -> str:
     dies = telling.life.breaks_at
     n = dies or telling.term_to_test()
     key = "test.dies" if dies else "test.further" if n > telling.grid.terms else "test.here"

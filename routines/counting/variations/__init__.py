@@ -10,6 +10,7 @@ from ..errors import CountError
 from ..grid import Grid
 from ..locate.tongues import tongue
 from ..locate.wording import filled
+from ..outcome import Outcome
 from ..round_number import round_number
 from ..slips.asking import in_order, reader_of
 from ..slips.jump import Jump
@@ -25,9 +26,8 @@ from .reach import within_reach
 from .sentences import SENTENCES
 from .variation import Variation
 
-__all__ = ["OUTCOMES", "Variation", "next_counts"]
+__all__ = ["Variation", "next_counts"]
 
-OUTCOMES = ("not-yet", "as-planned", "ready-for-more")
 COUNTS_IN_SENTENCES = ("start", "last", "before", "hard", "landmark")
 MOST = 3
 
@@ -43,12 +43,12 @@ def next_counts(
 ) -> list[Variation]:
     """Up to three counts to do next, each with one change chosen for what happened, most fitting first.
 
-    outcome: not-yet, as-planned or ready-for-more. slips: where the class slipped, as term numbers,
+    slips: where the class slipped, as term numbers,
     slips, or what `classify` gave. unseen: claims or patterns that were not seen.
     Raises: CountError on `outcome`, `slips`, `unseen`, `grid`, `level` or `audience`.
     """
-    if outcome not in OUTCOMES:
-        raise CountError("outcome", f"Choose how it went from: {', '.join(OUTCOMES)}.")
+    if outcome not in tuple(Outcome):
+        raise CountError("outcome", f"Choose how it went from: {', '.join(Outcome)}.")
     reader = reader_of(grid, grade, audience)
     missed = [claim_of(one, "unseen") for one in in_order(unseen, "unseen")]
     slipped = [not_yet.slipped_at(one) for one in in_order(slips, "slips")]
@@ -63,9 +63,9 @@ def next_counts(
 def _changes(
     grid: Grid, outcome: str, slips: list[not_yet.SlippedAt], unseen: list[Claim], audience: Audience
 ) -> Iterator[Change]:
-    if outcome == "not-yet":
+    if outcome == Outcome.NOT_YET:
         return not_yet.changes(grid, slips, unseen, audience)
-    if outcome == "as-planned":
+    if outcome == Outcome.AS_PLANNED:
         return as_planned.changes(grid, slips, unseen, audience.level)
     return ready_for_more.changes(grid, audience.level)
 

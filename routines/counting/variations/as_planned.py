@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from ..claims import Claim
+from ..claims import Claim, RemainderClaim
 from ..grid import Grid
 from ..patterns import facts
 from ..round_number import round_number
@@ -41,7 +41,7 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
     kept = [
         found.claim
         for found in facts(grid, implied=True)
-        if found.claim.family == "remainder" and found.claim.get("modulus") == size
+        if isinstance(found.claim, RemainderClaim) and found.claim.modulus == size
     ]
     told = {"size": count.difference_text(new.count.step), "round": count.difference_text(size)}
     yield Change("round number more", new, told, shown(new, *kept)[:1])

@@ -5,10 +5,11 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from ..checking import judge
-from ..claims import Claim
+from ..claims import Claim, NeighbourClaim
 from ..count import Count
 from ..errors import CountError
-from ..grid import Grid
+from ..grid import Fill, Grid
+from ..kinds.names import Kind
 from ..round_number import counted_parts
 from ..style import Style
 from ..written_units import written_units
@@ -63,11 +64,10 @@ def is_shown(claim: Claim, grid: Grid) -> bool:
     return judged.true and judged.seen
 
 
-def across_the_fill(grid: Grid) -> Claim:
+def across_the_fill(grid: Grid) -> NeighbourClaim:
     """The claim about the next count in the same place of the next line."""
-    direction = "right" if grid.fill == "down" else "down"
-    difference = grid.count.step * grid.line_length * (-1 if grid.fill == "across-up" else 1)
-    return Claim("neighbour", direction=direction, difference=str(difference))
+    difference = grid.count.step * grid.line_length * (-1 if grid.fill is Fill.ACROSS_UP else 1)
+    return NeighbourClaim("right" if grid.fill is Fill.DOWN else "down", difference)
 
 
 def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:
@@ -93,7 +93,7 @@ def small_unit(count: Count) -> Fraction:
 
 def finest(count: Count) -> Fraction:
     """The amount that every count is made of, whatever it is: one, one part, one of the last place, one unit."""
-    if count.kind in ("decimal", "fraction"):
+    if count.kind in (Kind.DECIMAL, Kind.FRACTION):
         return Fraction(1, count.scale)
     units = written_units(count)
     return units.small.size / counted_parts(count) if units else Fraction(1)

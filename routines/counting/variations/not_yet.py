@@ -6,12 +6,21 @@ from fractions import Fraction
 from typing import Any
 
 from ..audience import Audience
-from ..claims import Claim
+from ..claims import (
+    BlockClaim,
+    Claim,
+    DigitRunClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    RemainderClaim,
+    StepClaim,
+)
 from ..count import Count
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
+from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
-from ..patterns import FAMILIES
+from ..patterns import MODULES
 from ..patterns.ranking import rank
 from ..round_number import round_number
 from ..slips.asking import count_number
@@ -80,7 +89,7 @@ def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
     """The same jump at a landmark a tenth as large: past 100 in place of 1,000, past 1,000 in place of 5,000."""
     count, n = grid.count, slip.n
     spot = next((spot for spot in hard_spots(grid) if spot.n == n), None)
-    if count.kind != "whole" or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
+    if count.kind != Kind.WHOLE or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
         return
     power = 10 ** (len(str(spot.landmark)) - 1)
     smaller = Fraction(power if spot.landmark != power else power // 10)
@@ -113,10 +122,10 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
 
 def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
     """The line length nearest to this one in which the unseen pattern, or the landmarks, line up."""
-    families = {claim.family for claim in unseen} - {"step", "neighbour"}
+    families = {type(claim) for claim in unseen} - {StepClaim, NeighbourClaim}
     # Without a pattern that was missed, only what children go round by is worth another fold.
     known = landmark_multiples(grid.count) if families else [round_number(grid.count)]
-    families = families or {"landmarks"}
+    families = families or {LandmarksClaim}
     if _lined_up(grid, families, known):
         return
     folds = sorted(other_lengths(grid), key=lambda new: abs(new.line_length - grid.line_length))
@@ -128,16 +137,21 @@ def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
             return
 
 
-def _lined_up(grid: Grid, families: set[str], known: Sequence[Fraction]) -> list[Claim]:
+def _lined_up(grid: Grid, families: set[type[Claim]], known: Sequence[Fraction]) -> list[Claim]:
     """What of these families a grid shows in its lines: landmarks among those known, blocks no longer than two."""
-    found = [one.claim for family in families for one in FAMILIES[family].find(grid)]
-    return [
-        claim
-        for claim in found
-        if (claim.get("lie") in IN_LINES and claim.get("multiple") in known if claim.family == "landmarks" else True)
-        and (claim.length or 1) <= 2
-        and claim.get("along") != "count"
-    ]
+    found = [one.claim for family in families for one in MODULES[family].find(grid)]
+    return [claim for claim in found if _is_in_lines(claim, known)]
+
+
+def _is_in_lines(claim: Claim, known: Sequence[Fraction]) -> bool:
+    match claim:
+        case LandmarksClaim():
+            return claim.lie in IN_LINES and claim.multiple in known
+        case BlockClaim():
+            return claim.along != "count" and (claim.block_length or 1) <= 2
+        case DigitRunClaim():
+            return claim.along != "count"
+    return True
 
 
 def _fewer(grid: Grid) -> Iterator[Change]:
@@ -158,12 +172,12 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
     name = "multiples" if known else "round start"
     if start == count.start and known:
         start, name = (size if count.step > 0 else size * count.terms), "first jumps"
-        counted_long_ago = count.kind == "whole" and size == 1 and level > YOUNGEST
+        counted_long_ago = count.kind == Kind.WHOLE and size == 1 and level > YOUNGEST
         if abs(start) >= abs(count.start) or min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
             return
     new = changed(grid, start=start)
     if new is not None:
-        claim = Claim("remainder", modulus=str(size), along="count", blocks=[["0"]])
+        claim = RemainderClaim(size, "count", ((Fraction(0),),))
         # Every count is a multiple of what all are made of, wherever it starts.
         says_something = known and size != finest(count)
         told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
@@ -173,7 +187,7 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
 def _multiples_are_known(count: Count) -> bool:
     """Whether a class knows the multiples of the step by heart: the tables, the tens, what fills a dollar or a foot."""
     size = abs(count.step)
-    if count.kind in ("whole", "decimal", "fraction"):
+    if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
         places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
         return knows_multiples_of(size * (count.scale if places is None else 10**places))
     return count.wrap is None and round_number(count) % size == 0

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..locate.clock import since_midnight
 from ..slips.integers import BELOW_ZERO_FROM
 from .changes import Change, changed, shown
@@ -66,6 +67,6 @@ def _range(old: Grid, level: int) -> tuple[Fraction, Fraction]:
         return min(UP_AT, *counted), max(IN_BED_AT, *counted)
     # Nothing below zero for a class that does not know of it.
     lowest = Fraction(0) if min(counted) >= 0 and level < BELOW_ZERO_FROM else -FARTHEST
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         return lowest, max(Fraction(LARGEST[min(level, len(LARGEST) - 1)]), *counted)
     return lowest, max(largest_measured(count) or FARTHEST, *counted)

@@ -6,10 +6,12 @@ from dataclasses import replace
 from fractions import Fraction
 from math import gcd
 
+from ..claims import LandmarksClaim
 from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
-from ..patterns import FAMILIES
+from ..patterns import landmarks
 from ..round_number import counted_parts, round_number
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
@@ -24,14 +26,14 @@ TEN = 10
 SMALL, NEARLY_FROM = 6, 3
 # Source: Common Core State Standards 5.NBT.A.3 (decimals to thousandths), 4.NF.C.6 (to hundredths).
 THOUSANDTHS_FROM = 5
-UNFRIENDLY = {"money": (35, 15, 45, 65), "clock": (25, 35, 40, 55), "elapsed": (25, 35, 40, 55)}
+UNFRIENDLY = {Kind.MONEY: (35, 15, 45, 65), Kind.CLOCK: (25, 35, 40, 55), Kind.ELAPSED: (25, 35, 40, 55)}
 BEFORE = 4
 HALF_DAY = 720
 
 
 def changes(grid: Grid, level: int) -> Iterator[Change]:
     yield from _past_a_landmark(grid, level)
-    if grid.count.kind == "whole" and (level <= YOUNGEST or abs(grid.count.step) == 1):
+    if grid.count.kind == Kind.WHOLE and (level <= YOUNGEST or abs(grid.count.step) == 1):
         yield from _by_tens(grid, level)
     else:
         yield from _harder_step(grid, level)
@@ -60,7 +62,7 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     """A round number ten times as large, beyond every count in view; zero for older classes that count back."""
     count = grid.count
     values = (count.start, count.value(grid.terms))
-    if count.kind == "whole" and count.step < 0 and level >= BELOW_ZERO_FROM and min(values) >= 0:
+    if count.kind == Kind.WHOLE and count.step < 0 and level >= BELOW_ZERO_FROM and min(values) >= 0:
         return Fraction(0)
     if count.wrap:
         passed = (max(values) // HALF_DAY) != (min(values) // HALF_DAY)
@@ -68,7 +70,7 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     if min(values) < 0:
         return -_ten_times_as_large(round_number(count), -min(values))
     landmark = _ten_times_as_large(round_number(count), max(values))
-    largest = Fraction(LARGEST[level]) if count.kind == "whole" else largest_measured(count)
+    largest = Fraction(LARGEST[level]) if count.kind == Kind.WHOLE else largest_measured(count)
     return landmark if largest is None or landmark <= largest else None
 
 
@@ -113,7 +115,7 @@ def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
 def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
     """What makes the step harder, the step, and what it is nearly or does not fill."""
     size, round_by = abs(count.step), round_number(count)
-    if count.kind == "whole":
+    if count.kind == Kind.WHOLE:
         if size < SMALL or (size == TEN and level < NEARLY_FROM):
             return "ten times", TEN * size, round_by
         if size % 5 == 0:
@@ -122,13 +124,13 @@ def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
         # The step and ten more is proposed after a lesson as planned.
         nine += 0 if nine > size else 2 * TEN
         return "nearly round", nine, nine + 1
-    if count.kind == "decimal":
+    if count.kind == Kind.DECIMAL:
         places = 2 if level < THOUSANDTHS_FROM else 3
         if (size / TEN * 10**places).denominator == 1:
             return "finer", size / TEN, round_by
         nine_parts = Fraction(9, 10**places)
         return ("nearly round", nine_parts, nine_parts / 9 * TEN) if size != nine_parts else None
-    if count.kind == "fraction":
+    if count.kind == Kind.FRACTION:
         parts = count.scale
         tops = [top for top in range(2, parts) if gcd(top, parts) == 1 and Fraction(top, parts) != size]
         return ("several parts", Fraction(tops[0], parts), round_by) if tops else None
@@ -158,8 +160,10 @@ def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:
     known = landmark_multiples(grid.count)
     slid = [
         found.claim
-        for found in FAMILIES["landmarks"].find(new)
-        if found.claim.get("lie") in ("down-right", "down-left") and found.claim.get("multiple") in known
+        for found in landmarks.find(new)
+        if isinstance(found.claim, LandmarksClaim)
+        and found.claim.lie in ("down-right", "down-left")
+        and found.claim.multiple in known
     ]
     told = {"length": str(new.line_length), "across": grid.count.difference_text(grid.count.step * new.line_length)}
     yield Change("one more", new, told, shown(new, *slid[:1]) or shown(new, across_the_fill(new)))

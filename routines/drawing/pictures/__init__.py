@@ -8,7 +8,7 @@ A picture shows a dozen terms at most, from `first` on; the jump into `first` is
 On screen the drawings carry the p- classes of static/css/components/pictures.css; on paper the same rules as attributes.
 """
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from . import clock_faces, coins, fraction_bars, jugs, number_line, ruler, scale
 from .sheet import Sheet
@@ -27,17 +27,17 @@ _PICTURES = {
     "scale": scale,
 }
 _BEST_FIRST = {
-    "whole": ("line",),
-    "decimal": ("line", "bars"),
-    "fraction": ("bars", "line"),
-    "length": ("ruler", "line"),
-    "mass": ("scale", "line"),
-    "capacity": ("jugs", "line"),
-    "money": ("coins", "line"),
-    "clock": ("clock", "line"),
-    "elapsed": ("line",),
+    Kind.WHOLE: ("line",),
+    Kind.DECIMAL: ("line", "bars"),
+    Kind.FRACTION: ("bars", "line"),
+    Kind.LENGTH: ("ruler", "line"),
+    Kind.MASS: ("scale", "line"),
+    Kind.CAPACITY: ("jugs", "line"),
+    Kind.MONEY: ("coins", "line"),
+    Kind.CLOCK: ("clock", "line"),
+    Kind.ELAPSED: ("line",),
 }
-_OVER_TIME = ("clock", "elapsed")
+_OVER_TIME = (Kind.CLOCK, Kind.ELAPSED)
 
 
 def pictures_for(count: Count, language: str = "en") -> tuple[tuple[str, str], ...]:

@@ -6,7 +6,7 @@ The hour hand moves with the minutes. A 24-hour count has the hours from 13 to 2
 from fractions import Fraction
 from math import cos, pi, radians, sin
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from ..numerals import HALF_DIGIT
 from .jumps import arrow
@@ -23,7 +23,7 @@ MOST_TURNS = 2  # longer sweeps are drawn without their whole turns; the words t
 
 
 def fits(count: Count) -> bool:
-    return count.kind == "clock"
+    return count.kind == Kind.CLOCK
 
 
 def hour_angle(value: Fraction) -> Fraction:

@@ -7,7 +7,7 @@ framed slip of paper. They imitate no currency.
 from dataclasses import dataclass
 from itertools import pairwise
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from ..metrics import text_width
 from ..numerals import HALF_DIGIT
@@ -35,7 +35,7 @@ class Group:
 
 def fits(count: Count) -> bool:
     """Every amount of the count can be paid exactly in the coins and notes of its currency."""
-    if count.kind != "money" or count.style.currency not in PURSES:
+    if count.kind != Kind.MONEY or count.style.currency not in PURSES:
         return False
     purse = PURSES[count.style.currency]
     return all(change(purse, count.value(n).numerator, int(count.step)) is not None for n in range(1, count.terms + 1))

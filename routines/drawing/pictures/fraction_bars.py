@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor, lcm, pi
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from ..metrics import text_width
 from ..numerals import HALF_DIGIT
@@ -27,14 +27,14 @@ ROW_GAP = 18.0
 
 def parts_of_whole(count: Count) -> int:
     """Into how many parts each whole is cut: the kept denominator, tenths for decimals, at most MOST_PARTS; else 0."""
-    parts = lcm(count.scale, 10) if count.kind == "decimal" else lcm(count.scale, count.style.over)
-    if parts > MOST_PARTS and count.kind == "fraction":
+    parts = lcm(count.scale, 10) if count.kind == Kind.DECIMAL else lcm(count.scale, count.style.over)
+    if parts > MOST_PARTS and count.kind == Kind.FRACTION:
         parts = count.scale
     return parts if 1 < parts <= MOST_PARTS else 0
 
 
 def fits(count: Count) -> bool:
-    if count.kind not in ("fraction", "decimal") or not parts_of_whole(count):
+    if count.kind not in (Kind.FRACTION, Kind.DECIMAL) or not parts_of_whole(count):
         return False
     return min(count.start, count.value(count.terms)) >= 0 and abs(count.step) <= LARGEST_STEP
 

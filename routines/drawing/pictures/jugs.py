@@ -3,7 +3,7 @@
 from fractions import Fraction
 from math import pi
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from .amounts import Marks, marks_of, shows_jumps, top_of
 from .jumps import arrow, jump_words
@@ -18,7 +18,7 @@ FINE_GAP, NUMBER_GAP = 5.0, 18.0
 
 
 def fits(count: Count) -> bool:
-    return count.kind == "capacity" and shows_jumps(count)
+    return count.kind == Kind.CAPACITY and shows_jumps(count)
 
 
 def level(value: Fraction, top: Fraction) -> float:

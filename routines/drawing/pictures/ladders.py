@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator
 from fractions import Fraction
 from math import ceil, floor
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 FINEST_GAP = 5.0  # px between the finest marks
 NUMBER_GAP = 14.0  # px kept free between two numbers of the line
@@ -24,7 +24,7 @@ _COARSEST = 10**12
 
 def rungs(count: Count) -> tuple[Fraction, ...]:
     """The rungs of a count's kind, ascending. Units: the base unit."""
-    own = _RUNGS.get(count.base_unit) or (_parts_of_one(count.scale) if count.kind == "fraction" else ())
+    own = _RUNGS.get(count.base_unit) or (_parts_of_one(count.scale) if count.kind == Kind.FRACTION else ())
     coarser = own[-1] if own else Fraction(1, 1000)
     more = []
     while coarser < _COARSEST:
@@ -52,7 +52,7 @@ def numbered(count: Count, px: Fraction, low: Fraction, high: Fraction, room: Ca
     Fives and fifties are numbered only where the count steps by them, tens and hundreds always; of fractions only wholes.
     """
     for rung in rungs(count):
-        if (count.kind == "fraction" and rung < 1) or (_is_half(rung) and count.step % rung):
+        if (count.kind == Kind.FRACTION and rung < 1) or (_is_half(rung) and count.step % rung):
             continue
         if rung * px >= NUMBER_GAP and rung * px >= max(map(room, multiples(rung, low, high)), default=0) + NUMBER_GAP:
             return rung

@@ -6,7 +6,7 @@ edge there; where it is laid on from one line to the next its end stays open.
 
 from fractions import Fraction
 
-from routines.counting import Count
+from routines.counting import Count, Kind
 
 from ..numerals import Numeral
 from .jumps import draw_jumps, room_above
@@ -25,7 +25,7 @@ LARGE = {"in": Fraction(12), "cm": Fraction(100)}
 
 
 def fits(count: Count) -> bool:
-    return count.kind == "length"
+    return count.kind == Kind.LENGTH
 
 
 def draw(sheet: Sheet, count: Count, first: int, last: int) -> float:

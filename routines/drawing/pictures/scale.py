@@ -4,7 +4,7 @@ from fractions import Fraction
 from itertools import combinations
 from math import cos, pi, radians, sin
 
-from routines.counting import Count, Piece
+from routines.counting import Count, Kind, Piece
 
 from ..numerals import HALF_DIGIT, Box, Numeral, set_numeral
 from .amounts import Marks, marks_of, shows_jumps, top_of
@@ -20,7 +20,7 @@ FINE_GAP, NUMBER_GAP = 4.0, 50.0
 
 
 def fits(count: Count) -> bool:
-    return count.kind == "mass" and shows_jumps(count)
+    return count.kind == Kind.MASS and shows_jumps(count)
 
 
 def pointer_angle(value: Fraction, top: Fraction) -> Fraction:

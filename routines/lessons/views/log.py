@@ -20,7 +20,7 @@ from routines.lessons.recording import change_log, record_paper_lesson, save_ref
 from routines.lessons.shown_count import shown_of, target_sentences
 from routines.lessons.slips_said import said_otherwise
 from routines.lessons.state import LessonState
-from routines.models import Lesson, Planned, Routine
+from routines.models import Lesson, Planned, Routine, TargetOutcome
 from routines.requests import wants_fragment
 from routines.shown_plan import ShownPlan
 from routines.words_erased.late_words import what_went
@@ -226,7 +226,7 @@ def _form_context(form: LogForm, shown: ShownPlan, written, offered) -> dict:
 def _read_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: LessonState) -> HttpResponse:
     """What a colleague reads: never the note to next year's self, nor what was foreseen."""
     targets = _standing(found, state, shown).targets
-    names = {"seen": _("seen"), "not-yet": _("not yet")}
+    names = dict(TargetOutcome.Seen.choices)
     count = shown.grid.count
     context = {
         "section": "lessons",

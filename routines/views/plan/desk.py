@@ -18,6 +18,7 @@ from accounts.models import School, SentForm, User
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.actions.plans import keep_draft
+from routines.counting import Fill, Kind
 from routines.forms.plan_limits import too_long
 from routines.forms.plan_typed import Typed, clean_typed, only, read_draft, read_typed, typed_from
 from routines.models import PlanDraft, Routine, RoutineVersion
@@ -148,12 +149,12 @@ def fresh_sheet(user: User, school: School, grades: list[Grade]) -> Typed:
     return {
         "grade": [grade.name if grade else ""],
         "language": ["en"],
-        "kind": ["whole"],
+        "kind": [Kind.WHOLE.value],
         "start": [""],
         "step": [""],
         "terms": ["25"],
         "line_length": ["5"],
-        "fill": ["across"],
+        "fill": [Fill.ACROSS.value],
         "lead": ["0"],
         **school_marks(school),
     }

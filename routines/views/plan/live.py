@@ -17,6 +17,7 @@ from django_htmx.http import trigger_client_event
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError, Pattern, check
+from routines.counting.claims import LandmarksClaim
 from routines.facts import count_in_words
 from routines.forms.plan import PlanForm, text_of_claim
 from routines.forms.plan_typed import claim_text, clean_typed, only
@@ -119,7 +120,7 @@ class LivePlan:
         return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *(running or for_a_while)[:1]]
 
     def _are_ringed(self, pattern: Pattern) -> bool:
-        lies = pattern.claim.family == "landmarks" and pattern.claim.get("lie") != "scattered"
+        lies = isinstance(pattern.claim, LandmarksClaim) and pattern.claim.lie != "scattered"
         return lies and set(pattern.cells) == set(self.shown.landmarks)
 
     @cached_property

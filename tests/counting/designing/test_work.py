@@ -9,29 +9,30 @@ from hypothesis import strategies as st
 
 from routines.counting import Claim, CountError, Limits, design_grids
 from routines.counting.designing import candidates, work
-from routines.counting.grid import FILLS
+from routines.counting.grid import Fill
+from tests.counting.claims import a_claim
 
 WANTED = {
-    "landmarks in a column": Claim("landmarks", multiple=10, lie="column"),
-    "landmarks on a diagonal": Claim("landmarks", multiple=10, lie="down-right"),
-    "any landmarks": Claim("landmarks"),
-    "a digit that stays": Claim("digit", place=0, along="column", length=1),
-    "digits that take turns": Claim("digit", place=0, along="column", length=2),
-    "any digit": Claim("digit"),
-    "a run of a digit": Claim("digit-run", place=1),
-    "any run": Claim("digit-run"),
-    "a remainder": Claim("remainder", modulus=7, along="row", length=2),
-    "any remainder": Claim("remainder"),
-    "digit sums": Claim("digit-sum"),
-    "so many in each": Claim("how-many", multiple=10, block=[2, 2, 1]),
-    "a rhythm": Claim("how-many", multiple=1000),
-    "any rhythm": Claim("how-many"),
-    "sums": Claim("sums"),
-    "a times table": Claim("table"),
-    "opposites": Claim("opposites"),
-    "a step": Claim("step", difference=6),
-    "any step": Claim("step"),
-    "a jump": Claim("neighbour", direction="down", difference=60),
+    "landmarks in a column": a_claim("landmarks", multiple=10, lie="column"),
+    "landmarks on a diagonal": a_claim("landmarks", multiple=10, lie="down-right"),
+    "any landmarks": a_claim("landmarks"),
+    "a digit that stays": a_claim("digit", place=0, along="column", length=1),
+    "digits that take turns": a_claim("digit", place=0, along="column", length=2),
+    "any digit": a_claim("digit"),
+    "a run of a digit": a_claim("digit-run", place=1),
+    "any run": a_claim("digit-run"),
+    "a remainder": a_claim("remainder", modulus=7, along="row", length=2),
+    "any remainder": a_claim("remainder"),
+    "digit sums": a_claim("digit-sum"),
+    "so many in each": a_claim("how-many", multiple=10, block=[2, 2, 1]),
+    "a rhythm": a_claim("how-many", multiple=1000),
+    "any rhythm": a_claim("how-many"),
+    "sums": a_claim("sums"),
+    "a times table": a_claim("table"),
+    "opposites": a_claim("opposites"),
+    "a step": a_claim("step", difference=6),
+    "any step": a_claim("step"),
+    "a jump": a_claim("neighbour", direction="down", difference=60),
 }
 
 # (limits, what is wanted, the field that is named)
@@ -45,7 +46,7 @@ TOO_WIDE = [
     ({"starts": (0, 10**9), "at_most": None}, "landmarks in a column", "start"),
     ({"starts": (0, 10**9), "steps": (7, 7), "at_most": None}, "any step", "start"),
     ({"starts": (-(10**40), 10**40)}, "digit sums", "start"),
-    ({"terms": (2, 200), "line_lengths": (2, 4), "fills": FILLS}, "any digit", "terms"),
+    ({"terms": (2, 200), "line_lengths": (2, 4), "fills": tuple(Fill)}, "any digit", "terms"),
     ({"terms": (150, 200), "line_lengths": (1, 200)}, "a times table", "line_length"),
 ]
 
@@ -132,7 +133,7 @@ wide_limits = st.fixed_dictionaries(
         "steps": pairs(-(10**6), 10**10) | pairs(1, 30),
         "terms": pairs(2, 200) | pairs(18, 20),
         "line_lengths": pairs(1, 200) | pairs(3, 5),
-        "fills": st.sampled_from([FILLS, ("across",)]),
+        "fills": st.sampled_from([tuple(Fill), ("across",)]),
         "off_multiple": st.sampled_from([None, True, False]),
         "at_most": st.sampled_from([None, 1, 500]),
     }

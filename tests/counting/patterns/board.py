@@ -3,7 +3,8 @@
 from typing import Any
 
 from routines.counting import Claim, Count, Grid, Style
-from routines.counting.patterns import FAMILIES
+from routines.counting.claims import FAMILIES
+from routines.counting.patterns import MODULES
 from routines.counting.patterns.found import Found
 
 
@@ -13,7 +14,7 @@ def grid(start: str, step: str, terms: int, length: int, kind: str = "whole", **
 
 
 def seen(family: str, view: Grid) -> list[Found]:
-    return list(FAMILIES[family].find(view))
+    return list(MODULES[FAMILIES[family]].find(view))
 
 
 def claims(family: str, view: Grid) -> list[Claim]:
@@ -22,5 +23,9 @@ def claims(family: str, view: Grid) -> list[Claim]:
 
 def the_one(family: str, view: Grid, **parameters: Any) -> Found:
     """The one find of a family with these parameters."""
-    (found,) = (f for f in seen(family, view) if all(f.claim.get(name) == value for name, value in parameters.items()))
+    (found,) = (
+        f
+        for f in seen(family, view)
+        if all(f.claim.parameters.get(name) == value for name, value in parameters.items())
+    )
     return found

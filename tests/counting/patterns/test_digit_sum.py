@@ -3,7 +3,7 @@ from .board import grid, seen, the_one
 
 def test_nines_add_to_nine_until_the_eleventh() -> None:
     found = the_one("digit-sum", grid("9", "9", 10, 5), along="count")
-    assert (found.claim.get("blocks"), found.holds, found.breaks_at) == (((9,),), "shown", 11)
+    assert (found.claim.parameters.get("blocks"), found.holds, found.breaks_at) == (((9,),), "shown", 11)
 
 
 def test_a_new_row_may_begin_with_any_sum_but_must_repeat_it() -> None:

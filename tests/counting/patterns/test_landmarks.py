@@ -25,22 +25,30 @@ def test_how_landmarks_lie_and_until_when(
     view: Grid, multiple: int, lie: str, lines: tuple[int, ...], breaks_at: int | None
 ) -> None:
     found = the_one("landmarks", view, multiple=multiple)
-    assert (found.claim.get("lie"), found.claim.get("lines"), found.breaks_at) == (lie, lines, breaks_at)
+    assert (found.claim.parameters.get("lie"), found.claim.parameters.get("lines"), found.breaks_at) == (
+        lie,
+        lines,
+        breaks_at,
+    )
 
 
 def test_nought_is_a_landmark() -> None:
-    assert the_one("landmarks", grid("-4", "2", 10, 5), multiple=10).claim.get("first") == 3
+    assert the_one("landmarks", grid("-4", "2", 10, 5), multiple=10).claim.parameters.get("first") == 3
 
 
 def test_wholes_make_the_bottom_row() -> None:
     found = the_one("landmarks", grid("2/3", "1/3", 12, 3, "fraction", fill="down"), multiple=1)
-    assert (found.claim.get("lie"), found.claim.get("lines"), found.cells) == ("row", (2,), (2, 5, 8, 11))
+    assert (found.claim.parameters.get("lie"), found.claim.parameters.get("lines"), found.cells) == (
+        "row",
+        (2,),
+        (2, 5, 8, 11),
+    )
 
 
 def test_a_count_that_never_meets_a_multiple_is_silent_and_so_is_one_of_multiples_only() -> None:
     assert seen("landmarks", grid("10:50", "20 min", 12, 3, "clock")) == [
         found
         for found in seen("landmarks", grid("10:50", "20 min", 12, 3, "clock"))
-        if found.claim.get("multiple") != 60
+        if found.claim.parameters.get("multiple") != 60
     ]
     assert seen("landmarks", grid("1000", "1000", 2, 2)) == []

@@ -14,7 +14,7 @@ from .board import grid, seen, the_one
 )
 def test_differences_are_as_seen_on_the_page(fill: str, expected: dict[str, int]) -> None:
     found = seen("neighbour", grid("1", "1", 12, 4, fill=fill))
-    assert {f.claim.get("direction"): f.claim.get("difference") for f in found} == expected
+    assert {f.claim.parameters.get("direction"): f.claim.parameters.get("difference") for f in found} == expected
 
 
 def test_pairs_stop_at_the_edges_of_the_page() -> None:

@@ -2,32 +2,33 @@
 
 from routines.counting import Claim, Grid, find_patterns
 from routines.counting.patterns.ranking import rank
+from tests.counting.claims import a_claim
 
 from .board import grid
 
 # One claim of each class of the design's order, most noticeable first, for a grid filled across.
 ORDER = [
-    Claim("step", difference=6),
-    Claim("neighbour", direction="right", difference=6),
-    Claim("neighbour", direction="down", difference=30),
-    Claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[3]),
-    Claim("digit", place=1, along="column", blocks=[[1]]),
-    Claim("digit", place=0, along="column", blocks=[[1]]),
-    Claim("remainder", modulus=4, along="count", blocks=[[1]]),
-    Claim("remainder", modulus=3, along="count", blocks=[[1]]),
-    Claim("digit", place=0, along="count", blocks=[[1, 6]]),
-    Claim("digit", place=0, along="count", blocks=[[8, 4, 0, 6, 2]]),
-    Claim("remainder", modulus=9, along="count", blocks=[[1, 4, 7]]),
-    Claim("digit-run", place=1, along="count", change=1),
-    Claim("how-many", multiple=20, block=[3]),
-    Claim("how-many", multiple=10, block=[1, 2, 2]),
-    Claim("digit-sum", along="count", blocks=[[9]]),
-    Claim("table", step=6),
-    Claim("neighbour", direction="down-right", difference=36),
-    Claim("sums", which="ends"),
-    Claim("opposites", pairs=[[1, 2]]),
-    Claim("landmarks", multiple=8, every=4, first=2, lie="scattered", lines=[]),
-    Claim("landmarks", multiple=4, every=2, first=2, lie="scattered", lines=[]),
+    a_claim("step", difference=6),
+    a_claim("neighbour", direction="right", difference=6),
+    a_claim("neighbour", direction="down", difference=30),
+    a_claim("landmarks", multiple=10, every=5, first=3, lie="column", lines=[3]),
+    a_claim("digit", place=1, along="column", blocks=[[1]]),
+    a_claim("digit", place=0, along="column", blocks=[[1]]),
+    a_claim("remainder", modulus=4, along="count", blocks=[[1]]),
+    a_claim("remainder", modulus=3, along="count", blocks=[[1]]),
+    a_claim("digit", place=0, along="count", blocks=[[1, 6]]),
+    a_claim("digit", place=0, along="count", blocks=[[8, 4, 0, 6, 2]]),
+    a_claim("remainder", modulus=9, along="count", blocks=[[1, 4, 7]]),
+    a_claim("digit-run", place=1, along="count", change=1),
+    a_claim("how-many", multiple=20, block=[3]),
+    a_claim("how-many", multiple=10, block=[1, 2, 2]),
+    a_claim("digit-sum", along="count", blocks=[[9]]),
+    a_claim("table", step=6),
+    a_claim("neighbour", direction="down-right", difference=36),
+    a_claim("sums", which="ends"),
+    a_claim("opposites", pairs=[[1, 2]]),
+    a_claim("landmarks", multiple=8, every=4, first=2, lie="scattered", lines=[]),
+    a_claim("landmarks", multiple=4, every=2, first=2, lie="scattered", lines=[]),
 ]
 
 
@@ -39,7 +40,7 @@ def test_the_most_noticeable_comes_first() -> None:
 
 def test_along_the_fill_is_down_in_a_grid_filled_down() -> None:
     view = grid("58", "6", 20, 5, fill="down")
-    down, right = (Claim("neighbour", direction=d, difference=1) for d in ("down", "right"))
+    down, right = (a_claim("neighbour", direction=d, difference=1) for d in ("down", "right"))
     assert rank(down, view) < rank(right, view)
 
 
@@ -54,9 +55,11 @@ def implied_only(view: Grid) -> list[Claim]:
 
 def test_a_constant_along_the_count_is_not_said_again_of_rows_and_columns() -> None:
     view = grid("5", "10", 12, 4)
-    ones = [c.get("along") for c in listed(view) if c.family == "digit" and c.get("place") == 0]
+    ones = [c.parameters.get("along") for c in listed(view) if c.family == "digit" and c.parameters.get("place") == 0]
     assert ones == ["count"]
-    assert {c.get("along") for c in implied_only(view) if c.family == "digit" and c.get("place") == 0} == {
+    assert {
+        c.parameters.get("along") for c in implied_only(view) if c.family == "digit" and c.parameters.get("place") == 0
+    } == {
         "row",
         "column",
     }
@@ -64,13 +67,17 @@ def test_a_constant_along_the_count_is_not_said_again_of_rows_and_columns() -> N
 
 def test_ones_digits_above_nought_say_the_remainders_by_ten_five_and_two() -> None:
     view = grid("58", "6", 20, 5)
-    columns = {c.get("modulus") for c in implied_only(view) if c.get("along") == "column" and c.length == 1}
+    columns = {
+        c.parameters.get("modulus")
+        for c in implied_only(view)
+        if c.parameters.get("along") == "column" and getattr(c, "block_length", None) == 1
+    }
     assert {10, 5, 2} <= columns
 
 
 def test_below_nought_the_remainders_are_said_since_they_hold_longer() -> None:
     view = grid("23", "-5", 5, 5)  # 3 8 3 8 3, then -2: the digits break, the remainders go on
-    assert Claim("remainder", modulus=10, along="count", blocks=[[3, 8]]) in listed(view)
+    assert a_claim("remainder", modulus=10, along="count", blocks=[[3, 8]]) in listed(view)
 
 
 def test_while_the_count_is_written_only_what_is_on_the_board_is_seen() -> None:

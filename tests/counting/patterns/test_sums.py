@@ -15,17 +15,17 @@ def test_the_ends_pair_off() -> None:
 
 def test_row_totals_are_always_apart_by_the_same() -> None:
     rows = the_one("sums", grid("1", "1", 15, 5), which="line-totals", along="row")  # 15 40 65
-    assert (rows.claim.get("difference"), rows.holds) == (25, "always")
+    assert (rows.claim.parameters.get("difference"), rows.holds) == (25, "always")
 
 
 def test_column_totals_grow_with_the_next_row() -> None:
     columns = the_one("sums", grid("1", "1", 15, 5), which="line-totals", along="column")  # 18 21 24 27 30
-    assert (columns.claim.get("difference"), columns.breaks_at) == (3, 17)
+    assert (columns.claim.parameters.get("difference"), columns.breaks_at) == (3, 17)
 
 
 def test_rows_of_across_up_are_totalled_from_the_top() -> None:
     rows = the_one("sums", grid("1", "1", 15, 5, fill="across-up"), which="line-totals", along="row")
-    assert rows.claim.get("difference") == -25
+    assert rows.claim.parameters.get("difference") == -25
 
 
 def test_a_line_with_a_lead_cell_is_never_full() -> None:

@@ -2,7 +2,8 @@
 
 from typing import Any
 
-from routines.counting import Claim, Count, Grid, Pattern, Style, Verdict, check, find_patterns
+from routines.counting import Count, Grid, Pattern, Style, Verdict, check, find_patterns
+from tests.counting.claims import a_claim
 
 
 def grid(start: str, step: str, terms: int, length: int, kind: str = "whole", **fold: Any) -> Grid:
@@ -27,7 +28,7 @@ def pattern(view: Grid, family: str, *, implied: bool = False, **parameters: Any
 
 
 def verdict(view: Grid, family: str, **parameters: Any) -> Verdict:
-    return check(Claim(family, **parameters), view)
+    return check(a_claim(family, **parameters), view)
 
 
 def life(view: Grid, family: str, **parameters: Any) -> tuple[bool, str | None, int | None]:

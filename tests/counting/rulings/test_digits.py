@@ -24,7 +24,7 @@ class TestPlaces:
     def test_missing_leading_digits_are_0(self) -> None:
         # 1 101 201 301: the hundreds digit of 1 is 0, so it goes 0, 1, 2, 3.
         run = pattern(grid("1", "100", 4, 4), "digit-run", place=2, along="count")
-        assert (run.claim.get("change"), run.breaks_at) == (1, 11)  # 901 is the 10th; 1,001 has 0
+        assert (run.claim.parameters.get("change"), run.breaks_at) == (1, 11)  # 901 is the 10th; 1,001 has 0
 
     def test_places_reach_to_the_leading_digit_of_the_largest_value_in_view(self) -> None:
         # 100 ... 107 and -107 ... -100 have hundreds, 992 ... 999 no thousands; 1 ... 1,001 by 200 has.
@@ -93,12 +93,12 @@ class TestDigitSum:
     def test_it_is_never_always_along_the_count_or_across_the_fill(self) -> None:
         # 10 20 30 ... 90: 1, 2, 3, ... is no block; 9, 18, ... 90 is; 11 20 101 would be by no fixed step.
         nines = pattern(grid("9", "9", 10, 5), "digit-sum", along="count")
-        assert (nines.claim.get("blocks"), nines.holds, nines.breaks_at) == (((9,),), "shown", 11)
+        assert (nines.claim.parameters.get("blocks"), nines.holds, nines.breaks_at) == (((9,),), "shown", 11)
 
     def test_down_columns_it_breaks_where_listing_finds_it(self) -> None:
         # 9 18 27 / 36 45 54 / 63 72 81 | 90 99: column 2 is the first to leave 9, with the 11th.
         columns = pattern(grid("9", "9", 9, 3), "digit-sum", along="column", implied=True)
-        assert (columns.claim.get("blocks"), columns.breaks_at) == (((9,), (9,), (9,)), 11)
+        assert (columns.claim.parameters.get("blocks"), columns.breaks_at) == (((9,), (9,), (9,)), 11)
 
     def test_below_zero_the_digits_as_written_are_added(self) -> None:
         # -9 -18 -27 -36: 9 each; the break mirrors that above: -99 is the 11th.
@@ -114,7 +114,7 @@ class TestParts:
     def test_the_hour_number_breaks_where_the_clock_shows_1_after_12(self) -> None:
         # 9:00 10:00 11:00 12:00 | 1:00: hours up 1 until the 5th.
         run = pattern(grid("9:00", "1 h", 4, 4, "clock"), "digit-run", part="hours", along="count")
-        assert (run.claim.get("change"), run.holds, run.breaks_at) == (1, "shown", 5)
+        assert (run.claim.parameters.get("change"), run.holds, run.breaks_at) == (1, "shown", 5)
         # On a 24-hour clock from 9:00 the first drop is after 23:00, the 15th: the 16th shows 0.
         long = pattern(
             grid("9:00", "1 h", 4, 4, "clock", style={"clock": 24}), "digit-run", part="hours", along="count"
@@ -131,7 +131,7 @@ class TestParts:
         view = grid("5/3", "-1/3", 6, 3, "fraction", style={"shape": "top-heavy", "wholes": "fraction"})
         # 5/3 4/3 3/3 / 2/3 1/3 0/3 | -1/3: the tops fall by 1 until 0/3 is followed by 1/3.
         tops = pattern(view, "digit-run", part="top", along="count")
-        assert (tops.claim.get("change"), tops.breaks_at) == (-1, 7)
+        assert (tops.claim.parameters.get("change"), tops.breaks_at) == (-1, 7)
         rests = pattern(view, "remainder", modulus="1", along="count")
         assert (rests.holds, rests.claim.as_dict()["blocks"]) == ("always", [["2/3", "1/3", "0"]])
 
@@ -145,7 +145,7 @@ class TestParts:
         ]
         assert listed(view, "digit", part="inches", along="column")[0]["blocks"] == [[3], [0], [9], [6]]
         feet = pattern(view, "digit-run", part="feet", along="column")
-        assert (feet.claim.get("change"), feet.holds) == (3, "always")
+        assert (feet.claim.parameters.get("change"), feet.holds) == (3, "always")
 
     def test_dollars_and_cents_are_parts_of_money(self) -> None:
         view = grid("$0.35", "$0.25", 12, 4, "money")

@@ -3,6 +3,7 @@
 from typing import Any
 
 from routines.counting import Claim, Grid, Limits, design_grids, find_patterns
+from tests.counting.claims import a_claim
 
 from .asking import grid, listed
 
@@ -95,12 +96,12 @@ def class_of(claim: Claim, view: Grid) -> str:
     if family == "neighbour":
         along = "down" if view.fill == "down" else "right"
         straight = {"right": "down", "down": "right"}[along]
-        direction = claim.get("direction")
+        direction = claim.parameters.get("direction")
         return {along: "along the fill", straight: "across the fill"}.get(direction, "other neighbours")
     if family == "landmarks":
-        return "scattered" if claim.get("lie") == "scattered" else "landmarks in line"
+        return "scattered" if claim.parameters.get("lie") == "scattered" else "landmarks in line"
     if family in ("digit", "remainder"):
-        return {1: "constant", 2: "twos"}.get(claim.length or 0, "longer")
+        return {1: "constant", 2: "twos"}.get(claim.block_length or 0, "longer")
     return family
 
 
@@ -134,15 +135,15 @@ class TestOrderOfPatterns:
             patterns = find_patterns(view, implied=True)
             for name, length in (("constant", 1), ("twos", 2)):
                 places = [
-                    p.claim.get("place")
+                    p.claim.parameters.get("place")
                     for p in patterns
-                    if p.claim.family == "digit" and p.claim.length == length and class_of(p.claim, view) == name
+                    if p.claim.family == "digit" and p.claim.block_length == length and class_of(p.claim, view) == name
                 ]
                 assert places == sorted(places, reverse=True)
             for family in ("remainder", "landmarks", "how-many"):
                 for name in HOUSE_ORDER:
                     multiples = [
-                        p.claim.get("modulus") or p.claim.get("multiple")
+                        p.claim.parameters.get("modulus") or p.claim.parameters.get("multiple")
                         for p in patterns
                         if p.claim.family == family and class_of(p.claim, view) == name
                     ]
@@ -152,7 +153,7 @@ class TestOrderOfPatterns:
         # 0 4 8 ... by 4: ones repeat every 5, tens every 25: the tens, being coarser, come first.
         view = grid("0", "4", 60, 60)
         longer = [
-            p.claim.get("place")
+            p.claim.parameters.get("place")
             for p in find_patterns(view)
             if class_of(p.claim, view) == "longer" and p.claim.family == "digit"
         ]
@@ -165,13 +166,13 @@ class TestOrderOfDesigns:
         limits = Limits(
             kind="whole", starts=(0, 8), steps=(7, 7), line_lengths=(4, 4), terms=(12, 12), fills=("across",)
         )
-        starts = [int(design.count.start) for design in design_grids([Claim("step", difference=7)], limits).grids]
+        starts = [int(design.count.start) for design in design_grids([a_claim("step", difference=7)], limits).grids]
         assert starts == [4, 3, 5, 2, 6, 1, 7, 0, 8]
 
     def test_a_grid_that_fits_a_board_comes_before_one_that_does_not(self) -> None:
         limits = Limits(
             kind="whole", starts=(7, 7), steps=(1, 1), line_lengths=(8, 8), terms=(60, 66), fills=("across",)
         )
-        grids = design_grids([Claim("step", difference=1)], limits).grids
+        grids = design_grids([a_claim("step", difference=1)], limits).grids
         fits = [design.rows * design.columns <= 60 for design in grids]
         assert fits == sorted(fits, reverse=True)

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from routines.counting import Claim, Count, CountError, Grid, Style, check, find_patterns, ideas, locate, next_counts
+from tests.counting.claims import a_claim
 
 from .asking import grid, life, verdict
 
@@ -123,29 +124,29 @@ ERRORS: list[tuple[str, Any]] = [
     ("n", lambda: find_patterns(grid("1", "1", 5, 5), upto=0)),
     ("n", lambda: find_patterns(grid("1", "1", 5, 5), upto=6)),
     ("value", lambda: locate(grid("1", "1", 5, 5), "soon")),
-    ("family", lambda: Claim("colour")),
+    ("family", lambda: a_claim("colour")),
     ("family", lambda: Claim.from_dict({"place": 0})),
-    ("place", lambda: Claim("digit", place="ones")),
-    ("along", lambda: Claim("digit", along="diagonal")),
-    ("blocks", lambda: Claim("digit", blocks=[])),
-    ("blocks", lambda: Claim("digit", blocks=[[]])),
-    ("length", lambda: Claim("digit", length=0)),
-    ("change", lambda: Claim("digit-run", change="1/2")),
-    ("modulus", lambda: Claim("remainder", modulus=0)),
-    ("modulus", lambda: Claim("remainder", modulus=-2)),
-    ("multiple", lambda: Claim("landmarks", multiple="0")),
-    ("every", lambda: Claim("landmarks", every=0)),
-    ("first", lambda: Claim("landmarks", first=0)),
-    ("lie", lambda: Claim("landmarks", lie="circle")),
-    ("lines", lambda: Claim("landmarks", lines=[0])),
-    ("block", lambda: Claim("how-many", block=[])),
-    ("which", lambda: Claim("sums", which="all")),
-    ("direction", lambda: Claim("neighbour", direction="up")),
-    ("difference", lambda: Claim("step", difference=0.5)),
-    ("difference", lambda: Claim("step", difference="much")),
-    ("step", lambda: Claim("table", step=1.0)),
-    ("pairs", lambda: Claim("opposites", pairs=[[2, 1]])),
-    ("pairs", lambda: Claim("opposites", pairs=[[1]])),
+    ("place", lambda: a_claim("digit", place="ones")),
+    ("along", lambda: a_claim("digit", along="diagonal")),
+    ("blocks", lambda: a_claim("digit", blocks=[])),
+    ("blocks", lambda: a_claim("digit", blocks=[[]])),
+    ("length", lambda: a_claim("digit", length=0)),
+    ("change", lambda: a_claim("digit-run", change="1/2")),
+    ("modulus", lambda: a_claim("remainder", modulus=0)),
+    ("modulus", lambda: a_claim("remainder", modulus=-2)),
+    ("multiple", lambda: a_claim("landmarks", multiple="0")),
+    ("every", lambda: a_claim("landmarks", every=0)),
+    ("first", lambda: a_claim("landmarks", first=0)),
+    ("lie", lambda: a_claim("landmarks", lie="circle")),
+    ("lines", lambda: a_claim("landmarks", lines=[0])),
+    ("block", lambda: a_claim("how-many", block=[])),
+    ("which", lambda: a_claim("sums", which="all")),
+    ("direction", lambda: a_claim("neighbour", direction="up")),
+    ("difference", lambda: a_claim("step", difference=0.5)),
+    ("difference", lambda: a_claim("step", difference="much")),
+    ("step", lambda: a_claim("table", step=1.0)),
+    ("pairs", lambda: a_claim("opposites", pairs=[[2, 1]])),
+    ("pairs", lambda: a_claim("opposites", pairs=[[1]])),
 ]
 
 
@@ -174,7 +175,7 @@ class TestRefused:
         with pytest.raises(CountError):
             locate(grid("1", "1", 5, 5), value)
         with pytest.raises(CountError):
-            check(Claim("remainder", modulus=value), grid("1", "1", 5, 5))
+            check(a_claim("remainder", modulus=value), grid("1", "1", 5, 5))
 
     def test_a_denominator_over_1000_of_any_value(self) -> None:
         for start, step in (("1/1001", "1"), ("1", "1/1001"), ("1/7", "1/1000"), ("1/32", "1/33")):
@@ -255,17 +256,21 @@ def test_claims_survive_being_stored_and_are_judged_as_listed(view: Grid) -> Non
 
 
 def test_exact_values_are_strings_in_lowest_terms() -> None:
-    assert Claim("step", difference=Fraction(6, 8)).as_dict() == {"family": "step", "difference": "3/4"}
-    assert Claim("step", difference="6/8") == Claim("step", difference=Fraction(3, 4))
-    assert Claim("remainder", modulus="2/2", along="count", blocks=[["2/4", "0"]]).as_dict()["blocks"] == [["1/2", "0"]]
-    assert Claim("step", difference=-7).as_dict()["difference"] == "-7"
+    assert a_claim("step", difference=Fraction(6, 8)).as_dict() == {"family": "step", "difference": "3/4"}
+    assert a_claim("step", difference="6/8") == a_claim("step", difference=Fraction(3, 4))
+    assert a_claim("remainder", modulus="2/2", along="count", blocks=[["2/4", "0"]]).as_dict()["blocks"] == [
+        ["1/2", "0"]
+    ]
+    assert a_claim("step", difference=-7).as_dict()["difference"] == "-7"
 
 
 class TestIdeas:
     def test_each_says_when_it_can_first_be_seen_and_when_it_dies(self) -> None:
         # 34 45 56 67 78 89 100 111: the tens run can be seen with the third and dies with 100, the 7th.
         view = grid("34", "11", 12, 4)
-        lives = {i.claim.get("place"): (i.seen_at, i.dies_at) for i in ideas(view) if _run_along_count(i.claim)}
+        lives = {
+            i.claim.parameters.get("place"): (i.seen_at, i.dies_at) for i in ideas(view) if _run_along_count(i.claim)
+        }
         assert lives == {0: (3, 7), 1: (3, 7)}
 
     def test_past_the_view_too(self) -> None:
@@ -273,7 +278,9 @@ class TestIdeas:
         tens = next(
             i
             for i in ideas(grid("1,325", "-50", 16, 4))
-            if i.claim.family == "digit" and i.claim.get("place") == 1 and i.claim.get("along") == "count"
+            if i.claim.family == "digit"
+            and i.claim.parameters.get("place") == 1
+            and i.claim.parameters.get("along") == "count"
         )
         assert (tens.seen_at, tens.dies_at) == (4, 28)
 
@@ -299,11 +306,11 @@ class TestIdeas:
 
 
 def _run_along_count(claim: Claim) -> bool:
-    return claim.family == "digit-run" and claim.get("along") == "count"
+    return claim.family == "digit-run" and claim.parameters.get("along") == "count"
 
 
 def _along(claim: Claim) -> bool:
-    return bool(claim.get("along") == "count")
+    return bool(claim.parameters.get("along") == "count")
 
 
 class TestNames:

@@ -95,13 +95,13 @@ class TestLandmarks:
     def test_landmarks_in_one_row_need_not_fill_it_and_break_with_the_next(self) -> None:
         # 8 9 10 ... 27 / 28 29: tens 10 and 20 stand in row 1; 30 is the 23rd count, in row 2.
         found = pattern(grid("8", "1", 22, 20), "landmarks", multiple="10")
-        assert (found.claim.as_dict()["lie"], found.claim.get("lines"), found.breaks_at) == ("row", (1,), 23)
+        assert (found.claim.as_dict()["lie"], found.claim.parameters.get("lines"), found.breaks_at) == ("row", (1,), 23)
 
     def test_a_row_keeps_its_identity_when_rows_are_added_above(self) -> None:
         # Upwards: 28 29 / 8 ... 27: tens in row 2, the bottom one, until 30 comes in another row; new rows alone break nothing.
         up = grid("8", "1", 22, 20, fill="across-up")
         found = pattern(up, "landmarks", multiple="10")
-        assert (found.claim.as_dict()["lie"], found.claim.get("lines"), found.breaks_at) == ("row", (2,), 23)
+        assert (found.claim.as_dict()["lie"], found.claim.parameters.get("lines"), found.breaks_at) == ("row", (2,), 23)
 
     def test_columns_that_are_filled_break_at_a_cell_that_is_no_landmark(self) -> None:
         # 5 10 / 15 20 / 25 30: tens are column 2; with two columns 15, 30 (threes) come every third: not in a column.

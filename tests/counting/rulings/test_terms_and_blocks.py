@@ -128,7 +128,7 @@ class TestGoingOn:
     def test_the_tens_of_each_row_are_shown_or_always_by_where_the_rows_begin(self) -> None:
         # 12 14 16 18 / 20 22 24 26 / 28 30: the third row leaves its ten with the 10th count.
         short = pattern(grid("12", "2", 8, 4), "digit", place=1, along="row")
-        assert (short.claim.get("blocks"), short.holds, short.breaks_at) == (((1,), (2,)), "shown", 10)
+        assert (short.claim.parameters.get("blocks"), short.holds, short.breaks_at) == (((1,), (2,)), "shown", 10)
         # 20 ... 29 / 30 ... 39: every later row is a whole ten.
         tens = pattern(grid("20", "1", 20, 10), "digit", place=1, along="row")
         assert (tens.holds, tens.breaks_at) == ("always", None)

@@ -21,6 +21,7 @@ from routines.counting import (
 from routines.counting.stops.choosing import choose, seen_at
 from routines.counting.stops.hard_spots import hard_spots
 from tests.counting.any_count import KINDS, grids
+from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
 from tests.counting.slips.test_sentences import LENGTHS
 
@@ -44,9 +45,9 @@ def test_counting_back_stops_just_before_the_thousand_is_left() -> None:
 @pytest.mark.parametrize(
     "target",
     [
-        Claim("neighbour", direction="down", difference="-200"),
-        Claim("digit", place=0, along="count", blocks=[[5]]),
-        Claim("digit", place=1, along="count", blocks=[[2, 7]]),
+        a_claim("neighbour", direction="down", difference="-200"),
+        a_claim("digit", place=0, along="count", blocks=[[5]]),
+        a_claim("digit", place=1, along="count", blocks=[[2, 7]]),
     ],
 )
 def test_that_stop_is_there_for_every_target(target: Claim) -> None:
@@ -62,19 +63,19 @@ def test_a_run_of_digits_is_stopped_just_before_it_dies() -> None:
 
 def test_the_first_stop_is_where_the_target_can_be_seen() -> None:
     grid = grid_of("fraction", "1/8", "1/8", 24, 8)
-    wholes = Claim("landmarks", multiple="1", every=8, first=8, lie="column", lines=[8])
+    wholes = a_claim("landmarks", multiple="1", every=8, first=8, lie="column", lines=[8])
     assert seen_at(wholes, grid) == 16
     assert 16 in [stop.after for stop in suggest_stops(grid, [wholes], 4)]
-    down = Claim("neighbour", direction="down", difference="1")
+    down = a_claim("neighbour", direction="down", difference="1")
     assert seen_at(down, grid) == 10
     assert suggest_stops(grid, [down], 4)[0].after == 10
 
 
 def test_an_answer_follows_only_from_what_makes_it_so() -> None:
     eighths = grid_of("fraction", "1/8", "1/8", 24, 8)
-    down = suggest_stops(eighths, [Claim("neighbour", direction="down", difference=1)], 4)[0]
+    down = suggest_stops(eighths, [a_claim("neighbour", direction="down", difference=1)], 4)[0]
     assert "So 2 2/8 stands in row 3, column 2." in down.answer
-    wholes = suggest_stops(eighths, [Claim("landmarks", multiple=1, lie="column", lines=[8])], 4)
+    wholes = suggest_stops(eighths, [a_claim("landmarks", multiple=1, lie="column", lines=[8])], 4)
     answer = next(stop.answer for stop in wholes if stop.after == 16)
     assert answer.endswith("In row 3, column 8 we will have 3.")
     assert "So " not in answer
@@ -91,7 +92,7 @@ def test_a_measure_that_has_come_down_to_nothing_is_not_counted_on_below_it() ->
 def test_what_is_seen_says_until_when() -> None:
     # 1:16 1:21 ... 1:41 / 1:46 1:51 1:56 | 2:01: the hour is 1 up to the 9th count.
     clock = grid_of("clock", "1:16", "5 min", 6, 6)
-    stop = suggest_stops(clock, [Claim("digit", part="hours", along="count", blocks=[[1]])], 4)[0]
+    stop = suggest_stops(clock, [a_claim("digit", part="hours", along="count", blocks=[[1]])], 4)[0]
     assert "until 2:01" in stop.answer
 
 
@@ -111,7 +112,7 @@ def test_small_customary_units_go_by_the_unit_above() -> None:
 
 
 def test_targets_may_be_claims_patterns_or_their_data() -> None:
-    claim = Claim("neighbour", direction="down", difference="-200")
+    claim = a_claim("neighbour", direction="down", difference="-200")
     pattern = next(pattern for pattern in find_patterns(BACK) if pattern.claim == claim)
     expected = suggest_stops(BACK, [claim], 3)
     assert suggest_stops(BACK, [pattern], 3) == expected

@@ -5,6 +5,7 @@ import pytest
 from routines.counting import Audience, Claim, Count, Grid, StopSuggestion, Style, ideas, suggest_stops
 from routines.counting.stops.dying import dying_ideas
 from routines.counting.stops.hard_spots import hard_spots
+from tests.counting.claims import a_claim
 
 
 def grid_of(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
@@ -69,11 +70,11 @@ class TestHardSpots:
 
 class TestTargets:
     def test_what_the_teacher_wants_seen_keeps_its_stop(self) -> None:
-        down = Claim("neighbour", direction="down", difference="1")
+        down = a_claim("neighbour", direction="down", difference="1")
         assert places(EIGHTHS, 4, (down,))[0] == 10
 
     def test_a_target_is_not_looked_at_before_the_third_count(self) -> None:
-        fives = Claim("digit", place=0, along="count", blocks=[[5]])  # seen from the second count on
+        fives = a_claim("digit", place=0, along="count", blocks=[[5]])  # seen from the second count on
         assert min(places(grid_of("whole", "1,325", "-50", 16, 4), 4, (fives,))) >= 3
 
 

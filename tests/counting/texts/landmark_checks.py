@@ -9,9 +9,9 @@ from tests.counting.texts.sentence_checker import Context
 
 
 def run_change(c: Context, h: dict[str, Any]) -> bool:
-    change = claim_of(c).get("change")
+    change = claim_of(c).parameters.get("change")
     if change is None:
-        line = max(c.readings.lines(claim_of(c).get("along")), key=len)
+        line = max(c.readings.lines(claim_of(c).parameters.get("along")), key=len)
         change = c.readings.number(line[1]) - c.readings.number(line[0])
     down = any(word in h["up"].lower() for word in ("down", "baja"))
     return bool(h["d"] == abs(change) and down == (change < 0) and h.get("e", h["d"]) == h["d"])
@@ -28,7 +28,7 @@ def carry_sum(c: Context, h: dict[str, Any]) -> bool:
 
 def stride_of(c: Context) -> int:
     claim = claim_of(c)
-    along = claim.get("along")
+    along = claim.parameters.get("along")
     line = max(c.readings.lines(along), key=len)
     return line[1] - line[0] if len(line) > 1 else 0
 

@@ -43,15 +43,19 @@ def count_wrote(c: Context, h: dict[str, Any]) -> bool:
 
 def each_line_starts(c: Context, h: dict[str, Any]) -> bool:
     claim = claim_of(c)
-    lines = c.readings.lines(claim.get("along"))
-    if claim.get("lines"):
-        lines = [c.readings.line(claim.get("along"), i) for i in claim.get("lines")]
+    lines = c.readings.lines(claim.parameters.get("along"))
+    if claim.parameters.get("lines"):
+        lines = [c.readings.line(claim.parameters.get("along"), i) for i in claim.parameters.get("lines")]
     return shown(c, [line[0] for line in lines], h["s"])
 
 
 def block_of_line(c: Context, h: dict[str, Any]) -> bool:
     claim = claim_of(c)
-    line = c.readings.line(along_of(h), h["i"]) if "i" in h else max(c.readings.lines(claim.get("along")), key=len)
+    line = (
+        c.readings.line(along_of(h), h["i"])
+        if "i" in h
+        else max(c.readings.lines(claim.parameters.get("along")), key=len)
+    )
     return shown(c, line, h["s"]) and int(h.get("k", own_length(c))) == own_length(c)
 
 
@@ -64,7 +68,7 @@ def length_is(c: Context, h: dict[str, Any]) -> bool:
 
 
 def starts_with_two(c: Context, h: dict[str, Any]) -> bool:
-    line = max(c.readings.lines(claim_of(c).get("along")), key=len)
+    line = max(c.readings.lines(claim_of(c).parameters.get("along")), key=len)
     return shown(c, line, h["x"] + h["y"])
 
 
@@ -104,13 +108,13 @@ def note_shows(c: Context, h: dict[str, Any]) -> bool:
         return True
     if claim.family == "digit-run":
         before = c.readings.number(cell_before(c, n, 1))
-        return before is not None and h["x"][0] == str(before + claim.get("change"))
+        return before is not None and h["x"][0] == str(before + claim.parameters.get("change"))
     return c.readings.shows(h["x"][0], cell_before(c, n, own_length(c))) and h["x"] != h["y"]
 
 
 def cell_before(c: Context, n: int, k: int) -> int:
     """The term k cells before the n-th in its line, when the count has gone on to the n-th."""
-    along, grown = claim_of(c).get("along"), c.grid.grown(n)
+    along, grown = claim_of(c).parameters.get("along"), c.grid.grown(n)
     at = {"row": 0, "column": 1}.get(along)
     same_line = (m for m in range(n - 1, 0, -1) if at is None or grown.place(m)[at] == grown.place(n)[at])
     return list(islice(same_line, k))[-1]

@@ -84,19 +84,19 @@ def is_feature_of(claim: Claim, feature: Feature, grid: Grid) -> bool:
     if claim.family == "digit-sum":
         return sort == "digit-sum"
     if claim.family == "remainder":
-        return sort == "remainder" and what in (None, claim.get("modulus", what))
-    if claim.get("part") is None:
-        return sort == "place" and what == (claim.get("place") or 0)
+        return sort == "remainder" and what in (None, claim.parameters.get("modulus", what))
+    if claim.parameters.get("part") is None:
+        return sort == "place" and what == (claim.parameters.get("place") or 0)
     if sort == "coin":
-        return bool(grid.count.part_names()[int(what)] == claim.get("part"))  # type: ignore[call-overload]
-    return sort == "part" and what == claim.get("part")
+        return bool(grid.count.part_names()[int(what)] == claim.parameters.get("part"))  # type: ignore[call-overload]
+    return sort == "part" and what == claim.parameters.get("part")
 
 
 def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
-    lie = str(claim.get("lie") or "")
+    lie = str(claim.parameters.get("lie") or "")
     if claim.family == "neighbour":
         for direction, words in DIRECTIONS.items():
-            if re.search(words, text, re.IGNORECASE) and direction != (claim.get("direction") or "right"):
+            if re.search(words, text, re.IGNORECASE) and direction != (claim.parameters.get("direction") or "right"):
                 yield f"another direction: {direction}"
     elif claim.family == "landmarks" and lie.startswith("down"):
         for side, words in DIAGONALS.items():
@@ -111,11 +111,13 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
 
 def wrong_lines(text: str, claim: Claim) -> Iterator[str]:
     """Rows where columns are meant, or lines where none are; the lines of landmarks are read with their numbers."""
-    open_along = claim.get("along") is None and (claim.family in READ_OFF or claim.get("which") == "line-totals")
+    open_along = claim.parameters.get("along") is None and (
+        claim.family in READ_OFF or claim.parameters.get("which") == "line-totals"
+    )
     if claim.family == "landmarks" or open_along:
         return
     if claim.family == "neighbour":
         text = re.sub("|".join(DIRECTIONS.values()), "~", text, flags=re.IGNORECASE)
     for along, words in LINES.items():
-        if re.search(rf"\b(?:{words})\b", text, re.IGNORECASE) and along != claim.get("along"):
+        if re.search(rf"\b(?:{words})\b", text, re.IGNORECASE) and along != claim.parameters.get("along"):
             yield f"another line: {along}"

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
+from routines.counting.claims import BlockClaim
 from tests.counting.texts.sentence_checker import Context
 
 BACK = ("less", "menos", "earlier", "antes", "before")
@@ -42,7 +43,7 @@ def claim_of(c: Context) -> Any:
 
 def multiple_of(c: Context) -> Fraction:
     claim = claim_of(c)
-    return claim.get("multiple") or claim.get("modulus")
+    return claim.parameters.get("multiple") or claim.parameters.get("modulus")
 
 
 def plain(text: str) -> str:
@@ -118,8 +119,8 @@ def own_length(c: Context) -> int:
     claim = claim_of(c)
     if claim.family == "digit-run":
         return 1
-    if claim.length:
-        return int(claim.length)
-    lines = c.readings.lines(claim.get("along"))
+    if isinstance(claim, BlockClaim) and claim.block_length:
+        return claim.block_length
+    lines = c.readings.lines(claim.parameters.get("along"))
     read = [[c.readings.number(n) for n in line] for line in lines]
     return next(k for k in range(1, c.grid.terms + 1) if all(line[k:] == line[:-k] for line in read))

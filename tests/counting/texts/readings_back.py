@@ -43,10 +43,10 @@ class Readings:
         if claim.family == "digit-sum":
             return sum(int(digit) for digit in str(abs(int(value))))
         if claim.family == "remainder":
-            return value % claim.get("modulus")
-        if claim.get("part") is not None:
-            return self.part(n, claim.get("part"))
-        return int(abs(value) / Fraction(10) ** (claim.get("place") or 0)) % 10
+            return value % claim.parameters.get("modulus")
+        if claim.parameters.get("part") is not None:
+            return self.part(n, claim.parameters.get("part"))
+        return int(abs(value) / Fraction(10) ** (claim.parameters.get("place") or 0)) % 10
 
     def part(self, n: int, name: str) -> int | None:
         """A part read off the written text."""

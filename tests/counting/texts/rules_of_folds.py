@@ -6,9 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from routines.counting import Claim, Grid
+from routines.counting import Grid
 from tests.brute_force.board import Board
 from tests.brute_force.seeing import lie_of
+from tests.counting.claims import a_claim
 from tests.counting.texts.feature_names import Feature, feature_named
 from tests.counting.texts.number_names import multiple_named
 from tests.counting.texts.readings_back import Readings
@@ -142,7 +143,7 @@ def reading(grid: Grid, feature: Feature, n: int) -> Any:
     if sort == "part":
         return readings.part(n, str(name))
     if sort == "place":
-        return Readings(grid, Claim("digit", place=name)).number(n)
+        return Readings(grid, a_claim("digit", place=name)).number(n)
     return readings.value(n) % Fraction(name)  # type: ignore[arg-type]
 
 

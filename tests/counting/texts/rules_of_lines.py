@@ -183,6 +183,6 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (r"\((?P<line_W>rows?|columns?) <s:S>\)",),
         (r"\((?P<line_W>filas?|columnas?) <s:S>\)",),
-        lambda c, h: h["s"] == [str(i) for i in claim_of(c).get("lines")],
+        lambda c, h: h["s"] == [str(i) for i in claim_of(c).parameters.get("lines")],
     ),
 )

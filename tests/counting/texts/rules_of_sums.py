@@ -108,7 +108,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("its place times <s:D>", "n jumps of <s:D>"),
         ("multiplicado por <s:D>", "n saltos de <s:D>"),
-        lambda c, h: h["s"] == claim_of(c).get("step"),
+        lambda c, h: h["s"] == claim_of(c).parameters.get("step"),
     ),
     # opposites
     Rule(

@@ -19,7 +19,7 @@ def digit_sum(c: Context, h: dict[str, Any]) -> bool:
 
 def pair_total(c: Context, h: dict[str, Any]) -> bool:
     """What the first and last count add to, or opposite corners of the first 2 by 2 block."""
-    if claim_of(c).get("which") == "ends":
+    if claim_of(c).parameters.get("which") == "ends":
         return bool(c.value(1) + c.value(c.grid.terms) == h["s"])
     for row in range(1, c.grid.rows):
         for column in range(1, c.grid.columns):
@@ -48,7 +48,7 @@ def line_adds(c: Context, h: dict[str, Any]) -> bool:
 
 def totals_grow(c: Context, h: dict[str, Any]) -> bool:
     said = signed(h["d"], h.get("more", "less" if h.get("up", "").lower() in ("down", "baja") else "more"))
-    claimed = claim_of(c).get("difference")
+    claimed = claim_of(c).parameters.get("difference")
     return said == claimed if claimed is not None else said in growths(c)
 
 
@@ -60,7 +60,7 @@ def growths(c: Context) -> list[Fraction]:
 
 
 def totals_product(c: Context, h: dict[str, Any]) -> bool:
-    difference = claim_of(c).get("difference")
+    difference = claim_of(c).parameters.get("difference")
     beside = [abs(c.grid.count.step) * gap for gap in (1, c.grid.line_length)]
     return (
         h["k"] * h["e"] == h["t"]
@@ -102,12 +102,12 @@ def neighbour_is(c: Context, h: dict[str, Any]) -> bool:
 def difference_of(c: Context) -> Fraction:
     """The difference a step or neighbour claim states, or what it is in the grid."""
     claim = claim_of(c)
-    if claim.get("difference") is not None:
-        return Fraction(claim.get("difference"))
+    if claim.parameters.get("difference") is not None:
+        return Fraction(claim.parameters.get("difference"))
     if claim.family == "step":
         return Fraction(c.grid.count.step)
     moves = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
-    down, right = moves[claim.get("direction") or "right"]
+    down, right = moves[claim.parameters.get("direction") or "right"]
     for n in c.terms:
         row, column = c.grid.place(n)
         other = c.grid.at(row + down, column + right)

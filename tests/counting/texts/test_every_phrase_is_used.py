@@ -2,11 +2,12 @@
 
 import pytest
 
-from routines.counting import Audience, Claim, Count, Grid, check, find_patterns
+from routines.counting import Audience, Count, Grid, check, find_patterns
 from routines.counting.texts import describe
 from routines.counting.texts.en import ENGLISH
 from routines.counting.texts.es import SPANISH
 from routines.counting.texts.tongue import Tongue
+from tests.counting.claims import a_claim
 from tests.counting.texts.sentence_checker import Context, SentenceChecker
 from tests.counting.texts.sentence_rules import RULES
 
@@ -64,63 +65,63 @@ COUNTS = [
 
 # Claims from the floor, some of them false, some open, some about what is not there.
 CLAIMS = [
-    Claim("step", difference="5"),
-    Claim("neighbour", direction="down", difference="7"),
-    Claim("neighbour", direction="right"),
-    Claim("neighbour", direction="down-left"),
-    Claim("digit", place=0, along="count", length=1),
-    Claim("digit", place=0, along="count", length=2),
-    Claim("digit", place=0, along="count", length=4),
-    Claim("digit", place=0, along="column", length=1),
-    Claim("digit", place=0, along="row", length=2),
-    Claim("digit", place=0, along="row", length=3),
-    Claim("digit", place=0, along="row"),
-    Claim("digit", place=0, along="column", length=2),
-    Claim("digit", place=0, along="column", length=5),
-    Claim("digit", place=0, along="count", length=5),
-    Claim("digit", place=0, along="count", length=10),
-    Claim("digit", place=0, along="row", length=5),
-    Claim("digit", place=0),
-    Claim("digit", place=0, along="row", blocks=[[5, 0]] * 6),
-    Claim("digit", place=0, along="row", blocks=[[2, 4, 6, 8, 0]] * 3),
-    Claim("digit", place=1, along="count", length=2),
-    Claim("digit", place=1, along="row", length=2),
-    Claim("remainder", modulus="2", along="column", length=1),
-    Claim("remainder", modulus="2", along="column", blocks=[[1], [0], [1], [0]]),
-    Claim("remainder", modulus="2", along="row", length=2),
-    Claim("remainder", modulus="2", along="row", blocks=[[1, 0]] * 6),
-    Claim("remainder", modulus="2", along="row", blocks=[[0, 1], [0, 1]]),
-    Claim("digit-run", place=1, along="column"),
-    Claim("digit", place=0, along="count"),
-    Claim("digit", place=0, along="column", length=1, lines=[2]),
-    Claim("digit", place=0, along="column", blocks=[[0]]),
-    Claim("digit", place=0, along="column", blocks=[[0], [0], [0]]),
-    Claim("digit-run", place=0, along="count", change=1),
-    Claim("digit-run", place=0, along="row"),
-    Claim("digit-sum", along="count", blocks=[[9]]),
-    Claim("remainder", modulus="2", along="count", blocks=[["1"]]),
-    Claim("landmarks", multiple="10", every=2, first=1, lie="column", lines=[1]),
-    Claim("landmarks", multiple="3", lie="row"),
-    Claim("landmarks", multiple="100"),
-    Claim("landmarks", multiple="11", lie="scattered"),
-    Claim("how-many", multiple="10", block=[2]),
-    Claim("how-many", multiple="1000", block=[2]),
-    Claim("sums", which="block-corners"),
-    Claim("sums", which="centre-mean"),
-    Claim("sums", which="line-totals"),
-    Claim("sums", which="line-totals", along="row", difference="1"),
-    Claim("table", step="3"),
-    Claim("opposites", pairs=[[1, 3]]),
-    Claim("opposites"),
+    a_claim("step", difference="5"),
+    a_claim("neighbour", direction="down", difference="7"),
+    a_claim("neighbour", direction="right"),
+    a_claim("neighbour", direction="down-left"),
+    a_claim("digit", place=0, along="count", length=1),
+    a_claim("digit", place=0, along="count", length=2),
+    a_claim("digit", place=0, along="count", length=4),
+    a_claim("digit", place=0, along="column", length=1),
+    a_claim("digit", place=0, along="row", length=2),
+    a_claim("digit", place=0, along="row", length=3),
+    a_claim("digit", place=0, along="row"),
+    a_claim("digit", place=0, along="column", length=2),
+    a_claim("digit", place=0, along="column", length=5),
+    a_claim("digit", place=0, along="count", length=5),
+    a_claim("digit", place=0, along="count", length=10),
+    a_claim("digit", place=0, along="row", length=5),
+    a_claim("digit", place=0),
+    a_claim("digit", place=0, along="row", blocks=[[5, 0]] * 6),
+    a_claim("digit", place=0, along="row", blocks=[[2, 4, 6, 8, 0]] * 3),
+    a_claim("digit", place=1, along="count", length=2),
+    a_claim("digit", place=1, along="row", length=2),
+    a_claim("remainder", modulus="2", along="column", length=1),
+    a_claim("remainder", modulus="2", along="column", blocks=[[1], [0], [1], [0]]),
+    a_claim("remainder", modulus="2", along="row", length=2),
+    a_claim("remainder", modulus="2", along="row", blocks=[[1, 0]] * 6),
+    a_claim("remainder", modulus="2", along="row", blocks=[[0, 1], [0, 1]]),
+    a_claim("digit-run", place=1, along="column"),
+    a_claim("digit", place=0, along="count"),
+    a_claim("digit", place=0, along="column", length=1, lines=[2]),
+    a_claim("digit", place=0, along="column", blocks=[[0]]),
+    a_claim("digit", place=0, along="column", blocks=[[0], [0], [0]]),
+    a_claim("digit-run", place=0, along="count", change=1),
+    a_claim("digit-run", place=0, along="row"),
+    a_claim("digit-sum", along="count", blocks=[[9]]),
+    a_claim("remainder", modulus="2", along="count", blocks=[["1"]]),
+    a_claim("landmarks", multiple="10", every=2, first=1, lie="column", lines=[1]),
+    a_claim("landmarks", multiple="3", lie="row"),
+    a_claim("landmarks", multiple="100"),
+    a_claim("landmarks", multiple="11", lie="scattered"),
+    a_claim("how-many", multiple="10", block=[2]),
+    a_claim("how-many", multiple="1000", block=[2]),
+    a_claim("sums", which="block-corners"),
+    a_claim("sums", which="centre-mean"),
+    a_claim("sums", which="line-totals"),
+    a_claim("sums", which="line-totals", along="row", difference="1"),
+    a_claim("table", step="3"),
+    a_claim("opposites", pairs=[[1, 3]]),
+    a_claim("opposites"),
 ]
 
 CLAIMS_ON = {
     "whole": CLAIMS,
     "clock": [
-        Claim("step", difference="5"),
-        Claim("neighbour", direction="down", difference="7"),
-        Claim("digit", part="hours", along="count", length=1),
-        Claim("digit", part="minutes", along="column", length=1),
+        a_claim("step", difference="5"),
+        a_claim("neighbour", direction="down", difference="7"),
+        a_claim("digit", part="hours", along="count", length=1),
+        a_claim("digit", part="minutes", along="column", length=1),
     ],
 }
 
@@ -159,7 +160,7 @@ def test_every_phrase_is_used_and_so(language: str, tongue: Tongue, monkeypatch:
                     for text in (words.statement, words.student_words, words.because):
                         assert checker.problems(text, context) == [], claim
     wholes = Grid(Count.parse(kind="fraction", start="1", step="1", terms=4), 2)
-    for odd_claim in (Claim("digit", part="top", along="count", length=1), Claim("sums", which="centre-mean")):
+    for odd_claim in (a_claim("digit", part="top", along="count", length=1), a_claim("sums", which="centre-mean")):
         assert check(odd_claim, wholes, audience=Audience(3, language)).because
         assert describe(odd_claim, wholes, None, None, Audience(3, language)).because
     assert sorted(set(tongue.sentences) - overheard.heard) == []

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from routines.counting import Audience, Claim, Count, Grid, check, find_patterns
 from routines.counting.texts import describe, jumps, unless_breaks
 from tests.counting.any_count import KINDS, grids
+from tests.counting.claims import a_claim
 from tests.counting.texts.sentence_checker import Context, SentenceChecker, ordinal_is_spelled
 from tests.counting.texts.sentence_rules import RULES
 
@@ -50,7 +51,7 @@ def test_verdicts_on_claims_from_elsewhere_say_only_what_is_so(kind: str) -> Non
     def each(found_in: Grid, grid: Grid, audience: Audience, random) -> None:
         patterns = find_patterns(found_in, implied=True)
         for claim in random.sample([one.claim for one in patterns], min(4, len(patterns))):
-            if claim.get("part") is not None and claim.get("part") not in grid.count.part_names():
+            if claim.parameters.get("part") is not None and claim.parameters.get("part") not in grid.count.part_names():
                 continue
             verdict = check(claim, grid, audience=audience)
             context = Context(grid, claim, verdict.breaks_at if verdict.true else None, verdict.true_from)
@@ -65,7 +66,9 @@ def test_a_refusal_shows_the_count_that_speaks_against_the_claim() -> None:
     claim = next(
         one.claim
         for one in find_patterns(ragged, implied=True)
-        if one.claim.family == "remainder" and one.claim.get("modulus") == 2 and one.claim.get("along") == "row"
+        if one.claim.family == "remainder"
+        and one.claim.parameters.get("modulus") == 2
+        and one.claim.parameters.get("along") == "row"
     )
     grid = Grid(Count.parse(kind="fraction", start="0/6", step="1/6", terms=19), line_length=9)
     verdict = check(claim, grid, audience=Audience(3, "en"))
@@ -77,8 +80,8 @@ def test_a_refusal_shows_the_count_that_speaks_against_the_claim() -> None:
 class TestTheCheckerItself:
     """It would not prove much if it let wrong numbers through."""
 
-    tens = Claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1])
-    ones = Claim("digit", place=0, along="column", blocks=[[0], [6], [2], [8], [4]])
+    tens = a_claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1])
+    ones = a_claim("digit", place=0, along="column", blocks=[[0], [6], [2], [8], [4]])
 
     @pytest.mark.parametrize(
         "wrong",
@@ -123,7 +126,7 @@ class TestTheCheckerItself:
         assert problems(right, TENS, self.tens) == []
 
     def test_a_wrong_end_is_found(self) -> None:
-        run = Claim("digit-run", place=1, along="column", change=3)
+        run = a_claim("digit-run", place=1, along="column", change=3)
         grid = Grid(Count.parse(kind="whole", start="10", step="6", terms=15), line_length=5)
         assert problems("Tens digits go up 3 down each column, until 100", grid, run, breaks_at=16) == []
         assert problems("Tens digits go up 3 down each column, until 106", grid, run, breaks_at=16)
@@ -148,5 +151,5 @@ def test_money_is_written_the_schools_way() -> None:
     """Common practice, no source: a number in a sentence looks as it does in the grid."""
     count = Count.parse(kind="money", start="$0.10", step="$0.25", terms=12)
     grid = Grid(count, line_length=4)
-    words = describe(Claim("neighbour", direction="down", difference=Fraction(100)), grid, "always", None)
+    words = describe(a_claim("neighbour", direction="down", difference=Fraction(100)), grid, "always", None)
     assert words.statement == "Down a column: $1.00 more"

@@ -12,6 +12,7 @@ from routines.counting.texts import describe
 from routines.counting.texts.en import ENGLISH
 from routines.counting.texts.es import SPANISH
 from routines.counting.texts.families import TELLINGS
+from tests.counting.claims import a_claim
 
 TENS = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
 
@@ -21,7 +22,7 @@ def holes(template: str) -> set[str]:
 
 
 def test_every_family_has_its_telling() -> None:
-    assert set(TELLINGS) == set(FAMILIES)
+    assert set(TELLINGS) == set(FAMILIES.values())
 
 
 def test_both_tongues_have_every_sentence() -> None:
@@ -45,12 +46,12 @@ def test_no_sentence_holds_a_capital_or_a_full_stop_of_its_own(tongue) -> None:
 
 
 def test_the_same_claim_is_said_the_same_way_in_another_process() -> None:
-    claim = Claim("digit", place=0, along="column", blocks=[[0], [6], [2], [8], [4]])
+    claim = a_claim("digit", place=0, along="column", blocks=[[0], [6], [2], [8], [4]])
     here = describe(claim, TENS, "always", None, Audience(5, "es"))
     code = (
         "from routines.counting import *; from routines.counting.texts import describe;"
         "g = Grid(Count.parse(kind='whole', start='10', step='6', terms=25), line_length=5);"
-        "c = Claim('digit', place=0, along='column', blocks=[[0], [6], [2], [8], [4]]);"
+        "c = Claim.from_dict(dict(family='digit', place=0, along='column', blocks=[[0], [6], [2], [8], [4]]));"
         "w = describe(c, g, 'always', None, Audience(5, 'es'));"
         "print(w.statement, w.student_words, w.because, sep='|')"
     )
@@ -66,7 +67,7 @@ def test_different_counts_are_told_in_different_ways(language: str) -> None:
     for start in range(1, 13):
         grid = Grid(Count.parse(kind="whole", start=str(start), step="6", terms=25), line_length=5)
         words = describe(
-            Claim("neighbour", direction="down", difference="30"), grid, "always", None, Audience(1, language)
+            a_claim("neighbour", direction="down", difference="30"), grid, "always", None, Audience(1, language)
         )
         said.add(words.student_words)
     assert len(said) > 1
@@ -76,7 +77,7 @@ def test_describing_loads_neither_babel_nor_sympy() -> None:
     code = (
         "import sys; from routines.counting import *; from routines.counting.texts import describe;"
         "g = Grid(Count.parse(kind='whole', start='10', step='6', terms=25), line_length=5);"
-        "describe(Claim('step', difference='6'), g, 'always', None);"
+        "describe(Claim.from_dict(dict(family='step', difference='6')), g, 'always', None);"
         "assert not {'babel', 'sympy', 'django'} & set(sys.modules)"
     )
     subprocess.run([sys.executable, "-c", code], check=True)
@@ -85,7 +86,7 @@ def test_describing_loads_neither_babel_nor_sympy() -> None:
 @pytest.mark.parametrize("family", FAMILIES)
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_a_claim_that_leaves_everything_open_still_has_words(family: str, language: str) -> None:
-    words = describe(Claim(family), TENS, None, None, Audience(3, language))
+    words = describe(a_claim(family), TENS, None, None, Audience(3, language))
     assert words.statement
     assert words.student_words
     assert words.because
@@ -95,22 +96,22 @@ def test_a_claim_that_leaves_everything_open_still_has_words(family: str, langua
     ("claim", "statement", "spanish"),
     [
         (
-            Claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1]),
+            a_claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1]),
             {"The tens stand in column 1", "All the tens are in column 1"},
             {"Las decenas están en la columna 1", "En la columna 1 están las decenas"},
         ),
         (
-            Claim("remainder", modulus="2", along="count", blocks=[["0"]]),
+            a_claim("remainder", modulus="2", along="count", blocks=[["0"]]),
             {"Every count is even"},
             {"Todos los números son pares"},
         ),
         (
-            Claim("digit", place=0, along="column", length=1),
+            a_claim("digit", place=0, along="column", length=1),
             {"Ones digits stay in their column", "Each column keeps its ones digit"},
             {"Los dígitos de las unidades se quedan en su columna", "Cada columna conserva el dígito de las unidades"},
         ),
         (
-            Claim("digit", place=0, along="column", length=1, lines=[4, 5]),
+            a_claim("digit", place=0, along="column", length=1, lines=[4, 5]),
             {
                 "Ones digits stay in their column (columns 4 and 5)",
                 "Each column keeps its ones digit (columns 4 and 5)",

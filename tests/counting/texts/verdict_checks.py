@@ -10,7 +10,9 @@ from tests.counting.texts.sentence_checker import Context
 
 def claim_has_blocks(c: Context, h: dict[str, Any]) -> bool:
     claim = claim_of(c)
-    return h["b"] == len(claim.get("blocks")) and h["n"] == len(c.readings.lines(claim.get("along")))
+    return h["b"] == len(claim.parameters.get("blocks")) and h["n"] == len(
+        c.readings.lines(claim.parameters.get("along"))
+    )
 
 
 def line_up_to(c: Context, h: dict[str, Any]) -> bool:

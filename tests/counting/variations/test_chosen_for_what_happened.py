@@ -4,8 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Claim, Count, Grid, Variation, classify, likely_slips, next_counts
-from routines.counting.variations import OUTCOMES
+from routines.counting import Count, Grid, Variation, classify, likely_slips, next_counts
+from routines.counting.outcome import Outcome
+from tests.counting.claims import a_claim
 
 
 def grid_of(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
@@ -60,7 +61,7 @@ class TestUnseen:
 
     def test_a_missed_pattern_is_folded_into_line(self) -> None:
         elevens = grid_of("whole", "34", "11", 12, 4)
-        fives = Claim("landmarks", multiple="5", every=5, first=2, lie="scattered", lines=[])
+        fives = a_claim("landmarks", multiple="5", every=5, first=2, lie="scattered", lines=[])
         assert typed(next_counts(elevens, "not-yet", 3, unseen=[fives]))[0] == ("34", "11", 12, 5)
 
 
@@ -72,7 +73,7 @@ class TestGrades:
         if start + step * (terms - 1) < 0:
             return
         grid = Grid(Count(kind="whole", start=start, step=step, terms=terms), min(5, terms))  # type: ignore[arg-type]
-        for outcome in OUTCOMES:
+        for outcome in tuple(Outcome):
             for one in next_counts(grid, outcome, level):
                 assert one.grid.count.value(one.grid.count.terms) >= 0
 
@@ -83,7 +84,7 @@ class TestGrades:
             grid_of("whole", "5", "5", 20, 5),
             grid_of("whole", "2", "2", 20, 5),
         ):
-            for outcome in OUTCOMES:
+            for outcome in tuple(Outcome):
                 for one in next_counts(grid, outcome, level):
                     assert max(one.grid.count.value(1), one.grid.count.value(one.grid.count.terms)) <= largest
 

@@ -8,10 +8,10 @@ from hypothesis import strategies as st
 
 from routines.counting import (
     Audience,
-    Claim,
     Count,
     CountError,
     Grid,
+    Outcome,
     Variation,
     check,
     classify,
@@ -19,8 +19,8 @@ from routines.counting import (
     likely_slips,
     next_counts,
 )
-from routines.counting.variations import OUTCOMES
 from tests.counting.any_count import KINDS, grids
+from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
 
 
@@ -72,16 +72,16 @@ def test_another_slip_gives_another_count() -> None:
 @pytest.mark.parametrize("outcome", ["not-yet", "as-planned"])
 def test_a_pattern_that_was_not_seen_is_folded_so_that_it_lines_up(outcome: str) -> None:
     grid = grid_of("whole", "58", "6", 20, 4)
-    tens = Claim("landmarks", multiple="10", every=5, first=3, lie="scattered", lines=[])
+    tens = a_claim("landmarks", multiple="10", every=5, first=3, lie="scattered", lines=[])
     first = next_counts(grid, outcome, 3, unseen=[tens])[0]
     assert said(first) == ("58", "6", 20, 5)
-    assert first.shows[0].get("lie") == "column"
+    assert first.shows[0].parameters.get("lie") == "column"
 
 
 def test_friendlier_numbers_are_multiples_of_the_step() -> None:
     found = [one for one in next_counts(SIXES, "not-yet", 3) if one.typed_start == "60"]
     assert found
-    assert found[0].shows == (Claim("remainder", modulus="6", along="count", blocks=[["0"]]),)
+    assert found[0].shows == (a_claim("remainder", modulus="6", along="count", blocks=[["0"]]),)
 
 
 def test_after_a_lesson_as_planned_one_thing_changes_and_one_stays() -> None:
@@ -90,7 +90,7 @@ def test_after_a_lesson_as_planned_one_thing_changes_and_one_stays() -> None:
     ones = [SIXES.count.value(n) % 10 for n in range(1, 21)]
     assert [first.grid.count.value(n) % 10 for n in range(1, 21)] == ones
     assert second.typed_step == "6"
-    assert second.shows == (Claim("neighbour", direction="down", difference="30"),)
+    assert second.shows == (a_claim("neighbour", direction="down", difference="30"),)
     assert said(third) == ("172", "-6", 20, 5)
 
 
@@ -119,7 +119,7 @@ def test_a_first_grade_does_not_count_past_what_it_knows_nor_by_nines() -> None:
 
 def test_no_change_is_one_more_at_the_start() -> None:
     for grid in EXAMPLE_GRIDS:
-        for outcome in OUTCOMES:
+        for outcome in tuple(Outcome):
             for one in next_counts(grid, outcome, 4):
                 count = one.grid.count
                 same = (count.step, count.terms, one.grid.line_length) == (
@@ -131,7 +131,7 @@ def test_no_change_is_one_more_at_the_start() -> None:
 
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)
-@pytest.mark.parametrize("outcome", OUTCOMES)
+@pytest.mark.parametrize("outcome", tuple(Outcome))
 def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -> None:
     """Start, step, number of counts and line length are read back from the sentence."""
     for one in next_counts(grid, outcome, 4):
@@ -156,7 +156,7 @@ def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -
 
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)
-@pytest.mark.parametrize("outcome", OUTCOMES)
+@pytest.mark.parametrize("outcome", tuple(Outcome))
 def test_what_is_typed_gives_the_same_count(grid: Grid, outcome: str) -> None:
     for one in next_counts(grid, outcome, 4):
         count = one.grid.count
@@ -193,7 +193,7 @@ def test_an_unknown_outcome_is_refused() -> None:
 
 @given(
     st.sampled_from(KINDS).flatmap(grids),
-    st.sampled_from(OUTCOMES),
+    st.sampled_from(tuple(Outcome)),
     st.integers(0, 8),
     st.sampled_from(["en", "es"]),
     st.data(),

@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 
 from routines.counting import Audience, Count, CountError, Grid, Variation, next_counts
-from routines.counting.variations import OUTCOMES
+from routines.counting.outcome import Outcome
 from routines.counting.variations.questions import ASKED_LIKE, QUESTIONS
 from routines.counting.variations.sentences import SENTENCES
 from tests.counting.slips.table import EXAMPLE_GRIDS
@@ -28,7 +28,7 @@ FIRST_GRADES = [
 
 def told(grid: Grid, language: str) -> Iterator[tuple[int, Variation]]:
     for level in LENGTHS:
-        for outcome in OUTCOMES:
+        for outcome in tuple(Outcome):
             for slips in ((), (4,)):
                 for one in next_counts(grid, outcome, slips=slips, audience=Audience(level, language)):
                     yield level, one
@@ -86,7 +86,7 @@ def test_every_change_has_its_sentences_and_questions_in_both_languages() -> Non
 
 def test_what_speaks_to_the_teacher_is_the_same_at_all_grades() -> None:
     grid = Grid(Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12), 4)
-    for outcome in OUTCOMES:
+    for outcome in tuple(Outcome):
         said = {tuple((one.what, one.reason) for one in next_counts(grid, outcome, level)) for level in (3, 4, 5)}
         asked = {tuple(one.ask for one in next_counts(grid, outcome, level)) for level in (3, 4, 6)}
         assert len(said) == 1

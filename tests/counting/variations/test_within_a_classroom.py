@@ -8,8 +8,9 @@ from fractions import Fraction
 
 import pytest
 
-from routines.counting import Audience, Claim, Count, Grid, Variation, next_counts
-from routines.counting.variations import OUTCOMES
+from routines.counting import Audience, Count, Grid, Variation, next_counts
+from routines.counting.outcome import Outcome
+from tests.counting.claims import a_claim
 
 
 def grid_of(kind: str, start: str, step: str, terms: int = 12, length: int = 4) -> Grid:
@@ -17,7 +18,7 @@ def grid_of(kind: str, start: str, step: str, terms: int = 12, length: int = 4) 
 
 
 def all_next(grid: Grid, level: int) -> list[Variation]:
-    return [one for outcome in OUTCOMES for one in next_counts(grid, outcome, level)]
+    return [one for outcome in tuple(Outcome) for one in next_counts(grid, outcome, level)]
 
 
 CUPS = grid_of("capacity", "3/4 cup", "3/4 cup", 20, 5)
@@ -111,12 +112,12 @@ class TestClaims:
     def test_nothing_is_shown_that_is_true_of_every_number(self, level: int) -> None:
         for start, step in (("94", "1"), ("60", "-1"), ("30", "1")):
             for one in all_next(grid_of("whole", start, step, 20, 5), level):
-                assert not [claim for claim in one.shows if claim.get("modulus") == 1]
+                assert not [claim for claim in one.shows if claim.parameters.get("modulus") == 1]
 
     def test_nor_what_is_true_of_every_count_in_such_parts(self) -> None:
         for grid, part in ((grid_of("fraction", "7/8", "1/8"), "1/8"), (grid_of("decimal", "2.7", "0.1"), "1/10")):
             for one in all_next(grid, 4):
-                assert Claim("remainder", modulus=part, along="count", blocks=[["0"]]) not in one.shows
+                assert a_claim("remainder", modulus=part, along="count", blocks=[["0"]]) not in one.shows
 
     @pytest.mark.parametrize(
         ("kind", "start", "step"),
@@ -136,7 +137,7 @@ class TestClaims:
 @pytest.mark.parametrize(("start", "step"), [("9:45 a.m.", "20 min"), ("3:10 p.m.", "-25 min")])
 def test_a_sentence_that_ends_in_a_time_has_one_stop(start: str, step: str, language: str) -> None:
     grid = grid_of("clock", start, step)
-    for outcome in OUTCOMES:
+    for outcome in tuple(Outcome):
         for one in next_counts(grid, outcome, audience=Audience(3, language)):
             assert ".." not in one.what + one.reason + one.ask
             assert " in in " not in one.what + one.reason + one.ask

@@ -4,7 +4,8 @@ from collections.abc import Sequence
 
 from hypothesis import strategies as st
 
-from routines.counting import Claim, Count, Grid, Pattern, Style
+from routines.counting import Count, Grid, Pattern, Style
+from tests.counting.claims import a_claim
 
 SIX_FROM_TEN = "10 16 22 ... 154, five in a line"
 
@@ -16,7 +17,7 @@ def grid(start="10", step="6", terms=25, length=5, fill="across", lead=0, kind="
 def pattern(groups: Sequence[Sequence[int]], holds="always", breaks_at=None, family="step", **claim) -> Pattern:
     claim = claim or {"difference": "6"}
     return Pattern(
-        Claim(family, **claim),
+        a_claim(family, **claim),
         tuple(n for group in groups for n in group),
         tuple(map(tuple, groups)),
         "Six more each time",

@@ -1,5 +1,21 @@
 """The family of a claim decides who tells it."""
 
+from typing import Any
+
+from ...claims import (
+    Claim,
+    DigitClaim,
+    DigitRunClaim,
+    DigitSumClaim,
+    HowManyClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    OppositesClaim,
+    RemainderClaim,
+    StepClaim,
+    SumsClaim,
+    TableClaim,
+)
 from .digits import Digit, DigitSum
 from .landmarks import HowMany, Landmarks
 from .remainders import Remainder
@@ -8,18 +24,18 @@ from .steps import Neighbour, Step, Table
 from .sums import Opposites, Sums
 from .telling import Life, Telling
 
-TELLINGS: dict[str, type[Telling]] = {
-    "step": Step,
-    "neighbour": Neighbour,
-    "digit": Digit,
-    "digit-run": DigitRun,
-    "digit-sum": DigitSum,
-    "remainder": Remainder,
-    "landmarks": Landmarks,
-    "how-many": HowMany,
-    "sums": Sums,
-    "table": Table,
-    "opposites": Opposites,
+TELLINGS: dict[type[Claim], type[Telling[Any]]] = {
+    StepClaim: Step,
+    NeighbourClaim: Neighbour,
+    DigitClaim: Digit,
+    DigitRunClaim: DigitRun,
+    DigitSumClaim: DigitSum,
+    RemainderClaim: Remainder,
+    LandmarksClaim: Landmarks,
+    HowManyClaim: HowMany,
+    SumsClaim: Sums,
+    TableClaim: Table,
+    OppositesClaim: Opposites,
 }
 
 __all__ = ["TELLINGS", "Life", "Telling"]

@@ -6,8 +6,10 @@ from abc import abstractmethod
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
+from typing import TypeVar
 
-from ...claims import Claim
+from ...claims import BlockClaim
+from ...grid import Along
 from ..numbers import series
 from ..page import Page
 from ..tongue import Feature
@@ -17,19 +19,22 @@ FORMS = {1: "keep", 2: "turns"}
 COUNT_FORMS = {1: "always", 2: "turns"}
 
 
-class Block(Telling):
+B = TypeVar("B", bound=BlockClaim)
+
+
+class Block(Telling[B]):
     """A repeating block per line; subclasses say what is read off a count and why it comes back."""
 
-    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
+    def __init__(self, page: Page, claim: B, life: Life) -> None:
         super().__init__(page, claim, life)
-        self.along = str(claim.get("along", "count"))
+        self.along: Along = claim.along or "count"
         self.line = self._line()
-        self.length = claim.length or self._shortest_length()
+        self.length = claim.block_length or self._shortest_length()
 
     def _line(self) -> tuple[int, ...]:
         """The line that is pointed at: the first of the longest ones the claim speaks of."""
         lines = self.grid.lines(self.along)
-        wanted = self.claim.get("lines")
+        wanted = self.claim.lines
         if wanted:
             lines = tuple(line for line in lines if self._number(line) in wanted) or lines
         return max(lines, key=len)
@@ -80,7 +85,7 @@ class Block(Telling):
 
     def statement(self) -> str:
         said = self._whole_statement()
-        wanted = self.claim.get("lines")
+        wanted = self.claim.lines
         if not wanted:
             return said
         name = self.tongue.lines[self.along]
@@ -91,8 +96,8 @@ class Block(Telling):
 
     def _whole_statement(self) -> str:
         fields = dict(self.fields)
-        blocks = self.claim.get("blocks")
-        if self.claim.get("along") is None:
+        blocks = self.claim.blocks
+        if self.claim.along is None:
             return self.say("any-count.statement", **fields)
         if blocks is None:
             return self.say(self._open_key(), **fields)
@@ -113,14 +118,14 @@ class Block(Telling):
         return self.say(f"{key}.statement", series=self.short_series(longest, most=6), **fields)
 
     def _in_line_of(self, index: int) -> str:
-        wanted = self.claim.get("lines")
+        wanted = self.claim.lines
         lines = self.grid.lines(self.along)
         if wanted and index < len(wanted):
             return self.tongue.in_line(self.along, wanted[index])
         return self.tongue.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
 
     def _open_key(self) -> str:
-        length = self.claim.get("length")
+        length = self.claim.length
         if length is None:
             return "any-count.statement" if self.along == "count" else "any.statement"
         if self.along == "count":
@@ -202,11 +207,11 @@ class Block(Telling):
     # The answer to a false claim.
 
     def refutation(self, counterexample: Sequence[int]) -> str:
-        blocks = self.claim.get("blocks")
+        blocks = self.claim.blocks
         lines = self.grid.lines(self.along)
         if all(self.reading(n) is None for n in self.line[:2]):
             return self.say("no.absent", **self.fields)
-        if blocks is not None and not self.claim.get("lines") and len(blocks) != len(lines):
+        if blocks is not None and not self.claim.lines and len(blocks) != len(lines):
             key = "no.line" if len(lines) == 1 else "no.lines"
             return self.say(key, n=len(lines), claimed=len(blocks), **self.fields)
         n = counterexample[-1] if counterexample else self.line[-1]

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from ...claims import DigitClaim, DigitSumClaim
 from ...kinds.currency import currency_named
 from ...kinds.measure import Measure
+from ...kinds.names import Kind
 from ...kinds.units import UNITS
 from ..page import Page
 from ..tongue import Feature
@@ -46,7 +48,7 @@ class DigitReader:
         """What 1 of the digit or part is worth; None where that depends on how the count is written."""
         if self.part is None:
             return Fraction(10) ** self.place
-        if self.count.kind == "money":
+        if self.count.kind == Kind.MONEY:
             currency = currency_named(self.count.style.currency, "en")
             return Fraction(10**currency.digits if self.part == currency.main.several else 1)
         if self.part == "whole":
@@ -64,18 +66,18 @@ class DigitReader:
             return self.count.form.small.size if isinstance(self.count.form, Measure) else Fraction(1)
         if at == 0:
             return Fraction(self.count.wrap) if self.count.wrap else None
-        if self.count.kind == "money":
+        if self.count.kind == Kind.MONEY:
             return Fraction(10 ** currency_named(self.count.style.currency, "en").digits)
         larger = next((unit for unit in UNITS.values() if unit.part == names[at - 1]), None)
         return larger.size if larger else None
 
 
-class Digit(Block):
+class Digit(Block[DigitClaim]):
     """A digit or a part stays or comes back."""
 
     @property
     def _reader(self) -> DigitReader:
-        return DigitReader(self.page, self.claim.get("place"), self.claim.get("part"))
+        return DigitReader(self.page, self.claim.place, self.claim.part)
 
     def _feature(self) -> Feature:
         return self._reader.feature()
@@ -91,7 +93,7 @@ class Digit(Block):
         return self._reader.period()
 
 
-class DigitSum(Block):
+class DigitSum(Block[DigitSumClaim]):
     """The digits of each count add to the same, or the sums come back."""
 
     def _feature(self) -> Feature:

@@ -6,6 +6,8 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import HowManyClaim, LandmarksClaim
+from ...grid import Fill
 from ..tongue import Noun
 from .telling import Line, Telling
 
@@ -13,12 +15,12 @@ MOST_STRETCHES = 12
 MOST_SAID = 5
 
 
-class Landmarks(Telling):
+class Landmarks(Telling[LandmarksClaim]):
     """The multiples of a friendly number come every so many counts and lie in a certain way."""
 
     @cached_property
     def _multiple(self) -> Fraction:
-        return Fraction(self.claim.get("multiple", 10))
+        return self.claim.multiple or Fraction(10)
 
     @cached_property
     def _found(self) -> tuple[int, ...]:
@@ -28,19 +30,17 @@ class Landmarks(Telling):
         return tuple(n for n in range(1, self.grid.terms + 1) if (start + (n - 1) * step) * parts % modulus == 0)
 
     def _every(self) -> int:
-        every = self.claim.get("every")
-        if every is not None:
-            return int(every)
+        if self.claim.every is not None:
+            return self.claim.every
         return (Fraction(self.count.step) / self._multiple).denominator
 
     def _first(self) -> int:
-        first = self.claim.get("first")
-        return int(first) if first is not None else (self._found or (1,))[0]
+        return (self._found or (1,))[0] if self.claim.first is None else self.claim.first
 
     @cached_property
     def _fields(self) -> dict[str, object]:
         mark = self.page.mark(self._multiple)
-        lines = self.claim.get("lines") or ()
+        lines = self.claim.lines or ()
         every, first = self._every(), self._first()
         return {
             "mark": mark.one,
@@ -55,9 +55,9 @@ class Landmarks(Telling):
 
     def _lie(self) -> str:
         """Where they lie, as a key; a claim that leaves the lie or its lines open tells only how often they come."""
-        lie = self.claim.get("lie")
-        if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.get("lines")):
-            return "scattered" if self._first() > self._every() or self.claim.get("first") else "scattered-first"
+        lie = self.claim.lie
+        if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.lines):
+            return "scattered" if self._first() > self._every() or self.claim.first else "scattered-first"
         return str(lie)
 
     def statement(self) -> str:
@@ -87,7 +87,7 @@ class Landmarks(Telling):
         n = self.life.breaks_at
         if n is None:
             return ""
-        if self.grid.fill == "across-up" and n > self._last_row_end():
+        if self.grid.fill is Fill.ACROSS_UP and n > self._last_row_end():
             return super().note()
         row, column = self.grid.place(n)
         return self.say("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)
@@ -112,12 +112,12 @@ class Landmarks(Telling):
         return self.say(key, **fields)
 
 
-class HowMany(Telling):
+class HowMany(Telling[HowManyClaim]):
     """So many counts lie in each stretch from one multiple to just before the next."""
 
     @cached_property
     def _multiple(self) -> Fraction:
-        return Fraction(self.claim.get("multiple", 10))
+        return self.claim.multiple or Fraction(10)
 
     @cached_property
     def _stretches(self) -> tuple[tuple[int, tuple[int, ...]], ...]:
@@ -136,8 +136,7 @@ class HowMany(Telling):
         return tuple((j, tuple(range(edges[j + 1], edges[j]))) for j in order)
 
     def _block(self) -> tuple[int, ...]:
-        block = self.claim.get("block")
-        return tuple(block) if block else tuple(len(terms) for _, terms in self._stretches[:3])
+        return self.claim.block or tuple(len(terms) for _, terms in self._stretches[:3])
 
     def _stretch(self) -> Noun:
         mark = self.page.named_mark(self._multiple)

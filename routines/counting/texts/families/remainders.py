@@ -6,20 +6,21 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
-from ...claims import Claim
+from ...claims import RemainderClaim
+from ...kinds.names import Kind
 from ..page import Page
 from ..tongue import Feature
 from .blocks import Block
 from .telling import Life, Line
 
 
-class Remainder(Block):
+class Remainder(Block[RemainderClaim]):
     """What each count is past a multiple stays or comes back."""
 
-    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
-        self.modulus: Fraction = claim.get("modulus", Fraction(2))
+    def __init__(self, page: Page, claim: RemainderClaim, life: Life) -> None:
+        self.modulus = claim.modulus or Fraction(2)
         # Even and odd have words of their own.
-        self.is_parity = self.modulus == 2 and page.count.kind == "whole"
+        self.is_parity = self.modulus == 2 and page.count.kind == Kind.WHOLE
         self._read: dict[int, str] = {}
         super().__init__(page, claim, life)
 
@@ -79,8 +80,8 @@ class Remainder(Block):
         return ""
 
     def _whole_statement(self) -> str:
-        blocks, form = self.claim.get("blocks"), self._form
-        if not form or blocks is None or self.claim.get("along") is None:
+        blocks, form = self.claim.blocks, self._form
+        if not form or blocks is None or self.claim.along is None:
             return super()._whole_statement()
         first = blocks[0][0]
         if form in ("all", "past"):
@@ -134,7 +135,7 @@ class Remainder(Block):
                 yield from self.saying(f"{form}.reason", **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
-        if not (self.is_parity and counterexample) or self.claim.get("lines"):
+        if not (self.is_parity and counterexample) or self.claim.lines:
             return super().refutation(counterexample)
         n = counterexample[-1]
         return self.say("no.parity", nth=self.tongue.nth(n), v=self.page.value(n), x=self.reading(n))

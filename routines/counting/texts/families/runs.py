@@ -6,20 +6,23 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import DigitRunClaim
+from ...grid import Along
+from ...kinds.names import Kind
 from .digits import DigitReader
 from .telling import Line, Telling
 
 
-class DigitRun(Telling):
+class DigitRun(Telling[DigitRunClaim]):
     """A digit or a part goes up or down by the same amount from cell to cell."""
 
     @cached_property
     def _reader(self) -> DigitReader:
-        return DigitReader(self.page, self.claim.get("place"), self.claim.get("part"))
+        return DigitReader(self.page, self.claim.place, self.claim.part)
 
     @cached_property
-    def _along(self) -> str:
-        return str(self.claim.get("along", "count"))
+    def _along(self) -> Along:
+        return self.claim.along or "count"
 
     @cached_property
     def _line(self) -> tuple[int, ...]:
@@ -28,8 +31,8 @@ class DigitRun(Telling):
     @cached_property
     def _change(self) -> int:
         """The change as claimed, or as it is between the first two cells."""
-        if self.claim.get("change") is not None:
-            return int(self.claim.get("change"))
+        if self.claim.change is not None:
+            return self.claim.change
         first = [self._reader.number(n) or 0 for n in self._line[:2]]
         return first[-1] - first[0]
 
@@ -82,7 +85,7 @@ class DigitRun(Telling):
         if rest == 0:
             jumps = self.terms_along(self._along)
             fields["jumps"] = self.page.jumps(jumps)
-            if self._reader.part is None and self.count.kind != "money" and self.claim.get("place") != 0:
+            if self._reader.part is None and self.count.kind != Kind.MONEY and self.claim.place != 0:
                 place = self.tongue.place_amount(abs(self._change), self._reader.place)
                 yield from self.saying("run.reason-place", place=place, **fields)
             elif jumps > 1:

@@ -4,10 +4,12 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import NeighbourClaim, StepClaim, TableClaim
+from ...grid import Fill
 from .telling import Line, Telling
 
 
-class Step(Telling):
+class Step(Telling[StepClaim]):
     """Each count is so much more than the one before."""
 
     @cached_property
@@ -18,7 +20,7 @@ class Step(Telling):
         return {"d": self.page.jump, **way, "a": value(1), "b": value(2), "c": value(3)}
 
     def statement(self) -> str:
-        by = self.claim.get("difference", self.count.step)
+        by = self.count.step if self.claim.difference is None else self.claim.difference
         return self.say("step.statement", d=self.page.difference(by), more=self.page.more(by))
 
     def cores(self) -> Iterator[Line]:
@@ -38,22 +40,22 @@ class Step(Telling):
         return self.say("no.step", a=self.page.value(n - 1), b=self.page.value(n), **change)
 
 
-class Neighbour(Telling):
+class Neighbour(Telling[NeighbourClaim]):
     """One cell on, in a direction as seen on the page."""
 
     @cached_property
     def _offset(self) -> int:
         length = self.grid.line_length
-        rights = {"across": 1, "down": length, "across-up": 1}[self.grid.fill]
-        downs = {"across": length, "down": 1, "across-up": -length}[self.grid.fill]
-        direction = self.claim.get("direction", "right")
+        rights = {Fill.ACROSS: 1, Fill.DOWN: length, Fill.ACROSS_UP: 1}[self.grid.fill]
+        downs = {Fill.ACROSS: length, Fill.DOWN: 1, Fill.ACROSS_UP: -length}[self.grid.fill]
+        direction = self.claim.direction or "right"
         right, down = {"right": (1, 0), "down": (0, 1), "down-right": (1, 1), "down-left": (-1, 1)}[direction]
         return right * rights + down * downs
 
     def _pairs(self) -> Iterator[tuple[int, int]]:
         """The cells with a neighbour that way, as term numbers, in counting order of the first."""
         right, down = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}[
-            self.claim.get("direction", "right")
+            self.claim.direction or "right"
         ]
         for n in range(1, self.grid.terms + 1):
             row, column = self.grid.place(n)
@@ -81,10 +83,10 @@ class Neighbour(Telling):
         }
 
     def _direction(self) -> str:
-        return self.tongue.directions[self.claim.get("direction", "right")]
+        return self.tongue.directions[self.claim.direction or "right"]
 
     def statement(self) -> str:
-        by = self.claim.get("difference", self._difference())
+        by = self._difference() if self.claim.difference is None else self.claim.difference
         return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
 
     def cores(self) -> Iterator[Line]:
@@ -119,7 +121,7 @@ class Neighbour(Telling):
         return next((pair for pair in pairs if max(pair) == last), pairs[0] if pairs else None)
 
 
-class Table(Telling):
+class Table(Telling[TableClaim]):
     """The n-th count is n jumps of the step."""
 
     def _fields(self, n: int, step: Fraction) -> dict[str, object]:
@@ -133,11 +135,14 @@ class Table(Telling):
             "w": self.page.amount(step * n),
         }
 
+    def _step(self) -> Fraction:
+        return self.count.step if self.claim.step is None else self.claim.step
+
     def _example(self) -> int:
         return min(4 + self._seed % 3, self.grid.terms)
 
     def statement(self) -> str:
-        return self.say("table.statement", step=self.page.amount(self.claim.get("step", self.count.step)))
+        return self.say("table.statement", step=self.page.amount(self._step()))
 
     def cores(self) -> Iterator[Line]:
         return self.saying("table.core", **self._fields(self._example(), self.count.step))
@@ -150,4 +155,4 @@ class Table(Telling):
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         n = counterexample[-1] if counterexample else 1
-        return self.say("no.table", **self._fields(n, self.claim.get("step", self.count.step)))
+        return self.say("no.table", **self._fields(n, self._step()))

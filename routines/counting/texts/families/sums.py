@@ -6,15 +6,16 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import cached_property
 
+from ...claims import OppositesClaim, SumName, SumsClaim
 from .telling import Line, Telling
 
 
-class Sums(Telling):
+class Sums(Telling[SumsClaim]):
     """Block corners, pairs from both ends, the middle of nine, and line totals."""
 
     @property
-    def _which(self) -> str:
-        return str(self.claim.get("which", "ends"))
+    def _which(self) -> SumName:
+        return self.claim.which or "ends"
 
     @property
     def _key(self) -> str:
@@ -23,7 +24,7 @@ class Sums(Telling):
     def statement(self) -> str:
         if self._which != "line-totals":
             return self.say(f"{self._key}.statement")
-        along, difference = self.claim.get("along"), self.claim.get("difference")
+        along, difference = self.claim.along, self.claim.difference
         if along is None or difference is None:
             return self.say("totals.open.statement")
         step = {**self.change(difference), "diff": self.page.difference(difference)}
@@ -65,7 +66,7 @@ class Sums(Telling):
     def _fields(self) -> dict[str, object] | None:
         """The numbers of one example in view; None where the grid is too small to hold one."""
         if self._which == "line-totals":
-            along = self.claim.get("along")
+            along = self.claim.along
             return self._totals(along) if along else self._totals("row") or self._totals("column")
         if self._which == "centre-mean":
             return self._nine()
@@ -138,14 +139,11 @@ class Sums(Telling):
         return row if along == "row" else column
 
 
-class Opposites(Telling):
+class Opposites(Telling[OppositesClaim]):
     """Pairs of counts at the same distance from zero, on either side."""
 
     def _pairs(self) -> tuple[tuple[int, int], ...]:
-        claimed = self.claim.get("pairs")
-        if claimed is not None:
-            return tuple(claimed)
-        return self._real_pairs()
+        return self._real_pairs() if self.claim.pairs is None else self.claim.pairs
 
     def term_to_test(self) -> int:
         """The last pair in view: no other is ever added, so there is nothing further on to test."""

@@ -6,13 +6,19 @@ from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Generic, TypeVar
 from zlib import crc32
 
 from ...claims import Claim
+from ...grid import Fill
 from ..numbers import series
 from ..page import Page
 
 Line = Callable[[], str]
+C = TypeVar("C", bound=Claim)
+
+SUBJECTS = ("along", "place", "part", "direction", "modulus", "multiple", "which")
+"""What a claim may be about, in the order in which it chooses a phrase."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,25 +29,23 @@ class Life:
     breaks_at: int | None = None
 
 
-class Telling(ABC):
+class Telling(ABC, Generic[C]):
     """The phrases of one claim, without capitals and full stops; `wording.py` puts them together by level.
 
     Each method that gives several phrases gives the one that suits best first; nothing is worked out before it is
     asked for.
     """
 
-    def __init__(self, page: Page, claim: Claim, life: Life) -> None:
+    def __init__(self, page: Page, claim: C, life: Life) -> None:
         self.page = page
         self.grid = page.grid
         self.count = page.count
         self.tongue = page.tongue
         self.claim = claim
         self.life = life
-        get = claim.get
-        self._seed = crc32(
-            f"{page.seed}{claim.family}{get('along')}{get('place')}{get('part')}{get('direction')}"
-            f"{get('modulus')}{get('multiple')}{get('which')}".encode()
-        )
+        subject = claim.subject
+        about = "".join(str(subject.get(name)) for name in SUBJECTS)
+        self._seed = crc32(f"{page.seed}{claim.family}{about}".encode())
 
     @abstractmethod
     def statement(self) -> str:
@@ -95,7 +99,7 @@ class Telling(ABC):
 
     def terms_along(self, along: str) -> int:
         """How many counts one cell on along a line is."""
-        if along == "count" or (along == "column") == (self.grid.fill == "down"):
+        if along == "count" or (along == "column") == (self.grid.fill is Fill.DOWN):
             return 1
         return self.grid.line_length
 

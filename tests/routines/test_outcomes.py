@@ -1,0 +1,11 @@
+"""How a lesson went has the same names in what is written of it, in plans and in the engine."""
+
+from routines.counting import Outcome
+from routines.forms.plan_rows import OUTCOMES
+from routines.models import Reflection
+from routines.paper.phrases import PHRASES
+
+
+def test_every_outcome_can_be_kept_chosen_and_printed() -> None:
+    assert Reflection.Outcome.values == list(Outcome) == list(OUTCOMES)
+    assert all(outcome in PHRASES for outcome in Outcome)
