@@ -1,6 +1,6 @@
 """The register of the columns that hold people's words: what is mended, erased, given out and searched goes by it.
 
-Each app lists its own columns in a module of this name; `routines.people_words.ALL` has them all, for routines know
+Each app lists its own columns in a module of this name; `routines.models.people_words.ALL` has them all, for routines know
 every app below them. A test fails when a text column of a model is neither listed nor named among the wordless.
 """
 

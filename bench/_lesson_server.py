@@ -21,10 +21,10 @@ def prepare(lessons: int) -> dict:
     call_command("migrate", verbosity=0)
     from accounts.models import School, User
     from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear
-    from routines.actions.plans import start_routine
     from routines.demo.plans import PLANS
     from routines.lessons.recording import keep_events, made_event, start_lesson
     from routines.models import LessonPass
+    from routines.plans.actions import start_routine
 
     School.objects.create(pk=1, name="Bench")
     band = GradeBand.objects.create(name="all", order=1)

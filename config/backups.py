@@ -29,8 +29,8 @@ from django.db.migrations.exceptions import InconsistentMigrationHistory
 from django.db.migrations.loader import MigrationLoader
 
 from accounts.models import School
-from routines.words_erased.doing import remember
-from routines.words_erased.erasing import TakenOut, take_out
+from routines.erasing.doing import remember
+from routines.erasing.taking_out import TakenOut, take_out
 from routines.words_erased.list_of_erasures import ListDamaged
 from routines.words_erased.list_of_erasures import read as read_erasures
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from django.core.management import call_command
 from django.db import DatabaseError
 
-from routines.words_erased.erasing import TakenOut, take_out
+from routines.erasing.taking_out import TakenOut, take_out
 from routines.words_erased.list_of_erasures import Erasure
 
 from .backups import (

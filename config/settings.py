@@ -178,7 +178,7 @@ MIDDLEWARE = [
     "accounts.middleware.SignedInMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "routines.words_erased.late_words.LateWordsMiddleware",
-    "routines.middleware.UnreadablePlanMiddleware",
+    "routines.bank.unreadable_plans.UnreadablePlanMiddleware",
     "axes.middleware.AxesMiddleware",
     "config.full_disk.FullDiskMiddleware",
 ]

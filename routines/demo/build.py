@@ -8,7 +8,6 @@ from django.utils import timezone
 
 from accounts.models import User
 from grade_bands.models import ClassGroup
-from routines.actions.plans import save_version, start_routine
 from routines.demo.board_lessons import BOARD_LESSONS
 from routines.demo.lesson_script import events_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
@@ -17,6 +16,7 @@ from routines.demo.plans import PLANS
 from routines.demo.written import DemoPlan
 from routines.lessons.recording import keep_events, record_paper_lesson, save_reflection, start_lesson
 from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
+from routines.plans.actions import save_version, start_routine
 
 
 @transaction.atomic

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from routines.counting import Claim, Fill, Outcome
-from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Sort, Stop, Target
+from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Sort, Stop, Target
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,8 +9,8 @@ from routines.counting import Claim, CountError
 from routines.counting.checking import judge
 from routines.counting.claims import PlaceClaim
 from routines.exchange.written import FORMAT, VERSION
-from routines.plan_document import Plan
-from routines.plan_reading import PlanError, read_document
+from routines.models.plan_document import Plan
+from routines.models.plan_reading import PlanError, read_document
 
 BYTES_LIMIT = 12 * 1024 * 1024
 ENTRIES_LIMIT = 5000

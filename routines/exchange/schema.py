@@ -9,8 +9,8 @@ from routines.counting.kinds.registry import KINDS
 from routines.counting.style import CHOICES, LARGEST_DENOMINATOR, MOST_PLACES
 from routines.exchange.reading import ENTRIES_LIMIT
 from routines.exchange.written import FORMAT, VERSION
-from routines.plan_document import SCHEMA
-from routines.plan_reading import schema_of_plans
+from routines.models.plan_document import SCHEMA
+from routines.models.plan_reading import schema_of_plans
 
 # What is not chosen from a list.
 OTHER_STYLES: dict[str, dict[str, Any]] = {

@@ -8,7 +8,7 @@ import json
 from collections.abc import Iterable
 from typing import Any
 
-from routines.plan_document import Plan
+from routines.models.plan_document import Plan
 
 FORMAT = "countfold-routines"
 VERSION = 1

@@ -30,10 +30,10 @@ class Work:
 
 
 def works() -> dict[Job.Kind, Work]:
-    from routines.actions.importing import add_all
+    from routines.erasing.doing import make_erasing
+    from routines.exchange.importing import add_all
     from routines.paper.booklet_jobs import make_booklet
     from routines.paper.press import booklet_printing
-    from routines.words_erased.doing import make_erasing
 
     return {
         Job.Kind.BOOKLET: Work(

@@ -9,15 +9,15 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
+from accounts.names_asked import A_CHILD, NamesAskedForm, one_of
+from accounts.names_of_children import look_like_names
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup, SchoolYear
-from routines.forms.names_asked import A_CHILD, NamesAskedForm, one_of
 from routines.lessons.kinds import CELL_TEXT, KINDS, NOTICE, VOICES, Bounds, EventRefused
 from routines.lessons.log import CellLog, Log
 from routines.lessons.shown_count import coming, target_sentences
 from routines.models import Lesson, Reflection, TargetOutcome
-from routines.names_of_children import look_like_names
-from routines.shown_plan import ShownPlan
+from routines.models.shown_plan import ShownPlan
 
 # What fits into one event, whatever its letters.
 SLIP_LIMIT = CELL_TEXT

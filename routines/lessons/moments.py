@@ -7,7 +7,7 @@ from django.utils.translation import gettext as _
 
 from routines.counting import Count
 from routines.lessons.state import Event, LessonState, in_order, reduce_events
-from routines.plan_document import Plan
+from routines.models.plan_document import Plan
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from routines.actions.plans import start_routine
 from routines.counting import Grid, Outcome, check, next_counts
 from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
-from routines.plan_document import CountTyped, Fold
-from routines.plan_suggestions.taking import typed_start, typed_step
-from routines.shown_plan import ShownPlan
+from routines.models.plan_document import CountTyped, Fold
+from routines.models.shown_plan import ShownPlan
+from routines.plans.actions import start_routine
+from routines.plans.suggestions.taking import typed_start, typed_step
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,8 +10,8 @@ from django.utils.translation import gettext as _
 from routines.counting import Fill, Grid, likely_slips, probes
 from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
-from routines.plan_document import Plan
-from routines.shown_plan import ShownPlan
+from routines.models.plan_document import Plan
+from routines.models.shown_plan import ShownPlan
 
 MINUS = "\u2212"
 PROBES = 6

@@ -1,6 +1,6 @@
 """Mend what was stored before there was a gate for text: unseen characters go, halves of characters are marked.
 
-What is a text is settled in accounts.text, where words are kept in routines.people_words. A name that must be the only
+What is a text is settled in accounts.text, where words are kept in routines.models.people_words. A name that must be the only
 one of its sort and is no longer so once it is mended gets a number behind it. There is no way back, and none is needed.
 """
 
@@ -11,7 +11,7 @@ from django.core.exceptions import FieldDoesNotExist
 from django.db import IntegrityError, migrations, transaction
 
 from accounts.text import REPLACEMENT, mended
-from routines.people_words import ALL
+from routines.models.people_words import ALL
 
 AT_A_TIME = 100
 MOST_OF_A_NAME = 100

@@ -4,8 +4,8 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
-from routines.plan_document import Plan
-from routines.plan_reading import PlanError, read_document
+from routines.models.plan_document import Plan
+from routines.models.plan_reading import PlanError, read_document
 
 
 class UnreadablePlan(PlanError):

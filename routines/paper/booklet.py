@@ -60,8 +60,8 @@ class Booklet:
             "foot_middle": first.phrase("foot"),
             "foot_right": first.phrase("booklet_of", counts=len(self.subjects)),
         }
-        return mark_safe(render_to_string("routines/paper/cover.html", context))  # noqa: S308 - our own template
+        return mark_safe(render_to_string("paper/sheets/cover.html", context))  # noqa: S308 - our own template
 
 
 def _chapter(number: int, sheets: list[SafeString]) -> SafeString:
-    return mark_safe(render_to_string("routines/paper/chapter.html", {"number": number, "sheets": sheets}))  # noqa: S308
+    return mark_safe(render_to_string("paper/sheets/chapter.html", {"number": number, "sheets": sheets}))  # noqa: S308

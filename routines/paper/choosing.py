@@ -3,10 +3,10 @@
 from typing import Any
 
 from routines.drawing import Entry
+from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import asked_cells
 from routines.paper.follow_up import entries_with, patterns_to_use
 from routines.paper.recording import givens
-from routines.shown_plan import ShownPlan
 
 
 def print_pictures(shown: ShownPlan) -> dict[str, Any]:

@@ -22,7 +22,7 @@ class Document:
 
     def html(self, *, for_browser: bool = False) -> str:
         """For a browser the page brings its own style sheets; the printing process gets them beside it."""
-        return render_to_string("routines/paper/document.html", {"document": self, "for_browser": for_browser})
+        return render_to_string("paper/sheets/document.html", {"document": self, "for_browser": for_browser})
 
     def pdf(self) -> bytes:
         """Raises PaperError when it cannot be printed."""

@@ -9,12 +9,12 @@ from django.utils.safestring import SafeString, mark_safe
 
 from routines.counting import Audience, Grid, Pattern, Probe, locate, probes
 from routines.drawing import Entry
+from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
 from routines.paper.full_page import MARGIN, full_page
 from routines.paper.picture import PAPER, draw
 from routines.paper.plan_page import common, legend
 from routines.paper.subject import Subject
-from routines.shown_plan import ShownPlan
 
 # Points: what the page's head and each question take, and a question's second language.
 HEAD, QUESTION, ALSO = 150.0, 79.0, 16.0
@@ -85,7 +85,7 @@ def _answers(subject: Subject, lettered: dict[str, Asked | Probe], patterns: Seq
         "legend": legend(subject, lit),
         "answers": list(_answer_rows(subject, lettered)),
     }
-    return mark_safe(render_to_string("routines/paper/answers.html", context))  # noqa: S308 - our own template
+    return mark_safe(render_to_string("paper/sheets/answers.html", context))  # noqa: S308 - our own template
 
 
 def _answer_rows(subject: Subject, lettered: dict[str, Asked | Probe]) -> Iterable[dict[str, Any]]:

@@ -10,10 +10,10 @@ from django.utils.safestring import SafeString, mark_safe
 from routines.counting import Pattern
 from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
+from routines.models.plan_document import Stop
 from routines.paper.languages import phrase
 from routines.paper.picture import Picture, draw, text_room
 from routines.paper.subject import Subject
-from routines.plan_document import Stop
 
 ALSO_THERE = 3
 TIMES = ("think", "partner", "share")
@@ -49,7 +49,7 @@ def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
         "next_rows": in_rows(list(_next_rows(subject)), STOPS_IN_A_ROW),
         **common(subject),
     }
-    return mark_safe(render_to_string("routines/paper/plan_page.html", context))  # noqa: S308 - our own template
+    return mark_safe(render_to_string("paper/sheets/plan_page.html", context))  # noqa: S308 - our own template
 
 
 def place_grid(subject: Subject, lit: Sequence[Pattern]) -> tuple[str, Picture]:

@@ -9,9 +9,9 @@ from routines.counting import Fill, Grid, Pattern
 from routines.counting.stories import Story, proposed_landmarks
 from routines.counting.texts import ordinal, series
 from routines.models import RoutineVersion
+from routines.models.plan_document import Plan
+from routines.models.shown_plan import ShownPlan
 from routines.paper.languages import LANGUAGES, Voice, phrase
-from routines.plan_document import Plan
-from routines.shown_plan import ShownPlan
 
 
 class Subject:

@@ -8,10 +8,10 @@ from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
 from routines.counting import likely_slips, suggest_stops
+from routines.models.plan_document import Stop
 from routines.paper.picture import draw, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
 from routines.paper.subject import Subject
-from routines.plan_document import Stop
 
 BEGIN, END = 60, 60  # seconds, beside the counting and the stops
 SECONDS_A_COUNT = 5  # common practice, no source: plan_document.Plan.minutes
@@ -41,7 +41,7 @@ def substitute_sheet(subject: Subject, *, starts_at: time | None = None, anchor:
         "slips": slips,
         "please_not": [subject.say[name] for name in ("not_names", "not_correct", "not_tell", "not_phone")],
     }
-    return mark_safe(render_to_string("routines/paper/substitute.html", context))  # noqa: S308 - our own template
+    return mark_safe(render_to_string("paper/sheets/substitute.html", context))  # noqa: S308 - our own template
 
 
 def stops_of(subject: Subject) -> list[Stop]:

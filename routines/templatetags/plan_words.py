@@ -8,8 +8,8 @@ from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Grid
 from routines.counting.texts import ordinal as ordinal_words
-from routines.facts import count_in_words
-from routines.plan_document import NextCount, Stop
+from routines.models.facts import count_in_words
+from routines.models.plan_document import NextCount, Stop
 
 register = template.Library()
 

@@ -12,7 +12,7 @@ from django.http import HttpRequest, HttpResponse, QueryDict
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
-from routines.people_words import COLUMNS
+from routines.models.people_words import COLUMNS
 
 from .list_of_erasures import Erasure, known
 from .matching import Sought

@@ -2,9 +2,9 @@
 
 import pytest
 
-from routines.actions.plans import copy_routine, save_version
 from routines.demo.plans import PLANS
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
+from routines.plans.actions import copy_routine, save_version
 from tests.browser.test_school_screens import faults
 from tests.routines.making import SEVENS, make_lesson, make_routine
 

@@ -6,7 +6,7 @@ import time
 import pytest
 from playwright.sync_api import expect
 
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
 from tests.browser.board_page import Board
 from tests.browser.line import line_to
 from tests.routines.lessons.making import open_lesson

@@ -12,7 +12,7 @@ import pytest
 from django.test import Client
 from playwright.sync_api import Browser, BrowserType
 
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
 from tests.browser.board_page import Board
 from tests.browser.line import line_to
 from tests.routines.lessons.making import open_lesson

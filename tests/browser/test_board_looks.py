@@ -4,7 +4,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from routines.demo.plans import PLANS
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
 from tests.browser.board_page import Board
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_routine

@@ -9,7 +9,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from routines.models import Lesson, LessonPass
-from routines.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
+from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
 from tests.routines.lessons.making import open_lesson

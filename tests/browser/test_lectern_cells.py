@@ -2,7 +2,7 @@
 
 import pytest
 
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
 from tests.browser.lectern_page import Lectern
 from tests.routines.lessons.making import open_lesson
 from tests.routines.making import make_routine

@@ -4,7 +4,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from routines.models import Routine
-from routines.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountTyped, Fold
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)

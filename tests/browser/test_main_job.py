@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 from pypdf import PdfReader
 
 from routines.models import Lesson, Routine
-from routines.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
+from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)

@@ -9,7 +9,7 @@ from django.urls import get_resolver
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import School
 from grade_bands.actions import load_standards
-from routines.actions.plans import copy_routine
+from routines.plans.actions import copy_routine
 from tests.config.test_urls import patterns
 from tests.routines.making import make_lesson, make_routine
 

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from routines.plan_document import CountTyped, Fold, Stop
+from routines.models.plan_document import CountTyped, Fold, Stop
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
 from tests.browser.line import line_to

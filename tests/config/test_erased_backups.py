@@ -28,8 +28,8 @@ School.objects.create(pk=1, name="Larkfield School")
 ames = User.objects.create(sign_in_name="ames", display_name="Ada Ames", role="administrator")
 band = GradeBand.objects.create(name="2-3", order=2)
 Grade.objects.create(name="2", order=2, level=2, band=band, areas=["whole"])
-from routines.actions.plans import start_routine
-from routines.plan_document import CountTyped, Fold, Plan
+from routines.plans.actions import start_routine
+from routines.models.plan_document import CountTyped, Fold, Plan
 count = CountTyped("whole", "4", "7", 20)
 routine = start_routine(plan=Plan(title="Zebulina’s sevens", grade="2", area="whole", count=count, fold=Fold(5)), by=ames)
 for number in range(80):

@@ -7,7 +7,7 @@ from django.utils.module_loading import import_string
 
 from accounts.forms import InviteForm, PassphraseField
 from accounts.models import User
-from routines.forms.note import NoteForm
+from routines.bank.forms.note import NoteForm
 
 
 def all_forms(parent: type[forms.BaseForm] = forms.BaseForm) -> set[type[forms.BaseForm]]:

@@ -9,7 +9,7 @@ import pytest
 from django.test import Client
 from django.urls import URLPattern, get_resolver
 
-from routines.forms.plan_typed import ROWS
+from routines.plans.forms.typed import ROWS
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.plan_sheets import answer_fields, sheet, stop_fields
 
@@ -233,7 +233,9 @@ def test_odd_ids_among_those_ticked_are_refused_beside_the_right_ones(odd, known
 
 def test_an_id_written_with_a_nought_before_it_is_the_same(known, visit, owner, monkeypatch):
     started = []
-    monkeypatch.setattr("routines.views.booklet._start", lambda request, form: started.append(form) or stand_in())
+    monkeypatch.setattr(
+        "routines.paper.views.booklets._start", lambda request, form: started.append(form) or stand_in()
+    )
     booklet = {"title": "Ours", "contents": "plan", "routine": [f" 0{known['pk']}"]}
     assert visit(owner).post("/booklet/", booklet).status_code == 302
     assert [str(routine.pk) for routine in started[0].cleaned_data["routine"]] == [known["pk"]]

@@ -19,7 +19,7 @@ from accounts.text import is_text
 from config.text_gate import mended_fields
 from config.wsgi import pages as application
 from grade_bands.models import ClassGroup
-from routines.actions.importing import hold_file
+from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
 from routines.exchange.written import written
 from routines.models import PlanDraft

@@ -13,8 +13,8 @@ from accounts.actions import invite, offer_new_passphrase
 from accounts.models import User
 from grade_bands.actions import load_standards
 from grade_bands.models import Standard
-from routines.actions.importing import hold_file
 from routines.demo.plans import PLANS
+from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
 from routines.exchange.written import written
 from routines.lessons.recording import delete_lesson
@@ -22,7 +22,7 @@ from routines.models import Job, JobFile, Lesson, LessonPass, RoutineVersion
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.press import PrintingProcess
 from routines.paper.prints import PRINTS
-from routines.views.plan.live import PART_NAMES
+from routines.plans.views.live import PART_NAMES
 from tests.factories import (
     ClassGroupFactory,
     GradeBandFactory,

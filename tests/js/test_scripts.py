@@ -10,8 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from accounts.names_of_children import as_script, look_like_names
 from routines.lessons.state import reduce_events
-from routines.names_of_children import as_script, look_like_names
 from tests.absent import absent
 from tests.routines.lessons.test_state import ROWS, made
 

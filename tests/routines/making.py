@@ -2,10 +2,10 @@
 
 from datetime import date
 
-from routines.actions.plans import start_routine
 from routines.lessons.recording import record_paper_lesson, save_reflection
 from routines.models import Lesson, Routine
-from routines.plan_document import CountTyped, Fold, Plan, Stop, Target
+from routines.models.plan_document import CountTyped, Fold, Plan, Stop, Target
+from routines.plans.actions import start_routine
 
 SEVENS = Plan(
     title="Sevens from four",

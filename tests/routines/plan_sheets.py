@@ -1,9 +1,9 @@
 """Filled plan forms and saved plans for the tests of the plan page."""
 
 from accounts.models import User
-from routines.actions.plans import start_routine
 from routines.models import Routine
-from routines.plan_document import CountTyped, Fold, Plan, Stop
+from routines.models.plan_document import CountTyped, Fold, Plan, Stop
+from routines.plans.actions import start_routine
 
 
 def sheet(**changes: object) -> dict[str, object]:

@@ -10,7 +10,7 @@ from routines.exchange.written import written
 from routines.jobs.queue import ask
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, Lesson, Routine, RoutineNote
-from routines.views import booklet
+from routines.paper.views import booklets as booklet
 from tests.at_once import at_once
 from tests.routines.making import SEVENS, make_routine
 

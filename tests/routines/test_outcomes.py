@@ -1,9 +1,9 @@
 """How a lesson went has the same names in what is written of it, in plans and in the engine."""
 
 from routines.counting import Outcome
-from routines.forms.plan_rows import OUTCOMES
 from routines.models import Reflection
 from routines.paper.phrases import PHRASES
+from routines.plans.forms.rows import OUTCOMES
 
 
 def test_every_outcome_can_be_kept_chosen_and_printed() -> None:

@@ -5,7 +5,7 @@ from django.db import connection
 from django.test.utils import CaptureQueriesContext
 from django.urls import reverse
 
-from routines.actions.plans import copy_routine
+from routines.plans.actions import copy_routine
 from tests.routines.making import make_lesson, make_routine
 
 MOST = 26

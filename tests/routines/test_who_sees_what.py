@@ -8,7 +8,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from grade_bands.models import ClassGroup
-from routines.coverage import coverage
+from routines.coverage.queries import coverage
 from routines.exchange.written import written
 from routines.jobs.runner import do_next
 from routines.lessons.recording import keep_events, made_event

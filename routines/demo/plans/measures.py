@@ -1,7 +1,7 @@
 """Money, measurement and time."""
 
 from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
-from routines.plan_document import Story
+from routines.models.plan_document import Story
 
 PLANS = [
     DemoPlan(

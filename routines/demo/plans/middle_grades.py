@@ -1,7 +1,7 @@
 """Whole-number counts for grades 2 to 5."""
 
 from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
-from routines.plan_document import Story
+from routines.models.plan_document import Story
 
 PLANS = [
     DemoPlan(

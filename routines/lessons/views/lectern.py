@@ -9,18 +9,18 @@ from django.urls import reverse
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_POST
 
+from accounts.fragments import wants_fragment
+from accounts.names_of_children import as_script
 from routines.counting import CountError, check, probes
-from routines.forms.plan_claim import ClaimForm
 from routines.lessons.forms import PairForm
 from routines.lessons.passes import open_to_passes
 from routines.lessons.roles import Role
 from routines.lessons.shown_count import PROBES, shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import LessonPass
-from routines.names_of_children import as_script
-from routines.plan_suggestions.appearing import look_for
-from routines.requests import wants_fragment
-from routines.shown_plan import ShownPlan
+from routines.models.shown_plan import ShownPlan
+from routines.plans.forms.claim import ClaimForm
+from routines.plans.suggestions.appearing import look_for
 
 AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
 SHOWN = ("version", "grade", "class_group", "routine")

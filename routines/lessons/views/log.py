@@ -9,9 +9,9 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
+from accounts.fragments import wants_fragment
 from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import ClassGroup, SchoolYear
-from routines.facts import count_in_words
 from routines.lessons.drawn import cells_as_said, cells_of_log, voices_of, written_terms
 from routines.lessons.log import Log, differing, log_of
 from routines.lessons.log_form import HOW, LogForm
@@ -21,8 +21,8 @@ from routines.lessons.shown_count import shown_of, target_sentences
 from routines.lessons.slips_said import said_otherwise
 from routines.lessons.state import LessonState
 from routines.models import Lesson, Planned, Routine, TargetOutcome
-from routines.requests import wants_fragment
-from routines.shown_plan import ShownPlan
+from routines.models.facts import count_in_words
+from routines.models.shown_plan import ShownPlan
 from routines.words_erased.late_words import what_went
 
 

@@ -15,6 +15,7 @@ from django.utils.translation import gettext_lazy
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
+from accounts.fragments import wants_fragment
 from routines.lessons.forms import PairForm
 from routines.lessons.passes import (
     CodeRefused,
@@ -30,7 +31,6 @@ from routines.lessons.roles import Role
 from routines.lessons.taking_part import answer, page_for
 from routines.models import Lesson, LessonPass
 from routines.models.lesson_pass import TooManyWaiting
-from routines.requests import wants_fragment
 
 LESSONS_OFFERED = 20
 DONE = {

@@ -5,13 +5,13 @@ from django.shortcuts import get_object_or_404, render
 from django.views.decorators.http import require_GET
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.fragments import wants_fragment
 from accounts.typed_numbers import typed_whole
-from routines.facts import count_in_words
 from routines.lessons.drawn import cells_on_board, ink_of
 from routines.lessons.moments import moments_of, state_at
 from routines.lessons.shown_count import shown_of
 from routines.models import Lesson
-from routines.requests import wants_fragment
+from routines.models.facts import count_in_words
 
 
 @require_GET

@@ -11,7 +11,7 @@ from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
-from routines.facts import count_in_words
+from accounts.names_of_children import as_script
 from routines.lessons.forms import TeachForm
 from routines.lessons.passes import open_to_passes
 from routines.lessons.recording import delete_lesson, end_lesson, open_on_the_board, reopen_lesson
@@ -19,8 +19,8 @@ from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
 from routines.lessons.taking_part import after_the_end, page_for
 from routines.models import Lesson, Routine
-from routines.names_of_children import as_script
-from routines.plan_suggestions.counted_before import counted_before, notes_to_self
+from routines.models.facts import count_in_words
+from routines.plans.suggestions.counted_before import counted_before, notes_to_self
 
 AT_THE_BOARD = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE, Role.BOARD)
 TEACHERS = (Role.TEACHER, Role.CO_TEACHER)

@@ -3,12 +3,12 @@
 from django.core.management.base import BaseCommand, CommandError
 
 from accounts.models import User
-from routines.forms.erase_words import WordsForm
-from routines.words_erased.doing import StillRead, begin, finish
+from routines.erasing.doing import StillRead, begin, finish
+from routines.erasing.forms import WordsForm
+from routines.erasing.looking import look_for
+from routines.erasing.places import CALLED
 from routines.words_erased.list_of_erasures import ListDamaged
-from routines.words_erased.looking import look_for
 from routines.words_erased.matching import Sought
-from routines.words_erased.places import CALLED
 
 
 class Command(BaseCommand):

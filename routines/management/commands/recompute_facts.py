@@ -3,10 +3,10 @@
 from django.core.management.base import BaseCommand
 from django.db import transaction
 
-from routines.actions.plans import write_patterns
 from routines.counting import ENGINE_VERSION
-from routines.facts import facts_of
 from routines.models import Routine, UnreadablePlan
+from routines.models.facts import facts_of
+from routines.plans.actions import write_patterns
 
 
 class Command(BaseCommand):

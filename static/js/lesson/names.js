@@ -1,4 +1,4 @@
-// Does a text look as if it named a child? The rule comes from the server (routines/names_of_children.py) with the page, so
+// Does a text look as if it named a child? The rule comes from the server (accounts/names_of_children.py) with the page, so
 // that it is asked without network too; a test holds both to the same answers.
 
 // In a browser \b knows English letters only.

@@ -18,7 +18,7 @@ from routines.exchange.reading import (
 )
 from routines.exchange.schema import schema
 from routines.exchange.written import written
-from routines.plan_reading import read_document
+from routines.models.plan_reading import read_document
 from tests.routines.making import SEVENS
 
 GRADES = {"K", "1", "2", "3", "4", "5", "6"}

@@ -12,7 +12,7 @@ import pytest
 from django.db import connection
 from django.utils import timezone
 
-from routines.actions.importing import hold_file, start_adding
+from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import read
 from routines.exchange.written import written
 from routines.models import Job, Routine

@@ -6,7 +6,7 @@ import pytest
 from django import forms
 from django.urls import reverse
 
-from routines.forms.names_asked import A_CHILD
+from accounts.names_asked import A_CHILD
 from routines.lessons.log_form import LogForm
 from routines.lessons.recording import state_of
 from routines.models import Lesson

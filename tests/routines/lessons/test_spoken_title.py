@@ -4,8 +4,8 @@ import pytest
 
 from routines.lessons.next_count import next_grids, start_next
 from routines.lessons.shown_count import title_of
-from routines.plan_document import CountTyped, Fold
-from routines.shown_plan import ShownPlan
+from routines.models.plan_document import CountTyped, Fold
+from routines.models.shown_plan import ShownPlan
 from tests.routines.making import SEVENS, make_routine
 
 

@@ -9,7 +9,7 @@ from routines.lessons.words import board_words, lectern_words, log_words, replay
 from tests.routines.lessons.bare_words import in_python, in_script, in_template
 
 ROOT = Path(__file__).parents[3]
-FRAME = ("base.html", "_menu.html", "_person_menu.html", "routines/_notes_to_self.html")
+FRAME = ("base.html", "_menu.html", "_person_menu.html", "plans/_notes_to_self.html")
 TEMPLATES = [*sorted(ROOT.glob("templates/lessons/*.html")), *(ROOT / "templates" / name for name in FRAME)]
 SCRIPTS = [
     *sorted(ROOT.glob("static/js/lesson/**/*.js")),
@@ -26,9 +26,9 @@ IN_THE_COUNTS_LANGUAGE = {
 }
 PYTHON = [
     *sorted(ROOT.glob("routines/lessons/**/*.py")),
-    ROOT / "routines/forms/names_asked.py",
-    ROOT / "routines/forms/plan_claim.py",
-    ROOT / "routines/plan_suggestions/counted_before.py",
+    ROOT / "accounts/names_asked.py",
+    ROOT / "routines/plans/forms/claim.py",
+    ROOT / "routines/plans/suggestions/counted_before.py",
 ]
 
 

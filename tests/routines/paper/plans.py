@@ -1,6 +1,6 @@
 """Plans that try the paper: every kind of number, every way to fold, long and short."""
 
-from routines.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
+from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
 from tests.routines.making import SEVENS
 
 ALWAYS_FOUR_LEFT = {"family": "remainder", "modulus": "7", "along": "count", "blocks": [["4"]]}

@@ -6,7 +6,6 @@ import pytest
 from django.urls import reverse
 from django.utils import timezone
 
-from routines.actions.plans import save_version
 from routines.jobs.claim import FILE_LIMIT
 from routines.jobs.queue import WAITING_AT_MOST
 from routines.jobs.runner import do_next
@@ -16,6 +15,7 @@ from routines.paper.booklet import AT_MOST, Booklet
 from routines.paper.booklet_jobs import drop_all_booklets, find_booklet, start_booklet
 from routines.paper.press import PaperError, booklet_printing, printing
 from routines.paper.subject import Subject
+from routines.plans.actions import save_version
 from tests.factories import UserFactory
 from tests.routines.making import make_routine
 from tests.routines.paper.conftest import Printed

@@ -98,7 +98,7 @@ def test_the_page_to_choose_from_offers_every_print(owner, visit):
 
 
 def test_lessons_that_are_not_offered_for_a_poster_are_counted(owner, visit, monkeypatch):
-    monkeypatch.setattr("routines.views.paper.LESSONS_OFFERED", 1)
+    monkeypatch.setattr("routines.paper.views.prints.LESSONS_OFFERED", 1)
     routine = make_routine(owner)
     client, address = visit(owner), reverse("print", args=[routine.pk])
     make_lesson(routine, owner)

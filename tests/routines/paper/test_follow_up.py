@@ -5,10 +5,10 @@ import re
 import pytest
 
 from routines.counting import Audience, find_patterns
+from routines.models.plan_document import CountTyped, Fold
 from routines.paper.asked_cells import AT_MOST, asked_cells
 from routines.paper.follow_up import follow_up_sheets
 from routines.paper.subject import Subject
-from routines.plan_document import CountTyped, Fold
 from tests.routines.making import SEVENS, make_routine
 from tests.routines.paper.plans import BY_KIND, FULL, plan_of
 from tests.routines.paper.test_recording import DEMO

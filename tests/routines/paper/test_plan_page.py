@@ -2,10 +2,10 @@
 
 import pytest
 
+from routines.models.plan_document import CountTyped, Fold, Stop, Story
 from routines.paper.plan_page import in_rows, place_grid, plan_sheet
 from routines.paper.styles import LOOKS
 from routines.paper.subject import Subject
-from routines.plan_document import CountTyped, Fold, Stop, Story
 from tests.routines.making import make_routine
 from tests.routines.paper.plans import BY_KIND, FULL, plan_of
 

@@ -5,9 +5,9 @@ import re
 import pytest
 from django.urls import reverse
 
+from routines.models.plan_document import CountTyped, Fold
 from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
-from routines.plan_document import CountTyped, Fold
 from tests.routines.making import SEVENS, make_lesson, make_routine
 from tests.routines.paper.plans import FULL, plan_of
 

@@ -9,9 +9,9 @@ from hypothesis import given as for_all
 from hypothesis import strategies as st
 
 from routines.counting import Count, Grid
+from routines.models.plan_document import Fold
 from routines.paper.recording import AMOUNTS, givens, recording_sheets
 from routines.paper.subject import Subject
-from routines.plan_document import Fold
 from tests.routines.making import make_routine
 from tests.routines.paper.plans import BY_KIND, plan_of
 

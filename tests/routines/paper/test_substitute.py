@@ -4,9 +4,9 @@ from datetime import time
 
 import pytest
 
+from routines.models.plan_document import CountTyped, Fold
 from routines.paper.subject import Subject
 from routines.paper.substitute import stops_of, substitute_sheet
-from routines.plan_document import CountTyped, Fold
 from tests.routines.making import SEVENS, make_routine
 from tests.routines.paper.plans import BY_KIND, FULL, plan_of
 

@@ -8,9 +8,9 @@ import pytest
 from django.urls import reverse
 from django.utils import timezone
 
+from routines.erasing.doing import begin, finish
+from routines.erasing.places import CALLED
 from routines.models import LessonEvent, PlanDraft, Reflection, RoutineNote
-from routines.words_erased.doing import begin, finish
-from routines.words_erased.places import CALLED
 from tests.routines.lessons.making import event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 
@@ -25,7 +25,7 @@ def own_data_folder(settings, tmp_path):
 @pytest.fixture(autouse=True)
 def files_left_alone(monkeypatch):
     """The database's file cannot be written anew inside a test's transaction, and there are no backups."""
-    monkeypatch.setattr("routines.words_erased.doing.rewrite_pages", lambda: None)
+    monkeypatch.setattr("routines.erasing.doing.rewrite_pages", lambda: None)
 
 
 @pytest.fixture

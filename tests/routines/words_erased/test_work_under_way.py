@@ -2,15 +2,15 @@
 
 import pytest
 
-from routines.actions import importing
-from routines.actions.importing import hold_file, start_adding
+from routines.erasing.doing import begin
+from routines.erasing.places import CALLED
+from routines.exchange import importing
+from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import Read
 from routines.jobs.runner import do_next
 from routines.models import Job, JobFile, Routine
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.document import Document
-from routines.words_erased.doing import begin
-from routines.words_erased.places import CALLED
 from tests.routines.making import SEVENS, make_routine
 
 NAME = "Zebulina"

@@ -1,1 +1,0 @@
-"""Writes that touch two or more models: keyword-only functions, each one short transaction."""

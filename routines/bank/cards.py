@@ -1,0 +1,47 @@
+"""A routine as a card: the grid itself, small, with its count in words and its two best patterns.
+
+A plan that cannot be read is a card of its own, so that one damaged row never takes a list down with it.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from routines.counting import Pattern
+from routines.models import Routine, UnreadablePlan
+from routines.models.facts import count_in_words
+from routines.models.shown_plan import ShownPlan
+
+
+@dataclass(frozen=True, slots=True)
+class UnreadableCard:
+    """A routine of which only the title is left, and why."""
+
+    routine: Routine
+    unreadable: str
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """`patterns` are at most two."""
+
+    routine: Routine
+    shown: ShownPlan
+    count: str
+    patterns: tuple[Pattern, ...]
+
+
+def card_of(routine: Routine) -> Card:
+    shown = ShownPlan(routine.plan, routine.grade.level)
+    best = tuple(item.pattern for item in shown.best_two)
+    return Card(routine, shown, count_in_words(shown.grid), best)
+
+
+def cards_of(routines: Iterable[Routine]) -> list[Card | UnreadableCard]:
+    return [card_or_title(routine) for routine in routines]
+
+
+def card_or_title(routine: Routine) -> Card | UnreadableCard:
+    try:
+        return card_of(routine)
+    except UnreadablePlan as error:
+        return UnreadableCard(routine, str(error))

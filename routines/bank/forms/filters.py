@@ -1,0 +1,174 @@
+"""The bank's filters: the query string is the state, so Back, reload and a bookmark restore it."""
+
+from dataclasses import dataclass
+from typing import Self
+
+from django.http import QueryDict
+from django.utils.http import urlencode
+
+from accounts.typed_numbers import typed_id
+from grade_bands.models import Area, Grade
+from routines.counting import Kind
+from routines.models import Routine
+from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
+
+SHOWS = {
+    "landmarks": ("landmarks line up", ("landmarks",)),
+    "digits": ("digits repeat", ("digit", "digit-run", "digit-sum")),
+    "jumps": ("equal jumps", ("neighbour",)),
+    "remainders": ("same remainder", ("remainder",)),
+    "how-many": ("how many in each", ("how-many",)),
+    "sums": ("equal sums", ("sums",)),
+    "table": ("a times table", ("table",)),
+    "opposites": ("opposites", ("opposites",)),
+}
+STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
+TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
+WHOSE = {"mine": "mine", "team": "my team"}
+SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
+LONGEST_LOOKED_FOR = 100
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One chip of a filter."""
+
+    value: str
+    label: str
+    on: bool
+
+
+@dataclass(frozen=True, slots=True)
+class BankFilter:
+    """What the reader asked for. Values nobody offers are left out, so that an old bookmark still opens."""
+
+    text: str = ""
+    grades: tuple[str, ...] = ()
+    areas: tuple[str, ...] = ()
+    directions: tuple[str, ...] = ()
+    steps: tuple[str, ...] = ()
+    kinds: tuple[str, ...] = ()
+    shows: tuple[str, ...] = ()
+    for_a_while: bool = False
+    taught: str = ""
+    whose: str = ""
+    owner: int | None = None
+    standard: str = ""
+    sort: str = "newest"
+    left_out: str = ""
+
+    @classmethod
+    def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
+        def chosen(name: str, offered) -> tuple[str, ...]:
+            return tuple(value for value in offered if value in query.getlist(name))
+
+        asked = query.get("q", "").strip()
+        return cls(
+            text=asked[:LONGEST_LOOKED_FOR],
+            left_out=left_out(asked),
+            grades=chosen("grade", [grade.name for grade in grades]),
+            areas=chosen("area", Area.values),
+            directions=chosen("direction", Routine.Direction.values),
+            steps=chosen("step", STEPS),
+            kinds=chosen("kind", tuple(Kind)),
+            shows=chosen("shows", SHOWS),
+            for_a_while=query.get("while") == "1",
+            taught=next(iter(chosen("taught", TAUGHT)), ""),
+            whose=next(iter(chosen("whose", WHOSE)), ""),
+            owner=typed_id(query.get("owner", "")) or None,
+            standard=query.get("standard", "").strip()[:60],
+            sort=next(iter(chosen("sort", SORTS)), "newest"),
+        )
+
+    def how_many_on(self) -> int:
+        lists = (self.grades, self.areas, self.directions, self.steps, self.kinds, self.shows)
+        single = (self.text, self.for_a_while, self.taught, self.whose, self.owner, self.standard)
+        return sum(map(len, lists)) + sum(map(bool, single))
+
+    def apply(self, routines: RoutineQuerySet, user, year) -> RoutineQuerySet:
+        """The routines asked for, in the order asked for. Expects `with_teaching_for()` to have been called."""
+        if self.text:
+            routines = routines.matching(self.text)
+        if self.grades:
+            routines = routines.for_grades(self.grades)
+        if self.areas:
+            routines = routines.for_areas(self.areas)
+        if self.directions:
+            routines = routines.filter(direction__in=self.directions)
+        if self.steps:
+            routines = routines.with_step(self.steps)
+        if self.kinds:
+            routines = routines.filter(kind__in=self.kinds)
+        if self.shows:
+            routines = routines.showing([family for name in self.shows for family in SHOWS[name][1]])
+        if self.for_a_while:
+            routines = routines.staying_for_a_while()
+        if self.taught:
+            routines = routines.taught_when(self.taught, user, year)
+        if self.whose == "mine":
+            routines = routines.of(user)
+        if self.whose == "team":
+            routines = routines.by_team_of(user, year)
+        if self.owner:
+            routines = routines.filter(owner_id=self.owner)
+        if self.standard:
+            routines = routines.filter(standards__code=self.standard)
+        order = {"newest": ("-shared_at",), "taught": ("-times_taught", "-shared_at"), "title": ("title",)}[self.sort]
+        return routines.order_by(*order, "-pk")
+
+    def query(self, **changes) -> str:
+        """The query string of this filter with some parts changed; empty parts are left out."""
+        parts = {
+            "q": self.text,
+            "grade": self.grades,
+            "area": self.areas,
+            "direction": self.directions,
+            "step": self.steps,
+            "kind": self.kinds,
+            "shows": self.shows,
+            "while": "1" if self.for_a_while else "",
+            "taught": self.taught,
+            "whose": self.whose,
+            "owner": self.owner or "",
+            "standard": self.standard,
+            "sort": self.sort if self.sort != "newest" else "",
+            **changes,
+        }
+        return urlencode({name: value for name, value in parts.items() if value}, doseq=True)
+
+    # What the filter column offers.
+    def grade_choices(self, grades: list[Grade]) -> list[Choice]:
+        return [Choice(grade.name, grade.name, grade.name in self.grades) for grade in grades]
+
+    def area_choices(self) -> list[Choice]:
+        return [Choice(area.value, area.label, area.value in self.areas) for area in Area]
+
+    def direction_choices(self) -> list[Choice]:
+        return [Choice(way.value, way.label, way.value in self.directions) for way in Routine.Direction]
+
+    def step_choices(self) -> list[Choice]:
+        return [Choice(value, label, value in self.steps) for value, label in STEPS.items()]
+
+    def kind_choices(self) -> list[Choice]:
+        return [Choice(kind, kind, kind in self.kinds) for kind in Kind]
+
+    def shows_choices(self) -> list[Choice]:
+        return [Choice(value, label, value in self.shows) for value, (label, _) in SHOWS.items()]
+
+    def taught_choices(self) -> list[Choice]:
+        return [Choice(value, label, value == self.taught) for value, label in TAUGHT.items()]
+
+    def whose_choices(self) -> list[Choice]:
+        return [Choice(value, label, value == self.whose) for value, label in WHOSE.items()]
+
+    def sort_choices(self) -> list[Choice]:
+        return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+
+
+def left_out(asked: str) -> str:
+    """A sentence where not all of what was typed is looked for."""
+    if len(asked) > LONGEST_LOOKED_FOR:
+        return f"Only the first {LONGEST_LOOKED_FOR} characters were looked for."
+    if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
+        return f"Only the first {MOST_WORDS_LOOKED_FOR} words were looked for."
+    return ""

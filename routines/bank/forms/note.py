@@ -1,0 +1,16 @@
+"""A colleague's note on a routine."""
+
+from django import forms
+
+from accounts.names_asked import NamesAskedForm
+
+
+class NoteForm(NamesAskedForm):
+    asked_fields = ("text",)
+    text = forms.CharField(
+        max_length=2000,
+        label="A note for colleagues",
+        help_text="Write the idea, not who said it.",
+        widget=forms.Textarea(attrs={"rows": 3}),
+        error_messages={"required": "Write a few words first."},
+    )

@@ -1,0 +1,49 @@
+"""The bank: every shared routine, filtered by what its grid shows."""
+
+from django.core.paginator import Paginator
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.utils import timezone
+from django.views.decorators.http import require_GET
+from django.views.decorators.vary import vary_on_headers
+
+from accounts.fragments import wants_fragment
+from accounts.models import User
+from grade_bands.models import Grade, SchoolYear
+from routines.bank.cards import cards_of
+from routines.bank.forms.filters import BankFilter
+from routines.models import Routine
+
+PAGE_SIZE = 24
+
+
+@require_GET
+@vary_on_headers("HX-Request", "HX-History-Restore-Request")
+def bank(request: HttpRequest) -> HttpResponse:
+    grades = list(Grade.objects.order_by("order"))
+    wanted = BankFilter.read(request.GET, grades)
+    year = SchoolYear.objects.on(timezone.localdate())
+    in_bank = Routine.objects.in_bank()
+    found = wanted.apply(in_bank.with_teaching_for(request.user, year), request.user, year)
+    page = Paginator(found.for_cards(), PAGE_SIZE).get_page(request.GET.get("page"))
+    context = {
+        "section": "bank",
+        "wanted": wanted,
+        "filters": [
+            ("Grade", "grade", wanted.grade_choices(grades)),
+            ("Area", "area", wanted.area_choices()),
+            ("Direction", "direction", wanted.direction_choices()),
+            ("Step", "step", wanted.step_choices()),
+            ("Shows", "shows", wanted.shows_choices()),
+            ("Kind of number", "kind", wanted.kind_choices()),
+        ],
+        "page": page,
+        "cards": cards_of(page.object_list),
+        "may_teach": request.user.class_groups.exists(),
+        "total": in_bank.count(),
+        "owners": User.objects.filter(owned_routines__status=Routine.Status.SHARED).distinct().in_name_order(),
+        "earlier": wanted.query(page=page.previous_page_number()) if page.has_previous() else None,
+        "later": wanted.query(page=page.next_page_number()) if page.has_next() else None,
+    }
+    template = "bank/_cards.html" if wants_fragment(request) else "bank/bank.html"
+    return render(request, template, context)

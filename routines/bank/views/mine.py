@@ -1,0 +1,50 @@
+"""One's own plans: unfinished ones, drafts, those in the bank, those taken out of it."""
+
+from django.core.paginator import Paginator
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.utils import timezone
+from django.views.decorators.http import require_GET
+
+from grade_bands.models import SchoolYear
+from routines.bank.cards import cards_of
+from routines.models import PlanDraft, Routine
+from routines.plans.forms.typed import only, read_draft
+
+SHOWN_AT_MOST = 60
+
+
+@require_GET
+def my_plans(request: HttpRequest) -> HttpResponse:
+    year = SchoolYear.objects.on(timezone.localdate())
+    own = Routine.objects.of(request.user).with_teaching_for(request.user, year).for_cards()
+    page = Paginator(own, SHOWN_AT_MOST).get_page(request.GET.get("page"))
+    cards = cards_of(page.object_list)
+    groups = [
+        ("Drafts", "Only you and your co-authors see these.", Routine.Status.DRAFT),
+        ("In the bank", "Every colleague can read, copy and teach these.", Routine.Status.SHARED),
+        ("Out of the bank", "Their lessons and copies stay.", Routine.Status.RETIRED),
+    ]
+    drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
+    unfinished = drafts[:SHOWN_AT_MOST]
+    context = {
+        "section": "plans",
+        "unfinished": [unfinished_row(draft) for draft in unfinished],
+        "groups": [
+            (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups
+        ],
+        "older_unfinished": max(0, drafts.count() - SHOWN_AT_MOST),
+        "page": page,
+        "empty": not cards and not unfinished,
+    }
+    return render(request, "bank/my_plans.html", context)
+
+
+def unfinished_row(draft: PlanDraft) -> dict:
+    """How an unfinished plan is named in the list: its title as typed, else its count."""
+    typed, _steps = read_draft(draft.fields)
+    start, step = only(typed, "start"), only(typed, "step")
+    count = f"By {step} from {start}" if start and step else ""
+    title = only(typed, "title").strip() or draft.routine_title or count or "A plan just begun"
+    kwargs = {"pk": draft.routine_id} if draft.routine_id else {"key": draft.key}
+    return {"title": title, "count": count, "kept_at": draft.kept_at, "kwargs": kwargs, "saved": bool(draft.routine_id)}

@@ -1,0 +1,228 @@
+"""One routine: its grid, whose patterns light up their cells, its whole plan, where it came from and how it went."""
+
+from django.contrib import messages
+from django.core.exceptions import PermissionDenied
+from django.db.models import QuerySet
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
+from django.utils import timezone
+from django.views.decorators.http import require_GET, require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from accounts.fragments import wants_fragment
+from accounts.models import User
+from accounts.sent_once import SentBefore, keep_once
+from accounts.typed_numbers import typed_id
+from grade_bands.models import SchoolYear
+from routines.bank.alike import alike
+from routines.bank.cards import cards_of
+from routines.bank.forms.co_author import CoAuthorForm
+from routines.bank.forms.note import NoteForm
+from routines.bank.shown_picture import shown_picture
+from routines.lessons.noticed import noticed_at
+from routines.models import Lesson, Routine, RoutineNote
+from routines.models.facts import count_in_words
+from routines.models.plan_differences import changes_between
+from routines.models.shown_plan import ShownPlan
+from routines.plans.actions import copy_routine
+from routines.plans.suggestions.counted_before import notes_to_self
+from routines.plans.suggestions.timeline import ideas_to_show
+from routines.words_erased.late_words import what_went
+
+SHOWN_AT_FIRST = 6
+NOTES_AT_FIRST = 20
+LESSONS_AT_FIRST = 6
+VERSIONS_AT_FIRST = 8
+COPIES_AT_FIRST = 6
+
+
+@require_GET
+@vary_on_headers("HX-Request", "HX-History-Restore-Request")
+def routine(request: HttpRequest, pk: int) -> HttpResponse:
+    year = SchoolYear.objects.on(timezone.localdate())
+    found = get_object_or_404(
+        Routine.objects.visible_to(request.user)
+        .with_teaching_for(request.user, year)
+        .with_origin_for(request.user)
+        .for_cards()
+        .select_related("copied_from__owner")
+        .prefetch_related("co_authors", "standards"),
+        pk=pk,
+    )
+    context = {"section": "bank", "routine": found, **_grid_context(request, found)}
+    if wants_fragment(request):
+        asked_for = "_pictures" if request.htmx.target == "pictures" else "_lit_grid"
+        return render(request, f"routines/{asked_for}.html", context)
+    context |= {
+        "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
+        "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],
+        "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
+        "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
+        "stop_places": [stop.after for stop in context["plan"].stops],
+        "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
+        **_lineage(request, found),
+        **_lessons(request, found),
+        **_notes(request, found),
+        "notes_to_self": notes_to_self(request.user, routine=found),
+        "note_form": NoteForm(),
+        "may_edit": found.may_edit(request.user),
+        "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),
+        "may_retire": found.may_retire(request.user),
+    }
+    return render(request, "bank/routine.html", context)
+
+
+def _newest(request: HttpRequest, name: str, rows: QuerySet, at_first: int) -> tuple[list, int]:
+    """The newest rows and how many more there are; with `name`=all in the query string every one."""
+    there = rows.count()
+    shown = list(rows if request.GET.get(name) == "all" else rows[:at_first])
+    return shown, there - len(shown)
+
+
+def _notes(request: HttpRequest, found: Routine) -> dict:
+    shown, older = _newest(request, "notes", found.notes.select_related("by"), NOTES_AT_FIRST)
+    return {"notes": shown, "older_notes": older}
+
+
+def _lessons(request: HttpRequest, found: Routine) -> dict:
+    """The latest lessons whose reflection may be read here, each with what was noticed."""
+    shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
+    shown, older = _newest(request, "lessons", shared, LESSONS_AT_FIRST)
+    noticed = noticed_at(shown)
+    return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
+
+
+def _lineage(request: HttpRequest, found: Routine) -> dict:
+    """The saves of the plan, and the copies that others made of it."""
+    saves = found.versions.select_related("by").newest_first()
+    copied = Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")
+    versions, older = _newest(request, "lineage", saves, VERSIONS_AT_FIRST)
+    copies, further = _newest(request, "lineage", copied, COPIES_AT_FIRST)
+    return {"versions": versions, "copies": copies, "further_lineage": older + further}
+
+
+def _grid_context(request: HttpRequest, found: Routine) -> dict:
+    """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most."""
+    shown = ShownPlan(found.plan, found.grade.level)
+    keys = [item.key for item in shown.patterns]
+    asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
+    lit = asked if "lit" in request.GET else [item.key for item in shown.lit_at_first]
+    count = count_in_words(shown.grid)
+    return {
+        "plan": shown.plan,
+        "shown": shown,
+        "count": count,
+        "lit": lit,
+        "first_patterns": shown.patterns[:SHOWN_AT_FIRST],
+        "more_patterns": shown.patterns[SHOWN_AT_FIRST:],
+        "lit_patterns": [item.pattern for item in shown.patterns if item.key in lit],
+        "overlays": [(item.key, item.pattern) for item in shown.patterns],
+        "picture": shown_picture(shown.grid.count, request.GET),
+    }
+
+
+@require_POST
+def copy(request: HttpRequest, pk: int) -> HttpResponse:
+    found = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
+
+    def make() -> str:
+        made = copy_routine(routine=found, by=request.user)
+        messages.success(
+            request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
+        )
+        return reverse("plan_edit", kwargs={"pk": made.pk})
+
+    try:
+        return keep_once(request, make)
+    except SentBefore as before:  # the button of this page carries no words that could be lost
+        return redirect(before.address)
+
+
+@require_POST
+def share(request: HttpRequest, pk: int) -> HttpResponse:
+    found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
+    if not found.is_author(request.user):
+        raise PermissionDenied
+    if found.status == Routine.Status.DRAFT:
+        found.share()
+        messages.success(request, f"“{found.title}” is in the bank. Every colleague can read, copy and teach it.")
+    return redirect("routine", pk=pk)
+
+
+@require_POST
+def retire(request: HttpRequest, pk: int) -> HttpResponse:
+    """Take a routine out of the bank, or put a retired one back (`back=1`)."""
+    found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
+    if not found.may_retire(request.user):
+        raise PermissionDenied
+    if request.POST.get("back"):
+        found.share()
+        messages.success(request, f"“{found.title}” is in the bank again.")
+    else:
+        found.retire()
+        messages.success(request, f"“{found.title}” is out of the bank. Its lessons and copies stay.")
+    return redirect("routine", pk=pk)
+
+
+@require_POST
+def add_note(request: HttpRequest, pk: int) -> HttpResponse:
+    found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
+    form = NoteForm(request.POST)
+
+    def make() -> str:
+        RoutineNote.objects.create(routine=found, by=request.user, text=form.cleaned_data["text"])
+        return f"{reverse('routine', kwargs={'pk': pk})}#notes"
+
+    if request.words_removed:
+        form.add_error(None, what_went(request.words_removed))
+    if form.is_valid():
+        try:
+            return keep_once(request, make)
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
+    return render(request, "bank/note.html", {"section": "bank", "routine": found, "note_form": form}, status=422)
+
+
+@require_GET
+def compare(request: HttpRequest, pk: int) -> HttpResponse:
+    """A copy beside the version it was copied from: both grids, and what changed part by part."""
+    seen = Routine.objects.visible_to(request.user)
+    copy = get_object_or_404(seen.for_cards().select_related("copied_from_version"), pk=pk)
+    original = get_object_or_404(seen.select_related("owner", "grade"), pk=copy.copied_from_id)
+    if copy.copied_from_version is None:
+        raise Http404
+    before, after = copy.copied_from_version.read_plan(), copy.plan
+    sides = []
+    for plan, of in ((before, original), (after, copy)):
+        shown = ShownPlan(plan, of.grade.level)
+        sides.append((of, plan, shown, count_in_words(shown.grid), [item.pattern for item in shown.lit_at_first]))
+    context = {
+        "section": "bank",
+        "routine": copy,
+        "original": original,
+        "version": copy.copied_from_version,
+        "sides": sides,
+        "changes": changes_between(before, after, copy.grade.level),
+    }
+    return render(request, "bank/compare.html", context)
+
+
+@require_POST
+def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
+    """The owner takes a colleague in as co-author, or lets one go (`leave` is the person)."""
+    found = get_object_or_404(Routine.objects.visible_to(request.user).prefetch_related("co_authors"), pk=pk)
+    if found.owner_id != request.user.pk:
+        raise PermissionDenied
+    if "leave" in request.POST:
+        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=typed_id(request.POST["leave"]))
+        found.co_authors.remove(person)
+        messages.success(request, f"{person.display_name} writes this plan no longer.")
+        return redirect("routine", pk=pk)
+    form = CoAuthorForm(request.POST, routine=found)
+    if form.is_valid():
+        found.co_authors.add(form.cleaned_data["person"])
+        messages.success(request, f"{form.cleaned_data['person'].display_name} can change this plan now, and save it.")
+    else:
+        messages.error(request, " ".join(error for errors in form.errors.values() for error in errors))
+    return redirect("routine", pk=pk)

@@ -1,0 +1,1 @@
+"""What each grade has covered, for support: available, taught, seen."""

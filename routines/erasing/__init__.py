@@ -1,0 +1,1 @@
+"""Taking words about children out of everything that is kept."""

@@ -1,0 +1,117 @@
+"""What differs between two plans, part by part, in words: for history, for copies, and for two saves at once."""
+
+from dataclasses import dataclass
+
+from django.utils.text import capfirst
+
+from routines.counting import CountError
+from routines.models import Reflection
+from routines.models.facts import FILLS
+from routines.models.plan_document import CountTyped, Fold, Plan
+
+PARTS = {
+    "title": "Title",
+    "grade": "Grade",
+    "area": "Area",
+    "count": "Count",
+    "language": "Language",
+    "story": "Story",
+    "landmark": "Landmark",
+    "targets": "Target patterns",
+    "stops": "Stops",
+    "expected": "They may say",
+    "next_counts": "Next counts",
+    "standards": "Standards",
+    "notes": "Notes",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class PartChange:
+    """One part of the plan as it stands in the one and in the other, line by line."""
+
+    part: str
+    label: str
+    before: tuple[str, ...]
+    after: tuple[str, ...]
+
+
+def changes_between(before: Plan, after: Plan, level: int = 3) -> list[PartChange]:
+    """The parts that differ, in the order of the plan page."""
+    return [
+        PartChange(part, label, lines_of(before, part, level), lines_of(after, part, level))
+        for part, label in PARTS.items()
+        if _value(before, part) != _value(after, part)
+    ]
+
+
+def _value(plan: Plan, part: str):
+    document = plan.as_dict()
+    return (document["count"], document["fold"]) if part == "count" else document[part]
+
+
+def lines_of(plan: Plan, part: str, level: int = 3) -> tuple[str, ...]:
+    """A part of the plan as lines of text; () when it is empty."""
+    readers = {
+        "count": lambda: (count_line(plan.count, plan.fold), *_style_lines(plan.count)),
+        "story": lambda: _filled(
+            plan.story.text, _labelled("Each count:", plan.story.group), _labelled("Until:", plan.story.goal)
+        ),
+        "targets": lambda: _target_lines(plan, level),
+        "stops": lambda: tuple(_stop_line(stop) for stop in plan.stops),
+        "expected": lambda: tuple(_filled_line(f"“{said.words}”", said.reply) for said in plan.expected),
+        "next_counts": lambda: tuple(_next_line(following) for following in plan.next_counts),
+        "standards": lambda: plan.standards,
+    }
+    if part in readers:
+        return readers[part]()
+    return _filled(getattr(plan, part))
+
+
+def count_line(count: CountTyped, fold: Fold) -> str:
+    lead = f", {fold.lead} cells left empty first" if fold.lead else ""
+    return (
+        f"By {count.step} from {count.start}, {count.terms} counts, {FILLS[fold.fill]}, "
+        f"{fold.line_length} in a line{lead} ({count.kind})"
+    )
+
+
+def _style_lines(count: CountTyped) -> tuple[str, ...]:
+    chosen = [f"{name.replace('_', ' ')}: {value}" for name, value in sorted(count.style.items()) if name != "currency"]
+    return ("Written: " + ", ".join(chosen),) if chosen else ()
+
+
+def _target_lines(plan: Plan, level: int) -> tuple[str, ...]:
+    from routines.models.shown_plan import ShownPlan
+
+    try:
+        shown = {item.pattern.claim: item.pattern.statement for item in ShownPlan(plan, level).patterns}
+        claims = plan.claims()
+    except CountError:
+        return tuple(str(target.claim.get("family", "")) for target in plan.targets)
+    pairs = zip(plan.targets, claims, strict=True)
+    return tuple(target.words or shown.get(claim, f"{claim.family}, not in this fold") for target, claim in pairs)
+
+
+def _stop_line(stop) -> str:
+    times = f"think {stop.think} s, partner {stop.partner} s, share {stop.share} s"
+    routes = "; ".join(stop.routes)
+    return _filled_line(f"After count {stop.after}: {stop.question}", stop.answer, routes, f"({times})")
+
+
+def _next_line(following) -> str:
+    count = count_line(following.count, following.fold or Fold()) if following.count else ""
+    outcome = capfirst(Reflection.Outcome(following.outcome).label)
+    return _filled_line(f"{outcome}:", count, following.why)
+
+
+def _labelled(label: str, text: str) -> str:
+    return f"{label} {text}" if text else ""
+
+
+def _filled(*lines: str) -> tuple[str, ...]:
+    return tuple(line for line in lines if line)
+
+
+def _filled_line(*pieces: str) -> str:
+    return " ".join(_filled(*pieces))

@@ -1,0 +1,45 @@
+"""Choosing what goes into a booklet."""
+
+from django import forms
+
+from accounts.typed_fields import Ticked
+from accounts.typed_numbers import typed_ids
+from routines.models import Routine, UnreadablePlan
+from routines.paper.booklet import AT_MOST
+from routines.paper.forms.prints import LANGUAGES
+
+CONTENTS = [
+    ("plan", "plan page"),
+    ("substitute", "for a substitute"),
+    ("poster", "poster"),
+    ("recording", "recording sheets"),
+    ("follow-up", "follow-up"),
+]
+
+
+class BookletForm(forms.Form):
+    """`offered` are the routines that the person may print."""
+
+    title = forms.CharField(max_length=120, error_messages={"required": "Give the booklet a title."})
+    routine = Ticked(queryset=Routine.objects.none(), error_messages={"required": "Tick at least one count."})
+    contents = forms.MultipleChoiceField(
+        choices=CONTENTS, error_messages={"required": "Tick what goes into the booklet."}
+    )
+    language = forms.ChoiceField(choices=LANGUAGES, required=False)
+
+    def __init__(self, *args, offered, **kwargs) -> None:
+        super().__init__(*args, **kwargs)
+        self.fields["routine"].queryset = offered
+
+    def clean_routine(self) -> list[Routine]:
+        """In the order in which they were listed."""
+        ticked = list(self.cleaned_data["routine"])
+        if len(ticked) > AT_MOST:
+            raise forms.ValidationError(f"A booklet holds {AT_MOST} counts at most; {len(ticked)} are ticked.")
+        for routine in ticked:
+            try:
+                routine.plan  # noqa: B018 - read only to see whether it can be
+            except UnreadablePlan:
+                raise forms.ValidationError(f"The plan of “{routine.title}” can’t be read. Take it off.") from None
+        order = {pk: place for place, pk in enumerate(typed_ids(self.data.getlist("routine")))}
+        return sorted(ticked, key=lambda routine: order[routine.pk])

@@ -1,0 +1,129 @@
+"""Saving, copying, drafting and restoring plans."""
+
+from typing import Any
+
+from django.core.exceptions import PermissionDenied
+from django.db import transaction
+from django.utils import timezone
+
+from grade_bands.models import Grade, Standard
+from routines.counting.claims import LandmarksClaim
+from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
+from routines.models.facts import facts_of
+from routines.models.plan_document import Plan
+
+
+class StaleSave(Exception):
+    """Somebody saved in between. `theirs` is the version now current; nothing was written."""
+
+    def __init__(self, theirs: RoutineVersion) -> None:
+        super().__init__("Somebody saved this plan while you were writing.")
+        self.theirs = theirs
+
+
+@transaction.atomic
+def start_routine(*, plan: Plan, by, copied_from: RoutineVersion | None = None) -> Routine:
+    """Make a routine and its first version, as a draft of `by`. Raises CountError for a plan that is no count."""
+    grade = Grade.objects.select_related("band").get(name=plan.grade)
+    facts = facts_of(plan, grade.level)
+    routine = Routine.objects.create(
+        title=plan.title,
+        story=plan.story.text,
+        band=grade.band,
+        grade=grade,
+        area=plan.area,
+        owner=by,
+        copied_from=copied_from.routine if copied_from else None,
+        copied_from_version=copied_from,
+        **facts.columns,
+    )
+    _freeze(routine, plan, facts, by, number=1)
+    return routine
+
+
+@transaction.atomic
+def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | None, by) -> RoutineVersion:
+    """Freeze the plan as the routine's next version.
+
+    Raises StaleSave when `based_on` is no longer the current version, PermissionDenied when `by` may not edit,
+    CountError for a plan that is no count. Saving a plan equal to the current one makes no new version.
+    """
+    # The version is read after the wait for the row: in one query PostgreSQL looks for it as of before the wait.
+    routine = Routine.objects.select_for_update().get(pk=routine.pk)
+    if not routine.may_edit(by):
+        raise PermissionDenied
+    current = routine.newest_save
+    # Before asking who was first: of the same text sent twice the second finds what it wanted.
+    if current.plan == plan.as_dict():
+        PlanDraft.objects.of(by).filter(routine=routine).delete()
+        return current
+    if based_on is None or based_on.pk != current.pk:
+        raise StaleSave(current)
+    grade = Grade.objects.select_related("band").get(name=plan.grade)
+    facts = facts_of(plan, grade.level)
+    for name, value in facts.columns.items():
+        setattr(routine, name, value)
+    routine.title, routine.story, routine.area = plan.title, plan.story.text, plan.area
+    routine.grade, routine.band = grade, grade.band
+    version = _freeze(routine, plan, facts, by, number=current.number + 1)
+    PlanDraft.objects.of(by).filter(routine=routine).delete()
+    return version
+
+
+def _freeze(routine: Routine, plan: Plan, facts, by, *, number: int) -> RoutineVersion:
+    version = RoutineVersion.objects.create(routine=routine, number=number, by=by, plan=plan.as_dict())
+    routine.current_version = version
+    routine.save()
+    routine.standards.set(Standard.objects.filter(code__in=plan.standards))
+    write_patterns(routine, facts.patterns)
+    return version
+
+
+def write_patterns(routine: Routine, patterns) -> None:
+    """Replace the stored patterns of a routine by these, most noticeable first."""
+    RoutinePattern.objects.filter(routine=routine).delete()
+    RoutinePattern.objects.bulk_create(
+        RoutinePattern(
+            routine=routine,
+            position=position,
+            family=pattern.claim.family,
+            holds=pattern.holds,
+            lie=(pattern.claim.lie or "") if isinstance(pattern.claim, LandmarksClaim) else "",
+            claim=pattern.claim.as_dict(),
+        )
+        for position, pattern in enumerate(patterns)
+    )
+
+
+def copy_routine(*, routine: Routine, by) -> Routine:
+    """A draft of `by`'s own, remembering what it was copied from."""
+    version = routine.newest_save
+    plan = version.read_plan()
+    return start_routine(plan=plan, by=by, copied_from=version)
+
+
+def restore_version(*, version: RoutineVersion, by) -> RoutineVersion:
+    """Make an older version the newest again, as a save of its own: history only grows."""
+    routine = version.routine
+    if routine.current_version is None:  # a damaged row: the save itself stands, so it is pointed to again
+        routine.current_version = version
+        routine.save(update_fields=["current_version"])
+        return version
+    return save_version(routine=routine, plan=version.read_plan(), based_on=routine.current_version, by=by)
+
+
+@transaction.atomic
+def keep_draft(*, by, fields: dict[str, Any], routine: Routine | None = None, key=None, based_on=None) -> PlanDraft:
+    """Keep what a person is typing, readable or not. One draft per person and routine; new plans are told apart by `key`."""
+    if routine is not None:
+        draft, made = PlanDraft.objects.get_or_create(
+            person=by, routine=routine, defaults={"fields": fields, "based_on": based_on}
+        )
+    elif key is not None:
+        draft, made = PlanDraft.objects.get_or_create(person=by, routine=None, key=key, defaults={"fields": fields})
+    else:
+        draft, made = PlanDraft.objects.create(person=by, fields=fields), True
+    if not made:
+        draft.fields, draft.kept_at = fields, timezone.now()
+        draft.save(update_fields=["fields", "kept_at"])
+    return draft

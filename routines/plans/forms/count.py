@@ -1,0 +1,190 @@
+"""The count and its fold, typed as a sentence, and the way it is written and said."""
+
+from typing import Any
+
+from django import forms
+
+from routines.counting import CountError, Grid, Kind
+from routines.models.facts import FILLS
+from routines.models.plan_document import CountTyped, Fold
+from routines.plans.forms.fields import choice, short_text, whole_number
+
+KINDS = {
+    Kind.WHOLE: "whole numbers",
+    Kind.DECIMAL: "decimals",
+    Kind.FRACTION: "fractions",
+    Kind.LENGTH: "lengths",
+    Kind.MASS: "masses",
+    Kind.CAPACITY: "capacities",
+    Kind.MONEY: "money",
+    Kind.CLOCK: "clock times",
+    Kind.ELAPSED: "elapsed times",
+}
+
+# What a teacher might type for start and step, shown while a field is empty.
+EXAMPLES = {
+    Kind.WHOLE: ("10", "6"),
+    Kind.DECIMAL: ("0.4", "0.3"),
+    Kind.FRACTION: ("1/4", "3/4"),
+    Kind.LENGTH: ("9 in", "1 ft 3 in"),
+    Kind.MASS: ("12 oz", "12 oz"),
+    Kind.CAPACITY: ("250 mL", "400 mL"),
+    Kind.MONEY: ("$0.10", "35c"),
+    Kind.CLOCK: ("8:10", "25 min"),
+    Kind.ELAPSED: ("20 min", "25 min"),
+}
+
+STYLES_OF_KIND = {
+    Kind.WHOLE: ("thousands",),
+    Kind.DECIMAL: ("fractions", "places", "saying", "decimal_mark", "thousands"),
+    Kind.FRACTION: ("fractions", "shape", "wholes", "saying"),
+    Kind.LENGTH: ("units", "shape", "decimal_mark"),
+    Kind.MASS: ("units", "shape", "decimal_mark"),
+    Kind.CAPACITY: ("units", "shape", "decimal_mark"),
+    Kind.MONEY: ("decimal_mark", "thousands"),
+    Kind.CLOCK: ("clock", "saying"),
+    Kind.ELAPSED: ("units",),
+}
+
+
+class StyleForm(forms.Form):
+    """How the count is written and said. Empty means: as the engine does it unless told."""
+
+    prefix = "style"
+
+    fractions = choice(
+        "Parts", [("", "keep the denominator (2/4, 0.50)"), ("simplified", "simplest form (1/2, 0.5)")], required=False
+    )
+    shape = choice("Shape", [("", "mixed: 1 1/3"), ("top-heavy", "top-heavy: 4/3")], required=False)
+    wholes = choice(
+        "Wholes",
+        [("", "as a number: 1"), ("fraction", "as a fraction: 3/3"), ("both", "both: 3/3 = 1")],
+        required=False,
+    )
+    clock = choice("Clock", [("", "12 hours: 1:30"), ("24", "24 hours: 13:30")], required=False)
+    units = choice("Units", [("", "as typed"), ("one", "one unit"), ("two", "two units")], required=False)
+    places = choice(
+        "Decimal places", [("", "as many as it needs"), *((str(n), str(n)) for n in range(7))], required=False
+    )
+    saying = choice(
+        "Said",
+        [("", "as written"), ("counted", "counted: four thirds"), ("renamed", "renamed: one and one third")],
+        required=False,
+    )
+    decimal_mark = choice("Decimal mark", [("", "point: 2.5"), (",", "comma: 2,5")], required=False)
+    thousands = choice(
+        "Thousands",
+        [("", "usual mark"), (",", "comma: 1,325"), (" ", "gap: 1 325"), (".", "point: 1.325"), ("none", "none: 1325")],
+        required=False,
+    )
+    currency = short_text("Currency", 3)
+    small = short_text("Small unit", 10)
+    large = short_text("Large unit", 10)
+    over = whole_number("Denominator kept", 1, 10**6, required=False)
+    halves = forms.BooleanField(required=False)
+
+    def __init__(self, typed, kind: str) -> None:
+        data = typed.copy()
+        for name, plain in (("fractions", "kept"), ("shape", "mixed"), ("wholes", "number"), ("saying", "written")):
+            if data.get(f"style-{name}") == plain:
+                data[f"style-{name}"] = ""
+        if data.get("style-clock") == "12":
+            data["style-clock"] = ""
+        if data.get("style-decimal_mark") == ".":
+            data["style-decimal_mark"] = ""
+        super().__init__(data)
+        self.offered = STYLES_OF_KIND.get(kind, ())
+        for name, field in self.fields.items():
+            if name not in self.offered:
+                field.widget = forms.HiddenInput()
+
+    def visible(self):
+        return [self[name] for name in self.offered]
+
+    def keywords(self, language: str) -> dict[str, Any]:
+        """The engine's style keywords; what is left empty is left out."""
+        chosen: dict[str, Any] = {
+            name: value for name, value in self.cleaned_data.items() if value not in ("", None, False)
+        }
+        for name in ("clock", "places"):
+            if name in chosen:
+                chosen[name] = int(chosen[name])
+        if chosen.get("thousands") == "none":
+            chosen["thousands"] = ""
+        if language == "es":
+            chosen["language"] = "es"
+        return chosen
+
+
+class CountForm(forms.Form):
+    """Reads the sentence with the counting engine. `grid` is None while something is missing or wrong."""
+
+    kind = choice("Kind of number", KINDS.items())
+    start = short_text("Start", 40, size=4)
+    step = short_text("Step", 40, size=4)
+    terms = whole_number("Number of counts", 2, 200, size=3)
+    fill = choice("How it is filled", FILLS.items())
+    line_length = whole_number("Line length", 1, 200, size=3)
+    lead = whole_number("Empty cells before the first count", 0, 199, required=False, size=3)
+
+    grid: Grid | None = None
+    count_typed: CountTyped | None = None
+    fold: Fold | None = None
+
+    def __init__(self, typed, *, language: str, for_saving: bool) -> None:
+        super().__init__(typed)
+        self.language = language
+        self.for_saving = for_saving
+        kind = typed.get("kind", Kind.WHOLE.value)
+        self.style = StyleForm(typed, kind)
+        start, step = EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE])
+        self.fields["start"].widget.attrs["placeholder"] = start
+        self.fields["step"].widget.attrs["placeholder"] = step
+        for name, field in self.fields.items():
+            field.widget.attrs |= {"class": "blank", "aria-label": field.label, "aria-describedby": f"wrong-{name}"}
+
+    @property
+    def style_typed(self) -> dict[str, Any]:
+        """The style as far as it is chosen, whether or not there is a count to write in it."""
+        return self.style.keywords(self.language) if self.style.is_valid() else {}
+
+    @property
+    def is_begun(self) -> bool:
+        """True once there is a start and a step to read."""
+        return bool(self.data.get("start", "").strip() and self.data.get("step", "").strip())
+
+    def clean(self):
+        cleaned = super().clean()
+        if not self.is_begun:
+            if self.for_saving:
+                for name, advice in (
+                    ("start", "Write where the count starts."),
+                    ("step", "Write what it goes up or down by."),
+                ):
+                    if not cleaned.get(name, "").strip():
+                        self.add_error(name, advice)
+            return cleaned
+        if not self.style.is_valid():
+            self.add_error(None, "Choose how the count is written from the lists.")
+        if self.errors:
+            return cleaned
+        typed = CountTyped(
+            kind=cleaned["kind"],
+            start=cleaned["start"].strip(),
+            step=cleaned["step"].strip(),
+            terms=cleaned["terms"],
+            style=self.style.keywords(self.language),
+        )
+        fold = Fold(cleaned["line_length"], cleaned["fill"], cleaned["lead"] or 0)
+        try:
+            grid = Grid(typed.count(), line_length=fold.line_length, fill=fold.fill, lead=fold.lead)
+        except CountError as error:
+            self.add_error(error.field if error.field in self.fields else None, str(error))
+        else:
+            self.count_typed, self.fold, self.grid = typed, fold, grid
+        return cleaned
+
+    def wrong(self) -> list[tuple[str, str]]:
+        """Every field with its sentence, empty where nothing is wrong: what stands under the sentence."""
+        found = [(name, " ".join(self.errors.get(name, []))) for name in self.fields]
+        return [*found, ("style", " ".join(self.non_field_errors()))]

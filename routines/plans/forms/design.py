@@ -1,0 +1,146 @@
+"""Design from a wanted pattern: which patterns, and within which limits to look."""
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from django import forms
+
+from accounts.typed_numbers import typed_whole
+from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
+from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
+from routines.models.facts import FILLS
+from routines.plans.forms.count import KINDS
+from routines.plans.forms.fields import choice, short_text
+
+WANTED = {
+    "column": "landmarks stand in one column",
+    "row": "landmarks stand in one row",
+    "diagonal": "landmarks walk down a diagonal",
+    "ends": "each column keeps its last digit or part",
+    "turns": "last digits or parts take turns in each column",
+    "many": "landmarks come in a rhythm",
+    "table": "a times table",
+    "opposites": "opposites: a number and its negative",
+}
+
+# Limits in which a class of any grade finds something; the teacher narrows them.
+LIMITS = ("grain", "start_low", "start_high", "step_low", "step_high", "multiple")
+USUAL: dict[str, tuple[str, ...]] = {
+    Kind.WHOLE: ("1", "0", "60", "2", "12", "10"),
+    Kind.DECIMAL: ("0.1", "0", "2", "0.1", "0.9", "1"),
+    Kind.FRACTION: ("1/4", "0", "2", "1/4", "5/4", "1"),
+    Kind.LENGTH: ("1 in", "0 in", "2 ft", "2 in", "1 ft 6 in", "1 ft"),
+    Kind.MASS: ("1 oz", "0 oz", "2 lb", "2 oz", "1 lb 8 oz", "1 lb"),
+    Kind.CAPACITY: ("50 mL", "0 mL", "1 L", "50 mL", "800 mL", "1 L"),
+    Kind.MONEY: ("$0.05", "$0.00", "$2.00", "$0.05", "$0.95", "$1.00"),
+    Kind.CLOCK: ("5 min", "8:00", "9:00", "5 min", "50 min", "1 h"),
+    Kind.ELAPSED: ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
+}
+OFF = {"": "anywhere", "on": "on a multiple of the step", "off": "off the multiples of the step"}
+FILLS_TRIED = {"": "across or down", Fill.ACROSS: FILLS[Fill.ACROSS], Fill.DOWN: FILLS[Fill.DOWN]}
+BELOW_ZERO = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
+MOST_LOOKED_AT = 500
+COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
+
+
+class DesignForm(forms.Form):
+    """`limits` and `wanted` are there once the form is valid."""
+
+    prefix = "design"
+
+    wanted_pattern = choice("Show", WANTED.items())
+    kind = choice("Kind of number", KINDS.items())
+    multiple = short_text("Landmarks", 40, size=5)
+    start_low = short_text("Start from", 40, size=5)
+    start_high = short_text("Start to", 40, size=5)
+    step_low = short_text("Step from", 40, size=5)
+    step_high = short_text("Step to", 40, size=5)
+    grain = short_text("In jumps of", 40, size=5)
+    length_low = short_text("Line from", 3, size=3)
+    length_high = short_text("Line to", 3, size=3)
+    terms_low = short_text("Counts from", 3, size=3)
+    terms_high = short_text("Counts to", 3, size=3)
+    fill = choice("How it is filled", FILLS_TRIED.items(), required=False)
+    off = choice("Start", OFF.items(), required=False)
+
+    wanted: Claim
+    limits: Limits
+
+    def __init__(self, posted: Mapping[str, str], style: Mapping) -> None:
+        asked = {name: text for name, text in posted.items() if name.startswith("design-")}
+        kind, wanted = asked.get("design-kind", Kind.WHOLE.value), asked.get("design-wanted_pattern", "column")
+        limits = dict(zip(LIMITS, USUAL.get(kind, USUAL[Kind.WHOLE]), strict=True))
+        usual = {**COMMON, **limits, "wanted_pattern": "column", "kind": kind}
+        if wanted == "opposites":
+            usual |= {"start_low": BELOW_ZERO.get(kind, usual["start_low"])}
+        if asked.get("design-before") != f"{kind} {wanted}":
+            kept = ("design-wanted_pattern", "design-kind", "design-fill", "design-off")
+            asked = {name: text for name, text in asked.items() if name in kept}
+        super().__init__({**{f"design-{name}": text for name, text in usual.items()}, **asked})
+        self.before = f"{kind} {wanted}"
+        self.style = style
+        for field in self.fields.values():
+            field.widget.attrs["class"] = "blank"
+
+    def clean(self):
+        cleaned = super().clean()
+        if self.errors:
+            return cleaned
+        try:
+            self.limits = self._limits(cleaned)
+            self.wanted = self._claim(cleaned)
+        except CountError as error:
+            self.refuse(error)
+        return cleaned
+
+    def refuse(self, error: CountError) -> None:
+        fields = {"start": "start_low", "step": "step_low", "line_length": "length_low", "terms": "terms_low"}
+        name = fields.get(error.field, error.field)
+        self.add_error(name if name in self.fields else "wanted_pattern", str(error))
+
+    def _limits(self, cleaned: dict) -> Limits:
+        return Limits.parse(
+            kind=cleaned["kind"],
+            grain=cleaned["grain"] or "1",
+            starts=(cleaned["start_low"], cleaned["start_high"]),
+            steps=(cleaned["step_low"], cleaned["step_high"]),
+            line_lengths=(_whole(cleaned["length_low"], "length_low"), _whole(cleaned["length_high"], "length_high")),
+            terms=(_whole(cleaned["terms_low"], "terms_low"), _whole(cleaned["terms_high"], "terms_high")),
+            fills=(Fill(cleaned["fill"]),) if cleaned["fill"] else (Fill.ACROSS, Fill.DOWN),
+            off_multiple={"": None, "on": False, "off": True}[cleaned["off"]],
+            at_most=MOST_LOOKED_AT,
+            style=Style(**dict(self.style)),
+        )
+
+    def _claim(self, cleaned: dict) -> Claim:
+        wanted = cleaned["wanted_pattern"]
+        if wanted == "table":
+            return TableClaim()
+        if wanted == "opposites":
+            return OppositesClaim()
+        if wanted in ("ends", "turns"):
+            return self._kept(cleaned, 1 if wanted == "ends" else 2)
+        multiple = self._multiple(cleaned)
+        if wanted == "many":
+            return Claim.from_dict({"family": "how-many", "multiple": multiple})
+        lie = "down-right" if wanted == "diagonal" else wanted
+        return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie})
+
+    def _kept(self, cleaned: dict, length: int) -> Claim:
+        """The last digit of whole numbers and decimals; of others the part past the landmark."""
+        place = {Kind.WHOLE: 0, Kind.DECIMAL: -1}.get(cleaned["kind"])
+        if place is not None:
+            return DigitClaim(place=place, along="column", length=length)
+        modulus = self._multiple(cleaned)
+        return Claim.from_dict({"family": "remainder", "modulus": modulus, "along": "column", "length": length})
+
+    def _multiple(self, cleaned: dict) -> Fraction:
+        kind_of_length = {"clock": "elapsed"}.get(cleaned["kind"], cleaned["kind"])
+        return Limits.parse(kind=kind_of_length, starts=(cleaned["multiple"],) * 2, style=Style()).starts[0]
+
+
+def _whole(text: str, field: str) -> int:
+    number = typed_whole(text, 0, 999)
+    if number is None:
+        raise CountError(field, "Write a whole number.")
+    return number

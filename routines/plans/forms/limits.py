@@ -1,0 +1,42 @@
+"""How much a plan holds, and the sentences that say so. Nothing typed is cut: a plan with too much is kept, and not saved."""
+
+from accounts.kept_text import MOST_CHARACTERS
+from routines.models.plan_document import LIST_LIMIT
+from routines.plans.forms.typed import Typed, row_numbers
+
+ROW_WORDS = {"stops": "stops", "expected": "answers and slips", "next": "next counts"}
+
+
+def rows_left(typed: Typed, section: str) -> int:
+    """How many more rows there is room for."""
+    return max(0, LIST_LIMIT - len(row_numbers(typed, section)))
+
+
+def section_is_full(section: str) -> str:
+    return f"{LIST_LIMIT} {ROW_WORDS[section]} are the most a plan holds. Take one out to add another."
+
+
+def too_many(typed: Typed) -> dict[str, str]:
+    """A sentence for each part of the plan with more in it than can be saved."""
+    wrong = {}
+    for section, words in ROW_WORDS.items():
+        there = len(row_numbers(typed, section))
+        if there > LIST_LIMIT:
+            wrong[section] = (
+                f"A plan holds {LIST_LIMIT} {words} at most; this one has {there}. Take out {there - LIST_LIMIT}."
+            )
+    ticked = len(set(typed.get("target", [])))
+    if ticked > LIST_LIMIT:
+        wrong["target"] = f"A plan holds {LIST_LIMIT} ticked patterns at most; {ticked} are ticked."
+    return wrong
+
+
+def too_long(typed: Typed) -> str:
+    """A sentence when the plan as typed is longer than autosave can keep, else nothing."""
+    characters = sum(len(name) + len(text) for name, texts in typed.items() for text in texts)
+    if characters <= MOST_CHARACTERS:
+        return ""
+    return (
+        f"This plan is {characters:,} characters long; {MOST_CHARACTERS:,} are the most that can be kept. "
+        "Shorten it: what you typed stays on this page."
+    )

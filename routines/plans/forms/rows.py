@@ -1,0 +1,146 @@
+"""The rows a teacher writes: what they may say, stops, next counts. A row with nothing in it is left out."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from django import forms
+from django.utils.datastructures import MultiValueDict
+
+from routines.counting import CountError, Grid, Kind, Outcome
+from routines.models.declared import declared
+from routines.models.facts import FILLS
+from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
+from routines.plans.forms.count import EXAMPLES, KINDS
+from routines.plans.forms.fields import choice, short_text, whole_number, written
+from routines.plans.forms.typed import ROWS, Typed, row_numbers
+
+MOST_ROUTES = 6
+
+SORTS = {
+    "own": "my guess",
+    "easy": "easy",
+    "deeper": "deeper",
+    "not-for-long": "not for long",
+    "not-so": "not so",
+    "slip": "a slip",
+}
+OUTCOMES = {
+    Outcome.NOT_YET: "it was not there yet",
+    Outcome.AS_PLANNED: "it went as planned",
+    Outcome.READY_FOR_MORE: "they are ready for more",
+}
+
+
+class Row(forms.Form):
+    """One row of a section: the fields that its part of the document declares, but for those that a row draws itself.
+
+    `texts` are the fields whose words make the row worth keeping, `needed` those that it cannot do without.
+    """
+
+    section = ""
+    part: type[Part]
+    texts: tuple[str, ...] = ()
+    needed: tuple[str, ...] = ()
+    lines: Mapping[str, int] = {}  # how high a text stands, where it is more than one line
+
+    def __init__(self, typed: MultiValueDict, number: int) -> None:
+        super().__init__(typed, prefix=f"{self.section}-{number}", empty_permitted=True, use_required_attribute=False)
+        self.number = number
+        for name, field in declared(self.part).items():
+            if name not in self.fields and name in ROWS[self.section]:
+                self.fields[name] = written(field, required=name in self.needed, rows=self.lines.get(name, 1))
+
+    def has_changed(self) -> bool:
+        return any(self.data.get(self.add_prefix(name), "").strip() for name in self.texts)
+
+    @property
+    def is_kept(self) -> bool:
+        return self.has_changed() and self.is_valid()
+
+    def read(self) -> Any:
+        """The part as it stands in a document; a number left out is 0."""
+        found = self.cleaned_data
+        return self.part(**{name: 0 if found[name] is None else found[name] for name in declared(self.part)})
+
+
+class AnswerRow(Row):
+    section = "expected"
+    part = ExpectedAnswer
+    texts = ("words", "reply")
+    needed = ("words",)
+    right = ""
+
+    sort = choice("Sort", SORTS.items())
+    n = whole_number("About count", 1, 400, required=False)
+
+
+class StopRow(Row):
+    section = "stops"
+    part = Stop
+    texts = ("question", "answer", "routes")
+    needed = ("after", "question")
+    lines = {"question": 2, "routes": 2}
+
+    def clean_routes(self) -> tuple[str, ...]:
+        routes = self.cleaned_data["routes"]
+        if len(routes) > MOST_ROUTES:
+            raise forms.ValidationError("Keep six routes at most.")
+        return routes
+
+
+class NextRow(Row):
+    section = "next"
+    part = NextCount
+    texts = ("why", "start", "step")
+
+    outcome = choice("How it went", OUTCOMES.items())
+    kind = choice("Kind of number", KINDS.items())
+    start = short_text("Start", 40, size=4)
+    step = short_text("Step", 40, size=4)
+    terms = whole_number("Number of counts", 2, 200, required=False, size=3)
+    line_length = whole_number("Line length", 1, 200, required=False, size=3)
+    fill = choice("How it is filled", FILLS.items())
+
+    def __init__(self, typed: MultiValueDict, number: int) -> None:
+        super().__init__(typed, number)
+        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES[Kind.WHOLE])
+        self.fields["start"].widget.attrs["placeholder"] = start
+        self.fields["step"].widget.attrs["placeholder"] = step
+        for name in ("kind", "start", "step", "terms", "line_length", "fill", "outcome"):
+            self.fields[name].widget.attrs |= {"class": "blank", "aria-label": self.fields[name].label}
+        self.style: dict = {}
+
+    def clean(self):
+        cleaned = super().clean()
+        start, step = (cleaned.get(name, "").strip() for name in ("start", "step"))
+        if self.errors or not (start or step):
+            return cleaned
+        for name, typed, advice in (
+            ("start", start, "Write where it starts."),
+            ("step", step, "Write what it goes up or down by."),
+        ):
+            if not typed:
+                self.add_error(name, advice)
+                return cleaned
+        terms = cleaned["terms"] or 20
+        length = cleaned["line_length"] or min(5, terms)
+        typed = CountTyped(kind=cleaned["kind"], start=start, step=step, terms=terms, style=self.style)
+        try:
+            Grid(typed.count(), line_length=length, fill=cleaned["fill"])
+        except CountError as error:
+            self.add_error(error.field if error.field in self.fields else None, str(error))
+        cleaned["count"], cleaned["fold"] = typed, Fold(length, cleaned["fill"])
+        return cleaned
+
+    def read(self) -> NextCount:
+        found = self.cleaned_data
+        return NextCount(outcome=found["outcome"], why=found["why"], count=found.get("count"), fold=found.get("fold"))
+
+
+ROW_FORMS: dict[str, type[Row]] = {form.section: form for form in (AnswerRow, StopRow, NextRow)}
+
+
+def read_rows(typed: Typed, section: str) -> list:
+    """The rows of a section; stops in the order of their places as far as these can be read."""
+    data = MultiValueDict(typed)
+    return [ROW_FORMS[section](data, number) for number in row_numbers(typed, section)]

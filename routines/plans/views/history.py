@@ -1,0 +1,78 @@
+"""The saves of a plan, what each changed, and going back to one."""
+
+from itertools import pairwise
+from typing import Any
+
+from django.contrib import messages
+from django.core.paginator import Paginator
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.views.decorators.http import require_GET, require_POST
+
+from accounts.typed_numbers import typed_whole
+from routines.models import RoutineVersion, UnreadablePlan
+from routines.models.plan_differences import changes_between
+from routines.models.plan_document import Plan
+from routines.plans.actions import restore_version
+
+from .desk import HIGHEST_VERSION, open_desk
+
+SHOWN_AT_MOST = 30
+
+
+@require_GET
+def history(request: HttpRequest, pk: int) -> HttpResponse:
+    """Newest first; each save with the parts in which it differs from the one before."""
+    desk = open_desk(request, pk, None)
+    found = desk.routine.versions.select_related("by").newest_first()
+    page = Paginator(found, SHOWN_AT_MOST).get_page(request.GET.get("page"))
+    versions = list(found[max(0, page.start_index() - 1) : page.end_index() + 1])  # and the one before them, to compare
+    level = desk.routine.grade.level
+    plans = {version.pk: plan_or_none(version) for version in versions}
+    saves = [
+        {"version": later, **what_changed(plans[earlier.pk], plans[later.pk], level)}
+        for later, earlier in pairwise(versions)
+    ]
+    if versions and not page.has_next():
+        saves.append({"version": versions[-1], "unreadable": plans[versions[-1].pk] is None, "changes": []})
+    context = {
+        "section": "plans",
+        "routine": desk.routine,
+        "saves": saves,
+        "page": page,
+        "newest": desk.routine.current_version_id,
+        "has_draft": desk.draft is not None,
+        "edit_url": desk.url("plan_edit"),
+        "restore_url": desk.url("plan_restore"),
+    }
+    return render(request, "plans/history.html", context)
+
+
+def plan_or_none(version: RoutineVersion) -> Plan | None:
+    try:
+        return version.read_plan()
+    except UnreadablePlan:
+        return None
+
+
+def what_changed(before: Plan | None, after: Plan | None, level: int) -> dict[str, Any]:
+    """What a save changed; after a save that cannot be read nobody can tell."""
+    if before is None or after is None:
+        return {"unreadable": after is None, "follows_unreadable": before is None, "changes": []}
+    return {"changes": changes_between(before, after, level)}
+
+
+@require_POST
+def restore(request: HttpRequest, pk: int) -> HttpResponse:
+    """Make an older save the newest again. Unsaved changes are never thrown away by it."""
+    desk = open_desk(request, pk, None)
+    number = typed_whole(request.POST.get("number", ""), 1, HIGHEST_VERSION)
+    version = get_object_or_404(
+        RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
+    )
+    if desk.draft is not None:
+        messages.warning(request, "You have changes that are not saved. Save them or let go of them first.")
+        return redirect(desk.url("plan_history"))
+    saved = restore_version(version=version, by=request.user)
+    messages.success(request, f"Version {number} is the plan again, as version {saved.number}.")
+    return redirect(desk.url("plan_edit"))

@@ -1,0 +1,71 @@
+"""Autosave: what is typed is kept as the person's draft, readable or not."""
+
+from uuid import UUID
+
+from django.contrib import messages
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.utils import timezone
+from django.utils.html import escape
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+
+from accounts.fragments import wants_fragment
+from routines.models import PlanDraft
+from routines.plans.forms.plan import PlanForm
+from routines.plans.forms.typed import Typed
+from routines.words_erased.late_words import what_went
+
+from .desk import Desk, TooLong, open_desk
+from .page import page_context
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
+    desk = open_desk(request, pk, key)
+    typed = desk.read(request.POST)
+    if is_as_saved(desk, typed):
+        PlanDraft.objects.of(request.user).filter(routine=desk.routine).delete()
+    else:
+        try:
+            desk.keep(typed)
+        except TooLong as error:
+            return not_kept(request, desk, typed, str(error))
+    if request.words_removed:  # what is kept is without them; the page still shows them
+        return not_kept(request, desk, typed, what_went(request.words_removed))
+    if wants_fragment(request):
+        return render(request, "plans/_kept.html", {"kept_at": timezone.now()})
+    return redirect(desk.url("plan_edit"))
+
+
+def not_kept(request: HttpRequest, desk: Desk, typed: Typed, sentence: str) -> HttpResponse:
+    """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
+    if wants_fragment(request):
+        return HttpResponse(escape(f"Not kept. {sentence}"), status=422)
+    form = PlanForm(typed, grades=desk.grades)
+    form.wrong_parts = [sentence]
+    context = {**page_context(desk, form), "wrong": 1, "first_wrong": form.first_wrong()}
+    return render(request, "plans/plan.html", context, status=422)
+
+
+def is_as_saved(desk: Desk, typed: Typed) -> bool:
+    """True when the text says just what the current version says: then there is nothing to keep."""
+    if desk.routine is None:
+        return False
+    form = PlanForm(typed, grades=desk.grades, for_saving=True)
+    return form.is_valid() and form.plan().as_dict() == desk.routine.newest_save.plan
+
+
+@require_POST
+def drop_draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """Let go of what is typed: back to the saved plan, or, for a plan never saved, to one's plans."""
+    desk = open_desk(request, pk, key)
+    if desk.draft:
+        desk.draft.delete()
+    if desk.routine:
+        messages.success(request, "This is the saved plan again.")
+        return redirect(desk.url("plan_edit"))
+    messages.success(request, "The unfinished plan is gone.")
+    return redirect("my_plans")

@@ -1,0 +1,253 @@
+"""What follows from the typed count, anew after each pause in typing: strip, grid, patterns, timeline."""
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+from uuid import UUID
+
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.urls import reverse
+from django.utils import timezone
+from django.views.decorators.http import require_POST
+from django.views.decorators.vary import vary_on_headers
+from django_htmx.http import trigger_client_event
+
+from accounts.fragments import wants_fragment
+from accounts.typed_numbers import typed_whole
+from grade_bands.models import Grade
+from routines.counting import Claim, CountError, Pattern, check
+from routines.counting.claims import LandmarksClaim
+from routines.models.facts import count_in_words
+from routines.models.shown_plan import ShownPattern, ShownPlan
+from routines.plans.forms.plan import PlanForm, text_of_claim
+from routines.plans.forms.typed import claim_text, clean_typed, only
+from routines.plans.reading_distance import far_reading
+from routines.plans.suggestions.counted_before import counted_before
+from routines.plans.suggestions.folds import same_subject
+from routines.plans.suggestions.timeline import dying_ideas
+
+SHOWN_AT_FIRST = 6
+ALL_SHOWN = 24
+PHONE_COLUMNS, PHONE_ROWS = 6, 8
+MOST_LIT = 2
+MOST_TAPPED = 400
+PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
+
+
+@dataclass(frozen=True, slots=True)
+class FoundRow:
+    """A pattern in the list, with what its boxes send: `value` is the claim as text."""
+
+    key: str
+    value: str
+    pattern: Pattern
+    target: bool
+    lit: bool
+    words: str
+    wrong: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class GoneRow:
+    """A ticked pattern that this fold does not show, and why."""
+
+    value: str
+    because: str
+    words: str
+
+
+class LivePlan:
+    """Reads the form once; each picture is drawn when the template asks for it."""
+
+    def __init__(self, form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> None:
+        self.form = form
+        self.lit_before = lit_before
+        self.tapped_typed = tapped
+        self.grid = form.grid
+        self.plan = form.reading
+
+    @cached_property
+    def shown(self) -> ShownPlan:
+        return ShownPlan(self.plan, self.form.level)
+
+    @property
+    def gone(self) -> list[GoneRow]:
+        return [
+            GoneRow(claim_text(target.claim), self._why_gone(Claim.from_dict(dict(target.claim))), target.words)
+            for target in self.form.gone_targets
+        ]
+
+    def _why_gone(self, claim: Claim) -> str:
+        try:
+            return check(claim, self.grid, audience=self.shown.audience).because
+        except CountError as error:
+            return str(error)
+
+    @cached_property
+    def listed(self) -> list[ShownPattern]:
+        """Targets, what lights up by itself, then everything else found, most noticeable first.
+
+        With what was found in the whole grid stands what held for a while on it and is over.
+        """
+        found = list(self.shown.patterns)
+        known = {item.pattern.claim for item in found}
+        over = [idea.pattern for idea in dying_ideas(self.grid, self.shown.audience)]
+        found += [
+            ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known
+        ]
+        first = [item for item in found if item.target]
+        first += [item for item in self._best_of(found) if item not in first]
+        return first + [item for item in found if item not in first]
+
+    @property
+    def best(self) -> list[ShownPattern]:
+        """What to light when nothing was asked."""
+        return self._best_of(self.listed)
+
+    def _best_of(self, found: list[ShownPattern]) -> list[ShownPattern]:
+        """Targets, else one that always holds and one that holds for a while.
+
+        Ringed landmarks that line up come first, digits that run until they stop; jumps cover every cell and come last.
+        """
+        targets = [item for item in found if item.target]
+        always = [item for item in found if item.pattern.holds == "always"]
+        ringed = [item for item in always if self._are_ringed(item.pattern)]
+        telling = [item for item in always if item.pattern.claim.family not in ("step", "neighbour")]
+        for_a_while = [item for item in found if item.pattern.holds == "shown"]
+        running = [item for item in for_a_while if item.pattern.claim.family == "digit-run"]
+        return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *(running or for_a_while)[:1]]
+
+    def _are_ringed(self, pattern: Pattern) -> bool:
+        lies = isinstance(pattern.claim, LandmarksClaim) and pattern.claim.lie != "scattered"
+        return lies and set(pattern.cells) == set(self.shown.landmarks)
+
+    @cached_property
+    def lit(self) -> list[ShownPattern]:
+        """The patterns to light, two at most: those asked for, else the best of this fold."""
+        asked = self.form.lit_claims
+        if asked is None:
+            return self.best
+        found = [item for claim in asked if (item := self._find(claim))]
+        if asked and not found:
+            return self.best
+        while len(found) > MOST_LIT:
+            found.remove(self._least_wanted(found))
+        return found
+
+    def _find(self, claim: Claim) -> ShownPattern | None:
+        for same in (lambda other: other == claim, lambda other: same_subject(other, claim)):
+            for item in self.listed:
+                if same(item.pattern.claim):
+                    return item
+        return None
+
+    def _least_wanted(self, found: list[ShownPattern]) -> ShownPattern:
+        """Which light goes out when a third one is lit: one that holds as the new one does, else the oldest."""
+        new = [item for item in found if text_of_claim(item.pattern.claim) not in self.lit_before]
+        newest = new[0] if new else found[-1]
+        others = [item for item in found if item is not newest]
+        return next((item for item in others if item.pattern.holds == newest.pattern.holds), others[0])
+
+    @cached_property
+    def found(self) -> list[FoundRow]:
+        lit = {item.key for item in self.lit}
+        return [self._row(item, item.key in lit) for item in self.listed]
+
+    def _row(self, item: ShownPattern, lit: bool) -> FoundRow:
+        value = text_of_claim(item.pattern.claim)
+        wrong = self.form.wrong_words.get(value, "")
+        return FoundRow(item.key, value, item.pattern, item.target, lit, self.form.own_words.get(value, ""), wrong)
+
+    @property
+    def shows_all(self) -> bool:
+        return "all_found" in self.form.typed
+
+    @cached_property
+    def rows(self) -> list[FoundRow]:
+        """The first few, and always those ticked, lit or written about; all of them when asked for."""
+        most = ALL_SHOWN if self.shows_all else SHOWN_AT_FIRST
+        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit or row.words]
+
+    @property
+    def further(self) -> int:
+        """How many more there are to show."""
+        return min(len(self.found), ALL_SHOWN) - len(self.rows)
+
+    @property
+    def unshown(self) -> int:
+        """How many stay out of the list even when all are asked for: the least noticeable ones."""
+        return len(self.found) - len(self.rows) if self.shows_all else 0
+
+    @property
+    def is_large(self) -> bool:
+        """True where a phone scrolls the grid rather than shrink its numerals."""
+        return self.grid.columns > PHONE_COLUMNS or self.grid.rows > PHONE_ROWS
+
+    @property
+    def lit_patterns(self) -> tuple[Pattern, ...]:
+        return tuple(item.pattern for item in self.lit)
+
+    @cached_property
+    def tapped(self) -> tuple[int, ...]:
+        """The cells tapped on the grid, as far as they are in it."""
+        if not self.grid:
+            return ()
+        found = {typed_whole(n, 1, self.grid.terms) for n in self.tapped_typed.split()[:MOST_TAPPED]}
+        return tuple(sorted(n for n in found if n))
+
+    @property
+    def too_wide(self) -> str:
+        return far_reading(self.grid)
+
+    @cached_property
+    def in_words(self) -> str:
+        return count_in_words(self.grid)
+
+    @property
+    def last(self) -> str:
+        count = self.grid.count
+        return count.text(count.terms)
+
+    @cached_property
+    def best_statement(self) -> str:
+        return self.best[0].pattern.statement if self.best else ""
+
+    @property
+    def proposed_title(self) -> str:
+        return self.form.proposed_title(self.best_statement) if self.grid else ""
+
+
+def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict:
+    return {"form": form, "live": LivePlan(form, lit_before, tapped)}
+
+
+def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
+    """Where the page asks for its grid, and for the parts that come when they are looked at."""
+    return {
+        "preview_url": reverse("plan_preview", kwargs=kwargs),
+        "parts_at": {name: reverse("plan_part", kwargs={**kwargs, "name": name}) for name in PART_NAMES},
+    }
+
+
+@require_POST
+@vary_on_headers("HX-Request")
+def preview(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why.
+
+    Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.
+    """
+    typed = clean_typed(request.POST)
+    form = PlanForm(typed, grades=list(Grade.objects.all()))
+    context = {
+        **live_context(form, request.POST.getlist("lit_before"), request.POST.get("tapped", "")),
+        **live_addresses({"pk": pk} if pk else {"key": key}),
+        "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
+        "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
+        "oob": True,
+        "minutes": form.reading.minutes() if form.reading else None,
+    }
+    page = "plans/_live.html" if wants_fragment(request) else "plans/preview.html"
+    response = render(request, page, context, status=422 if form.count.errors else 200)
+    return response if form.count.errors else trigger_client_event(response, "counted", after="settle")

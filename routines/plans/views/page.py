@@ -1,0 +1,127 @@
+"""The plan page itself, and saving from it."""
+
+from contextlib import suppress
+from typing import Any
+from uuid import UUID, uuid4
+
+from django.contrib import messages
+from django.db import transaction
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, render
+from django.urls import reverse
+from django.utils import timezone
+from django.views.decorators.http import require_http_methods, require_safe
+
+from accounts.models import SentForm
+from routines.models import PlanDraft, Routine
+from routines.plans.actions import StaleSave, save_version, start_routine
+from routines.plans.forms.plan import PlanForm
+from routines.plans.suggestions.counted_before import counted_before, notes_to_self
+from routines.words_erased.late_words import what_went
+
+from .desk import Desk, TooLong, open_desk
+from .live import LivePlan, live_addresses, live_context
+from .merging import merge_context
+
+# What a teacher may want to do with the plan right after saving it.
+LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
+PREFILLED = ("kind", "start", "step", "terms", "line_length", "fill", "lead", "grade", "area", "title", "standards")
+
+
+class SavedMeanwhile(Exception):
+    """This new plan was saved by the same page while this request was on its way, as by a double click."""
+
+
+@require_safe
+def new(request: HttpRequest) -> HttpResponse:
+    """A fresh sheet with an address of its own, so that reload and Back find what was typed there."""
+    address = reverse("plan_edit", kwargs={"key": uuid4()})
+    asked = request.GET.urlencode()
+    return redirect(f"{address}?{asked}" if asked else address)
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+def edit(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+    desk = open_desk(request, pk, key)
+    if request.method == "POST":
+        return _save(request, desk)
+    if key and desk.routine:
+        return redirect(desk.url("plan_edit"))
+    typed = desk.typed()
+    if not desk.draft and not desk.routine:
+        typed |= {name: [request.GET[name]] for name in PREFILLED if request.GET.get(name)}
+    form = PlanForm(typed, grades=desk.grades)
+    return render(request, "plans/plan.html", page_context(desk, form))
+
+
+def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
+    routine = desk.routine
+    return {
+        "section": "plans",
+        "desk": desk,
+        "routine": routine,
+        "undo": desk.steps[-1]["said"] if desk.steps else "",
+        "kept_at": desk.draft.kept_at if desk.draft else None,
+        "opened_draft": desk.draft is not None,
+        "minutes": form.reading.minutes() if form.reading else None,
+        "edit_url": desk.url("plan_edit"),
+        "draft_url": desk.url("plan_draft"),
+        "change_url": desk.url("plan_change"),
+        "drop_url": desk.url("plan_drop"),
+        **live_addresses(desk.kwargs),
+        "counted_before": counted_before(form.grid.count, desk.user, timezone.localdate()) if form.grid else "",
+        "notes_to_self": notes_to_self(desk.user, routine=routine, count=form.grid.count if form.grid else None),
+        "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
+        **live_context(form),
+    }
+
+
+def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
+    typed = desk.read(request.POST)
+    form = PlanForm(typed, grades=desk.grades, for_saving=True)
+    if not form.is_valid() or request.words_removed:
+        if request.words_removed:
+            form.wrong_parts.append(what_went(request.words_removed))
+        with suppress(TooLong):  # the form says so, and the page shows all of it
+            desk.keep(typed)
+        context = {**page_context(desk, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
+        return render(request, "plans/plan.html", context, status=422)
+    plan = form.plan(LivePlan(form).best_statement)
+    try:
+        routine = save_plan(desk, plan, desk.based_on(typed))
+    except SavedMeanwhile:
+        return _save(request, open_desk(request, None, desk.key))
+    except StaleSave as stale:
+        desk.keep(typed)
+        return render(request, "plans/merge.html", merge_context(desk, plan, stale.theirs), status=409)
+    asked = request.POST.get("do", "save")
+    if asked == "share" and routine.status == Routine.Status.DRAFT and routine.is_author(request.user):
+        routine.share()
+        messages.success(request, f"“{routine.title}” is in the bank. Every colleague can read, copy and teach it.")
+        return redirect("routine", pk=routine.pk)
+    if asked in LEADS_TO:
+        return redirect(LEADS_TO[asked], pk=routine.pk)
+    number = routine.current_version.number
+    before = f" Version {desk.saved_here}, which this page saved before, stands in its history."
+    messages.success(request, f"Saved as version {number}." + (before if 0 < desk.saved_here < number else ""))
+    return redirect("plan_edit", pk=routine.pk)
+
+
+@transaction.atomic
+def save_plan(desk: Desk, plan, based_on) -> Routine:
+    """Save as the routine's next version, or as a new routine, once for each new plan. Raises StaleSave, SavedMeanwhile."""
+    if desk.routine:
+        version = save_version(routine=desk.routine, plan=plan, based_on=based_on, by=desk.user)
+        desk.routine.refresh_from_db()
+        desk.routine.current_version = version
+        if desk.key:
+            sent, _first = SentForm.objects.claim(person=desk.user, key=desk.key)
+            sent.remember(routine=desk.routine.pk, version=version.number)
+        return desk.routine
+    sent, first = SentForm.objects.claim(person=desk.user, key=desk.key)
+    if not first and Routine.objects.filter(pk=sent.made.get("routine")).exists():
+        raise SavedMeanwhile
+    routine = start_routine(plan=plan, by=desk.user)
+    sent.remember(routine=routine.pk, version=1)
+    PlanDraft.objects.of(desk.user).filter(key=desk.key).delete()
+    return routine

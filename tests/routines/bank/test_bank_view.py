@@ -1,0 +1,140 @@
+"""The bank: the filter state is the URL, nobody's drafts are in it, and its queries do not grow with the cards."""
+
+import pytest
+
+from routines.models.plan_document import CountTyped, Fold
+from tests.routines.making import make_lesson, make_routine
+
+
+@pytest.fixture
+def bank(owner, grade_three, visit):
+    """Three counts: sevens up (grade 2), eights back (grade 3), thirds (grade 3)."""
+    make_routine(owner, title="Sevens up")
+    make_routine(
+        owner,
+        title="Eights back",
+        grade="3",
+        count=CountTyped("whole", "160", "-8", 20),
+        fold=Fold(5, "down"),
+        targets=(),
+        stops=(),
+    )
+    make_routine(
+        owner,
+        title="Thirds to four",
+        grade="3",
+        area="fractions",
+        count=CountTyped("fraction", "1/3", "1/3", 12),
+        fold=Fold(3),
+        targets=(),
+        stops=(),
+        standards=(),
+    )
+    return visit(owner)
+
+
+def titles(answer):
+    return {title for title in ("Sevens up", "Eights back", "Thirds to four") if title in answer.text}
+
+
+@pytest.mark.parametrize(
+    ("query", "found"),
+    [
+        ("", {"Sevens up", "Eights back", "Thirds to four"}),
+        ("?grade=2", {"Sevens up"}),
+        ("?grade=2&grade=3", {"Sevens up", "Eights back", "Thirds to four"}),
+        ("?area=fractions", {"Thirds to four"}),
+        ("?direction=backward", {"Eights back"}),
+        ("?step=small", {"Thirds to four"}),
+        ("?step=ones", {"Sevens up", "Eights back"}),
+        ("?kind=fraction", {"Thirds to four"}),
+        ("?shows=table", {"Thirds to four"}),
+        ("?shows=opposites", set()),
+        ("?q=eights", {"Eights back"}),
+        ("?q=THIRDS+four", {"Thirds to four"}),
+        ("?q=nothing-like-it", set()),
+        ("?taught=ever", set()),
+        ("?taught=not-yet", {"Sevens up", "Eights back", "Thirds to four"}),
+        ("?grade=nonsense&area=%00&owner=x&sort=wild&page=zz", {"Sevens up", "Eights back", "Thirds to four"}),
+        ("?q=%00", {"Sevens up", "Eights back", "Thirds to four"}),
+        ("?owner=999999", set()),
+    ],
+)
+def test_a_filter_finds_what_it_says(bank, query, found):
+    answer = bank.get("/" + query)
+    assert answer.status_code == 200
+    assert titles(answer) == found
+
+
+def test_a_taught_count_is_found_by_when_it_was_taught(bank, owner):
+    from routines.models import Routine
+
+    make_lesson(Routine.objects.get(title="Eights back"), owner)
+    make_lesson(Routine.objects.get(title="Sevens up"), owner, practice=True)
+    assert titles(bank.get("/?taught=ever")) == {"Eights back"}
+    assert titles(bank.get("/?taught=this-year")) == {"Eights back"}
+    assert "taught once" in bank.get("/?taught=ever").text
+
+
+def test_htmx_gets_the_cards_alone_and_a_restored_page_gets_all(bank):
+    fragment = bank.get("/", headers={"HX-Request": "true"})
+    restored = bank.get("/", headers={"HX-Request": "true", "HX-History-Restore-Request": "true"})
+    assert "<html" not in fragment.text
+    assert 'id="bank-cards"' in fragment.text
+    assert "<html" in restored.text
+    assert "HX-Request" in fragment["Vary"]
+
+
+def test_no_result_says_what_to_do(bank):
+    assert "Take one filter off, or design one" in bank.get("/?q=zzz").text
+
+
+def test_an_empty_bank_asks_for_the_first_count(owner, visit):
+    assert "Where will yours start?" in visit(owner).get("/").text
+
+
+def test_a_card_shows_the_grid_the_count_and_its_patterns(bank):
+    page = bank.get("/?grade=2").text
+    assert "By 7 from 4, across, 5 in a line" in page
+    assert "<svg" in page
+    assert "35 more" in page
+
+
+def test_the_number_of_queries_does_not_grow_with_the_cards(owner, visit, django_assert_max_num_queries):
+    for number in range(30):
+        make_routine(owner, title=f"Count {number}")
+    client = visit(owner)
+    with django_assert_max_num_queries(10):
+        client.get("/")
+
+
+def test_posting_to_the_bank_is_refused(bank):
+    assert bank.post("/").status_code == 405
+
+
+def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
+    make_routine(owner, title="Sevens up")
+    make_routine(teammate, title="Eights back")
+    make_routine(other_teacher, title="Thirds to four", grade="5")
+    assert titles(visit(owner).get("/?whose=mine")) == {"Sevens up"}
+    assert titles(visit(owner).get("/?whose=team")) == {"Sevens up", "Eights back"}
+    assert titles(visit(owner).get("/?whose=everyone")) == {"Sevens up", "Eights back", "Thirds to four"}
+
+
+@pytest.mark.parametrize(
+    ("asked", "sentence"),
+    [
+        ("sevens " * 13, "Only the first 12 words were looked for."),
+        ("sevens" + "x" * 100, "Only the first 100 characters were looked for."),
+    ],
+)
+def test_a_search_for_too_much_says_what_was_left_out(owner, visit, asked, sentence):
+    assert sentence in visit(owner).get("/", {"q": asked}).text
+    assert "were looked for" not in visit(owner).get("/", {"q": "sevens " * 12}).text
+
+
+def test_a_card_leads_to_teaching_for_whoever_has_a_class(bank, owner):
+    address = f'href="/routines/{owner.owned_routines.first().pk}/teach/"'
+    assert address in bank.get("/").text
+    owner.class_groups.clear()
+    assert address not in bank.get("/").text

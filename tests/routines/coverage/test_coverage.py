@@ -1,0 +1,137 @@
+"""Coverage: what the bank holds and what lessons touched, never by teacher, and not more than one may know."""
+
+from datetime import date
+
+import pytest
+from django.urls import reverse
+
+from routines.coverage.queries import coverage
+from tests.routines.making import make_lesson, make_routine
+
+FIRST, LAST = date(2026, 8, 17), date(2026, 11, 20)
+
+
+@pytest.fixture
+def taught(owner, teammate, other_teacher, grade_five):
+    """Two counts in grade 2 (one taught twice, once as practice), one in grade 5."""
+    sevens = make_routine(owner, title="Sevens")
+    make_routine(owner, title="Never taught")
+    fives = make_routine(other_teacher, title="Fives", grade="5")
+    make_lesson(sevens, owner, taught_on=date(2026, 9, 15), seen="planted medlar")
+    make_lesson(sevens, teammate, taught_on=date(2026, 9, 22))
+    make_lesson(sevens, owner, practice=True)
+    make_lesson(fives, other_teacher, taught_on=date(2026, 10, 6))
+    return sevens
+
+
+def cell_of(rows, grade, area):
+    return next(cell for row in rows if row.grade.name == grade for cell in row.cells if cell.area == area)
+
+
+def test_a_coach_sees_what_was_available_and_taught(taught, coach, year):
+    rows = coverage(user=coach, year=year, first=FIRST, last=LAST)
+    assert [row.grade.name for row in rows] == ["2", "5"]
+    cell = cell_of(rows, "2", "whole")
+    assert (cell.available, cell.taught, cell.amount) == (2, 2, "few")
+    assert sum(rows[0].weeks) == rows[0].lessons == 2
+
+
+def test_the_window_counts_its_own_days_alone(taught, coach, year):
+    rows = coverage(user=coach, year=year, first=date(2026, 9, 16), last=date(2026, 9, 22))
+    assert cell_of(rows, "2", "whole").taught == 1
+
+
+def test_a_teacher_sees_her_own_grades(taught, owner, year):
+    rows = coverage(user=owner, year=year, first=FIRST, last=LAST)
+    assert [row.grade.name for row in rows] == ["2"]
+
+
+def test_an_administrator_sees_no_numbers_of_a_grade_with_one_class(taught, administrator, year):
+    rows = coverage(user=administrator, year=year, first=FIRST, last=LAST)
+    assert cell_of(rows, "2", "whole").taught == 2
+    assert cell_of(rows, "5", "whole").taught is None
+    assert next(row for row in rows if row.grade.name == "5").weeks is None
+
+
+def test_the_number_of_queries_is_the_same_whatever_the_size(taught, coach, year, django_assert_num_queries):
+    with django_assert_num_queries(3):
+        coverage(user=coach, year=year, first=FIRST, last=LAST)
+
+
+@pytest.mark.parametrize(
+    ("name", "sees_lessons"), [("owner", True), ("teammate", True), ("coach", True), ("administrator", False)]
+)
+def test_behind_a_cell_stand_lessons_that_took_place_never_what_was_written(
+    request, taught, visit, grade_two, name, sees_lessons
+):
+    person = request.getfixturevalue(name)
+    client = visit(person)
+    page = client.get(reverse("coverage_cell", args=[grade_two.pk, "whole"]) + "?first=2026-08-17&last=2026-11-20").text
+    assert ("2 Wren" in page) is sees_lessons
+    assert "medlar" not in page
+    others = {"Owner Ota", "Teammate Tao"} - {person.display_name}
+    assert not [teacher for teacher in others if teacher in page]
+
+
+def test_more_lessons_than_fit_a_page_are_counted_and_reached(taught, owner, coach, visit, grade_two, monkeypatch):
+    monkeypatch.setattr("routines.coverage.views.PAGE_SIZE", 2)
+    make_lesson(taught, owner, taught_on=date(2026, 10, 1))
+    cell, client = reverse("coverage_cell", args=[grade_two.pk, "whole"]), visit(coach)
+    window = {"first": "2026-08-17", "last": "2026-11-20"}
+    first = client.get(cell, window).text
+    assert "3 lessons, the latest first; 1 to 2 are on this page." in first
+    assert "first=2026-08-17&amp;last=2026-11-20&amp;page=2" in first
+    last = client.get(cell, {**window, "page": "2"}).text
+    assert ("1 Oct 2026" in first, "15 Sep 2026" in first) == (True, False)
+    assert ("1 Oct 2026" in last, "15 Sep 2026" in last) == (False, True)
+
+
+def test_one_page_of_lessons_says_nothing_of_pages(taught, coach, visit, grade_two):
+    page = visit(coach).get(reverse("coverage_cell", args=[grade_two.pk, "whole"])).text
+    assert "on this page" not in page
+
+
+def test_another_grades_cell_is_not_found(taught, owner, visit, grade_five):
+    assert visit(owner).get(reverse("coverage_cell", args=[grade_five.pk, "whole"])).status_code == 404
+
+
+@pytest.mark.parametrize("area", ["wholes", "x"])
+def test_an_area_that_is_none_is_not_found(taught, coach, visit, grade_two, area):
+    assert visit(coach).get(reverse("coverage_cell", args=[grade_two.pk, area])).status_code == 404
+
+
+def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
+    page = visit(coach).get(reverse("coverage")).text
+    assert "not how well anyone teaches" in page
+    assert "Lessons nobody recorded are not here" in page
+    assert "medlar" not in page
+
+
+@pytest.mark.parametrize(
+    ("query", "words"),
+    [("?first=soon", "year-month-day"), ("?first=2026-10-01&last=2026-09-01", "not before the first")],
+)
+def test_a_wrong_day_says_so_at_its_field(taught, coach, visit, query, words):
+    answer = visit(coach).get(reverse("coverage") + query)
+    assert answer.status_code == 422
+    assert words in answer.text
+
+
+def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
+    page = visit(coach).get(reverse("coverage")).text
+    assert "Grade 5, fractions" in page
+    assert "Design one" in page
+
+
+def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
+    monkeypatch.setattr("routines.coverage.views.GAPS_SHOWN", 1)
+    answer = visit(coach).get(reverse("coverage"))
+    there = answer.text.count('class="gap"')
+    assert len(answer.context["gaps"]) == 1 < there
+    assert f"And {there - 1} more: every field above that says none." in answer.text
+
+
+def test_who_has_no_class_this_year_is_told_so(school, year, visit):
+    from tests.factories import UserFactory
+
+    assert "no grade of yours" in visit(UserFactory()).get(reverse("coverage")).text

@@ -1,0 +1,171 @@
+"""The live part: one small fragment per pause in typing."""
+
+from datetime import date
+from uuid import uuid4
+
+import pytest
+from django.urls import reverse
+
+from routines.models import Lesson
+from routines.models.plan_document import CountTyped
+from routines.plans.forms.plan import PlanForm, text_of_claim
+from routines.plans.suggestions.counted_before import counted_before
+from routines.plans.views.live import LivePlan
+from tests.routines.making import make_lesson
+from tests.routines.plan_sheets import saved_plan, sheet
+
+pytestmark = pytest.mark.django_db
+
+HTMX = {"HTTP_HX_REQUEST": "true"}
+
+
+def live(grades=(), **fields: object) -> LivePlan:
+    typed = {name: value if isinstance(value, list) else [str(value)] for name, value in sheet(**fields).items()}
+    return LivePlan(PlanForm(typed, grades=list(grades)))
+
+
+def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
+    page = answer.content.decode()
+    assert answer.status_code == 200
+    assert "<html" not in page
+    assert 'id="plan-picture"' in page
+    assert 'name="target"' in page
+
+
+def test_without_scripts_the_preview_is_a_page(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet())
+    assert "<html" in answer.content.decode()
+
+
+def test_a_pause_in_typing_costs_few_queries(owner, visit, django_assert_max_num_queries):
+    client = visit(owner)
+    client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
+    with django_assert_max_num_queries(6):
+        client.post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(), **HTMX)
+
+
+def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(step="0"), **HTMX)
+    page = answer.content.decode()
+    assert answer.status_code == 422
+    assert "Choose a step other than 0." in page
+    assert 'id="plan-picture"' not in page
+
+
+def test_an_unfinished_sentence_is_no_mistake(owner, visit):
+    answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(step=""), **HTMX)
+    assert answer.status_code == 200
+    assert "Where will yours start?" in answer.content.decode()
+
+
+def test_another_kind_brings_its_own_way_of_writing(owner, visit):
+    data = sheet(kind="fraction", start="2/3", step="1/3", kind_before="whole")
+    assert (
+        'name="style-shape"'
+        in visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), data, **HTMX).content.decode()
+    )
+
+
+def test_two_patterns_are_lit_unless_asked_otherwise():
+    assert len(live().lit) == 2
+    assert live(lit=[""]).lit == []
+
+
+def test_of_three_lights_the_newest_stays_and_one_goes_out():
+    found = live().found
+    asked = [row.value for row in found[:3]]
+    typed = {name: [str(value)] for name, value in sheet().items()} | {"lit": ["", *asked]}
+    shown = LivePlan(PlanForm(typed, grades=[]), lit_before=asked[:2])
+    lit = [text_of_claim(item.pattern.claim) for item in shown.lit]
+    assert len(lit) == 2
+    assert asked[2] in lit
+
+
+def test_a_light_follows_its_subject_into_another_fold():
+    tens = next(row for row in live().found if row.pattern.claim.family == "landmarks")
+    followed = live(line_length=5, lit=["", tens.value]).lit
+    assert [item.pattern.claim.parameters.get("multiple") for item in followed] == [
+        tens.pattern.claim.parameters.get("multiple")
+    ]
+
+
+def test_a_ticked_pattern_stays_ticked():
+    ticked = live().found[2]
+    again = live(target=[ticked.value])
+    assert [row.value for row in again.found if row.target] == [ticked.value]
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"family": "nothing"}', "[" * 5000])
+def test_a_tick_box_that_holds_no_claim_is_left_out(text):
+    assert live(target=[text]).form.targets == ()
+
+
+def test_a_ticked_pattern_of_another_fold_is_named_and_leaves_with_the_save():
+    rows_of_six = next(row for row in live().found if row.pattern.claim.parameters.get("along") == "column")
+    refolded = live(line_length=7, target=[rows_of_six.value])
+    assert [row.value for row in refolded.gone] == [rows_of_six.value]
+    assert refolded.form.reading.targets == ()
+
+
+def test_a_ticked_pattern_that_makes_no_sense_for_another_kind_is_named_too():
+    digits = next(row for row in live().found if row.pattern.claim.family == "digit")
+    as_fractions = live(kind="fraction", start="2/3", step="1/3", target=[digits.value])
+    assert len(as_fractions.gone) == 1
+
+
+def test_a_long_list_keeps_to_what_one_reads_until_more_is_asked_for():
+    fields = {"start": 10, "step": 6, "terms": 48, "line_length": 8}
+    assert len(live(**fields).rows) <= 8
+    assert len(live(**fields).rows) + live(**fields).further == len(live(**fields, all_found="1").rows) <= 26
+
+
+def test_a_list_that_leaves_some_out_even_then_says_how_many_there_are(owner, visit, monkeypatch):
+    monkeypatch.setattr("routines.plans.views.live.ALL_SHOWN", 10)
+    fields = {"start": 10, "step": 6, "terms": 48, "line_length": 8, "all_found": "1"}
+    shown = live(**fields)
+    assert shown.unshown == len(shown.found) - len(shown.rows) > 0
+    client, address = visit(owner), reverse("plan_preview", kwargs={"key": uuid4()})
+    page = client.post(address, sheet(**fields), **HTMX).text
+    assert f"These are the {len(shown.rows)} most noticeable of {len(shown.found)}." in page
+    monkeypatch.setattr("routines.plans.views.live.ALL_SHOWN", len(shown.found))
+    assert "most noticeable of" not in client.post(address, sheet(**fields), **HTMX).text
+
+
+def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
+    """By six from ten the tens digits go up by 3 down each column until 100, the 16th count, breaks them."""
+    shown = live(start=10, step=6, terms=25, line_length=5)
+    over = [row.pattern for row in shown.found if row.pattern.claim.family == "digit-run"]
+    assert [(pattern.claim.parameters.get("change"), pattern.breaks_at) for pattern in over] == [(3, 16)]
+    assert over[0] in shown.lit_patterns
+
+
+@pytest.mark.parametrize(
+    ("fields", "said"),
+    [
+        ({"start": 10, "step": 6, "terms": 25, "line_length": 5}, ""),
+        ({"start": 1200, "step": 125, "terms": 48, "line_length": 12}, "columns can be read at once"),
+        ({"start": 1, "step": 1, "terms": 40, "line_length": 4}, "rows can be read at once"),
+    ],
+)
+def test_a_grid_too_large_for_the_back_of_the_room_is_said_to_be(fields, said):
+    assert (said in live(**fields).too_wide) if said else live(**fields).too_wide == ""
+
+
+def test_a_class_that_counted_this_already_is_named(owner):
+    routine = saved_plan(owner)
+    make_lesson(routine, owner, taught_on=date(2026, 10, 6))
+    count = routine.plan.count.count()
+    assert counted_before(count, owner, date(2026, 11, 25)) == "2 Wren counted this in October, in sixes."
+
+
+def test_lessons_of_others_practice_other_counts_and_other_years_are_not_named(owner, teammate):
+    shared = saved_plan(owner, shared=True)
+    make_lesson(shared, teammate)
+    make_lesson(shared, owner, practice=True)
+    make_lesson(saved_plan(owner, count=CountTyped("whole", "20", "5", 18)), owner)
+    make_lesson(shared, owner, taught_on=date(2026, 9, 1))
+    count = shared.plan.count.count()
+    assert counted_before(count, owner, date(2027, 9, 1)) == ""
+    Lesson.objects.filter(teacher=owner, routine=shared, practice=False).delete()
+    assert counted_before(count, owner, date(2026, 11, 25)) == ""

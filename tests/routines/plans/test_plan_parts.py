@@ -1,0 +1,327 @@
+"""Parts of the plan page that come when asked for: what they offer can be taken, and they change nothing themselves."""
+
+import json
+from uuid import uuid4
+
+import pytest
+from django.urls import reverse
+
+from routines.models import PlanDraft
+from routines.plans.views.parts import PARTS
+from tests.counting.claims import a_claim
+from tests.factories import StandardFactory
+from tests.routines.plan_sheets import answer_fields, saved_plan, sheet, stop_fields
+
+pytestmark = pytest.mark.django_db
+
+HTMX = {"HTTP_HX_REQUEST": "true"}
+TENS_BY_SIX = {"start": "10", "step": "6", "terms": "25", "line_length": "5"}
+A_SHEET_FOR_EACH_KIND = [
+    {"kind": "whole", "start": "10", "step": "6"},
+    {"kind": "whole", "start": "-9", "step": "3"},
+    {"kind": "decimal", "start": "0.4", "step": "0.3"},
+    {"kind": "fraction", "start": "1/4", "step": "3/4"},
+    {"kind": "length", "start": "9 in", "step": "1 ft 3 in"},
+    {"kind": "mass", "start": "12 oz", "step": "12 oz"},
+    {"kind": "capacity", "start": "250 mL", "step": "400 mL"},
+    {"kind": "money", "start": "$0.10", "step": "35c"},
+    {"kind": "clock", "start": "8:10", "step": "25 min"},
+    {"kind": "elapsed", "start": "20 min", "step": "25 min"},
+]
+
+
+@pytest.fixture
+def ask(owner, visit):
+    """Asks for a part of a new plan and gives the answer."""
+    client, key = visit(owner), uuid4()
+
+    def asked(name: str, scripts: bool = True, **fields: object):
+        address = reverse("plan_part", kwargs={"key": key, "name": name})
+        return client.post(address, sheet(**fields), **(HTMX if scripts else {}))
+
+    return asked
+
+
+@pytest.mark.parametrize("name", list(PARTS))
+@pytest.mark.parametrize("fields", A_SHEET_FOR_EACH_KIND, ids=lambda fields: f"{fields['kind']} {fields['start']}")
+def test_every_part_answers_for_every_kind_and_keeps_nothing(ask, name, fields):
+    answer = ask(name, **fields)
+    assert answer.status_code == 200
+    assert "<html" not in answer.content.decode()
+    assert not PlanDraft.objects.exists()
+
+
+@pytest.mark.parametrize("name", list(PARTS))
+def test_every_part_waits_for_a_count(ask, name):
+    assert ask(name, start="", step="").status_code == 200
+
+
+@pytest.mark.parametrize("name", ["says", "stops", "next", "folds"])
+def test_without_scripts_a_part_is_a_page_that_carries_the_plan_along(ask, name):
+    page = ask(name, scripts=False, notes="Carried along").content.decode()
+    assert "<html" in page
+    assert 'name="notes" value="Carried along"' in page
+    assert 'name="change"' in page
+
+
+def test_an_unknown_part_is_not_found(ask):
+    assert ask("gradebook").status_code == 404
+
+
+def test_parts_of_anothers_plan_are_not_found(owner, teammate, visit):
+    routine = saved_plan(owner)
+    for name in PARTS:
+        address = reverse("plan_part", kwargs={"pk": routine.pk, "name": name})
+        assert visit(teammate).post(address, sheet(), **HTMX).status_code == 404
+
+
+def test_parts_refuse_get(owner, visit):
+    assert visit(owner).get(reverse("plan_part", kwargs={"key": uuid4(), "name": "says"})).status_code == 405
+
+
+def test_at_most_five_answers_one_of_each_sort(ask):
+    found = ask("says", **TENS_BY_SIX).context["suggestions"]
+    assert [one.sort for one in found] == ["easy", "deeper", "not-for-long", "not-so", "slip"]
+    assert len(ask("says", rounds="2", **TENS_BY_SIX).context["suggestions"]) <= 10
+
+
+def test_what_is_written_already_is_not_suggested_again(ask):
+    first = ask("says", **TENS_BY_SIX).context["suggestions"][0]
+    again = ask("says", **TENS_BY_SIX, **answer_fields(0, first.words)).context["suggestions"]
+    assert first.words not in [one.words for one in again]
+
+
+def test_a_taken_suggestion_becomes_a_row_that_can_be_edited(owner, visit, ask):
+    slip = ask("says", **TENS_BY_SIX).context["suggestions"][-1]
+    key = uuid4()
+    page = visit(owner).post(
+        reverse("plan_change", kwargs={"key": key}), sheet(**TENS_BY_SIX, change=slip.take), **HTMX
+    )
+    assert f'value="{slip.words}"' in page.content.decode()
+    assert f'value="{slip.n}"' in page.content.decode()
+
+
+def test_counting_by_six_from_ten_is_not_the_six_times_table(ask):
+    words = [one.words for one in ask("says", **TENS_BY_SIX).context["suggestions"] if one.sort == "not-so"]
+    assert words == ["We are counting the 6 times table."]
+
+
+def test_the_times_table_itself_is_not_called_a_mistake(ask):
+    found = ask("says", rounds="6", start="6", step="6", terms="20", line_length="5").context["suggestions"]
+    assert not [one for one in found if "times table" in one.words and one.sort == "not-so"]
+
+
+def test_spanish_plans_get_spanish_suggestions(ask):
+    found = ask("says", language="es", **TENS_BY_SIX).context["suggestions"]
+    assert "tabla del 6" in " ".join(one.words for one in found)
+
+
+def test_suggested_stops_come_in_counting_order_and_end_at_the_end(ask):
+    places = [offer.offered.after for offer in ask("stops", **TENS_BY_SIX).context["offers"]]
+    assert places == sorted(places)
+    assert places[-1] == 25
+
+
+def test_a_stop_that_is_asked_already_is_not_offered(ask):
+    first = ask("stops", **TENS_BY_SIX).context["offers"][0].offered
+    again = ask("stops", **TENS_BY_SIX, **stop_fields(0, first.after, first.question)).context["offers"]
+    assert first.question not in [offer.offered.question for offer in again]
+
+
+def test_a_taken_next_count_reads_back_as_the_same_count(owner, visit, ask):
+    for offer in ask("next", **TENS_BY_SIX).context["offers"]:
+        key = uuid4()
+        client = visit(owner)
+        client.post(reverse("plan_change", kwargs={"key": key}), sheet(**TENS_BY_SIX, change=offer.take), **HTMX)
+        form = client.get(reverse("plan_edit", kwargs={"key": key})).context["form"]
+        (following,) = form.reading.next_counts
+        assert (following.count.count().start, following.count.count().step) == (
+            offer.offered.grid.count.start,
+            offer.offered.grid.count.step,
+        )
+
+
+# Will it appear?
+
+
+def test_202_is_the_33rd_count_by_six_from_ten(ask):
+    """10 + 32 x 6 = 202; five in a line, so the 33rd count stands in row 7, column 3."""
+    page = ask("appear", ask_value="202", **TENS_BY_SIX).content.decode()
+    assert "202 is the 33rd count: row 7, column 3." in page
+
+
+def test_what_is_jumped_over_is_shown_between_its_neighbours(ask):
+    page = ask("appear", ask_value="200", **TENS_BY_SIX).content.decode()
+    assert "200 is not counted: 196 comes before it, 202 after." in page
+
+
+def test_a_question_becomes_a_stop_with_its_routes(ask):
+    take = ask("appear", ask_value="202", **TENS_BY_SIX).context["found"].take
+    row = json.loads(take.removeprefix("stops.add "))
+    assert row["after"] == 25
+    assert "202" in row["question"]
+    assert len(row["routes"].splitlines()) >= 2
+
+
+@pytest.mark.parametrize("typed", ["abc", "1e5", "2/", "<b>"])
+def test_what_is_no_number_gets_one_sentence(ask, typed):
+    answer = ask("appear", ask_value=typed, **TENS_BY_SIX)
+    assert answer.status_code == 200
+    assert answer.context["wrong"]
+    assert "<b>" not in answer.content.decode().replace("<b></b>", "")
+
+
+# Check a claim
+
+
+def claim_fields(saying: str, **fields: str) -> dict[str, str]:
+    return {"claim-saying": saying, **{f"claim-{name}": text for name, text in fields.items()}}
+
+
+@pytest.mark.parametrize(
+    ("fields", "true"),
+    [
+        (claim_fields("jump", direction="down", jump="30"), True),
+        (claim_fields("jump", direction="down", jump="31"), False),
+        (claim_fields("jump", direction="count", jump="6"), True),
+        (claim_fields("ends", reading="place:0", digits="6", where="column", line="2"), True),
+        (claim_fields("ends", reading="place:0", digits="6", where="column", line="3"), False),
+        (claim_fields("ends", reading="place:0", where="column"), True),
+        (claim_fields("ends", reading="place:0", where="row"), False),
+        (claim_fields("lands", multiple="10", lie="column"), True),
+        (claim_fields("lands", multiple="10", lie="column", line="2"), False),
+        (claim_fields("lands", multiple="10", lie="down-right"), False),
+        (claim_fields("many", multiple="30", many="5"), True),
+        (claim_fields("many", multiple="30", many="4"), False),
+        (claim_fields("rest", multiple="2", where="count", rest="0"), True),
+        (claim_fields("rest", multiple="2", where="count", rest="1"), False),
+    ],
+)
+def test_claims_about_counting_by_six_from_ten(ask, fields, true):
+    """10 16 22 28 34 | 40 46 52 58 64 | ...: 30 more down a column, all even, five counts in every thirty."""
+    assert ask("claim", check_claim="1", **TENS_BY_SIX, **fields).context["verdict"].true is true
+
+
+@pytest.mark.parametrize(
+    "fields",
+    [
+        claim_fields("jump", direction="down", jump="many"),
+        claim_fields("ends", reading="place:0", digits="six", where="column"),
+        claim_fields("ends", reading="place:0", digits="6", where="column", line="0"),
+        claim_fields("lands", multiple="0"),
+        claim_fields("many", multiple="10", many=""),
+        claim_fields("rest", multiple="2", rest="7"),
+        claim_fields("nonsense"),
+        claim_fields("ends", reading="place:77", digits="6", where="nowhere"),
+    ],
+)
+def test_a_claim_that_says_nothing_gets_a_sentence_and_no_verdict(ask, fields):
+    answer = ask("claim", check_claim="1", **TENS_BY_SIX, **fields)
+    assert answer.status_code == 200
+    assert "verdict" not in answer.context
+    assert answer.context["claim_form"].errors
+
+
+def test_tapped_cells_say_what_they_have_in_common(ask):
+    explained = ask("cells", tapped="1 6 11", **TENS_BY_SIX).context["explained"]
+    assert explained[0][0].claim == a_claim("landmarks", multiple=10, every=5, first=1, lie="column", lines=[1])
+
+
+@pytest.mark.parametrize("tapped", ["", "0", "26", "x", "1 1 1", "1000000"])
+def test_cells_that_are_not_there_are_left_out(ask, tapped):
+    assert ask("cells", tapped=tapped, **TENS_BY_SIX).status_code == 200
+
+
+# Other folds, designs, standards
+
+
+def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
+    tens = '{"every":5,"family":"landmarks","first":1,"lie":"column","lines":[1],"multiple":"10"}'
+    folds = ask("folds", lit=["", tens], **TENS_BY_SIX).context["folds"]
+    assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 6, 7, 8, 9, 10, 11, 12]
+    ten = next(fold for fold in folds if fold.grid.line_length == 10)
+    assert [pattern.claim.parameters.get("lines") for pattern in ten.lit] == [(1, 6)]
+    assert all(fold.sentence for fold in folds)
+
+
+def test_folds_longer_than_the_count_are_left_out(ask):
+    folds = ask("folds", start="3", step="3", terms="6", line_length="3").context["folds"]
+    assert [fold.grid.line_length for fold in folds] == [2, 4, 5, 6]
+
+
+@pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"])
+def test_designed_grids_show_what_is_wanted(ask, wanted):
+    answer = ask("design", **{"design-wanted_pattern": wanted})
+    designs = answer.context["designs"]
+    assert designs
+    assert all(one.pattern for one in designs)
+    assert len(designs) <= 8
+
+
+@pytest.mark.parametrize(
+    ("wide", "field", "said"),
+    [
+        ({"design-step_high": "9999999"}, "step_low", "9,999,998 steps are more than can be looked through here."),
+        ({"design-terms_low": "2", "design-terms_high": "200", "design-length_high": "200"}, "terms_low", "200"),
+    ],
+)
+def test_limits_too_wide_to_look_through_are_named(ask, wide, field, said):
+    answer = ask("design", **{"design-before": "whole column"}, **wide)
+    assert [*answer.context["design_form"].errors] == [field]
+    assert said in answer.content.decode()
+
+
+@pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table"])
+def test_starts_as_far_as_numbers_go_are_looked_through(ask, wanted):
+    wide = {"design-start_high": "999999999", "design-wanted_pattern": wanted, "design-before": f"whole {wanted}"}
+    assert ask("design", **wide).context["designs"]
+
+
+def test_a_taken_design_becomes_the_count(owner, visit, ask):
+    design = ask("design", **{"design-wanted_pattern": "diagonal"}).context["designs"][0]
+    client, key = visit(owner), uuid4()
+    client.post(reverse("plan_change", kwargs={"key": key}), sheet(start="", step="", change=design.take), **HTMX)
+    form = client.get(reverse("plan_edit", kwargs={"key": key})).context["form"]
+    assert form.grid == design.grid
+
+
+@pytest.mark.parametrize(
+    "fields",
+    [
+        {"design-step_low": "x"},
+        {"design-length_low": "-1"},
+        {"design-terms_high": "900"},
+        {"design-multiple": "0"},
+        {"design-grain": "0"},
+    ],
+)
+def test_limits_that_cannot_be_read_get_a_sentence(ask, fields):
+    answer = ask("design", **{"design-before": "whole column"}, **fields)
+    assert answer.status_code == 200
+    assert answer.context["design_form"].errors
+    assert "designs" not in answer.context
+
+
+def test_limits_in_which_nothing_fits_say_so(ask):
+    fields = {
+        "design-before": "whole column",
+        "design-start_low": "1",
+        "design-start_high": "1",
+        "design-step_low": "2",
+    }
+    page = ask("design", **fields, **{"design-step_high": "2", "design-multiple": "10"}).content.decode()
+    assert "No grid within these limits shows it." in page
+
+
+def test_standards_of_the_schools_list_are_offered_until_taken(ask, grade_three):
+    StandardFactory(code="LS.9", grade=grade_three, count_features="fit=direct; kind=whole; step=any", summary="Skips.")
+    offered = [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]]
+    assert offered == ["LS.9"]
+    assert ask("standards", standards="LS.9", **TENS_BY_SIX).context["fits"] == []
+
+
+def test_a_standard_that_cannot_be_read_leaves_the_others_offered(ask, grade_three):
+    for code, features in (("LS.1", "fit=direct; start=1/0"), ("LS.2", "colour"), ("LS.3", "\x01")):
+        StandardFactory(code=code, grade=grade_three, count_features=features, summary="Skips.")
+    StandardFactory(code="LS.9", grade=grade_three, count_features="fit=direct; kind=whole; step=any", summary="Skips.")
+    assert [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]] == ["LS.9"]

@@ -1,0 +1,20 @@
+"""The questions with which suggestions answer."""
+
+import pytest
+
+from routines.counting.claims import FAMILIES
+from routines.plans.suggestions.sentences import REPLIES, reply_to
+from tests.counting.claims import a_claim
+
+
+@pytest.mark.parametrize("language", REPLIES)
+def test_every_family_is_answered_by_a_question_of_its_own_or_a_way_to_look(language: str) -> None:
+    replies = [reply_to(a_claim(family), language) for family in FAMILIES]
+    assert len(set(replies)) == len(FAMILIES)
+
+
+@pytest.mark.parametrize(("language", "digit"), [("en", "digit"), ("es", "cifra")])
+def test_the_minutes_are_a_part_and_no_digit(language: str, digit: str) -> None:
+    for family in ("digit", "digit-run"):
+        assert digit in reply_to(a_claim(family, place=0), language)
+        assert digit not in reply_to(a_claim(family, part="minutes"), language)
