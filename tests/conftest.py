@@ -20,9 +20,6 @@ from tests.factories import (
     UserFactory,
 )
 
-# The fuzz test does not end within its time yet: it runs only where it is asked for, FUZZ=1 pytest tests/fuzz.
-collect_ignore = [] if os.environ.get("FUZZ") == "1" else ["fuzz"]
-
 settings.register_profile("quick", max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 # On CI the same examples each time, so that a red run can be run again; `run.py proof` is the place for luck.
 settings.register_profile("ci", parent=settings.get_profile("quick"), max_examples=100, derandomize=True)

@@ -15,9 +15,12 @@ DIGITS_4300 = "9" * 4300
 DIGITS_5000 = "9" * 5000
 DEEP = "[" * 20_000 + "]" * 20_000
 
-# One for each root, sent in every field.
-NUMBERS = [DIGITS_5000, DIGITS_4300, "99999999", "99999"]
-TEXTS = [LONE + CONTROLS + NEVER_CHARACTERS, "x" * 9000]
+LARGE = "99999999"
+TEXT = LONE + CONTROLS + NEVER_CHARACTERS
+UNREADABLE = [DIGITS_5000, DIGITS_4300, TEXT]
+# One for each root.
+NUMBERS = [DIGITS_5000, DIGITS_4300, LARGE, "99999"]
+TEXTS = [TEXT, "x" * 9000]
 # Sent here and there.
 FURTHER = [
     "", " ", "-1", "0", "²", "٣", "½", "1_000", "1e400", "nan", "-99999999", "9" * 19, "1/0", "1/99999999", "0x10",

@@ -9,7 +9,7 @@ from accounts.sent_once import FIELD as KEY
 from routines.models import Routine
 from tests.fuzz.asking import Asker, undone
 from tests.fuzz.found import Sent, as_one, read_forms, view_of
-from tests.fuzz.odd import FURTHER, NUMBERS, TEXTS, bent, encoded
+from tests.fuzz.odd import FURTHER, LARGE, NUMBERS, TEXTS, UNREADABLE, bent, encoded
 
 ASKS_ONLY = ("plan_part", "plan_preview")  # a POST to these changes nothing and brings further fields
 SEES_MORE = ("teacher", "administrator")  # the others see on a page what these do
@@ -61,27 +61,33 @@ def every_field(sendable: list[Sent]) -> list[tuple[Sent, str, bool]]:
 
 
 def odd_values(value: str, place: int, briefly: bool) -> list[str]:
-    """One for each root that once broke, those of the same shape, and two of the others in turn."""
-    same_shape = bent(value)
-    if re.search(r"\d", value) and not same_shape and re.sub(r"\d+", "", value):
-        same_shape = [re.sub(r"\d+", NUMBERS[place % 2 * 2], value)]
-    each, in_turn = [*NUMBERS[::2], TEXTS[0]], [*NUMBERS[1::2], *TEXTS[1:]]
+    """A number, a text that is none, and one of the same shape, each in turn: over all fields every one is sent often.
+
+    A field that holds a number gets two, one of them large enough to be read and too large to be done.
+    """
+    shapes = bent(value) or ([re.sub(r"\d+", NUMBERS[place % 4], value)] if re.search(r"\d", value) else [])
+    others = [*TEXTS[1:], *FURTHER]
+    in_turn = [others[place % len(others)], *shapes[place % max(len(shapes), 1) :][:1]]
     if briefly:
-        values = [*each, *in_turn, *same_shape]
-        return [values[place % len(values)]] if place % 4 == 0 else []
-    return [*each, *same_shape, in_turn[place % len(in_turn)], FURTHER[place % len(FURTHER)]]
+        values = [*NUMBERS, *TEXTS, *in_turn]
+        return [values[place // 3 % len(values)]] if place % 3 == 0 else []
+    if value.lstrip("-").isdigit():
+        return [LARGE, UNREADABLE[place % len(UNREADABLE)], *in_turn[place % 2 :][:1]]
+    return [TEXTS[0], [NUMBERS[place % 4], *in_turn][place % (1 + len(in_turn))]]
 
 
-def send(asker: Asker, sent: Sent, fields: dict[str, list[str]], said: str, *, live: bool = False) -> None:
-    """As from a page opened just before: a form whose key was kept already would not be read any further."""
+def send(asker: Asker, sent: Sent, fields: dict[str, list[str]], said: str, *, live: bool = False) -> bool:
+    """As from a page opened just before: a form whose key was kept already would not be read any further.
+
+    Returns: whether something may have been kept.
+    """
     if fields.get(KEY) == sent.fields.get(KEY) and KEY in fields:
         fields = {**fields, KEY: [str(uuid.UUID(int=asker.asked))]}
     if sent.method == "get":
-        answer = asker.ask(sent.role, "get", f"{sent.address.partition('?')[0]}?{encoded(fields).decode()}", said=said)
-    else:
-        answer = asker.ask(sent.role, "post", sent.address, encoded(fields), said=said, live=live)
-    if answer is not None and answer.status_code in (302, 303) and answer["Location"].startswith("/"):
-        asker.ask(sent.role, "get", answer["Location"], said=f"after {said}")
+        asker.ask(sent.role, "get", f"{sent.address.partition('?')[0]}?{encoded(fields).decode()}", said=said)
+        return False
+    answer = asker.ask(sent.role, "post", sent.address, encoded(fields), said=said, live=live)
+    return answer is not None and answer.status_code < 400 and not sent.view.startswith(ASKS_ONLY)
 
 
 def lists_open(asker: Asker, role: str, said: str) -> None:
