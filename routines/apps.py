@@ -1,4 +1,4 @@
-"""The routines app: the bank, plans, lessons, prints and coverage."""
+"""The routines app: the bank, plans, lessons, prints and coverage; who does which kind of work beside the pages."""
 
 from django.apps import AppConfig
 
@@ -6,3 +6,19 @@ from django.apps import AppConfig
 class RoutinesConfig(AppConfig):
     name = "routines"
     default_auto_field = "django.db.models.BigAutoField"
+
+    def ready(self) -> None:
+        from routines.erasing.doing import make_erasing
+        from routines.exchange.importing import add_all
+        from routines.jobs.runner import Work, works
+        from routines.models import Job
+        from routines.paper.booklet_jobs import make_booklet
+        from routines.paper.press import booklet_printing
+
+        works[Job.Kind.BOOKLET] = Work(
+            make_booklet, booklet_printing.give_up, "The booklet could not be made. Try it with fewer counts."
+        )
+        works[Job.Kind.IMPORT] = Work(add_all, lambda: None, "Adding stopped here. What was added stays.")
+        works[Job.Kind.ERASING] = Work(
+            make_erasing, lambda: None, "The words are out of the pages; the files are not done. Go on later."
+        )

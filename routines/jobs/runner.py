@@ -29,21 +29,8 @@ class Work:
     failed: str
 
 
-def works() -> dict[Job.Kind, Work]:
-    from routines.erasing.doing import make_erasing
-    from routines.exchange.importing import add_all
-    from routines.paper.booklet_jobs import make_booklet
-    from routines.paper.press import booklet_printing
-
-    return {
-        Job.Kind.BOOKLET: Work(
-            make_booklet, booklet_printing.give_up, "The booklet could not be made. Try it with fewer counts."
-        ),
-        Job.Kind.IMPORT: Work(add_all, lambda: None, "Adding stopped here. What was added stays."),
-        Job.Kind.ERASING: Work(
-            make_erasing, lambda: None, "The words are out of the pages; the files are not done. Go on later."
-        ),
-    }
+works: dict[Job.Kind, Work] = {}
+"""Who makes which kind of job. The rooms are above this one, so `routines/apps.py` enters them when the app is ready."""
 
 
 def do_next(kind: Job.Kind, stopping: threading.Event | None = None) -> bool:
@@ -51,7 +38,7 @@ def do_next(kind: Job.Kind, stopping: threading.Event | None = None) -> bool:
     claim = Claim.take(kind)
     if claim is None:
         return False
-    work = works()[kind]
+    work = works[kind]
     ended = threading.Event()
     beat = threading.Thread(target=_keep, args=(claim, work, ended, stopping or threading.Event()), daemon=True)
     beat.start()

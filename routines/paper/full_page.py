@@ -39,4 +39,4 @@ def placed(
 def full_page(template: str, subject: Subject, kind: str, **context: Any) -> SafeString:
     """One such page. Nothing on it says who planned it: it is looked at by children."""
     whole = {**common(subject), "kind": kind, "foot_left": subject.school.name, **context}
-    return mark_safe(render_to_string(f"routines/paper/{template}", whole))  # noqa: S308 - our own template
+    return mark_safe(render_to_string(f"paper/sheets/{template}", whole))  # noqa: S308 - our own template

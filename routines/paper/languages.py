@@ -5,8 +5,8 @@ from collections.abc import Callable
 from django.utils.html import format_html
 from django.utils.safestring import SafeString
 
+from routines.drawing.typesetting import typeset
 from routines.paper.phrases import PHRASES
-from routines.templatetags.countfold import typeset
 
 LANGUAGES = {"en": ("en",), "es": ("es",), "both": ("en", "es")}
 

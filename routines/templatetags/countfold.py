@@ -1,6 +1,5 @@
 """Drawings and typesetting for templates: {% load countfold %}."""
 
-import re
 from collections.abc import Collection, Sequence
 from typing import Any
 
@@ -10,16 +9,11 @@ from django.utils.safestring import SafeString, mark_safe
 from routines import drawing
 from routines.counting import Count, Grid, Idea, Pattern
 from routines.drawing import pictures
+from routines.drawing.typesetting import typeset
 
 register = template.Library()
 
-_MINUS = re.compile(r"(?<![\w\u2212-])-(?=[$£€]?[\d.])")
-
-
-@register.filter
-def typeset(words: object) -> str:
-    """Write a minus sign before numbers where the engine writes a hyphen. Not marked safe: it is escaped as any text."""
-    return _MINUS.sub("\u2212", str(words))
+register.filter(typeset)
 
 
 @register.filter

@@ -1,6 +1,7 @@
 """DEVELOPERS.md and README.md name what there is, and nothing that is gone."""
 
 import re
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -59,3 +60,20 @@ def test_every_command_of_run_py_it_shows_exists(text):
 def test_every_file_it_points_to_exists(text):
     for path in re.findall(r"`((?:tests|templates|static|grade_bands|routines|config|tools|accounts)/[\w./-]+)`", text):
         assert (ROOT / path).exists(), path
+
+
+def test_the_map_shows_every_room_and_the_layers_hold_its_order():
+    routines = re.search(r"^routines/ .*?(?=^templates/)", DEVELOPERS, re.MULTILINE | re.DOTALL)[0]
+    mapped = re.findall(r"^  (\w+)/", routines, re.MULTILINE)
+    joins = {"management", "migrations", "templatetags"}
+    rooms = {path.parent.name for path in (ROOT / "routines").glob("*/__init__.py")} - joins
+    assert set(mapped) == rooms
+    contracts = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["importlinter"][
+        "contracts"
+    ]
+    layers = next(one["layers"] for one in contracts if "routines.counting" in one.get("layers", ()))
+    assert [f"routines.{room}" for room in reversed(mapped)] == layers
+
+
+def test_no_file_lies_loose_between_the_rooms():
+    assert {path.name for path in (ROOT / "routines").glob("*.py")} == {"__init__.py", "apps.py", "urls.py"}

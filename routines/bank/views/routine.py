@@ -53,7 +53,7 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
     context = {"section": "bank", "routine": found, **_grid_context(request, found)}
     if wants_fragment(request):
         asked_for = "_pictures" if request.htmx.target == "pictures" else "_lit_grid"
-        return render(request, f"routines/{asked_for}.html", context)
+        return render(request, f"bank/{asked_for}.html", context)
     context |= {
         "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
         "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],

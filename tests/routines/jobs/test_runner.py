@@ -19,7 +19,7 @@ def running(monkeypatch):
 
     def start(make, give_up=lambda: None) -> runner.Runner:
         work = runner.Work(make, give_up, "It could not be made.")
-        monkeypatch.setattr(runner, "works", lambda: dict.fromkeys(Job.Kind, work))
+        monkeypatch.setattr(runner, "works", dict.fromkeys(Job.Kind, work))
         here.start()
         return here
 
@@ -65,13 +65,14 @@ def test_closing_hands_back_what_is_being_made(owner, running):
 
 def test_the_lease_is_renewed_while_it_is_made(owner, monkeypatch):
     monkeypatch.setattr(runner, "RENEW_EVERY", 0.5)
-    monkeypatch.setattr(runner, "works", lambda: {Job.Kind.BOOKLET: runner.Work(make, lambda: None, "")})
     renewed = threading.Event()
     monkeypatch.setattr(runner.Claim, "renew", lambda self: renewed.set())
 
     def make(claim) -> None:
         assert renewed.wait(20)
         claim.finish()
+
+    monkeypatch.setattr(runner, "works", {Job.Kind.BOOKLET: runner.Work(make, lambda: None, "")})
 
     booklet(owner)
     assert runner.do_next(Job.Kind.BOOKLET)
@@ -82,12 +83,13 @@ def test_what_is_dropped_is_ended_from_outside(owner, monkeypatch):
     """While one page is laid out nothing is asked; the lease is, and ends the printing."""
     monkeypatch.setattr(runner, "RENEW_EVERY", 0.5)
     given_up = threading.Event()
-    monkeypatch.setattr(runner, "works", lambda: {Job.Kind.BOOKLET: runner.Work(make, given_up.set, "")})
 
     def make(claim) -> None:
         Job.objects.all().delete()
         assert given_up.wait(20)
         raise OSError
+
+    monkeypatch.setattr(runner, "works", {Job.Kind.BOOKLET: runner.Work(make, given_up.set, "")})
 
     booklet(owner)
     assert runner.do_next(Job.Kind.BOOKLET)
@@ -132,7 +134,7 @@ def test_left_unfinished_by_the_database_it_is_tried_again_later(owner, monkeypa
     def make(claim) -> None:
         raise DatabaseError("gone")
 
-    monkeypatch.setattr(runner, "works", lambda: {Job.Kind.BOOKLET: runner.Work(make, lambda: None, "")})
+    monkeypatch.setattr(runner, "works", {Job.Kind.BOOKLET: runner.Work(make, lambda: None, "")})
     booklet(owner)
     assert runner.do_next(Job.Kind.BOOKLET)
     assert Job.objects.get().state == "running"
