@@ -56,10 +56,10 @@ def schema_of_plans() -> dict[str, Any]:
 
 def _brought_up(document: Mapping[str, Any]) -> Mapping[str, Any]:
     schema = document.get("schema")
-    while schema in STEPS and isinstance(schema, int) and not isinstance(schema, bool):
+    while type(schema) is int and schema in STEPS:
         document = STEPS[schema](dict(document))
         schema = document.get("schema")
-    if schema != SCHEMA or isinstance(schema, bool):
+    if type(schema) is not int or schema != SCHEMA:
         raise PlanError("schema", f"This plan has schema {str(schema)[:20]}; this school's Countfold reads {SCHEMA}.")
     return document
 

@@ -10,7 +10,7 @@ from django.conf import settings
 from routines.paper.languages import LANGUAGES, Voice
 from routines.paper.phrases import PHRASES
 
-TEMPLATES = Path(settings.BASE_DIR) / "templates" / "routines" / "paper"
+TEMPLATES = Path(settings.BASE_DIR) / "templates" / "paper" / "sheets"
 
 
 def test_every_word_a_template_asks_for_is_there():
