@@ -16,7 +16,7 @@ from routines.plans.forms.plan import PlanForm
 from routines.plans.forms.typed import Typed
 from routines.words_erased.late_words import what_went
 
-from .desk import Desk, TooLong, open_desk
+from .desk import Desk, TooLong, became, open_desk
 from .page import page_context
 
 
@@ -33,6 +33,9 @@ def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) 
             desk.keep(typed)
         except TooLong as error:
             return not_kept(request, desk, typed, str(error))
+        if key is not None and desk.routine is None and became(key, request.user)[0]:
+            # Saved while this was under way: what it holds is a change to that count now, if it says anything else.
+            return draft(request, key=key)
     if request.words_removed:  # what is kept is without them; the page still shows them
         return not_kept(request, desk, typed, what_went(request.words_removed))
     if wants_fragment(request):

@@ -7,6 +7,7 @@ from django.urls import reverse
 
 from accounts.models import SentForm
 from routines.models import PlanDraft, Routine, RoutineVersion
+from routines.plans.views import desk
 from tests.at_once import at_once
 from tests.routines.plan_sheets import saved_plan, sheet, stop_fields
 
@@ -156,3 +157,20 @@ def test_a_plan_whose_routine_is_gone_is_saved_anew(owner, visit):
 
 def _pk(answer) -> int:
     return int(answer["Location"].split("/")[2])
+
+
+@pytest.mark.parametrize(("words", "drafts"), [({}, 0), ({"notes": "Typed while it was saved."}, 1)])
+def test_an_autosave_beside_the_save_leaves_only_what_it_adds(owner, visit, monkeypatch, words, drafts):
+    """The plan is saved between the moment an autosave looks for its count and the moment it keeps its words."""
+    key, data = uuid4(), sheet(**stop_fields(0, 6, "What is under 20?"))
+    keep = desk.keep_draft
+
+    def keep_after_the_save(**kept):
+        monkeypatch.setattr(desk, "keep_draft", keep)
+        visit(owner).post(page_of(key), data)
+        return keep(**kept)
+
+    monkeypatch.setattr(desk, "keep_draft", keep_after_the_save)
+    visit(owner).post(reverse("plan_draft", kwargs={"key": key}), {**data, **words}, **HTMX)
+    assert Routine.objects.get().versions.count() == 1
+    assert [one.routine for one in PlanDraft.objects.all()] == [Routine.objects.get()] * drafts
