@@ -9,9 +9,6 @@ from .grade import Grade
 
 
 class StandardQuerySet(models.QuerySet):
-    def for_grade(self, grade: Grade) -> Self:
-        return self.filter(grade=grade)
-
     def in_reading_order(self) -> Self:
         return self.order_by("framework", "grade__order", "code")
 

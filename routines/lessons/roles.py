@@ -38,10 +38,6 @@ class Participant:
     def may_pair(self) -> bool:
         return self.may_end
 
-    @property
-    def may_delete(self) -> bool:
-        return self.role is Role.TEACHER
-
     def may_send(self, name: str) -> bool:
         """Kinds that are not known here are kept from people, and never from a board."""
         kind = KINDS.get(name)

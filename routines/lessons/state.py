@@ -4,7 +4,7 @@ An event is a dict as devices exchange it (docs/lessons.md). The scripts reduce 
 `tests/routines/lessons/vectors`. Unknown kinds and erased stubs are passed over. Removal and undo win and are final.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -284,12 +284,3 @@ ACTS: dict[str, Callable[[_Reducer, Event, Event], None]] = {
     "lesson.end": _Reducer.end,
     "lesson.reopen": _Reducer.reopen,
 }
-
-
-def slips_heard(state: LessonState) -> Iterator[tuple[int, str]]:
-    """Every text that was said and later struck, with its term, in counting order."""
-    for n in sorted(state.entries):
-        for entry in state.entries[n]:
-            for said in entry.struck:
-                if said:
-                    yield n, said

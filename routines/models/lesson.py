@@ -197,11 +197,6 @@ class Lesson(models.Model):
         return last_end is None or now - last_end > CUT_OFF
 
 
-class ReflectionQuerySet(models.QuerySet["Reflection"]):
-    def readable_by(self, user) -> Self:
-        return self.filter(lesson__in=Lesson.objects.open_to(user).values("pk"))
-
-
 class Reflection(models.Model):
     """What the teacher wrote after the lesson. Ideas, never who said them. `to_next_year` and `foresaw` are hers alone."""
 
@@ -217,8 +212,6 @@ class Reflection(models.Model):
     next_step = models.TextField(blank=True)
     to_next_year = models.TextField(blank=True)
     updated_at = models.DateTimeField(default=timezone.now)
-
-    objects = ReflectionQuerySet.as_manager()
 
     def __str__(self) -> str:
         return f"reflection on lesson {self.lesson_id}"
