@@ -2,7 +2,8 @@
 
 What counts as text, and how the rest is mended, is settled in `accounts.text`. Fields and file names are mended and
 go on. Headers are written by browsers, not by people: one that cannot be read is answered with a page that says so.
-A cookie that is no text is nobody's, so it is left out.
+A cookie that is no text is nobody's, so it is left out. An address with more fields than are taken is answered here,
+where it is read first; a form with more of them in `accounts.too_much`.
 """
 
 import codecs
@@ -11,6 +12,8 @@ from collections.abc import Callable, Iterable
 from contextlib import suppress
 from typing import Any
 
+from django.conf import settings
+from django.core.exceptions import TooManyFieldsSent
 from django.http import HttpRequest, HttpResponse, QueryDict
 from django.http.request import UnreadablePostError
 from django.shortcuts import render
@@ -53,9 +56,15 @@ class TextMiddleware:
             return not_understood(request, BROKEN_HEADER, status=400)
         if not is_utf8(request):
             return not_understood(request, OTHER_LETTERS, status=415)
-        request.encoding = "utf-8"
+        try:
+            request.encoding = "utf-8"  # Django reads the query to decode it anew, so this is where it gives up
+            request.GET = mended_fields(request.GET)
+        except TooManyFieldsSent:
+            request.GET = QueryDict(encoding="utf-8")  # whoever answers reads it too
+            most = settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
+            why = f"This address holds more than {most:,} fields, the most that is taken at once."
+            return not_understood(request, why, status=414)
         request.COOKIES = {name: value for name, value in request.COOKIES.items() if is_text(name + value)}
-        request.GET = mended_fields(request.GET)
         return self.get_response(request)
 
     def process_view(self, request: HttpRequest, view: Callable, args: tuple, kwargs: dict) -> None:

@@ -4,6 +4,7 @@ import json
 import re
 from collections.abc import Iterator
 from io import BytesIO
+from urllib.parse import urlencode
 from uuid import uuid4
 
 import pytest
@@ -223,6 +224,21 @@ def test_a_header_with_control_characters_is_answered_in_a_sentence(signed_out):
     response = signed_out.get("/sign-in/", headers={"User-Agent": "a\x00b"})
     assert response.status_code == 400
     assert "holds signs that belong to no text" in response.content.decode()
+
+
+@pytest.mark.parametrize("method", ["GET", "POST"])
+@pytest.mark.parametrize("address", ["/", "/sign-in/", "/no-such-page/"])
+def test_an_address_with_too_many_fields_is_answered_in_a_sentence(address, method, visit, owner, signed_out):
+    """With different names, and with one name again and again, which is one field to whoever reads it by name."""
+    for fields in (urlencode({f"f{n}": n for n in range(15_000)}), "a=1&" * 15_000):
+        for browser in (signed_out, visit(owner)):
+            answer = browser.generic(method, address, QUERY_STRING=fields)
+            assert answer.status_code == 414
+            assert "This address holds more than 2,000 fields, the most that is taken at once." in answer.text
+
+
+def test_an_address_with_as_many_fields_as_are_taken_is_read(signed_out):
+    assert signed_out.get("/sign-in/", QUERY_STRING="&".join(f"f{n}=1" for n in range(2_000))).status_code == 200
 
 
 def test_a_cookie_that_is_no_text_is_nobody_s(signed_out):

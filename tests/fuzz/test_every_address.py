@@ -167,7 +167,7 @@ def test_events_of_a_lesson(asker, board_lesson):
 
 
 def test_a_form_with_more_fields_than_are_taken(asker, addresses):
-    """Each address that takes forms says so with the limit: as a form, with files, from a script and signed out."""
+    """Each address says so with the limit: as a form, with files, from a script, signed out, and in the address itself."""
     most = app_settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
     body = urlencode({f"f{n}": n for n in range(most + 1)}).encode()
     several, kind = multipart({f"f{n}": ["1"] for n in range(most + 1)}, [])
@@ -179,6 +179,9 @@ def test_a_form_with_more_fields_than_are_taken(asker, addresses):
                 answer = asker.ask(role, "post", some[0], sent, of_kind, said="many fields", live=place % 2 == 0)
                 if answer is not None and (answer.status_code != 413 or f"{most:,} fields" not in answer.text):
                     said_nothing.append((some[0], answer.status_code))
+            answer = asker.ask(role, "get", f"{some[0]}?{body.decode()}", said="many fields in the address")
+            if answer is not None and (answer.status_code != 414 or f"{most:,} fields" not in answer.text):
+                said_nothing.append((f"{some[0]}?…", answer.status_code))
     assert said_nothing == []
     assert asker.faults == {}, asker.report()
 
