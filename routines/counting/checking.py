@@ -19,6 +19,7 @@ def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> Verdict
     that does best: true and seen, then true, then the longest lived.
     Raises: CountError on the parameter that makes no sense for this count.
 
+    >>> from .claims import DigitClaim
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="14", step="-6", terms=20), line_length=5)
     >>> verdict = check(DigitClaim(place=0, along="column", length=1), grid)
