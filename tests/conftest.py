@@ -27,6 +27,27 @@ settings.register_profile("brief", parent=settings.get_profile("ci"), max_exampl
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "quick"))
 
 
+def pytest_addoption(parser) -> None:
+    parser.addoption(
+        "--with-database",
+        action="store_true",
+        help="Only tests that open the database, for a run on another one. pytest-django refuses it to all others.",
+    )
+
+
+def pytest_collection_modifyitems(config, items) -> None:
+    if not config.getoption("--with-database"):
+        return
+    chosen = [item for item in items if opens_database(item)]
+    config.hook.pytest_deselected(items=[item for item in items if not opens_database(item)])
+    items[:] = chosen
+
+
+def opens_database(item) -> bool:
+    asked = {"db", "transactional_db"}
+    return item.get_closest_marker("django_db") is not None or not asked.isdisjoint(getattr(item, "fixturenames", ()))
+
+
 def pytest_terminal_summary(terminalreporter) -> None:
     """Each missing part of the machine by name. On CI a skipped test is a failed run: nothing there may be missing."""
     skipped = terminalreporter.stats.get("skipped", [])
