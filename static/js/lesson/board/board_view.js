@@ -14,6 +14,7 @@ import { Typing } from "./typing.js";
 
 const LEVELS = [[], ["is-tight"], ["is-tight", "is-tightest"]]; // ever narrower gutters, for wide and long counts
 const SCROLL_BUTTONS = 52; // px, under a grid of which only some lines are shown
+const GUTTER = 0.14, BESIDE = 0.05; // of the screen: wished for at the left, left free for arcs at the right
 const PHONE = window.matchMedia("(max-width: 48rem)");
 const ON_A_PHONE = 0.6; // of the screen's height is the grid's; the page scrolls there
 const LOW = "is-low"; // a struck text stands closer to its correction
@@ -122,10 +123,20 @@ export class BoardView {
       "grid-width": best.width * best.columns + 4, drop: Math.min(left, 1.25 * best.font) })) {
       this.root.style.setProperty(`--${name}`, `${value.toFixed(1)}px`);
     }
+    if (!PHONE.matches) this.#widenGutter(best);
     this.grid.show(best, this.grid.first);
   }
 
+  // A long count narrows the gutter to be seen whole; what its columns leave free goes back to what children say.
+  #widenGutter({ room, width, columns }) {
+    const screen = window.innerWidth;
+    const has = this.part("gutter").getBoundingClientRect().width;
+    const free = room.width - width * columns - BESIDE * screen;
+    if (free > 0 && has < GUTTER * screen) this.root.style.setProperty("--gutter", `${Math.min(GUTTER * screen, has + free).toFixed(0)}px`);
+  }
+
   #fitted(level, less = 0) {
+    this.root.style.removeProperty("--gutter");
     for (const name of LEVELS.at(-1)) this.root.classList.toggle(name, level.includes(name));
     const { rows, columns } = this.grid;
     const { width, height: high } = this.part("stage").getBoundingClientRect();

@@ -89,6 +89,9 @@ export class GridView {
     const window = [this.first.row, this.first.column, fitted.rows, fitted.columns].join();
     if (window === this.#window) return;
     this.#window = window;
+    const { row, column } = this.first;
+    const more = { up: row > 0, left: column > 0, down: row + fitted.rows < this.rows, right: column + fitted.columns < this.columns };
+    for (const [side, hidden] of Object.entries(more)) this.root.classList.toggle(`is-more-${side}`, hidden);
     [...this.root.children].forEach((line, row) => {
       line.hidden = row < this.first.row || row >= this.first.row + fitted.rows;
       [...line.children].forEach((cell, column) => {

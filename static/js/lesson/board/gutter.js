@@ -58,9 +58,18 @@ export class Gutter {
     return boxes.length ? (boxes[0].top + boxes[0].bottom) / 2 : this.grid.root.getBoundingClientRect().top;
   }
 
-  // Where the lines to the cells start; none on a small screen, where phrases stand under the grid.
+  // The stretches of the gutter in which words stand, as boxes of the page; none on a small screen, where phrases stand
+  // under the grid.
+  boxes() {
+    if (this.#underTheGrid) return [];
+    return [...this.#phrases.values()].map((element) => element.querySelector("q").getBoundingClientRect());
+  }
+
+  get #underTheGrid() { return !this.#phrases.size || getComputedStyle(this.root).position === "static"; }
+
+  // Where the lines to the cells start.
   anchors(page) {
-    if (getComputedStyle(this.root).position === "static") return [];
+    if (this.#underTheGrid) return [];
     return [...this.#phrases.values()].map((element) => {
       const lines = [...element.querySelector("q").getClientRects()];
       const box = lines.reduce((widest, line) => (line.right > widest.right ? line : widest));

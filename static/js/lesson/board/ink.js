@@ -33,6 +33,7 @@ export class Ink {
     };
     const frame = on(this.grid.root.getBoundingClientRect());
     this.rightEdge = page.width;
+    this.words = this.gutter.boxes().map(on);
     const drawn = [];
     for (const mark of state.marks) {
       const box = inkBox(mark.n);
@@ -76,7 +77,7 @@ export class Ink {
   #jump({ from, to }, [start, end], frame, font, arcs) {
     const last = { row: this.grid.first.row + this.grid.fitted.rows - 1,
       column: this.grid.first.column + this.grid.fitted.columns - 1 };
-    const margin = { left: frame.left, right: this.rightEdge - frame.right };
+    const margin = { left: roomBeside(this.words, start.cell, end.cell, frame.left, font), right: this.rightEdge - frame.right };
     const line = jumpLine(start, end, frame, font, { first: this.grid.first, last, arcs, margin });
     const label = made("text", `i-label ${line.outside ? "i-outside" : ""}`, {
       x: line.label.x, y: line.label.y, "text-anchor": line.label.anchor });
@@ -102,6 +103,13 @@ export class Ink {
           + ` m${h} ${-0.9 * h} l${-h} ${0.9 * h} l${h} ${0.9 * h}` });
     });
   }
+}
+
+// How much of the gutter is free of children's words along the way from one cell to the other.
+function roomBeside(words, one, other, left, font) {
+  const top = Math.min(one.top, other.top) - 0.3 * font, bottom = Math.max(one.bottom, other.bottom) + 0.3 * font;
+  const beside = words.filter((box) => box.top < bottom && box.bottom > top);
+  return Math.min(left, ...beside.map((box) => left - box.right));
 }
 
 // The digits alone: the line box is higher than its ink.
