@@ -19,6 +19,7 @@ def prepare(lessons: int) -> dict:
     from django.test import Client
 
     call_command("migrate", verbosity=0)
+    call_command("collectstatic", interactive=False, verbosity=0)
     from accounts.models import School, User
     from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear
     from routines.demo.plans import PLANS

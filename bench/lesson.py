@@ -9,23 +9,19 @@ from __future__ import annotations
 import asyncio
 import json
 import os
-import subprocess
 import sys
-import tempfile
 import uuid
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
-from pathlib import Path
-from socket import socket
 from time import monotonic, perf_counter
 from typing import Any
+
+from bench._served_school import served_school
 
 LESSONS = 30
 SECONDS = float(os.environ.get("BENCH_SECONDS", "12"))
 WRITES_EVERY = 5.0
 BARE_EVERY = 0.1
-HERE = Path(__file__).resolve().parent.parent
-SERVER = [sys.executable, "-m", "bench._lesson_server"]
 TOKEN = "t" * 32
 
 
@@ -188,35 +184,9 @@ def write(text: str) -> None:
 
 def main() -> int:
     """Print times, ratios and shares."""
-    with tempfile.TemporaryDirectory() as folder, socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
-        free.close()
-        environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": ""}
-        made = subprocess.run(  # noqa: S603 - our own module
-            [*SERVER, "prepare", str(LESSONS)], cwd=HERE, env=environment, capture_output=True, text=True, check=False
-        )
-        if made.returncode:
-            raise SystemExit(made.stderr)
-        server = subprocess.Popen(  # noqa: S603
-            [*SERVER, "serve", str(port)], cwd=HERE, env=environment, stderr=subprocess.DEVNULL
-        )
-        try:
-            wait_until_serving(port, server)
-            asyncio.run(measure(port, json.loads(made.stdout)))
-        finally:
-            server.terminate()
-            server.wait(timeout=20)
+    with served_school(LESSONS) as (port, school):
+        asyncio.run(measure(port, school))
     return 0
-
-
-def wait_until_serving(port: int, server: subprocess.Popen[bytes]) -> None:
-    until = monotonic() + 30
-    while monotonic() < until and server.poll() is None:
-        with socket() as line:
-            if line.connect_ex(("127.0.0.1", port)) == 0:
-                return
-    raise SystemExit("The server did not start.")
 
 
 if __name__ == "__main__":
