@@ -10,13 +10,13 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_POST
 
 from accounts.fragments import wants_fragment
-from accounts.names_of_children import as_script
 from routines.counting import CountError, check, probes
 from routines.lessons.forms import PairForm
+from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
 from routines.lessons.roles import Role
-from routines.lessons.shown_count import PROBES, shown_of, spoken_title
-from routines.lessons.taking_part import after_the_end, page_for
+from routines.lessons.shown_count import PROBES, shown_of
+from routines.lessons.taking_part import page_for
 from routines.models import LessonPass
 from routines.models.shown_plan import ShownPlan
 from routines.plans.forms.claim import ClaimForm
@@ -38,22 +38,11 @@ def lectern(request: HttpRequest, key) -> HttpResponse:
         return found
     lesson, me = found
     shown = shown_of(lesson)
-    context = {
-        "lesson": lesson,
+    context = live_page(lesson, me, shown, count="lesson_lectern_json") | {
         "me": me,
         "is_teacher": me.role is Role.TEACHER,
         "plan": shown.plan,
-        "title": spoken_title(shown),
-        "language": shown.audience.language,
-        "names": as_script(),
-        "addresses": {
-            "count": reverse("lesson_lectern_json", args=[lesson.key]),
-            "events": reverse("lesson_events", args=[lesson.key]),
-            "worker": reverse("lesson_worker"),
-            "board": reverse("lesson_board", args=[lesson.key]),
-            "here": reverse("lesson_lectern", args=[lesson.key]),
-            "after": after_the_end(lesson, me),
-        },
+        "board": reverse("lesson_board", args=[lesson.key]),
         **appearing(shown, QueryDict()),
         **claimed(shown, QueryDict()),
     }

@@ -11,13 +11,13 @@ from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
-from accounts.names_of_children import as_script
 from routines.lessons.forms import TeachForm
+from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
 from routines.lessons.recording import delete_lesson, end_lesson, open_on_the_board, reopen_lesson
 from routines.lessons.roles import Role
-from routines.lessons.shown_count import shown_of, spoken_title
-from routines.lessons.taking_part import after_the_end, page_for
+from routines.lessons.shown_count import shown_of
+from routines.lessons.taking_part import page_for
 from routines.models import Lesson, Routine
 from routines.models.facts import count_in_words
 from routines.plans.suggestions.counted_before import counted_before, notes_to_self
@@ -78,19 +78,9 @@ def board(request: HttpRequest, key) -> HttpResponse:
         return found
     lesson, me = found
     alone, shown = request.GET.get("alone") == "1", shown_of(lesson)
-    context = {
-        "lesson": lesson,
+    context = live_page(lesson, me, shown, count="lesson_board_json") | {
         "may_end": me.may_end,
-        "title": spoken_title(shown),
-        "language": shown.audience.language,
-        "names": as_script(),
-        "addresses": {
-            "after": after_the_end(lesson, me),
-            "count": reverse("lesson_board_json", args=[lesson.key]),
-            "events": reverse("lesson_events", args=[lesson.key]),
-            "worker": reverse("lesson_worker"),
-            "lectern": "" if me.is_board or alone else reverse("lesson_lectern", args=[lesson.key]),
-        },
+        "lectern": "" if me.is_board or alone else reverse("lesson_lectern", args=[lesson.key]),
     }
     return render(request, "lessons/board.html", context)
 
