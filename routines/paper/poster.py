@@ -1,11 +1,13 @@
 """The grid for the wall: plain, with the targets lit, or as it happened in one lesson."""
 
+from babel.dates import format_date
 from django.utils.safestring import SafeString
 
 from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
+from routines.paper.languages import phrase
 from routines.paper.plan_page import legend
 from routines.paper.subject import Subject
 
@@ -31,5 +33,11 @@ def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = Fa
     taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1 + len(phrases))
     ink = None if cleaned else ink_of(state, subject.grid)
     kind, picture = placed(subject, taken, entries=entries, landmarks=False, ink=ink)
-    context = {"picture": picture, "happened": not cleaned, "lesson": lesson, "phrases": phrases}
+    happened = "" if cleaned else subject.say.each(lambda language: _as_it_happened(lesson, language))
+    context = {"picture": picture, "happened": happened, "phrases": phrases}
     return [full_page("poster.html", subject, kind, **context)]
+
+
+def _as_it_happened(lesson: Lesson, language: str) -> str:
+    day = format_date(lesson.taught_on, "long", locale=language)
+    return f"{phrase('as_it_happened', language)}, {lesson.class_group.name}, {day}"

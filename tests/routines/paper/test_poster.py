@@ -51,7 +51,7 @@ def test_the_poster_of_a_lesson_is_for_those_who_may_read_the_lesson(owner, team
     for person, allowed in ((owner, True), (teammate, True), (coach, False)):
         answer = visit(person).get(address, wish)
         assert (answer.status_code == 200) is allowed
-        assert ("as it happened, 2 Wren, 2026-09-15" in answer.text) is allowed
+        assert ("as it happened, 2 Wren, September 15, 2026" in answer.text) is allowed
 
 
 def test_a_lesson_of_another_count_is_not_taken(owner, visit):
@@ -68,3 +68,12 @@ def test_a_poster_is_one_page(owner, printed):
     lesson = make_lesson(routine, owner)
     for wish in ({}, {"show": "lit"}, {"show": "lesson", "lesson": str(lesson.key)}):
         assert len(printed(routine, "poster", language="both", **wish).pdf.pages) == 1
+
+
+def test_the_day_of_a_lesson_is_written_as_each_language_writes_it(owner, visit):
+    """Source: CLDR, dates of English and Spanish in their long form."""
+    routine = make_routine(owner)
+    wish = {"show": "lesson", "lesson": str(make_lesson(routine, owner).key), "language": "both"}
+    page = visit(owner).get(reverse("print_html", args=[routine.pk, "poster"]), wish).text
+    assert "September 15, 2026" in page
+    assert "15 de septiembre de 2026" in page
