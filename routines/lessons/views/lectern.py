@@ -16,7 +16,7 @@ from routines.lessons.forms import PairForm
 from routines.lessons.passes import open_to_passes
 from routines.lessons.roles import Role
 from routines.lessons.shown_count import PROBES, shown_of, spoken_title
-from routines.lessons.taking_part import after_the_end, page_for
+from routines.lessons.taking_part import after_the_end, page_for, person_mark
 from routines.models import LessonPass
 from routines.models.shown_plan import ShownPlan
 from routines.plans.forms.claim import ClaimForm
@@ -41,6 +41,7 @@ def lectern(request: HttpRequest, key) -> HttpResponse:
     context = {
         "lesson": lesson,
         "me": me,
+        "person": person_mark(request),
         "is_teacher": me.role is Role.TEACHER,
         "plan": shown.plan,
         "title": spoken_title(shown),

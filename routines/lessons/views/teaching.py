@@ -17,7 +17,7 @@ from routines.lessons.passes import open_to_passes
 from routines.lessons.recording import delete_lesson, end_lesson, open_on_the_board, reopen_lesson
 from routines.lessons.roles import Role
 from routines.lessons.shown_count import shown_of, spoken_title
-from routines.lessons.taking_part import after_the_end, page_for
+from routines.lessons.taking_part import after_the_end, page_for, person_mark
 from routines.models import Lesson, Routine
 from routines.models.facts import count_in_words
 from routines.plans.suggestions.counted_before import counted_before, notes_to_self
@@ -81,6 +81,7 @@ def board(request: HttpRequest, key) -> HttpResponse:
     context = {
         "lesson": lesson,
         "may_end": me.may_end,
+        "person": person_mark(request),
         "title": spoken_title(shown),
         "language": shown.audience.language,
         "names": as_script(),
