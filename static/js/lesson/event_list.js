@@ -2,16 +2,17 @@
 // `state` is what may be painted: only what is stored. `ahead` also holds what is just being stored, so that the next
 // key knows where the count is. Without a store everything is painted and `stored` is false.
 
-import { inOrder, reduceEvents } from "./reduce.js";
+import { inOrder, isKnown, reduceEvents } from "./reduce.js";
 
 const CHANNEL = "countfold-lessons";
 
 export class EventList {
-  #records = new Map(); // id -> {event, own, seq, refused}
+  #records = new Map(); // id -> {event, own, seq, refused, reason}
   #storing = new Map(); // id -> event, not stored yet
   #channel = null;
   #turn = []; // [{record, done}] for the next transaction
   #isStoring = false;
+  #isBehind = false;
   #changes = 0; // to the set of events held here
   #aheadOf = 0; // the changes that `ahead` knows of
 
@@ -30,8 +31,8 @@ export class EventList {
   async load() {
     if (this.store) {
       try {
-        for (const { event, own, seq, refused } of await this.store.all()) {
-          this.#take({ event, own, seq, refused });
+        for (const { event, own, seq, refused, reason } of await this.store.all()) {
+          this.#take({ event, own, seq, refused, reason });
         }
       } catch {
         this.stored = false;
@@ -54,6 +55,12 @@ export class EventList {
   }
 
   get refused() { return this.records.filter((record) => record.refused); }
+
+  // Written here, and gone because words in it were removed everywhere before it reached the server.
+  get removed() { return this.records.filter((record) => record.own && record.event.erased); }
+
+  // Whether another device does what this page knows nothing of.
+  get isBehind() { return this.#isBehind; }
 
   // Make an event. It is painted once it is stored; the promise is done then.
   async add(kind, data) {
@@ -84,7 +91,7 @@ export class EventList {
         }
         for (const record of records) {
           this.#storing.delete(record.event.id);
-          this.#take(record, { isKnown: true });
+          this.#take(record, { isHeld: true });
         }
         for (const { done } of batch) done();
         this.#reduce();
@@ -115,16 +122,21 @@ export class EventList {
       const record = this.#records.get(id);
       if (record) answered.push({ ...record, seq, refused: "" });
     }
-    for (const [id, { words }] of Object.entries(rejected)) {
+    for (const [id, { reason, words }] of Object.entries(rejected)) {
       const record = this.#records.get(id);
-      if (record) answered.push({ ...record, refused: words });
+      if (record) answered.push({ ...record, refused: words, reason });
     }
     await this.#keep(answered);
   }
 
-  // An older backup was put back: everything held is to be sent again.
+  // An older backup was put back: everything held is to be sent again, but for stubs, of which nothing is left to send.
   async sendAllAgain() {
-    await this.#keep(this.records.map((record) => ({ ...record, seq: null, refused: "" })));
+    await this.#keep(this.records.filter((record) => !record.event.erased).map((record) => ({ ...record, seq: null, refused: "" })));
+  }
+
+  // What was refused for a reason that holds no more.
+  async sendAgain(reason) {
+    await this.#keep(this.refused.filter((record) => record.reason === reason).map((record) => ({ ...record, refused: "" })));
   }
 
   #listen(channel) {
@@ -157,9 +169,10 @@ export class EventList {
     this.changed();
   }
 
-  // isKnown: it is in `ahead` already. The same id is the same content, but for a stub.
-  #take(record, { isKnown = this.#records.has(record.event.id) && !record.event.erased } = {}) {
-    if (!isKnown) this.#changes += 1;
+  // isHeld: it is in `ahead` already. The same id is the same content, but for a stub.
+  #take(record, { isHeld = this.#records.has(record.event.id) && !record.event.erased } = {}) {
+    if (!isHeld) this.#changes += 1;
+    if (!isKnown(record.event.kind)) this.#isBehind = true;
     this.#records.set(record.event.id, record);
     this.maker.see(record.event);
   }
