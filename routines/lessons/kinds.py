@@ -39,7 +39,7 @@ class EventRefused(ValueError):
 
 def of_another_version(part: str) -> str:
     """The sentence for what only a page older or newer than the server sends; `part` is for whoever mends it."""
-    words = _("This page is not of the server’s version (%(part)s). Load it again after the lesson.")
+    words = _("This page and the server no longer match (%(part)s). Load it again after the lesson.")
     return words % {"part": part[:40]}
 
 

@@ -15,7 +15,7 @@ def status_words() -> dict[str, str]:
         "ink-on-page": _("some marks are on this page only: leave it open"),
         "page-only": _("kept on this page only"),
         "offline": _("no connection, trying again"),
-        "server-trouble": _("the server can keep nothing now, trying again"),
+        "server-trouble": _("the server cannot save right now, trying again"),
         "sign-in": _("sign in again to send"),
         "open-again": _("open this page again to send"),
         "another-person": _("someone else has signed in here: sign in yourself to send"),

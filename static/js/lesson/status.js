@@ -16,11 +16,11 @@ export function statusOf({ list, sync, say }) {
   else if (waiting.length) sentences.push(say(`ink-${where}`));
   else if (!list.stored) sentences.push(say("page-only"));
   if (sync.trouble) sentences.push(say(TROUBLES[sync.trouble]));
-  if (!waiting.length && !sync.trouble) sentences.push(say("all-sent"));
+  const refused = list.refused.length;
+  if (!waiting.length && !sync.trouble && !refused) sentences.push(say("all-sent"));
   const removed = list.removed.length;
   if (removed) sentences.push(say(removed === 1 ? "one-removed" : "many-removed", { count: removed }));
   if (list.isBehind) sentences.push(say("page-behind"));
-  const refused = list.refused.length;
   if (refused) sentences.push(say(refused === 1 ? "one-refused" : "many-refused", { count: refused }));
   return sentences;
 }
@@ -33,7 +33,7 @@ export function showStatus(root, parts) {
     root.querySelector("p").textContent = words;
   }
   const list = root.querySelector("ul");
-  const sentences = parts.list.refused.map((record) => record.refused);
+  const sentences = [...new Set(parts.list.refused.map((record) => record.refused))];
   if (!sentences.length && list.hidden) return;
   list.hidden = !sentences.length;
   list.replaceChildren(...sentences.map((sentence) => {

@@ -245,7 +245,7 @@ def test_a_kind_that_the_server_takes_no_more_is_refused_alone(monkeypatch, owne
     assert list(told["accepted"]) == [count["id"]]
     assert told["rejected"][guess["id"]] == {
         "reason": "not-allowed",
-        "words": "This page is not of the server’s version (predict). Load it again after the lesson.",
+        "words": "This page and the server no longer match (predict). Load it again after the lesson.",
     }
 
 
