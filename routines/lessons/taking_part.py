@@ -6,7 +6,6 @@ from typing import Any
 from django.contrib.auth.views import redirect_to_login
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
 from django.urls import reverse
-from django.utils.crypto import constant_time_compare, salted_hmac
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
@@ -14,6 +13,7 @@ from routines.lessons.passes import COOKIE, pass_of
 from routines.lessons.roles import Participant, Role
 from routines.models import Lesson
 
+PERSONS = uuid.uuid5(uuid.NAMESPACE_URL, "countfold:persons")
 SIGN_IN_AGAIN = gettext_lazy("Sign in again to send what is kept on this device.")
 ROLE_OF_PASS = {"board": Role.BOARD, "substitute": Role.SUBSTITUTE}
 
@@ -56,10 +56,13 @@ def after_the_end(lesson: Lesson, me: Participant) -> str:
 
 
 def person_mark(request: HttpRequest) -> str:
-    """Who is signed in, as a page of this lesson keeps it; "" for nobody. It tells nothing to whoever reads the page."""
+    """Who is signed in, as pages and what they keep name them; "" for nobody.
+
+    No number, which the board's source could be suspected of telling; and the same after any restore.
+    """
     if not request.user.is_authenticated:
         return ""
-    return str(uuid.UUID(bytes=salted_hmac("countfold.lesson.person", str(request.user.pk)).digest()[:16]))
+    return str(uuid.uuid5(PERSONS, str(request.user.pk)))
 
 
 def refuse_for_another(request: HttpRequest, person: object) -> JsonResponse | None:
@@ -67,7 +70,7 @@ def refuse_for_another(request: HttpRequest, person: object) -> JsonResponse | N
 
     What was written under one name is never sent under another's, nor refused for good because that other may do less.
     """
-    if not isinstance(person, str) or not person or constant_time_compare(person, person_mark(request)):
+    if not isinstance(person, str) or not person or person == person_mark(request):
         return None
     if not request.user.is_authenticated:
         return answer({"reason": "signed-out", "words": SIGN_IN_AGAIN}, 401)

@@ -13,6 +13,8 @@ def status_words() -> dict[str, str]:
         "one-on-page": _("1 count is on this page only: leave it open"),
         "many-on-page": _("{count} counts are on this page only: leave it open"),
         "ink-on-page": _("some marks are on this page only: leave it open"),
+        "one-anothers": _("1 waits here until whoever wrote it signs in"),
+        "many-anothers": _("{count} wait here until whoever wrote them signs in"),
         "page-only": _("kept on this page only"),
         "offline": _("no connection, trying again"),
         "server-trouble": _("the server cannot save right now, trying again"),

@@ -267,6 +267,10 @@ def test_another_teacher_signs_in_beside_an_open_board(opened, owner, board, les
     board.write(1)
     status_is(board, "3 counts are on this device only", "someone else has signed in here: sign in yourself to send")
     assert list(board.shown()) == [1, 2, 3, 4]
+    if same_class:  # nor when she opens the board herself
+        hers = Board(tab, lesson).open()
+        status_is(hers, "3 wait here until whoever wrote them signs in")
+        assert hers.shown() == board.shown()
     assert counts_kept(lesson) == [1]
     sign_out(tab)
     sign_in(tab, owner)

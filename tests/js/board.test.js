@@ -204,7 +204,7 @@ test("a jump down the first column runs outside the grid, with its label beyond 
 });
 
 const say = (name, { count = "" } = {}) => `${name}${count}`;
-const listed = ({ stored = true, waiting = [], refused = [], removed = [], isBehind = false } = {}) => ({ stored, refused, removed, isBehind,
+const listed = ({ stored = true, waiting = [], refused = [], removed = [], anothers = [], isBehind = false } = {}) => ({ stored, refused, removed, anothers, isBehind,
   unsent: waiting.map((kind) => ({ event: { kind } })) });
 
 for (const [says, list, trouble, expected] of [
@@ -215,6 +215,7 @@ for (const [says, list, trouble, expected] of [
   ["the session ended", listed({ waiting: ["term.write"] }), "signed-out", ["one-waiting1", "sign-in"]],
   ["the server keeps nothing", listed({ waiting: ["term.write"] }), "server", ["one-waiting1", "server-trouble"]],
   ["someone else signed in", listed({ waiting: ["term.write"] }), "another-person", ["one-waiting1", "another-person"]],
+  ["what someone else wrote waits", listed({ anothers: [1, 1] }), "", ["many-anothers2"]],
   ["the pairing ended", listed({ waiting: ["term.write"] }), "not-paired", ["one-waiting1", "not-paired"]],
   ["words were removed from what was sent late", listed({ removed: [1] }), "", ["all-sent", "one-removed1"]],
   ["another device does more", listed({ isBehind: true }), "", ["all-sent", "page-behind"]],

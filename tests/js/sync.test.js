@@ -9,9 +9,9 @@ import { FakeServer, FakeStore, FakeTimers, reply } from "./fakes.js";
 
 function page(server, { store = new FakeStore(), visible = true, about = {}, person = "" } = {}) {
   const maker = new EventMaker({ elapsed: () => 1 });
-  const list = new EventList({ lesson: "L", store, maker, channel: null });
+  const list = new EventList({ lesson: "L", store, maker, person, channel: null });
   const timers = new FakeTimers();
-  const sync = new Sync({ list, address: "/events/", token: server.token, person, about, fetch: server.fetch,
+  const sync = new Sync({ list, address: "/events/", token: server.token, about, fetch: server.fetch,
     setTimer: timers.setTimer, clearTimer: timers.clearTimer, isVisible: () => visible });
   return { list, sync, timers, store };
 }
@@ -246,6 +246,44 @@ test("every request says who opened the page", async () => {
   await sync.round();
   assert.deepEqual(server.calls.map((call) => call.body?.person ?? new URL(call.address, "http://school").searchParams.get("person")),
     ["somebody", "somebody"]);
+});
+
+test("what one person wrote in this browser is not sent from a page that another opened", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const before = page(server, { store, person: "ana" });
+  await write(before.list, 1);
+  const other = page(server, { store, person: "bo" });
+  await other.list.load();
+  await write(other.list, 2);
+  await other.sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.data.n), [2]);
+  assert.equal(other.list.anothers.length, 1);
+  assert.equal(other.list.state.entries["1"][0].text, "1");
+  const again = page(server, { store, person: "ana" });
+  await again.list.load();
+  await again.sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.data.n), [2, 1]);
+  assert.equal(again.list.anothers.length, 0);
+});
+
+test("what nobody signed in wrote, and what the server had once, is anybody's to send", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const device = page(server, { store });
+  await write(device.list, 1);
+  const ana = page(server, { store, person: "ana" });
+  await ana.list.load();
+  await write(ana.list, 2);
+  await ana.sync.round();
+  assert.equal(server.events.size, 2);
+  server.events = new Map();
+  server.epoch = "second"; // an older backup
+  const bo = page(server, { store, person: "bo", about: { epoch: "first", last: 2 } });
+  await bo.list.load();
+  await bo.sync.round();
+  await bo.sync.round();
+  assert.equal(server.events.size, 2);
 });
 
 test("what came after the end is sent again once the lesson is open again", async () => {

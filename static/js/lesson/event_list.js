@@ -7,7 +7,7 @@ import { inOrder, isKnown, reduceEvents } from "./reduce.js";
 const CHANNEL = "countfold-lessons";
 
 export class EventList {
-  #records = new Map(); // id -> {event, own, seq, refused, reason}
+  #records = new Map(); // id -> {event, own, by, seq, refused, reason}
   #storing = new Map(); // id -> event, not stored yet
   #channel = null;
   #turn = []; // [{record, done}] for the next transaction
@@ -16,8 +16,10 @@ export class EventList {
   #changes = 0; // to the set of events held here
   #aheadOf = 0; // the changes that `ahead` knows of
 
-  constructor({ lesson, store, maker, channel = globalThis.BroadcastChannel }) {
+  // person: who opened the page, by a mark of the server's; "" where nobody was signed in.
+  constructor({ lesson, store, maker, person = "", channel = globalThis.BroadcastChannel }) {
     this.lesson = lesson;
+    this.person = person;
     this.store = store;
     this.maker = maker;
     this.stored = store !== null;
@@ -31,8 +33,8 @@ export class EventList {
   async load() {
     if (this.store) {
       try {
-        for (const { event, own, seq, refused, reason } of await this.store.all()) {
-          this.#take({ event, own, seq, refused, reason });
+        for (const { event, own, by, seq, refused, reason } of await this.store.all()) {
+          this.#take({ event, own, by, seq, refused, reason });
         }
       } catch {
         this.stored = false;
@@ -48,10 +50,24 @@ export class EventList {
   // With what is just being stored, in order.
   get eventsAhead() { return inOrder([...this.events, ...this.#storing.values()]); }
 
-  // Made or held here and not acknowledged yet, in counting order of the clock.
+  // Made or held here and not acknowledged yet, in counting order of the clock; but for what is another's to send.
   get unsent() {
-    return this.records.filter((record) => record.seq === null && !record.refused)
-      .sort((a, b) => a.event.t - b.event.t);
+    return this.#waiting.filter((record) => !this.#isAnothers(record)).sort((a, b) => a.event.t - b.event.t);
+  }
+
+  // Made in this browser by somebody else who was signed in, and not acknowledged yet.
+  get anothers() { return this.#waiting.filter((record) => this.#isAnothers(record)); }
+
+  // All that this page may send, sent or not: of a stub nothing is left.
+  get sendable() {
+    const others = new Set(this.anothers);
+    return inOrder(this.records.filter((record) => !record.event.erased && !others.has(record)).map((record) => record.event));
+  }
+
+  get #waiting() { return this.records.filter((record) => record.seq === null && !record.refused); }
+
+  #isAnothers({ by }) {
+    return Boolean(by) && by !== this.person;
   }
 
   get refused() { return this.records.filter((record) => record.refused); }
@@ -69,7 +85,7 @@ export class EventList {
     this.#changes += 1;
     this.#reduceAhead();
     await new Promise((done) => {
-      this.#turn.push({ record: { event, own: true, seq: null, refused: "" }, done });
+      this.#turn.push({ record: { event, own: true, by: this.person, seq: null, refused: "" }, done });
       if (!this.#isStoring) this.#storeAll();
     });
     return event;
@@ -97,7 +113,7 @@ export class EventList {
         this.#reduce();
         this.changed();
         this.waiting();
-        for (const { event } of records) this.#channel?.postMessage({ lesson: this.lesson, event });
+        for (const { event, by } of records) this.#channel?.postMessage({ lesson: this.lesson, event, by });
       }
     } finally {
       this.#isStoring = false;
@@ -110,7 +126,7 @@ export class EventList {
     for (const { seq, ...event } of events) {
       const known = this.#records.get(event.id);
       if (known?.seq === seq && !event.erased) continue;
-      fresh.push({ event, own: known?.own ?? false, seq, refused: "" });
+      fresh.push({ event, own: known?.own ?? false, by: known?.by, seq, refused: "" });
     }
     await this.#keep(fresh);
   }
@@ -131,7 +147,9 @@ export class EventList {
 
   // An older backup was put back: everything held is to be sent again, but for stubs, of which nothing is left to send.
   async sendAllAgain() {
-    await this.#keep(this.records.filter((record) => !record.event.erased).map((record) => ({ ...record, seq: null, refused: "" })));
+    await this.#keep(this.records.filter((record) => !record.event.erased).map((record) => ({
+      ...record, by: record.seq === null ? record.by : "", seq: null, refused: "", // what was sent once is anybody's to send again
+    })));
   }
 
   // What was refused for a reason that holds no more.
@@ -143,7 +161,7 @@ export class EventList {
     this.#channel = channel;
     channel.onmessage = ({ data }) => {
       if (data.lesson !== this.lesson || this.#records.has(data.event.id)) return;
-      this.#take({ event: data.event, own: true, seq: null, refused: "" }); // the other tab has stored it
+      this.#take({ event: data.event, own: true, by: data.by, seq: null, refused: "" }); // the other tab has stored it
       this.#reduce();
       this.changed();
       this.waiting();

@@ -16,9 +16,9 @@ export async function openLesson({ lesson, count: address, events, token, person
   about.counts = { ...about.counts, [address]: count };
   const keepAbout = async (now) => { if (store) await store.keepAbout(now).catch(() => {}); };
   await keepAbout(about);
-  const list = new EventList({ lesson, store, maker: new EventMaker() });
+  const list = new EventList({ lesson, store, maker: new EventMaker(), person });
   await list.load();
-  const sync = new Sync({ list, address: events, token, person, about, keepAbout });
+  const sync = new Sync({ list, address: events, token, about, keepAbout });
   document.addEventListener("visibilitychange", () => { if (!document.hidden) sync.wake(); });
   window.addEventListener("online", () => sync.wake());
   window.addEventListener("beforeunload", (event) => { if (!list.stored && list.unsent.length) event.preventDefault(); });

@@ -16,8 +16,9 @@ export function statusOf({ list, sync, say }) {
   else if (waiting.length) sentences.push(say(`ink-${where}`));
   else if (!list.stored) sentences.push(say("page-only"));
   if (sync.trouble) sentences.push(say(TROUBLES[sync.trouble]));
-  const refused = list.refused.length;
-  if (!waiting.length && !sync.trouble && !refused) sentences.push(say("all-sent"));
+  const refused = list.refused.length, anothers = list.anothers.length;
+  if (anothers) sentences.push(say(anothers === 1 ? "one-anothers" : "many-anothers", { count: anothers }));
+  if (!waiting.length && !sync.trouble && !refused && !anothers) sentences.push(say("all-sent"));
   const removed = list.removed.length;
   if (removed) sentences.push(say(removed === 1 ? "one-removed" : "many-removed", { count: removed }));
   if (list.isBehind) sentences.push(say("page-behind"));

@@ -1,8 +1,6 @@
 // Talks with the server: sends what is not acknowledged, in batches, and asks every second for what others added.
 // Whatever goes wrong, nothing is dropped: it stays in the list and is tried again.
 
-import { inOrder } from "./reduce.js";
-
 const BATCH = 100;
 const LATER = "too-many"; // no refusal of the event: it is to be sent again
 const EVERY = 1000; // while something happens
@@ -19,11 +17,10 @@ export class Sync {
   #failures = 0;
   #quiet = 0;
 
-  // person: who opened the page, by a mark of the server's; "" where nobody was signed in.
-  constructor({ list, address, token, person = "", about = {}, keepAbout = async () => {}, fetch = globalThis.fetch.bind(globalThis),
+  constructor({ list, address, token, about = {}, keepAbout = async () => {}, fetch = globalThis.fetch.bind(globalThis),
     setTimer = (act, wait) => setTimeout(act, wait), clearTimer = (timer) => clearTimeout(timer),
     isVisible = () => !document.hidden }) {
-    Object.assign(this, { list, address, token, person, about, keepAbout, fetch, setTimer, clearTimer, isVisible });
+    Object.assign(this, { list, address, token, about, keepAbout, fetch, setTimer, clearTimer, isVisible });
     this.trouble = ""; // "", offline, server, signed-out, another-person, refused, unknown, not-paired, deleted
     this.changed = () => {};
   }
@@ -170,17 +167,17 @@ export class Sync {
 
   // `now` tells the server how far this clock is from its own.
   #parcel(events) {
-    return { epoch: this.about.epoch ?? null, now: new Date().toISOString(), person: this.person, events };
+    return { epoch: this.about.epoch ?? null, now: new Date().toISOString(), person: this.list.person, events };
   }
 
   #firstBatch() {
-    return inOrder(this.list.events.filter((event) => !event.erased)).slice(0, BATCH);
+    return this.list.sendable.slice(0, BATCH);
   }
 
   #call(method, body) {
     const options = { method, credentials: "same-origin", redirect: "follow", cache: "no-store",
       headers: { Accept: "application/json", "X-CSRFToken": this.token } };
-    if (body === undefined) return this.fetch(`${this.address}?after=${this.about.last ?? 0}&person=${this.person}`, options);
+    if (body === undefined) return this.fetch(`${this.address}?after=${this.about.last ?? 0}&person=${this.list.person}`, options);
     options.headers["Content-Type"] = "application/json";
     return this.fetch(this.address, { ...options, body: JSON.stringify(body) });
   }
