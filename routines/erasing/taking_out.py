@@ -2,20 +2,19 @@
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import partial
 from typing import Any
 
 from django.contrib.sessions.models import Session
-from django.db import models, transaction
+from django.db import transaction
 from django.db.models import F, Model
 
 from accounts.people_words import WordsColumn
 from routines.lessons.recording import plan_mark
-from routines.models import ImportFile, LessonEvent, RoutineVersion
+from routines.models import LessonEvent, RoutineVersion
 from routines.models.people_words import COLUMNS
-from routines.models.plan_reading import PlanError, read_document
 from routines.words_erased.list_of_erasures import Erasure, plan_key
-from routines.words_erased.matching import STUBS, Sought
+from routines.words_erased.matching import Sought
+from routines.words_erased.stubs import put_stubs
 
 from .places import FOLLOWERS, author_of
 
@@ -112,7 +111,7 @@ def _take_out_of(
             taken.texts += number
             return
         before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
-        changed = _change(held, [(column, _joined(standing)) for column, standing in found])
+        changed = put_stubs(held, [(column, _joined(standing)) for column, standing in found])
         if changed:
             held.save(update_fields=changed)
             taken.texts += number
@@ -123,45 +122,6 @@ def _take_out_of(
 
 def _joined(erasures: Iterable[Erasure]) -> Sought:
     return Sought((one.length, one.mark) for one in erasures)
-
-
-def _change(row: Any, found: Sequence[tuple[WordsColumn, Sought]]) -> list[str]:
-    """Put a stub in the place of the words, the longest with which everything still fits. Names the changed columns."""
-    before = {column.field: getattr(row, column.field) for column, _ in found}
-    fitted = _fits(row)
-    changed: list[str] = []
-    for stub in STUBS:
-        for name, value in before.items():
-            setattr(row, name, value)
-        changed = [
-            column.field
-            for column, sought in found
-            if column.change(row, partial(sought.taken_out, stub=stub.casefold() if column.derived else stub))
-        ]
-        if not fitted or _fits(row):
-            break
-    return changed
-
-
-def _fits(row: Any) -> bool:
-    """Whether every text is as short as its column asks, and every plan one that can be read."""
-    for column in row._meta.concrete_fields:
-        text = row.__dict__.get(column.attname)
-        if (
-            isinstance(column, models.CharField)
-            and isinstance(text, str)
-            and len(text) > (column.max_length or len(text))
-        ):
-            return False
-    try:
-        if isinstance(row, RoutineVersion):
-            read_document(row.plan)
-        if isinstance(row, ImportFile):
-            for plan in row.plans:
-                read_document(plan)
-    except (PlanError, TypeError):
-        return False
-    return True
 
 
 def _take_out_of_sessions(erasures: Sequence[Erasure]) -> None:

@@ -30,6 +30,7 @@ from routines.models.people_words import COLUMNS
 from routines.models.plan_reading import read_document
 from routines.words_erased import list_of_erasures
 from routines.words_erased.matching import Sought, words_of
+from routines.words_erased.stubs import put_stubs
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.models.test_plan_document import PLAN
@@ -226,7 +227,7 @@ def test_what_somebody_saves_meanwhile_is_not_written_over(owner, administrator,
 
 def test_a_kill_in_the_middle_is_gone_on_with(owner, teammate, administrator, monkeypatch):
     plant(owner, teammate)
-    saved = erasing._change
+    saved = erasing.put_stubs
     calls = []
 
     def killed(*args):
@@ -235,10 +236,10 @@ def test_a_kill_in_the_middle_is_gone_on_with(owner, teammate, administrator, mo
             raise KeyboardInterrupt
         return saved(*args)
 
-    monkeypatch.setattr(erasing, "_change", killed)
+    monkeypatch.setattr(erasing, "put_stubs", killed)
     with pytest.raises(KeyboardInterrupt):
         erase(administrator)
-    monkeypatch.setattr(erasing, "_change", saved)
+    monkeypatch.setattr(erasing, "put_stubs", saved)
     assert places_of()
     (entry,) = doing.unfinished()
     take_out([entry])
@@ -252,5 +253,5 @@ def test_a_plan_stays_readable_whichever_of_its_words_goes():
     assert len(words) > 20
     for word in words:
         version = RoutineVersion(plan=PLAN.as_dict())
-        erasing._change(version, [(column, Sought.in_words(word))])
+        put_stubs(version, [(column, Sought.in_words(word))])
         assert read_document(version.plan).count == PLAN.count
