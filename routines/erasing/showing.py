@@ -52,6 +52,11 @@ class Place:
     spelt: list[str] = field(default_factory=list)
 
     @property
+    def emptied(self) -> bool:
+        """An event becomes a stub; of other texts the rest stays."""
+        return self.name == "routines.LessonEvent.data"
+
+    @property
     def more(self) -> int:
         return max(0, self.texts - len(self.examples))
 

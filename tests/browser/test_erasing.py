@@ -191,7 +191,7 @@ def test_every_state_of_the_page_is_in_order(open_as, administrator, lesson, ser
     expect(page.get_by_role("heading", name="found in")).to_be_visible()
     seen("found")
     look(page, "Nowhereword")
-    expect(page.get_by_text("They stand nowhere in what")).to_be_visible()
+    expect(page.get_by_text("stands nowhere in what")).to_be_visible()
     seen("nothing found")
     page.get_by_label("In whose texts").select_option("In what anyone wrote")
     look(page)
