@@ -11,6 +11,7 @@ from django.conf import settings
 from django.db import connection
 from django.utils.module_loading import import_string
 
+from accounts.models import User
 from routines.erasing.taking_out import TakenOut, take_out
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
@@ -23,7 +24,7 @@ from routines.words_erased.matching import mark_of
 LONGEST_WAIT = 20.0
 
 
-def begin(words: str, *, by, places: Sequence[str], whose: int | None) -> Erasure:
+def begin(words: str, *, by: User, places: Sequence[str], whose: int | None) -> Erasure:
     """Write it down, and take the words out of the database. Raises: ListDamaged, and then nothing was changed."""
     length, mark = mark_of(words)
     entry = list_of_erasures.add(
@@ -56,7 +57,7 @@ def unfinished() -> list[Erasure]:
     return [entry for entry in list_of_erasures.read() if not entry.finished_at]
 
 
-def ask_to_finish(by) -> Job:
+def ask_to_finish(by: User) -> Job:
     """Raises: QueueFull."""
     return ask(Job.Kind.ERASING, owner=by, title="Removing words", total=1)
 

@@ -95,7 +95,9 @@ def _place(name: str) -> Place:
     return Place(name, called(column), (name, *TOGETHER.get(name, ())))
 
 
-def _add(place: Place, column: WordsColumn, row: Any, text: str, spans: list, *, reader: Any, own: bool) -> None:
+def _add(
+    place: Place, column: WordsColumn, row: Any, text: str, spans: list[tuple[int, int]], *, reader: Any, own: bool
+) -> None:
     place.texts += 1
     for first, end in spans:
         form = text[first:end]

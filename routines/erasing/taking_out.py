@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import Any
 
+from django.contrib.sessions.backends.db import SessionStore
 from django.contrib.sessions.models import Session
 from django.db import models, transaction
 from django.db.models import F, Model
@@ -171,7 +172,7 @@ def _take_out_of_sessions(erasures: Sequence[Erasure]) -> None:
         held = session.get_decoded()
         kept = {name: value for name, value in held.items() if not any(map(sought.stands_in, _texts(value)))}
         if kept != held:
-            session.session_data = Session.get_session_store_class()().encode(kept)
+            session.session_data = SessionStore().encode(kept)
             session.save(update_fields=["session_data"])
 
 

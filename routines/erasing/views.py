@@ -1,8 +1,10 @@
 """Removing words from everything that is kept: type them, look where they stand, choose, confirm."""
 
+from typing import Any
+
 from django.contrib import messages
 from django.db import connection
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.views.decorators.cache import never_cache
@@ -10,10 +12,11 @@ from django.views.decorators.http import require_http_methods
 
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from routines.erasing.doing import ask_to_finish, begin
 from routines.erasing.forms import PlacesForm, WordsForm
-from routines.erasing.looking import look_for
+from routines.erasing.looking import Found, look_for
 from routines.erasing.places import TOGETHER
 from routines.jobs.queue import QueueFull
 from routines.models import Job
@@ -26,7 +29,7 @@ LISTED = 30
 
 @never_cache
 @require_http_methods(["GET", "POST"])
-def erase_words(request: HttpRequest) -> HttpResponse:
+def erase_words(request: SignedInRequest) -> HttpResponse:
     """The words travel in forms only, never in an address, which browsers and servers write down."""
     if request.method == "GET":
         if wants_fragment(request):
@@ -52,7 +55,7 @@ def erase_words(request: HttpRequest) -> HttpResponse:
     return _page(request, form, found=found, places=chosen, status=422)
 
 
-def _remove(request: HttpRequest, form: WordsForm, chosen: list[str]) -> str:
+def _remove(request: SignedInRequest, form: WordsForm, chosen: list[str]) -> str:
     places = [place for name in chosen for place in (name, *TOGETHER.get(name, ()))]
     begin(form.cleaned_data["words"], by=request.user, places=places, whose=form.whose_texts)
     try:
@@ -64,7 +67,7 @@ def _remove(request: HttpRequest, form: WordsForm, chosen: list[str]) -> str:
     return reverse("erase_words")
 
 
-def _finish(request: HttpRequest) -> HttpResponse:
+def _finish(request: SignedInRequest) -> HttpResponse:
     try:
         ask_to_finish(request.user)
     except QueueFull as full:
@@ -72,17 +75,19 @@ def _finish(request: HttpRequest) -> HttpResponse:
     return redirect("erase_words")
 
 
-def _done(request: HttpRequest) -> dict:
+def _done(request: SignedInRequest) -> dict[str, Any]:
     """What was removed: by this person; all of it for an administrator. And how far the files are."""
     job = Job.objects.of(request.user).filter(kind=Job.Kind.ERASING).last()
-    context = {"job": job, "damaged": "", "erasures": []}
+    context: dict[str, Any] = {"job": job, "damaged": "", "erasures": []}
     try:
         entries = list_of_erasures.read()
     except ListDamaged as damaged:
         return {**context, "damaged": str(damaged) if request.user.is_administrator else ""}
     if not request.user.is_administrator:
         entries = [entry for entry in entries if entry.by == request.user.pk]
-    people = {person.pk: person.display_name for person in User.objects.filter(pk__in={entry.by for entry in entries})}
+    people: dict[int | None, str] = {
+        person.pk: person.display_name for person in User.objects.filter(pk__in={entry.by for entry in entries})
+    }
     shown = [(entry, people.get(entry.by, "")) for entry in reversed(entries)][:LISTED]
     going_on = job is not None and not job.finished
     return {
@@ -93,7 +98,14 @@ def _done(request: HttpRequest) -> dict:
     }
 
 
-def _page(request: HttpRequest, form: WordsForm, *, found=None, places=None, status: int = 200) -> HttpResponse:
+def _page(
+    request: SignedInRequest,
+    form: WordsForm,
+    *,
+    found: Found | None = None,
+    places: PlacesForm | None = None,
+    status: int = 200,
+) -> HttpResponse:
     ticked = request.POST.getlist("places") if places is not None else None
     context = {
         "form": form,
