@@ -1,6 +1,8 @@
 """Take words out of everything that is kept: the database, its file, and every backup of this server."""
 
-from django.core.management.base import BaseCommand, CommandError
+from typing import Any
+
+from django.core.management.base import BaseCommand, CommandError, CommandParser
 
 from accounts.models import User
 from routines.erasing.doing import StillRead, begin, finish
@@ -17,11 +19,11 @@ class Command(BaseCommand):
         "With --finish, go on with removals that are not at their end, and again with those that a foreign restore undid."
     )
 
-    def add_arguments(self, parser) -> None:
+    def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("--by", help="sign-in name of the administrator in whose name this is done")
         parser.add_argument("--finish", action="store_true", help="ask for no words; only go on with what was begun")
 
-    def handle(self, *args, by: str | None = None, **options) -> None:
+    def handle(self, *args: object, by: str | None = None, **options: Any) -> None:
         try:
             if not options["finish"]:
                 self._begin(by)
@@ -35,7 +37,7 @@ class Command(BaseCommand):
             raise CommandError("Name an administrator: --by SIGN-IN-NAME.")
         form = WordsForm({"words": input("Words to remove: "), "whose": "all"}, person=person)
         if not form.is_valid():
-            raise CommandError(" ".join(form.errors["words"]))
+            raise CommandError(" ".join(map(str, form.errors["words"])))
         found = look_for(Sought.in_words(form.cleaned_data["words"]), reader=person, whose=None)
         for place in found.places:
             self.stdout.write(f"{place.texts or place.followers} in {place.called}: {', '.join(place.forms)}")
