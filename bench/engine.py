@@ -14,7 +14,7 @@ from itertools import product
 from statistics import median
 from time import process_time
 
-from routines.counting import Count, Grid, Limits, compare_folds, design_grids, find_patterns
+from routines.counting import Count, Fill, Grid, Limits, compare_folds, design_grids, find_patterns
 from routines.counting.claims import DigitClaim, LandmarksClaim
 from tests.brute_force.board import Board
 from tests.brute_force.designing import Page, designs
@@ -100,7 +100,7 @@ def seen_and_lasting(grid: Grid) -> list[int | None]:
 
 
 def seen_in_every_fold(count: Count) -> list[int]:
-    folds = product(("across", "down"), range(2, 13))
+    folds = product((Fill.ACROSS, Fill.DOWN), range(2, 13))
     return [
         len(everything_seen(board_of(Grid(count, length, fill)))) for fill, length in folds if length <= count.terms
     ]
@@ -108,7 +108,7 @@ def seen_in_every_fold(count: Count) -> list[int]:
 
 def designed(cells: int) -> int:
     limits = Limits(
-        starts=STARTS, steps=STEPS, line_lengths=LINE_LENGTHS, terms=(cells, cells), fills=("across",), at_most=None
+        starts=STARTS, steps=STEPS, line_lengths=LINE_LENGTHS, terms=(cells, cells), fills=(Fill.ACROSS,), at_most=None
     )
     return len(design_grids(WANTED, limits).grids)
 

@@ -36,10 +36,15 @@ def _because(telling: Telling[Any]) -> Iterator[Line]:
     note = telling.note()
     if note:
         for reason in telling.reasons():
-            yield lambda reason=reason: f"{sentence(reason())} {sentence(note)}"  # type: ignore[misc]
+            yield _sentences(reason, lambda: note)
             break
     for reason in telling.reasons():
-        yield lambda reason=reason: sentence(reason())  # type: ignore[misc]
+        yield _sentences(reason)
+
+
+def _sentences(*lines: Line) -> Line:
+    """The lines one after the other, each a sentence."""
+    return lambda: " ".join(sentence(line()) for line in lines)
 
 
 def student_words(telling: Telling[Any]) -> str:
@@ -51,17 +56,17 @@ def student_words(telling: Telling[Any]) -> str:
 def _noticing(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 0 and 1: what is there."""
     for core in telling.cores():
-        yield lambda core=core: sentence(core())  # type: ignore[misc]
+        yield _sentences(core)
 
 
 def _shown(telling: Telling[Any]) -> Iterator[Line]:
     """Levels 2 and 3: what is there, and where to look."""
     for evidence in telling.evidence():
         for core in telling.cores():
-            yield lambda core=core, evidence=evidence: f"{sentence(core())} {sentence(evidence())}"  # type: ignore[misc]
+            yield _sentences(core, evidence)
     for reason in telling.reasons():
         for core in telling.cores():
-            yield lambda core=core, reason=reason: f"{sentence(core())} {sentence(reason())}"  # type: ignore[misc]
+            yield _sentences(core, reason)
     yield from _noticing(telling)
 
 
