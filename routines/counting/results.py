@@ -1,18 +1,22 @@
 """What the pattern code answers with: patterns, verdicts and ideas.
 
-Term numbers count from 1; rows and columns too. Nothing here computes; see `patterns/`, `checking.py` and `ideas.py`.
+Term numbers count from 1; rows and columns too. They are found in `patterns/`, `checking.py` and `ideas.py`.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from functools import cached_property
 
+from .audience import Audience
 from .claims import Claim
+from .grid import Grid
+from .texts import Words, describe
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Pattern:
-    """Something that can be seen in a grid, with its claim as data and its words.
+    """Something that can be seen in a view, with its claim as data and its words, made one by one as they are read.
 
     `cells` are the term numbers that show it; `groups` are the same cells as the threads to draw, each in counting
     order. `holds` is "always" (proved for ever) or "shown"; `breaks_at` is the first term with which the claim is
@@ -22,11 +26,29 @@ class Pattern:
     claim: Claim
     cells: tuple[int, ...]
     groups: tuple[tuple[int, ...], ...]
-    statement: str
-    student_words: str
-    because: str
     holds: str
     breaks_at: int | None
+    view: Grid = field(repr=False)
+    audience: Audience = field(repr=False)
+
+    @cached_property
+    def _words(self) -> Words:
+        return describe(self.claim, self.view, self.holds, self.breaks_at, self.audience)
+
+    @property
+    def statement(self) -> str:
+        """A line for the teacher."""
+        return self._words.statement
+
+    @property
+    def student_words(self) -> str:
+        """What a child may say."""
+        return self._words.student_words
+
+    @property
+    def because(self) -> str:
+        """The reason in numbers."""
+        return self._words.because
 
 
 @dataclass(frozen=True, slots=True)

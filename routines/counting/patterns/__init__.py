@@ -26,7 +26,6 @@ from ..claims import (
 )
 from ..grid import Grid
 from ..results import Pattern
-from ..texts import describe
 from . import (
     digit,
     digit_run,
@@ -92,15 +91,13 @@ def everything(grid: Grid) -> list[Found]:
 
 
 def pattern_of(found: Found, grid: Grid, audience: Audience | None = None) -> Pattern:
-    """A find with its words."""
-    words = describe(found.claim, grid, found.holds, found.breaks_at, audience)
+    """A find as a pattern whose words are made when they are read."""
     return Pattern(
         claim=found.claim,
         cells=found.cells,
         groups=found.groups,
-        statement=words.statement,
-        student_words=words.student_words,
-        because=words.because,
         holds=found.holds,
         breaks_at=found.breaks_at,
+        view=grid,
+        audience=audience or Audience(),
     )

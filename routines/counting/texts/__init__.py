@@ -10,8 +10,8 @@ from ..grid import Grid
 from .families import TELLINGS, Life
 from .numbers import listing, ordinal, series
 from .page import page_of
-from .wording import because, until, words_of
-from .words import Words, sentence
+from .wording import Words, because, until
+from .words import sentence
 
 __all__ = ["Words", "describe", "jumps", "listing", "ordinal", "series", "unless_breaks", "verdict_because"]
 
@@ -19,7 +19,7 @@ __all__ = ["Words", "describe", "jumps", "listing", "ordinal", "series", "unless
 def describe(
     claim: Claim, grid: Grid, holds: str | None, breaks_at: int | None, audience: Audience | None = None
 ) -> Words:
-    """Say a claim in words: the teacher's line, what a child may say, the reason in numbers.
+    """Say a claim in words as they are read: the teacher's line, what a child may say, the reason in numbers.
 
     >>> from fractions import Fraction
     >>> from ..claims import LandmarksClaim
@@ -30,7 +30,7 @@ def describe(
     '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
-    return words_of(TELLINGS[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
+    return Words(TELLINGS[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
 
 
 def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:

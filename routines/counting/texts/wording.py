@@ -3,20 +3,34 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cached_property
 from typing import Any
 
 from .families import Telling
 from .families.telling import Line
-from .words import REASON_LIMITS, STUDENT_BANDS, Words, capital, first_that_fits, sentence
+from .words import REASON_LIMITS, STUDENT_BANDS, capital, first_that_fits, sentence
 
 
-def words_of(telling: Telling[Any]) -> Words:
-    """Say a claim in words for the telling's page."""
-    return Words(
-        statement=capital(telling.statement() + until(telling)),
-        student_words=student_words(telling),
-        because=because(telling),
-    )
+class Words:
+    """A claim in words, each made when it is first read: a line for the teacher, what a child may say, the reason."""
+
+    def __init__(self, telling: Telling[Any]) -> None:
+        self._telling = telling
+
+    @cached_property
+    def statement(self) -> str:
+        """The teacher's line."""
+        return capital(self._telling.statement() + until(self._telling))
+
+    @cached_property
+    def student_words(self) -> str:
+        """What a child of the level may say."""
+        return student_words(self._telling)
+
+    @cached_property
+    def because(self) -> str:
+        """The reason in numbers."""
+        return because(self._telling)
 
 
 def until(telling: Telling[Any]) -> str:

@@ -1,20 +1,10 @@
-"""What a pattern is called in words, and how many words suit a level."""
+"""How many words suit a level, and the small marks of a sentence."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 
 # Words a child of that level strings together, and the most a reason may take: K-1, 2-3, 4-5, 6 and up.
 STUDENT_BANDS = ((6, 14), (12, 25), (15, 35), (15, 45))
 REASON_LIMITS = (14, 25, 35, 45)
-
-
-@dataclass(frozen=True, slots=True)
-class Words:
-    """A pattern in words: a line for the teacher, what a child may say, and the reason in numbers."""
-
-    statement: str
-    student_words: str
-    because: str
 
 
 def band_of(level: int) -> int:
