@@ -12,69 +12,70 @@ from .claims import Claim
 from .count import Count
 from .errors import CountError
 from .grid import Cell, Fill, Grid
-from .ideas import ideas
 from .kinds.names import Kind
 from .kinds.piece import Piece
-from .locate import Location, locate
 from .outcome import Outcome
-from .probes import Probe, probes
-from .results import Idea, Pattern, Verdict
 from .style import Style
+from .texts.locating import SpokenLocation, locate
+from .texts.patterns import (
+    SpokenIdea,
+    SpokenPattern,
+    SpokenVerdict,
+    check,
+    explain_cells,
+    find_patterns,
+    ideas,
+    show_claim,
+)
+from .texts.probes import SpokenProbe, probes
+
+Location, Idea, Pattern, Verdict, Probe = SpokenLocation, SpokenIdea, SpokenPattern, SpokenVerdict, SpokenProbe
 
 # Raised when the engine would say something else of the same grid; stored with what it said.
 ENGINE_VERSION = "2"
 
 if TYPE_CHECKING:
-    from .checking import check
     from .designing import Designs, design_grids
     from .designing.limits import Limits
-    from .explaining import explain_cells
-    from .folds import FoldReport, Sight, compare_folds
-    from .patterns import find_patterns
-    from .showing import show_claim
-    from .slips import (
-        Carried,
-        EqualName,
-        Other,
-        Repeated,
-        Right,
-        SkippedAhead,
-        Slip,
-        classify,
-        likely_slips,
+    from .slips import Carried, EqualName, Other, Repeated, Right, SkippedAhead, Slip, classify
+    from .texts.folds import SpokenFold, SpokenSight, compare_folds
+    from .texts.next_counts import SpokenVariation, next_counts
+    from .texts.slips import likely_slips
+    from .texts.standards import SpokenFit, suggest_standards
+    from .texts.stops import SpokenStop, suggest_stops
+    from .texts.stories import proposed_landmarks
+
+    FoldReport, Sight, StandardFit, StopSuggestion, Variation = (
+        SpokenFold,
+        SpokenSight,
+        SpokenFit,
+        SpokenStop,
+        SpokenVariation,
     )
-    from .standards import StandardFit, suggest_standards
-    from .stops import StopSuggestion, suggest_stops
-    from .stories import proposed_landmarks
-    from .variations import Variation, next_counts
 
 _LOADED_WHEN_ASKED_FOR = {
     "Carried": "slips",
     "Designs": "designing",
     "EqualName": "slips",
-    "FoldReport": "folds",
+    "FoldReport": "texts.folds.SpokenFold",
     "Limits": "designing.limits",
     "Other": "slips",
     "Repeated": "slips",
     "Right": "slips",
-    "Sight": "folds",
+    "Sight": "texts.folds.SpokenSight",
     "SkippedAhead": "slips",
     "Slip": "slips",
-    "StandardFit": "standards",
-    "StopSuggestion": "stops",
-    "Variation": "variations",
-    "check": "checking",
+    "StandardFit": "texts.standards.SpokenFit",
+    "StopSuggestion": "texts.stops.SpokenStop",
+    "Variation": "texts.next_counts.SpokenVariation",
     "classify": "slips",
-    "compare_folds": "folds",
+    "compare_folds": "texts.folds",
     "design_grids": "designing",
-    "explain_cells": "explaining",
-    "find_patterns": "patterns",
-    "likely_slips": "slips",
-    "next_counts": "variations",
-    "proposed_landmarks": "stories",
-    "show_claim": "showing",
-    "suggest_standards": "standards",
-    "suggest_stops": "stops",
+    "likely_slips": "texts.slips",
+    "next_counts": "texts.next_counts",
+    "proposed_landmarks": "texts.stories",
+    "suggest_standards": "texts.standards",
+    "suggest_stops": "texts.stops",
 }
 
 __all__ = [
@@ -130,6 +131,7 @@ __all__ = [
 def __getattr__(name: str) -> Any:
     if name not in _LOADED_WHEN_ASKED_FOR:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    value = getattr(import_module(f".{_LOADED_WHEN_ASKED_FOR[name]}", __name__), name)
+    module, _, spoken = _LOADED_WHEN_ASKED_FOR[name].partition(".Spoken")
+    value = getattr(import_module(f".{module}", __name__), f"Spoken{spoken}" if spoken else name)
     globals()[name] = value
     return value

@@ -6,8 +6,9 @@ from django.utils.safestring import SafeString
 
 from accounts.models import School
 from routines.counting import Fill, Grid, Pattern
-from routines.counting.stories import Story, proposed_landmarks
+from routines.counting.stories import Story
 from routines.counting.texts import ordinal, series
+from routines.counting.texts.stories import proposed_landmarks
 from routines.models import RoutineVersion
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from ..audience import Audience
 from ..claims import Claim
 from ..grid import Grid
+from ..results import Verdict
 from .families import TELLINGS, Life
-from .numbers import listing, ordinal, series
+from .languages import listing, ordinal
+from .numbers import series
 from .page import page_of
 from .wording import Words, because, until
 from .words import sentence
 
-__all__ = ["Words", "describe", "jumps", "listing", "ordinal", "series", "unless_breaks", "verdict_because"]
+__all__ = ["Words", "describe", "listing", "ordinal", "series", "verdict_because"]
 
 
 def describe(
@@ -40,47 +40,21 @@ def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:
     return None
 
 
-def verdict_because(
-    claim: Claim,
-    grid: Grid,
-    *,
-    true: bool,
-    seen: bool = True,
-    holds: str | None = None,
-    true_from: int | None = None,
-    breaks_at: int | None = None,
-    counterexample: Sequence[int] = (),
-    audience: Audience | None = None,
-) -> str:
+def verdict_because(claim: Claim, verdict: Verdict, grid: Grid, audience: Audience | None = None) -> str:
     """Answer a claim from the floor: why it is so, or what is there instead."""
     page = page_of(grid, audience or Audience())
-    breaks_at = _end_in_sight(grid, breaks_at)
-    telling = TELLINGS[type(claim)](page, claim, Life(holds if true else None, breaks_at if true else None))
-    if not true:
-        refutation = telling.refutation(counterexample)
-        key = "no.from" if true_from is not None and true_from > 1 else "no"
-        return sentence(telling.say(key, refutation=refutation, nth=page.tongue.nth(true_from or 1)))
-    if not seen:
+    breaks_at = _end_in_sight(grid, verdict.breaks_at)
+    life = Life(verdict.holds, breaks_at) if verdict.true else Life()
+    telling = TELLINGS[type(claim)](page, claim, life)
+    if not verdict.true:
+        true_from = verdict.true_from or 1
+        refutation = telling.refutation(verdict.counterexample)
+        return sentence(
+            telling.say("no.from" if true_from > 1 else "no", refutation=refutation, nth=page.language.nth(true_from))
+        )
+    if not verdict.seen:
         key = "open" if breaks_at is None else "open.until"
         return sentence(telling.say(key, until=page.value(breaks_at or 1)))
     reason = because(telling)
     key = "yes.until" if until(telling) else "yes"
     return sentence(telling.say(key, until=page.value(breaks_at or 1), because=reason))
-
-
-def jumps(k: int, grid: Grid, audience: Audience | None = None) -> str:
-    """Write what `k` jumps of the step make.
-
-    >>> from ..count import Count
-    >>> jumps(5, Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5))
-    '5 jumps of 6 make 30'
-    """
-    return page_of(grid, audience or Audience()).jumps(k)
-
-
-def unless_breaks(grid: Grid, breaks_at: int | None, audience: Audience | None = None) -> str:
-    """Write where something ends: ", until 100" for the term that reads 100; empty for None."""
-    if breaks_at is None:
-        return ""
-    page = page_of(grid, audience or Audience())
-    return page.tongue.sentences["until"][0].format(until=page.value(breaks_at))

@@ -4,31 +4,26 @@ from collections.abc import Sequence
 from fractions import Fraction
 from functools import lru_cache
 
-from ..audience import Audience
+from ..audience import Audience, band_of
 from ..grid import Fill, Grid
 from ..kinds.currency import currency_named
 from ..kinds.names import Kind
 from ..kinds.unit_names import NAMES
 from ..kinds.units import UNITS
-from .en import ENGLISH
-from .es import SPANISH
-from .numbers import listing
-from .tongue import Feature, Noun, Tongue
-from .words import band_of
+from .language import Feature, Noun
+from .languages import LANGUAGES
 
 # Bands of levels whose children say "the leftovers" for the remainders by 3.
 YOUNGER = 1
 
-TONGUES: dict[str, Tongue] = {"en": ENGLISH, "es": SPANISH}
-
 
 class Page:
-    """A grid with the tongue and the level of its reader."""
+    """A grid with the language and the level of its reader."""
 
     def __init__(self, grid: Grid, audience: Audience) -> None:
         self.grid = grid
         self.count = grid.count
-        self.tongue = TONGUES[audience.language]
+        self.language = LANGUAGES[audience.language]
         self.band = band_of(audience.level)
         self.on_clock = self.count.wrap is not None
         # "3/3 = 1" would read as a second equation inside a sentence.
@@ -55,7 +50,7 @@ class Page:
         """The n-th count as it stands in a sentence."""
         value = self._values.get(n)
         if value is None:
-            value = self._values[n] = self.tongue.value(self.text(n), clock=self.on_clock)
+            value = self._values[n] = self.language.value(self.text(n), clock=self.on_clock)
         return value
 
     def last_term(self) -> int | None:
@@ -97,7 +92,7 @@ class Page:
     def spot(self, value: Fraction) -> str:
         """A value that need not be a count, as it stands in a sentence."""
         text = self._short(value) if self._two_names else self.count.text_of(value)
-        return self.tongue.value(text, clock=self.on_clock)
+        return self.language.value(text, clock=self.on_clock)
 
     def parts(self, n: int) -> dict[str, int]:
         """The n-th count's parts as written."""
@@ -108,25 +103,23 @@ class Page:
 
     def listing(self, items: Sequence[str]) -> str:
         """Items as a list that ends in "and"."""
-        return listing(items, self.tongue.language)
+        return self.language.listing(items)
 
     def jumps(self, k: int) -> str:
         """`k` jumps of the step and what they make."""
-        return self.tongue.jumps(k, self.jump, self.move(k))
+        return self.language.jumps(k, self.jump, self.move(k))
 
     def more(self, difference: Fraction | int) -> str:
         """Write "more" or "less", on a clock "later" or "earlier"."""
-        if self.on_clock:
-            return self.tongue.earlier if difference < 0 else self.tongue.later
-        return self.tongue.less if difference < 0 else self.tongue.more
+        return self.language.compared(difference, clock=self.on_clock)
 
     def after(self, difference: Fraction | int) -> str:
         """Write "after" or "before", as it stands before a time."""
-        return self.tongue.before if difference < 0 else self.tongue.after
+        return self.language.before if difference < 0 else self.language.after
 
     def up(self, difference: Fraction | int) -> str:
         """Write "up" or "down"."""
-        return self.tongue.down if difference < 0 else self.tongue.up
+        return self.language.down if difference < 0 else self.language.up
 
     def named_mark(self, multiple: Fraction) -> Noun | None:
         """The multiples of `multiple` under a name of their own (tens, whole feet), or None."""
@@ -142,16 +135,16 @@ class Page:
         found = self._marks.get(key)
         if found is None:
             own = self._own_mark(multiple)
-            found = (own, True) if own else (self.tongue.multiple(self.difference(multiple)), False)
+            found = (own, True) if own else (self.language.multiple(self.difference(multiple)), False)
             self._marks[key] = found
         return found
 
     def _own_mark(self, multiple: Fraction) -> Noun | None:
         if self.count.kind == Kind.MONEY:
-            currency = currency_named(self.count.style.currency, self.tongue.language)
-            return self.tongue.whole_units(currency.main) if multiple == 10**currency.digits else None
+            currency = currency_named(self.count.style.currency, self.language.code)
+            return self.language.whole_units(currency.main) if multiple == 10**currency.digits else None
         unit = self.count.base_unit or self.count.kind
-        return self.tongue.landmark_nouns.get((unit, str(multiple)))
+        return self.language.landmark_nouns.get((unit, str(multiple)))
 
     def pure(self, value: Fraction, multiple: Fraction) -> str:
         """Write a multiple as so many of them, "3 tens" or "3 × 7"; empty where that says nothing new."""
@@ -182,13 +175,13 @@ class Page:
             found = self._features[noun.many] = {
                 "feat": noun.one,
                 "feats": noun.many,
-                "the_feat": self.tongue.the_one(noun),
-                "the_feats": self.tongue.the_many(noun),
+                "the_feat": self.language.the_one(noun),
+                "the_feats": self.language.the_many(noun),
                 "short": short.many,
-                "the_short": self.tongue.the_many(short),
-                "be": self.tongue.be(plural=plural),
-                "stay": self.tongue.stay(plural=plural),
-                "restart": self.tongue.restart(plural=plural),
+                "the_short": self.language.the_many(short),
+                "be": self.language.be(plural=plural),
+                "stay": self.language.stay(plural=plural),
+                "restart": self.language.restart(plural=plural),
             }
         return found
 
@@ -196,38 +189,38 @@ class Page:
         """The fields of phrases that name the lines."""
         found = self._lines.get(along)
         if found is None:
-            line = self.tongue.lines[along]
-            way = self.tongue.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
+            line = self.language.lines[along]
+            way = self.language.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
             found = self._lines[along] = {"line": line.one, "lines": line.many, "each_way": way}
         return found
 
     def digit(self, place: int) -> Feature:
         """The digit at a place of the base unit, named."""
         if self.count.kind != Kind.MONEY:
-            return self.tongue.place_digit(place)
-        currency = currency_named(self.count.style.currency, self.tongue.language)
+            return self.language.place_digit(place)
+        currency = currency_named(self.count.style.currency, self.language.code)
         if currency.digits == 0 or self.count.style.units == "one":
-            return self.tongue.place_digit(place)
+            return self.language.place_digit(place)
         if place >= currency.digits:
-            return self.tongue.large_coin_digit(place - currency.digits, currency.main)
+            return self.language.large_coin_digit(place - currency.digits, currency.main)
         if currency.digits == 2 and place >= 0 and currency.small.several:
-            return self.tongue.small_coin_digit(place, currency.small)
-        return self.tongue.place_digit(max(place - currency.digits, -3))
+            return self.language.small_coin_digit(place, currency.small)
+        return self.language.place_digit(max(place - currency.digits, -3))
 
     def part(self, part: str) -> Feature:
         """A part of the written counts, named."""
-        feature = (self.tongue.clock_parts if self.on_clock else self.tongue.part_features).get(part)
+        feature = (self.language.clock_parts if self.on_clock else self.language.part_features).get(part)
         if feature is not None:
             return feature
         unit = next((unit.symbol for unit in UNITS.values() if unit.part == part), None)
         if unit is not None:
-            name = NAMES[unit, self.tongue.language]
+            name = NAMES[unit, self.language.code]
             return Feature(Noun(name.several, name.several, name.form == "feminine"), plural=True)
-        own = currency_named(self.count.style.currency, self.tongue.language)
+        own = currency_named(self.count.style.currency, self.language.code)
         english = currency_named(self.count.style.currency, "en")
         coin = own.main if part == english.main.several else own.small
         if not coin.several:
-            return self.tongue.small_coins
+            return self.language.small_coins
         return Feature(Noun(coin.several, coin.several, coin.gender == "feminine"), plural=True)
 
 

@@ -102,4 +102,4 @@ def _test(telling: Telling[Any]) -> str:
     dies = telling.life.breaks_at
     n = dies or telling.term_to_test()
     key = "test.dies" if dies else "test.further" if n > telling.grid.terms else "test.here"
-    return telling.say(key, nth=telling.tongue.nth(n), v=telling.page.value(n))
+    return telling.say(key, nth=telling.language.nth(n), v=telling.page.value(n))

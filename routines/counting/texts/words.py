@@ -1,19 +1,11 @@
 """How many words suit a level, and the small marks of a sentence."""
 
-from collections.abc import Callable, Iterable
+import re
+from collections.abc import Callable, Iterable, Mapping
 
 # Words a child of that level strings together, and the most a reason may take: K-1, 2-3, 4-5, 6 and up.
 STUDENT_BANDS = ((6, 14), (12, 25), (15, 35), (15, 45))
 REASON_LIMITS = (14, 25, 35, 45)
-
-
-def band_of(level: int) -> int:
-    """Say which of the four level bands a level belongs to: 0 for K-1, 1 for 2-3, 2 for 4-5, 3 above.
-
-    >>> [band_of(level) for level in range(9)]
-    [0, 0, 1, 1, 2, 2, 3, 3, 3]
-    """
-    return min(level // 2, 3)
 
 
 def sentence(text: str) -> str:
@@ -39,3 +31,12 @@ def first_that_fits(candidates: Iterable[Callable[[], str]], least: int, most: i
         elif not above or len(text) < len(above):
             above = text
     return above or short
+
+
+def filled(sentence: str, facts: Mapping[str, str]) -> str:
+    """Put the facts into a sentence; a time that ends in "a.m." brings the full stop with it.
+
+    >>> filled("We say {before}, then {after}.", {"before": "11:50 a.m.", "after": "12:10 p.m."})
+    'We say 11:50 a.m., then 12:10 p.m.'
+    """
+    return re.sub(r"\b([ap]\. ?m\.)\.", r"\1", sentence.format_map(facts))

@@ -5,7 +5,8 @@ import re
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Count, Grid, Other, Slip, classify, likely_slips
+from routines.counting import Audience, Count, Grid, Other, classify, likely_slips
+from routines.counting.texts.slips import SpokenHearing, SpokenSlip
 
 
 def whole_grid(start: int, step: int) -> Grid:
@@ -16,7 +17,7 @@ def numbers(text: str) -> list[int]:
     return [int(found.replace(",", "")) for found in re.findall(r"-?\d[\d,]*", text)]
 
 
-def slips_of(rule: str, start: int, step: int) -> list[Slip]:
+def slips_of(rule: str, start: int, step: int) -> list[SpokenSlip]:
     return [slip for slip in likely_slips(whole_grid(start, step), 3) if slip.rule == rule]
 
 
@@ -43,14 +44,15 @@ def test_the_difference_and_the_jumps_in_a_note_lead_from_what_was_due_to_what_w
     heard = classify(whole_grid(start, step), n, str(said))
     if not isinstance(heard, Other):
         return
+    note = SpokenHearing(heard, whole_grid(start, step), Audience()).note
     due = int(heard.correct.replace(",", ""))
     assert heard.difference == said - due
     if heard.takes == "jumps":
-        many, size = numbers(heard.note)
+        many, size = numbers(note)
         assert abs(said - due) == many * size
-        assert ("too many" in heard.note) == (said > due)
+        assert ("too many" in note) == (said > due)
     if heard.takes in ("difference", "place"):
-        (size,) = numbers(heard.note)
-        assert said - due == (size if "too much" in heard.note else -size)
+        (size,) = numbers(note)
+        assert said - due == (size if "too much" in note else -size)
     if heard.takes == "swapped":
         assert sorted(str(said)) == sorted(str(due))

@@ -5,9 +5,12 @@ from collections.abc import Iterator
 
 import pytest
 
-from routines.counting import Audience, Count, Grid, Slip, likely_slips
+from routines.counting import Audience, Count, Grid, likely_slips
 from routines.counting.slips.foreseeing import AREAS
-from routines.counting.slips.wording import WORDS
+from routines.counting.slips.forms import FORMS
+from routines.counting.texts.language import Language
+from routines.counting.texts.languages import LANGUAGES
+from routines.counting.texts.slips import SpokenSlip
 from tests.counting.slips.table import EXAMPLE_GRIDS
 
 # Words of a reply by level: K-1, 2-3, 4-5, 6 and up.
@@ -19,7 +22,7 @@ GRID = re.compile(
 )
 
 
-def told(grid: Grid) -> Iterator[tuple[int, str, Slip]]:
+def told(grid: Grid) -> Iterator[tuple[int, str, SpokenSlip]]:
     """Every slip of a grid at every level, in both languages."""
     for level in LENGTHS:
         for language in ("en", "es"):
@@ -36,15 +39,17 @@ def shortened(text: str, grid: Grid, n: int) -> str:
     return text
 
 
-def test_every_rule_has_its_sentences_and_every_sentence_a_rule() -> None:
-    assert set(WORDS) == {rule.id for area in AREAS for rule in area.rules}
+@pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
+def test_every_rule_has_its_sentences_and_every_sentence_a_rule(language: Language) -> None:
+    assert set(language.replies.slips) == {rule.id for area in AREAS for rule in area.rules} | set(FORMS)
 
 
-def test_k_and_1_have_a_short_question_wherever_a_slip_is_met_there() -> None:
+@pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
+def test_k_and_1_have_a_short_question_wherever_a_slip_is_met_there(language: Language) -> None:
     for area in AREAS:
         for rule in area.rules:
             if rule.grades[0] <= 1:
-                assert WORDS[rule.id].show is not None, rule.id
+                assert language.replies.slips[rule.id].show is not None, rule.id
 
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)

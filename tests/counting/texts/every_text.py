@@ -12,7 +12,6 @@ from routines.counting import (
     Grid,
     Slip,
     check,
-    classify,
     compare_folds,
     explain_cells,
     find_patterns,
@@ -26,9 +25,10 @@ from routines.counting import (
     suggest_stops,
 )
 from routines.counting.checking import judge
-from routines.counting.results import Pattern
 from routines.counting.stops.choosing import choose
 from routines.counting.stories import Story, larger_name
+from routines.counting.texts.patterns import SpokenPattern
+from routines.counting.texts.slips import SpokenSlip, classify
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock
 from tests.counting.texts.sentence_checker import Context
 
@@ -88,7 +88,7 @@ def asked_about(grid: Grid, audience: Audience) -> Iterator[Told]:
         yield Told("place: probe", probe.why, about_value(grid, probe.value))
 
 
-def told_by(pattern: Pattern, grid: Grid, sort: str) -> Iterator[Told]:
+def told_by(pattern: SpokenPattern, grid: Grid, sort: str) -> Iterator[Told]:
     about = Context(grid, pattern.claim, pattern.breaks_at)
     yield Told(f"pattern: {sort} statement", pattern.statement, about)
     yield Told(f"pattern: {sort} student words", pattern.student_words, about)
@@ -119,7 +119,7 @@ def imagined(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
         yield from told_by(pattern, grid.cut(max(lasts)) if lasts else grid, "idea")
 
 
-def _is_so(view: Grid, pattern: Pattern) -> bool:
+def _is_so(view: Grid, pattern: SpokenPattern) -> bool:
     try:
         judged = judge(pattern.claim, view)[1]
     except CountError:
@@ -155,7 +155,7 @@ def slipped(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
         yield from _slip(grid, slip)
 
 
-def _slip(grid: Grid, slip: Slip) -> Iterator[Told]:
+def _slip(grid: Grid, slip: SpokenSlip) -> Iterator[Told]:
     about = Context(grid, extra={"n": slip.n, "said": slip.heard})
     yield Told("slip: why", slip.why, about)
     yield Told("slip: reply", slip.reply, about)
@@ -174,8 +174,8 @@ def heard(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
             continue
         text = count.text_of(said)
         answer = classify(grid, n, text, earlier, audience=audience)
-        if isinstance(answer, Slip):
-            yield from _slip(grid, answer)
+        if isinstance(answer.hearing, Slip) and answer.slip is not None:
+            yield from _slip(grid, answer.slip)
         else:
             yield Told("slip: note", answer.note, Context(grid, extra={"n": n, "said": text, "earlier": earlier}))
 

@@ -4,9 +4,7 @@ import pytest
 
 from routines.counting import Audience, Count, Grid, check, find_patterns
 from routines.counting.texts import describe
-from routines.counting.texts.en import ENGLISH
-from routines.counting.texts.es import SPANISH
-from routines.counting.texts.tongue import Tongue
+from routines.counting.texts.languages import LANGUAGES
 from tests.counting.claims import a_claim
 from tests.counting.texts.sentence_checker import Context, SentenceChecker
 from tests.counting.texts.sentence_rules import RULES
@@ -127,7 +125,7 @@ CLAIMS_ON = {
 
 
 class Overheard(dict[str, tuple[str, ...]]):
-    """The sentences of a tongue, noting which are asked for."""
+    """The sentences of a language, noting which are asked for."""
 
     def __init__(self, sentences: dict[str, tuple[str, ...]]) -> None:
         super().__init__(sentences)
@@ -138,10 +136,10 @@ class Overheard(dict[str, tuple[str, ...]]):
         return super().__getitem__(key)
 
 
-@pytest.mark.parametrize(("language", "tongue"), [("en", ENGLISH), ("es", SPANISH)])
-def test_every_phrase_is_used_and_so(language: str, tongue: Tongue, monkeypatch: pytest.MonkeyPatch) -> None:
-    overheard = Overheard(dict(tongue.sentences))
-    monkeypatch.setattr(type(tongue), "sentences", overheard)
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_phrase_is_used_and_so(language: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    overheard = Overheard(dict(LANGUAGES[language].patterns))
+    monkeypatch.setattr(type(LANGUAGES[language]), "patterns", overheard)
     checker = SentenceChecker(RULES, language)
     for number, (kind, start, step, terms, length, fill) in enumerate(COUNTS):
         grid = Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length, fill)
@@ -163,4 +161,4 @@ def test_every_phrase_is_used_and_so(language: str, tongue: Tongue, monkeypatch:
     for odd_claim in (a_claim("digit", part="top", along="count", length=1), a_claim("sums", which="centre-mean")):
         assert check(odd_claim, wholes, audience=Audience(3, language)).because
         assert describe(odd_claim, wholes, None, None, Audience(3, language)).because
-    assert sorted(set(tongue.sentences) - overheard.heard) == []
+    assert sorted(set(overheard) - overheard.heard) == []

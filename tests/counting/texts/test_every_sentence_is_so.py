@@ -7,7 +7,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from routines.counting import Audience, Claim, Count, Grid, check, find_patterns
-from routines.counting.texts import describe, jumps, unless_breaks
+from routines.counting.texts import describe
+from routines.counting.texts.page import page_of
 from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 from tests.counting.texts.sentence_checker import Context, SentenceChecker, ordinal_is_spelled
@@ -134,17 +135,19 @@ class TestTheCheckerItself:
 
 
 def test_jumps_are_multiplied() -> None:
-    assert jumps(5, TENS) == "5 jumps of 6 make 30"
-    assert jumps(5, TENS, Audience(3, "es")) == "5 saltos de 6 hacen 30"
+    assert page_of(TENS, Audience()).jumps(5) == "5 jumps of 6 make 30"
+    assert page_of(TENS, Audience(3, "es")).jumps(5) == "5 saltos de 6 hacen 30"
     inches = Grid(Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12), line_length=4)
-    assert jumps(4, inches) == "4 jumps of 9 in make 3 ft"
+    assert page_of(inches, Audience()).jumps(4) == "4 jumps of 9 in make 3 ft"
 
 
 def test_until_names_the_written_count() -> None:
-    assert unless_breaks(TENS, 16) == ", until 100"
-    assert unless_breaks(TENS, None) == ""
+    down = a_claim("neighbour", direction="down", difference="30")
+    assert describe(down, TENS, "shown", 16).statement.endswith(" more, until 100")
+    assert "until" not in describe(down, TENS, "always", None).statement
     clock = Grid(Count.parse(kind="clock", start="8:10", step="20 min", terms=15), line_length=3)
-    assert unless_breaks(clock, 16, Audience(3, "es")) == ", hasta llegar a la 1:10"
+    later = a_claim("neighbour", direction="down", difference="60")
+    assert describe(later, clock, "shown", 16, Audience(3, "es")).statement.endswith(", hasta llegar a la 1:10")
 
 
 def test_money_is_written_the_schools_way() -> None:

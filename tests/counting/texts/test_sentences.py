@@ -1,4 +1,4 @@
-"""The two tongues say the same things, each in several ways, and the same claim is said the same way every time."""
+"""The two languages say the same things, each in several ways, and the same claim is said the same way every time."""
 
 import subprocess
 import sys
@@ -9,11 +9,12 @@ import pytest
 from routines.counting import Audience, Claim, Count, Grid
 from routines.counting.claims import FAMILIES
 from routines.counting.texts import describe
-from routines.counting.texts.en import ENGLISH
-from routines.counting.texts.es import SPANISH
 from routines.counting.texts.families import TELLINGS
+from routines.counting.texts.language import Language
+from routines.counting.texts.languages import LANGUAGES
 from tests.counting.claims import a_claim
 
+ENGLISH, SPANISH = LANGUAGES["en"], LANGUAGES["es"]
 TENS = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
 
 
@@ -25,19 +26,19 @@ def test_every_family_has_its_telling() -> None:
     assert set(TELLINGS) == set(FAMILIES.values())
 
 
-def test_both_tongues_have_every_sentence() -> None:
-    assert set(ENGLISH.sentences) == set(SPANISH.sentences)
+def test_both_languages_have_every_sentence() -> None:
+    assert set(ENGLISH.patterns) == set(SPANISH.patterns)
 
 
-def test_both_tongues_name_the_same_landmarks_and_places() -> None:
+def test_both_languages_name_the_same_landmarks_and_places() -> None:
     assert set(ENGLISH.landmark_nouns) == set(SPANISH.landmark_nouns)
     assert set(ENGLISH.part_features) == set(SPANISH.part_features)
 
 
-@pytest.mark.parametrize("tongue", [ENGLISH, SPANISH], ids=["en", "es"])
-def test_no_sentence_holds_a_capital_or_a_full_stop_of_its_own(tongue) -> None:
+@pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
+def test_no_sentence_holds_a_capital_or_a_full_stop_of_its_own(language: Language) -> None:
     """The frame of the level sets capitals and full stops."""
-    for key, variants in tongue.sentences.items():
+    for key, variants in language.patterns.items():
         if key.startswith(("student.", "yes", "no")):
             continue
         for template in variants:
@@ -129,5 +130,5 @@ def test_statements_a_teacher_would_write(claim: Claim, statement: set[str], spa
 
 
 def test_holes_are_filled_by_name() -> None:
-    assert all(name.isidentifier() for variants in ENGLISH.sentences.values() for t in variants for name in holes(t))
-    assert all(name.isidentifier() for variants in SPANISH.sentences.values() for t in variants for name in holes(t))
+    assert all(name.isidentifier() for variants in ENGLISH.patterns.values() for t in variants for name in holes(t))
+    assert all(name.isidentifier() for variants in SPANISH.patterns.values() for t in variants for name in holes(t))

@@ -6,10 +6,10 @@ from fractions import Fraction
 
 import pytest
 
-from routines.counting import Audience, Count, CountError, Grid, Variation, next_counts
+from routines.counting import Audience, Count, CountError, Grid, next_counts
 from routines.counting.outcome import Outcome
-from routines.counting.variations.questions import ASKED_LIKE, QUESTIONS
-from routines.counting.variations.sentences import SENTENCES
+from routines.counting.texts.languages import LANGUAGES
+from routines.counting.texts.next_counts import ASKED_LIKE, SpokenVariation
 from tests.counting.slips.table import EXAMPLE_GRIDS
 from tests.counting.slips.test_sentences import LENGTHS
 
@@ -26,7 +26,7 @@ FIRST_GRADES = [
 ]
 
 
-def told(grid: Grid, language: str) -> Iterator[tuple[int, Variation]]:
+def told(grid: Grid, language: str) -> Iterator[tuple[int, SpokenVariation]]:
     for level in LENGTHS:
         for outcome in tuple(Outcome):
             for slips in ((), (4,)):
@@ -71,15 +71,17 @@ def test_the_youngest_point_and_show_and_the_oldest_test() -> None:
         ("en", r"[Pp]oint|[Ss]how|[Tt]ell|next|know|after|Point", r"test|rule|start"),
         ("es", r"[Ss]eñál|[Mm]u[eé]str|sigue|después|conoces", r"prueb|pruéb|regla|comienzo"),
     ):
-        for name, bands in QUESTIONS[language].items():
+        for name, bands in LANGUAGES[language].next_counts.questions.items():
             assert re.search(near, bands[0]), (name, bands[0])
             assert re.search(far, bands[3], re.IGNORECASE), (name, bands[3])
 
 
 def test_every_change_has_its_sentences_and_questions_in_both_languages() -> None:
     for language in ("en", "es"):
-        assert {ASKED_LIKE.get(name, name) for name in SENTENCES[language]} == set(QUESTIONS[language])
-        for bands in QUESTIONS[language].values():
+        assert {ASKED_LIKE.get(name, name) for name in LANGUAGES[language].next_counts.changes} == set(
+            LANGUAGES[language].next_counts.questions
+        )
+        for bands in LANGUAGES[language].next_counts.questions.values():
             assert len(bands) == 4
             assert len(set(bands)) == 4
 

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid, Pattern, Style
+from routines.counting import Count, Grid, Style
+from routines.counting.results import Pattern
 from tests.counting.claims import a_claim
 
 SIX_FROM_TEN = "10 16 22 ... 154, five in a line"
@@ -26,12 +27,9 @@ def pattern(groups: Sequence[Sequence[int]], holds="always", breaks_at=None, fam
     claim = claim or {"difference": "6"}
     return HandMade(
         a_claim(family, **claim),
-        tuple(n for group in groups for n in group),
         tuple(map(tuple, groups)),
-        holds,
         breaks_at,
-        grid(),
-        Audience(),
+        holds,
     )
 
 

@@ -1,15 +1,36 @@
 """English."""
 
 from ...kinds.currency import CoinName
-from ..numbers import ordinal
-from ..tongue import Feature, Noun, Tongue
-from . import blocks, clocks, frames, landmarks, names, steps, sums, verdicts
+from ...kinds.unit_names import NAMES
+from ..language import Feature, Folds, Language, Locating, NextCounts, Noun, Replies, Stops
+from . import (
+    blocks,
+    clocks,
+    folds,
+    frames,
+    landmarks,
+    locating,
+    names,
+    next_counts,
+    next_questions,
+    notes,
+    probes,
+    replies,
+    ringed,
+    slips,
+    standards,
+    steps,
+    stops,
+    sums,
+    verdicts,
+)
 
 
-class English(Tongue):
+class English(Language):
     """English as US classrooms speak it."""
 
-    language = "en"
+    code = "en"
+    conjunction = "and"
     more, less, up, down = "more", "less", "up", "down"
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
@@ -17,7 +38,7 @@ class English(Tongue):
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
-    sentences = {
+    patterns = {
         **steps.SENTENCES,
         **clocks.SENTENCES,
         **blocks.SENTENCES,
@@ -26,6 +47,35 @@ class English(Tongue):
         **verdicts.SENTENCES,
         **frames.SENTENCES,
     }
+    cell = "row {row}, column {column}"
+    locating = Locating(
+        locating.SENTENCES,
+        locating.MARKS,
+        locating.PARTS_OF_DAY,
+        locating.WAYS,
+        way="From {known}: {moves}.",
+        known="{value}, the {nth} count",
+        down_to_zero="Down to 0, ",
+        make=("makes", "make"),
+        lead=("leads", "lead"),
+        forwards=("up", "down"),
+    )
+    probes = probes.SENTENCES
+    replies = Replies(
+        slips.WORDS,
+        replies.ABOUT_A_JUMP,
+        replies.ABOUT_WRITING,
+        jump=("a jump of {size}", "a jump back of {size}"),
+        joined=("added", "taken away"),
+        cent="cent",
+        notes=notes.NOTES,
+    )
+    stops = Stops(stops.QUESTIONS, stops.ANSWERS, stops.REASONS)
+    next_counts = NextCounts(next_counts.CHANGES, next_questions.QUESTIONS, why="{reason} Ask: “{ask}”")
+    folds = Folds(folds.CLAUSES, folds.LINES, folds.PARITY)
+    standards = standards.PHRASES
+    ringed_coins = ringed.COINS
+    ringed = ringed.RINGED
     lines = {"row": Noun("row", "rows"), "column": Noun("column", "columns"), "count": Noun("count", "counts")}
     directions = {
         "right": "across a row",
@@ -37,8 +87,28 @@ class English(Tongue):
     def value(self, text: str, *, clock: bool) -> str:
         return text
 
+    def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
+        if n % 100 in (11, 12, 13):
+            return f"{n}th"
+        return f"{n}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(n % 10, 'th') }"
+
     def nth(self, n: int) -> str:
-        return ordinal(n)
+        return self.ordinal(n)
+
+    def many_jumps(self, times: int, step: str) -> str:
+        return f"{times} {'jump' if times == 1 else 'jumps'} of {step}"
+
+    def turn(self, turn: int) -> str:
+        return f"the {self.ordinal(turn)}"
+
+    def units(self, symbol: str) -> str:
+        return NAMES[symbol, "en"].several
+
+    def coins(self, name: str) -> str:
+        return name or "small coins"
+
+    def line(self, along: str, number: int) -> str:
+        return f"{along} {number}"
 
     def jumps(self, k: int, step: str, total: str) -> str:
         return f"each jump is {step}" if k == 1 else f"{k} jumps of {step} make {total}"
@@ -106,7 +176,7 @@ class English(Tongue):
         return f"{'up' if upwards else 'down'} each column"
 
     def in_line(self, along: str, number: int) -> str:
-        return f"in {along} {number}"
+        return f"in {self.line(along, number)}"
 
 
 ENGLISH = English()

@@ -1,6 +1,6 @@
 """English names of landmarks, places and parts. Keys of landmarks: base unit or kind, and the multiple."""
 
-from ..tongue import Feature, Noun
+from ..language import Feature, Noun
 
 LANDMARKS: dict[tuple[str, str], Noun] = {
     ("whole", "2"): Noun("even number", "even numbers", counts=False),

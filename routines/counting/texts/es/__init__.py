@@ -8,15 +8,36 @@ import re
 from dataclasses import replace
 
 from ...kinds.currency import CoinName
-from ..numbers import ordinal
-from ..tongue import Feature, Noun, Tongue
-from . import blocks, clocks, frames, landmarks, names, steps, sums, verdicts
+from ...kinds.unit_names import NAMES
+from ..language import Feature, Folds, Language, Locating, NextCounts, Noun, Replies, Stops
+from . import (
+    blocks,
+    clocks,
+    folds,
+    frames,
+    landmarks,
+    locating,
+    names,
+    next_counts,
+    next_questions,
+    notes,
+    probes,
+    replies,
+    ringed,
+    slips,
+    standards,
+    steps,
+    stops,
+    sums,
+    verdicts,
+)
 
 
-class Spanish(Tongue):
+class Spanish(Language):
     """Spanish as bilingual classrooms in the Americas speak it."""
 
-    language = "es"
+    code = "es"
+    conjunction = "y"
     more, less, up, down = "más", "menos", "sube", "baja"
     later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS
@@ -24,7 +45,7 @@ class Spanish(Tongue):
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
-    sentences = {
+    patterns = {
         **steps.SENTENCES,
         **clocks.SENTENCES,
         **blocks.SENTENCES,
@@ -33,6 +54,35 @@ class Spanish(Tongue):
         **verdicts.SENTENCES,
         **frames.SENTENCES,
     }
+    cell = "la fila {row}, columna {column}"
+    locating = Locating(
+        locating.SENTENCES,
+        locating.MARKS,
+        locating.PARTS_OF_DAY,
+        locating.WAYS,
+        way="Desde {known}: {moves}.",
+        known="{value}, el {nth} número",
+        down_to_zero="Hasta el 0: ",
+        make=("hace", "hacen"),
+        lead=("lleva", "llevan"),
+        forwards=("arriba", "abajo"),
+    )
+    probes = probes.SENTENCES
+    replies = Replies(
+        slips.WORDS,
+        replies.ABOUT_A_JUMP,
+        replies.ABOUT_WRITING,
+        jump=("un salto de {size}", "un salto atrás de {size}"),
+        joined=("suman", "quitan"),
+        cent="céntimo",
+        notes=notes.NOTES,
+    )
+    stops = Stops(stops.QUESTIONS, stops.ANSWERS, stops.REASONS)
+    next_counts = NextCounts(next_counts.CHANGES, next_questions.QUESTIONS, why="{reason} Pregunta: «{ask}»")
+    folds = Folds(folds.CLAUSES, folds.LINES, folds.PARITY)
+    standards = standards.PHRASES
+    ringed_coins = ringed.COINS
+    ringed = ringed.RINGED
     lines = {
         "row": Noun("fila", "filas", feminine=True),
         "column": Noun("columna", "columnas", feminine=True),
@@ -50,8 +100,30 @@ class Spanish(Tongue):
             return text
         return f"{'la' if re.match(r'0?1:', text) else 'las'} {text}"
 
+    def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
+        if feminine:
+            return f"{n}.ª"
+        shortened = before_noun and (n % 10 == 3 or (n % 10 == 1 and n % 100 != 11))
+        return f"{n}.er" if shortened else f"{n}.º"
+
     def nth(self, n: int) -> str:
-        return ordinal(n, "es", before_noun=True)
+        return self.ordinal(n, before_noun=True)
+
+    def many_jumps(self, times: int, step: str) -> str:
+        return f"{times} {'salto' if times == 1 else 'saltos'} de {step}"
+
+    def turn(self, turn: int) -> str:
+        return f"en la {self.ordinal(turn, feminine=True)}"
+
+    def units(self, symbol: str) -> str:
+        name = NAMES[symbol, "es"]
+        return f"{'las' if name.form == 'feminine' else 'los'} {name.several}"
+
+    def coins(self, name: str) -> str:
+        return f"los {name}" if name else "las monedas pequeñas"
+
+    def line(self, along: str, number: int) -> str:
+        return f"la {'columna' if along == 'column' else 'fila'} {number}"
 
     def jumps(self, k: int, step: str, total: str) -> str:
         return f"cada salto es de {step}" if k == 1 else f"{k} saltos de {step} hacen {total}"
@@ -132,7 +204,7 @@ class Spanish(Tongue):
         return f"al {'subir' if upwards else 'bajar'} por cada columna"
 
     def in_line(self, along: str, number: int) -> str:
-        return f"en la {'columna' if along == 'column' else 'fila'} {number}"
+        return f"en {self.line(along, number)}"
 
 
 def _noun(coin: CoinName) -> Noun:

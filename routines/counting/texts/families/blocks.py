@@ -10,9 +10,9 @@ from typing import TypeVar
 
 from ...claims import BlockClaim
 from ...grid import Along
+from ..language import Feature
 from ..numbers import series
 from ..page import Page
-from ..tongue import Feature
 from .telling import Life, Line, Telling
 
 FORMS = {1: "keep", 2: "turns"}
@@ -77,7 +77,7 @@ class Block(Telling[B]):
         return {
             **self.page.about(self._feature()),
             **self.page.about_lines(self.along),
-            "in_line": self.tongue.in_line(self.along, self._number(self.line)),
+            "in_line": self.language.in_line(self.along, self._number(self.line)),
             "k": self.length,
         }
 
@@ -88,7 +88,7 @@ class Block(Telling[B]):
         wanted = self.claim.lines
         if not wanted:
             return said
-        name = self.tongue.lines[self.along]
+        name = self.language.lines[self.along]
         numbers = self.page.listing([str(i) for i in wanted])
         return self.say(
             "lines.statement", statement=said, lines=name.one if len(wanted) == 1 else name.many, numbers=numbers
@@ -121,8 +121,8 @@ class Block(Telling[B]):
         wanted = self.claim.lines
         lines = self.grid.lines(self.along)
         if wanted and index < len(wanted):
-            return self.tongue.in_line(self.along, wanted[index])
-        return self.tongue.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
+            return self.language.in_line(self.along, wanted[index])
+        return self.language.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
 
     def _open_key(self) -> str:
         length = self.claim.length
@@ -217,9 +217,9 @@ class Block(Telling[B]):
         n = counterexample[-1] if counterexample else self.line[-1]
         line = next((line for line in lines if n in line), self.line)
         shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
-        fields = {**self.fields, "in_line": self.tongue.in_line(self.along, self._number(line))}
+        fields = {**self.fields, "in_line": self.language.in_line(self.along, self._number(line))}
         key = "no.block-count" if self.along == "count" else "no.block"
         key = "no.block-one" if len(shown) == 1 else key
         first = "..., " if line.index(n) >= 6 else ""
         # Never cut at its end: the last one is the one that speaks against the claim.
-        return self.say(key, nth=self.tongue.nth(n), v=self.page.value(n), series=first + series(shown), **fields)
+        return self.say(key, nth=self.language.nth(n), v=self.page.value(n), series=first + series(shown), **fields)

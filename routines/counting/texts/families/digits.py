@@ -10,8 +10,8 @@ from ...kinds.currency import currency_named
 from ...kinds.measure import Measure
 from ...kinds.names import Kind
 from ...kinds.units import UNITS
+from ..language import Feature
 from ..page import Page
-from ..tongue import Feature
 from .blocks import Block
 from .telling import Line
 
@@ -97,7 +97,7 @@ class DigitSum(Block[DigitSumClaim]):
     """The digits of each count add to the same, or the sums come back."""
 
     def _feature(self) -> Feature:
-        return self.tongue.digit_sum
+        return self.language.digit_sum
 
     def _digits(self, n: int) -> str:
         return str(abs(self.count.scaled(n)) // self.count.scale)

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from ...claims import HowManyClaim, LandmarksClaim
 from ...grid import Fill
-from ..tongue import Noun
+from ..language import Noun
 from .telling import Line, Telling
 
 MOST_STRETCHES = 12
@@ -45,12 +45,12 @@ class Landmarks(Telling[LandmarksClaim]):
         return {
             "mark": mark.one,
             "marks": mark.many,
-            "a_mark": self.tongue.a(mark),
-            "the_marks": self.tongue.the_many(mark),
+            "a_mark": self.language.a(mark),
+            "the_marks": self.language.the_many(mark),
             "i": self.page.listing([str(line) for line in lines]),
             "k": every,
-            "kth": self.tongue.nth(every),
-            "nth": self.tongue.nth(first),
+            "kth": self.language.nth(every),
+            "nth": self.language.nth(first),
         }
 
     def _lie(self) -> str:
@@ -140,7 +140,7 @@ class HowMany(Telling[HowManyClaim]):
 
     def _stretch(self) -> Noun:
         mark = self.page.named_mark(self._multiple)
-        return mark if mark and mark.counts else self.tongue.stretch(self.page.difference(self._multiple))
+        return mark if mark and mark.counts else self.language.stretch(self.page.difference(self._multiple))
 
     @cached_property
     def _fields(self) -> dict[str, object]:

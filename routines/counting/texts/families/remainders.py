@@ -8,8 +8,8 @@ from functools import cached_property
 
 from ...claims import RemainderClaim
 from ...kinds.names import Kind
+from ..language import Feature
 from ..page import Page
-from ..tongue import Feature
 from .blocks import Block
 from .telling import Life, Line
 
@@ -26,7 +26,7 @@ class Remainder(Block[RemainderClaim]):
 
     def _feature(self) -> Feature:
         mark = self.page.named_mark(self.modulus)
-        return self.tongue.remainder(self.page.difference(self.modulus), mark)
+        return self.language.remainder(self.page.difference(self.modulus), mark)
 
     def remainder(self, n: int) -> Fraction:
         """What the n-th count is past the multiple before it."""
@@ -45,7 +45,7 @@ class Remainder(Block[RemainderClaim]):
 
     def written(self, item: int | Fraction) -> str:
         if self.is_parity:
-            return self.tongue.parity(odd=item % 2 == 1, plural=False)
+            return self.language.parity(odd=item % 2 == 1, plural=False)
         return self.page.difference(Fraction(item))
 
     def period(self) -> Fraction | None:
@@ -60,7 +60,7 @@ class Remainder(Block[RemainderClaim]):
             **super().fields,
             "mark": mark.one,
             "marks": mark.many,
-            "a_mark": self.tongue.a(mark),
+            "a_mark": self.language.a(mark),
             "a": value(first),
             "b": value(second),
             "c": value(third),
@@ -92,7 +92,7 @@ class Remainder(Block[RemainderClaim]):
             x=x,
             y=self.written(blocks[0][-1]),
             r=x,
-            x_all=self.tongue.parity(odd=first % 2 == 1, plural=True),
+            x_all=self.language.parity(odd=first % 2 == 1, plural=True),
             series=self.short_series([self.written(block[0]) for block in blocks]),
             **self.fields,
         )
@@ -103,7 +103,7 @@ class Remainder(Block[RemainderClaim]):
         x, y = self.remainder(first), self.remainder(second)
         fields = {**self.fields, "x": self.written(x), "y": self.written(y), "r": self.written(x)}
         if self.is_parity:
-            return {**fields, "x_all": self.tongue.parity(odd=x == 1, plural=True)}
+            return {**fields, "x_all": self.language.parity(odd=x == 1, plural=True)}
         m_a, m_b = self.page.spot(self.count.value(first) - x), self.page.spot(self.count.value(second) - y)
         return {**fields, "m_a": m_a, "m_b": m_b}
 
@@ -138,4 +138,4 @@ class Remainder(Block[RemainderClaim]):
         if not (self.is_parity and counterexample) or self.claim.lines:
             return super().refutation(counterexample)
         n = counterexample[-1]
-        return self.say("no.parity", nth=self.tongue.nth(n), v=self.page.value(n), x=self.reading(n))
+        return self.say("no.parity", nth=self.language.nth(n), v=self.page.value(n), x=self.reading(n))

@@ -44,11 +44,11 @@ class DigitRun(Telling[DigitRunClaim]):
         return {
             **self.page.about(feature),
             **self.page.about_lines(self._along),
-            "up": self.tongue.down if self._change < 0 else self.tongue.up,
-            "rises": self.tongue.rises(downwards=self._change < 0, plural=feature.plural),
-            "rise": self.tongue.rises(downwards=self._change < 0, plural=True),
+            "up": self.language.down if self._change < 0 else self.language.up,
+            "rises": self.language.rises(downwards=self._change < 0, plural=feature.plural),
+            "rise": self.language.rises(downwards=self._change < 0, plural=True),
             "change": abs(self._change),
-            "in_line": self.tongue.in_line(self._along, number),
+            "in_line": self.language.in_line(self._along, number),
         }
 
     def statement(self) -> str:
@@ -86,7 +86,7 @@ class DigitRun(Telling[DigitRunClaim]):
             jumps = self.terms_along(self._along)
             fields["jumps"] = self.page.jumps(jumps)
             if self._reader.part is None and self.count.kind != Kind.MONEY and self.claim.place != 0:
-                place = self.tongue.place_amount(abs(self._change), self._reader.place)
+                place = self.language.place_amount(abs(self._change), self._reader.place)
                 yield from self.saying("run.reason-place", place=place, **fields)
             elif jumps > 1:
                 yield from self.saying("run.reason-jumps", **fields)

@@ -83,7 +83,7 @@ class Neighbour(Telling[NeighbourClaim]):
         }
 
     def _direction(self) -> str:
-        return self.tongue.directions[self.claim.direction or "right"]
+        return self.language.directions[self.claim.direction or "right"]
 
     def statement(self) -> str:
         by = self._difference() if self.claim.difference is None else self.claim.difference
@@ -127,7 +127,7 @@ class Table(Telling[TableClaim]):
     def _fields(self, n: int, step: Fraction) -> dict[str, object]:
         written = self.page.amount(step)
         return {
-            "nth": self.tongue.nth(n),
+            "nth": self.language.nth(n),
             "n": n,
             "step": written,
             "factor": self.bracketed(written),

@@ -48,7 +48,7 @@ class Sums(Telling[SumsClaim]):
         """A shorter way to say it, where there is one."""
         shorter = {"corners": "pair", "ends": "pair", "totals": "totals"}.get(self._key)
         key = f"{shorter}.{what}-short"
-        return (key,) if key in self.tongue.sentences else ()
+        return (key,) if key in self.language.patterns else ()
 
     def reasons(self) -> Iterator[Line]:
         fields = self._fields
@@ -120,7 +120,7 @@ class Sums(Telling[SumsClaim]):
             each = self.count.value(after[0]) - self.count.value(line[0])
             x, y = self._total(line), self._total(after)
             return {
-                "line": self.tongue.lines[along].one,
+                "line": self.language.lines[along].one,
                 "i": i,
                 "j": i + 1,
                 "x": self.page.amount(x),

@@ -40,7 +40,7 @@ class Telling(ABC, Generic[C]):
         self.page = page
         self.grid = page.grid
         self.count = page.count
-        self.tongue = page.tongue
+        self.language = page.language
         self.claim = claim
         self.life = life
         subject = claim.subject
@@ -78,13 +78,13 @@ class Telling(ABC, Generic[C]):
         return further if last is None else min(further, last)
 
     def say(self, key: str, **fields: object) -> str:
-        """One phrase of the tongue, the same one for the same claim every time."""
+        """One phrase of the language, the same one for the same claim every time."""
         variants = self.variants(key)
         return variants[self._seed % len(variants)].format(**fields)
 
     def variants(self, key: str) -> tuple[str, ...]:
         """The phrases under a key, on a clock its own where there are some."""
-        sentences = self.tongue.sentences
+        sentences = self.language.patterns
         if self.page.on_clock and (on_clock := f"{key}, on a clock") in sentences:
             return sentences[on_clock]
         return sentences[key]
