@@ -41,7 +41,7 @@ def erase_in_backups(
             on_each(len(done), len(done) + len(todo))
             done.add(path)
             try:
-                add(found, rewrite(path, erasures))
+                found.add(rewrite(path, erasures))
             except FileNotFoundError:  # it was the oldest, and a newer one took its place
                 continue
             except (BackupRefused, OSError, DatabaseError, sqlite3.Error):
@@ -67,10 +67,3 @@ def rewrite(path: Path, erasures: Sequence[Erasure]) -> TakenOut:
         pack(copy, path, made_at=about["made_at"], migrations=migrations)
     os.utime(path, ns=(before.st_atime_ns, before.st_mtime_ns))  # it is no newer than it was
     return found
-
-
-def add(found: TakenOut, more: TakenOut) -> None:
-    found.texts += more.texts
-    for mine, theirs in ((found.events, more.events), (found.plans, more.plans)):
-        for erasure, names in theirs.items():
-            mine.setdefault(erasure, []).extend(names)

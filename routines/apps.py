@@ -9,6 +9,7 @@ class RoutinesConfig(AppConfig):
 
     def ready(self) -> None:
         from routines.erasing.doing import make_erasing
+        from routines.erasing.look_jobs import make_look
         from routines.exchange.importing import add_all
         from routines.jobs.runner import Work, works
         from routines.models import Job
@@ -19,6 +20,7 @@ class RoutinesConfig(AppConfig):
             make_booklet, booklet_printing.give_up, "The booklet could not be made. Try it with fewer counts."
         )
         works[Job.Kind.IMPORT] = Work(add_all, lambda: None, "Adding stopped here. What was added stays.")
+        works[Job.Kind.LOOKING] = Work(make_look, lambda: None, "Looking stopped in the middle. Nothing was changed.")
         works[Job.Kind.ERASING] = Work(
-            make_erasing, lambda: None, "The words are out of the pages; the files are not done. Go on later."
+            make_erasing, lambda: None, "It stopped in the middle, and some words may be left."
         )

@@ -13,7 +13,7 @@ In templates: {% load countfold %} {% grid grid size="plan" lit=lit landmarks=la
 {% strip grid %}, {% timeline ideas stops count %}, {% sign pattern.holds %}, {% folded_glyph "few" %},
 {% week_bars lessons %}, {{ words|typeset }}.
 
-On screen the drawings carry classes that static/css/components/grid.css colours. With size="print" or on_paper=True the
+On screen the drawings carry classes that static/css/drawing.css colours. With size="print" or on_paper=True the
 same rules are written as attributes, because paper takes no document CSS into a drawing. `overlays` are patterns that
 js/light_patterns.js lights without a round trip: <g data-pattern="key">.
 Pure Python: imports the counting engine's public face and the standard library only.

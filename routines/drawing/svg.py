@@ -1,7 +1,7 @@
 """Writing SVG: elements, numbers, and the pen that knows screen from paper.
 
-On screen an element carries a class, and static/css/components/grid.css (g- rules) and pictures.css (p- rules) colour
-it. WeasyPrint gives no document CSS to inline SVG, so on paper the same rules are read from those files, their tokens
+On screen an element carries a class, and static/css/drawing.css (g- rules for grids, p- rules for pictures)
+colours it. WeasyPrint gives no document CSS to inline SVG, so on paper the same rules are read from there, their tokens
 resolved from tokens.css, and written as presentation attributes. The rules thus stand once, in CSS.
 """
 
@@ -12,7 +12,6 @@ from html import escape
 from pathlib import Path
 
 _CSS = Path(__file__).resolve().parents[2] / "static" / "css"
-_DRAWING_SHEETS = ("grid.css", "pictures.css")
 _RULE = re.compile(r"((?:\.[gp]-[\w-]+[,\s]*)+)\{([^}]*)\}")
 _COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
 _DECLARATION = re.compile(r"([\w-]+)\s*:\s*([^;]+);")
@@ -63,9 +62,8 @@ def tokens(theme: str = "print") -> dict[str, str]:
 
 @cache
 def rules() -> dict[str, tuple[tuple[str, str], ...]]:
-    """The drawing rules of grid.css and pictures.css by class name, as declared (tokens not yet resolved)."""
-    sheets = [(_CSS / "components" / name).read_text(encoding="utf-8") for name in _DRAWING_SHEETS]
-    css = _COMMENT.sub("", "\n".join(sheets))
+    """The drawing rules of drawing.css by class name, as declared (tokens not yet resolved)."""
+    css = _COMMENT.sub("", (_CSS / "drawing.css").read_text(encoding="utf-8"))
     found: dict[str, tuple[tuple[str, str], ...]] = {}
     for selectors, body in _RULE.findall(css):
         declared = tuple((name, value.strip()) for name, value in _DECLARATION.findall(body))

@@ -2,24 +2,26 @@
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import partial
 from typing import Any
 
+from django.contrib.sessions.backends.db import SessionStore
 from django.contrib.sessions.models import Session
-from django.db import models, transaction
-from django.db.models import F, Model
+from django.db import transaction
+from django.db.models import F, QuerySet
 
+from accounts.models import School
 from accounts.people_words import WordsColumn
 from routines.lessons.recording import plan_mark
-from routines.models import ImportFile, LessonEvent, RoutineVersion
+from routines.models import LessonEvent, RoutineVersion
 from routines.models.people_words import COLUMNS
-from routines.models.plan_reading import PlanError, read_document
 from routines.words_erased.list_of_erasures import Erasure, plan_key
-from routines.words_erased.matching import STUBS, Sought
+from routines.words_erased.matching import Sought
+from routines.words_erased.stubs import put_stubs
 
 from .places import FOLLOWERS, author_of
 
-AT_A_TIME = 200
+READ_AT_A_TIME = 200
+CHANGED_AT_A_TIME = 20  # few, because on SQLite everyone else who saves waits for these
 
 
 @dataclass
@@ -27,8 +29,20 @@ class TakenOut:
     """How many texts were changed (titles and search texts follow these), and what has to be remembered of each erasure."""
 
     texts: int = 0
+    texts_of: dict[str, int] = field(default_factory=dict)
     events: dict[str, list[str]] = field(default_factory=dict)
     plans: dict[str, list[str]] = field(default_factory=dict)
+
+    def __bool__(self) -> bool:
+        return bool(self.texts or self.events or self.plans)
+
+    def add(self, more: "TakenOut") -> None:
+        self.texts += more.texts
+        for erasure, number in more.texts_of.items():
+            self.texts_of[erasure] = self.texts_of.get(erasure, 0) + number
+        for mine, theirs in ((self.events, more.events), (self.plans, more.plans)):
+            for erasure, names in theirs.items():
+                mine.setdefault(erasure, []).extend(names)
 
 
 def columns_by_model(columns: Iterable[WordsColumn] = COLUMNS) -> dict[str, list[WordsColumn]]:
@@ -38,40 +52,66 @@ def columns_by_model(columns: Iterable[WordsColumn] = COLUMNS) -> dict[str, list
     return found
 
 
-def rows_of(columns: Sequence[WordsColumn], *, whose: int | None = None) -> Iterator[Model]:
+def rows_of(columns: Sequence[WordsColumn], *, whose: int | None = None) -> QuerySet[Any]:
     """Every row with these columns of one model and `words_by`, its author; of one author where `whose` is given."""
-    model = columns[0].model_in()
     author = author_of(columns[0])
-    fields = [column.field for column in columns]
     # `pk` of a person is her own author; no model here has it.
-    found = model._default_manager.order_by("pk").only("pk", *fields).annotate(words_by=F(author))
-    if whose is not None:
-        found = found.filter(**{author: whose})
+    rows = columns[0].model_in()._default_manager.annotate(words_by=F(author))
+    return rows if whose is None else rows.filter(**{author: whose})
+
+
+def parts_of(columns: Sequence[WordsColumn], *, whose: int | None = None) -> Iterator[list[Any]]:
+    """These rows, some at a time and by their keys, so that rows that come and go meanwhile shift none."""
+    rows = rows_of(columns, whose=whose).order_by("pk").only("pk", *(column.field for column in columns))
     last: Any = None
     while True:
-        part = list((found if last is None else found.filter(pk__gt=last))[:AT_A_TIME])
-        yield from part
-        if len(part) < AT_A_TIME:
+        part = list((rows if last is None else rows.filter(pk__gt=last))[:READ_AT_A_TIME])
+        if part:
+            yield part
+        if len(part) < READ_AT_A_TIME:
             return
         last = part[-1].pk
 
 
-def take_out(erasures: Sequence[Erasure], *, on_rows: Callable[[], None] = lambda: None) -> TakenOut:
-    """Take them out of the whole database, and make stubs of the events that became stubs before."""
+def rows_to_read(*, whose: int | None) -> int:
+    """How many rows there are to go through, for telling how far one is."""
+    return sum(rows_of(columns, whose=whose).count() for columns in columns_by_model().values())
+
+
+def whose_texts(erasures: Iterable[Erasure]) -> int | None:
+    """The one person whose texts all of these are about; None for more than one, or everybody's."""
+    whose = {erasure.whose for erasure in erasures}
+    return whose.pop() if len(whose) == 1 else None
+
+
+Found = list[tuple[WordsColumn, list[Erasure]]]
+
+
+def take_out(
+    erasures: Sequence[Erasure],
+    *,
+    on_rows: Callable[[int], None] = lambda rows: None,
+    remember: Callable[[TakenOut], None] = lambda taken: None,
+) -> TakenOut:
+    """Take them out of the whole database, and make stubs of the events that became stubs before.
+
+    on_rows: told after each part how many rows it had; what it raises stops the work between two parts.
+    remember: given what has to be remembered, in the transaction that changes those rows and before its end: whenever
+    the work stops, nothing was changed that is not remembered.
+    """
     taken = TakenOut()
     if not erasures:
         return taken
-    whose = {erasure.whose for erasure in erasures}
-    only = next(iter(whose)) if len(whose) == 1 else None
     sought = {erasure.id: erasure.sought() for erasure in erasures}
     for columns in columns_by_model().values():
-        for number, row in enumerate(rows_of(columns, whose=only)):
-            _take_out_of(row, columns, erasures, sought, taken)
-            if number % AT_A_TIME == 0:
-                on_rows()
+        for part in parts_of(columns, whose=whose_texts(erasures)):
+            standing = [(row, found) for row in part if (found := _found_in(row, columns, erasures, sought))]
+            for first in range(0, len(standing), CHANGED_AT_A_TIME):
+                taken.add(_take_out_of(standing[first : first + CHANGED_AT_A_TIME], sought, remember))
+            on_rows(len(part))
     stubs = list(dict.fromkeys(event for erasure in erasures for event in erasure.events))
-    for first in range(0, len(stubs), AT_A_TIME):
-        part = stubs[first : first + AT_A_TIME]
+    for first in range(0, len(stubs), READ_AT_A_TIME):
+        part = stubs[first : first + READ_AT_A_TIME]
         LessonEvent.objects.filter(pk__in=part, erased=False).update(data={}, erased=True)
     _take_out_of_sessions(erasures)
     return taken
@@ -81,87 +121,63 @@ def _meant(erasures: Iterable[Erasure], column: WordsColumn, author: int | None)
     return [one for one in erasures if str(column) in one.places and one.whose in (None, author)]
 
 
-def _take_out_of(
-    row: Any,
-    columns: Sequence[WordsColumn],
-    erasures: Sequence[Erasure],
-    sought: Mapping[str, Sought],
-    taken: TakenOut,
-) -> None:
-    found: list[tuple[WordsColumn, list[Erasure]]] = []
-    number = 0
+def _found_in(
+    row: Any, columns: Iterable[WordsColumn], erasures: Iterable[Erasure], sought: Mapping[str, Sought]
+) -> Found:
+    """The columns of this row in which words stand that are to go from there, and by which erasures."""
+    found: Found = []
     for column in columns:
         meant = _meant(erasures, column, row.words_by)
         texts = [text for _, text in column.texts(row)] if meant else []
         standing = [one for one in meant if any(sought[one.id].stands_in(text) for text in texts)]
         if standing:
             found.append((column, standing))
-            if str(column) not in FOLLOWERS:
-                number += sum(_joined(standing).stands_in(text) for text in texts)
-    if not found:
-        return
+    return found
+
+
+def _take_out_of(
+    rows: Iterable[tuple[Any, Found]], sought: Mapping[str, Sought], remember: Callable[[TakenOut], None]
+) -> TakenOut:
+    taken = TakenOut()
     with transaction.atomic():
-        held = type(row)._default_manager.select_for_update().filter(pk=row.pk).first()
-        if held is None:
-            return
-        if isinstance(held, LessonEvent):
-            held.data, held.erased = {}, True
-            held.save(update_fields=["data", "erased"])
-            for one in found[0][1]:
-                taken.events.setdefault(one.id, []).append(str(held.pk))
-            taken.texts += number
-            return
-        before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
-        changed = _change(held, [(column, _joined(standing)) for column, standing in found])
-        if changed:
-            held.save(update_fields=changed)
-            taken.texts += number
-        if before:
-            for one in found[0][1]:
-                taken.plans.setdefault(one.id, []).append(plan_key(held.pk, before))
+        # The turn of whoever writes the list comes first, so that nobody waits for us while we wait for them.
+        School.objects.select_for_update().first()
+        for row, found in rows:
+            held = type(row)._default_manager.select_for_update().filter(pk=row.pk).first()
+            if held is not None:
+                taken.add(_change(held, found, sought))
+        if taken:
+            remember(taken)
+    return taken
+
+
+def _change(held: Any, found: Found, sought: Mapping[str, Sought]) -> TakenOut:
+    """Change a row that is held, which may be newer than the one in which the words were found."""
+    taken = TakenOut()
+    for column, standing in found:
+        if str(column) not in FOLLOWERS:
+            texts = [text for _, text in column.texts(held)]
+            taken.texts += sum(_joined(standing).stands_in(text) for text in texts)
+            for one in standing:
+                number = sum(sought[one.id].stands_in(text) for text in texts)
+                taken.texts_of[one.id] = taken.texts_of.get(one.id, 0) + number
+    if isinstance(held, LessonEvent):
+        held.data, held.erased = {}, True
+        held.save(update_fields=["data", "erased"])
+        taken.events = {one.id: [str(held.pk)] for one in found[0][1]}
+        return taken
+    before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
+    changed = put_stubs(held, [(column, _joined(standing)) for column, standing in found])
+    if not changed:
+        return TakenOut()
+    held.save(update_fields=changed)
+    if before:
+        taken.plans = {one.id: [plan_key(held.pk, before)] for one in found[0][1]}
+    return taken
 
 
 def _joined(erasures: Iterable[Erasure]) -> Sought:
     return Sought((one.length, one.mark) for one in erasures)
-
-
-def _change(row: Any, found: Sequence[tuple[WordsColumn, Sought]]) -> list[str]:
-    """Put a stub in the place of the words, the longest with which everything still fits. Names the changed columns."""
-    before = {column.field: getattr(row, column.field) for column, _ in found}
-    fitted = _fits(row)
-    changed: list[str] = []
-    for stub in STUBS:
-        for name, value in before.items():
-            setattr(row, name, value)
-        changed = [
-            column.field
-            for column, sought in found
-            if column.change(row, partial(sought.taken_out, stub=stub.casefold() if column.derived else stub))
-        ]
-        if not fitted or _fits(row):
-            break
-    return changed
-
-
-def _fits(row: Any) -> bool:
-    """Whether every text is as short as its column asks, and every plan one that can be read."""
-    for column in row._meta.concrete_fields:
-        text = row.__dict__.get(column.attname)
-        if (
-            isinstance(column, models.CharField)
-            and isinstance(text, str)
-            and len(text) > (column.max_length or len(text))
-        ):
-            return False
-    try:
-        if isinstance(row, RoutineVersion):
-            read_document(row.plan)
-        if isinstance(row, ImportFile):
-            for plan in row.plans:
-                read_document(plan)
-    except (PlanError, TypeError):
-        return False
-    return True
 
 
 def _take_out_of_sessions(erasures: Sequence[Erasure]) -> None:
@@ -171,8 +187,10 @@ def _take_out_of_sessions(erasures: Sequence[Erasure]) -> None:
         held = session.get_decoded()
         kept = {name: value for name, value in held.items() if not any(map(sought.stands_in, _texts(value)))}
         if kept != held:
-            session.session_data = Session.get_session_store_class()().encode(kept)
-            session.save(update_fields=["session_data"])
+            # One that was changed or ended since it was read is left to whoever did that.
+            Session.objects.filter(pk=session.pk, session_data=session.session_data).update(
+                session_data=SessionStore().encode(kept)
+            )
 
 
 def _texts(value: Any) -> Iterator[str]:

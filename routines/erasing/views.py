@@ -1,25 +1,34 @@
-"""Removing words from everything that is kept: type them, look where they stand, choose, confirm."""
+"""Removing words from everything that is kept: type them, look where they stand, choose, confirm, see it done.
+
+Looking and removing are jobs, so each page answers at once and can be left. The words travel in the one form in which they
+are typed, never in an address, which browsers and servers write down; from there on everything goes by their hash.
+"""
+
+from typing import Any
+from uuid import UUID
 
 from django.contrib import messages
+from django.core.exceptions import PermissionDenied
 from django.db import connection
-from django.http import HttpRequest, HttpResponse
+from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
+from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
-from django.views.decorators.http import require_http_methods
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
 from accounts.models import User
-from accounts.sent_once import SentBefore, keep_once
-from routines.erasing.doing import ask_to_finish, begin
+from accounts.sent_once import SentBefore, answer_again, keep_once
+from routines.erasing.doing import Part, ask_to_finish, begin
 from routines.erasing.forms import PlacesForm, WordsForm
-from routines.erasing.looking import look_for
+from routines.erasing.look_jobs import Look, ask_to_look, drop_look, findings_of, look_again, look_of
 from routines.erasing.places import TOGETHER
+from routines.erasing.showing import shown
 from routines.jobs.queue import QueueFull
 from routines.models import Job
 from routines.words_erased import list_of_erasures
 from routines.words_erased.list_of_erasures import ListDamaged
-from routines.words_erased.matching import Sought
 
 LISTED = 30
 
@@ -27,82 +36,165 @@ LISTED = 30
 @never_cache
 @require_http_methods(["GET", "POST"])
 def erase_words(request: HttpRequest) -> HttpResponse:
-    """The words travel in forms only, never in an address, which browsers and servers write down."""
+    """The page; what is typed into it is looked for beside it, and stays in the field as long as this page stands."""
+    person = _person(request)
     if request.method == "GET":
-        if wants_fragment(request):
-            return render(request, "erasing/_progress.html", _done(request))
-        return _page(request, WordsForm(person=request.user))
-    if request.POST.get("do") == "finish":
-        return _finish(request)
-    form = WordsForm(request.POST, person=request.user)
-    if not form.is_valid():
-        return _page(request, form, status=422)
-    found = look_for(Sought.in_words(form.cleaned_data["words"]), reader=request.user, whose=form.whose_texts)
-    if request.POST.get("do") != "remove":
-        return _page(request, form, found=found)
-    chosen = PlacesForm(request.POST)
-    if not chosen.is_valid():
-        return _page(request, form, found=found, places=chosen, status=422)
-    try:
-        return keep_once(request, lambda: _remove(request, form, chosen.cleaned_data["places"]))
-    except SentBefore as before:
-        form.add_error(None, before.sentence)
-    except ListDamaged as damaged:
-        form.add_error(None, str(damaged))
-    return _page(request, form, found=found, places=chosen, status=422)
+        return _page(request, WordsForm(person=person))
+    form = WordsForm(request.POST, person=person)
+    if form.is_valid():
+        try:
+            ask_to_look(form.cleaned_data["words"], by=person, whose=form.whose_texts)
+        except QueueFull as full:
+            form.add_error(None, str(full))
+    return _page(request, form, status=422 if form.errors else 200)
 
 
-def _remove(request: HttpRequest, form: WordsForm, chosen: list[str]) -> str:
-    places = [place for name in chosen for place in (name, *TOGETHER.get(name, ()))]
-    begin(form.cleaned_data["words"], by=request.user, places=places, whose=form.whose_texts)
+@never_cache
+@require_GET
+def erase_look(request: HttpRequest, key: UUID) -> HttpResponse:
+    """How far the look is, and then what it has found; without scripts that stands on the page itself."""
+    if not wants_fragment(request):
+        return redirect("erase_words")
+    return render(request, "erasing/_look.html", _looked(request, look_of(_person(request), key)))
+
+
+@require_POST
+def erase_look_again(request: HttpRequest, key: UUID) -> HttpResponse:
     try:
-        ask_to_finish(request.user)
+        look_again(_own_look(request, key))
     except QueueFull as full:
-        messages.warning(request, f"The words are out of the pages. The files are not done: {full}")
+        messages.error(request, str(full))
+    return redirect("erase_words")
+
+
+@require_POST
+def erase_leave(request: HttpRequest, key: UUID) -> HttpResponse:
+    """Stop looking, or leave everything as it is: nothing is kept of what was looked for."""
+    drop_look(_own_look(request, key))
+    messages.info(request, _("Nothing was changed."))
+    return redirect("erase_words")
+
+
+@never_cache
+@require_POST
+def erase_begin(request: HttpRequest, key: UUID) -> HttpResponse:
+    """Remove what this look has found, from the places that were chosen."""
+    look = look_of(_person(request), key)
+    if look is None or not look.is_done:
+        answer = answer_again(request)
+        if answer is None:
+            messages.error(request, _("What was found is not kept any longer. Nothing was changed; look again."))
+            answer = redirect("erase_words")
+        return answer
+    if not Look.of(look).allowed_to(_person(request)):
+        raise PermissionDenied
+    chosen = PlacesForm(request.POST)
+    error = ""
+    if not chosen.is_valid():
+        error = str(chosen.errors["places"][0])
     else:
-        messages.success(request, "The words are out of the pages. The files beside them follow now.")
+        try:
+            return keep_once(request, lambda: _begin(request, look, chosen.cleaned_data["places"]))
+        except SentBefore as before:
+            error = before.sentence
+        except ListDamaged as damaged:
+            error = str(damaged)
+    return _page(request, WordsForm(person=_person(request)), error=error, status=422)
+
+
+def _begin(request: HttpRequest, look: Job, chosen: list[str]) -> str:
+    wanted, by = Look.of(look), _person(request)
+    places = [place for name in chosen for place in (name, *TOGETHER.get(name, ()))]
+    begin(wanted.length, wanted.mark, by=by, places=places, whose=wanted.whose)
+    drop_look(look)
+    try:
+        ask_to_finish(by)
+    except QueueFull as full:
+        messages.warning(request, _("Nothing is removed yet. %(why)s") % {"why": full})
     return reverse("erase_words")
 
 
-def _finish(request: HttpRequest) -> HttpResponse:
+@never_cache
+@require_GET
+def erase_progress(request: HttpRequest) -> HttpResponse:
+    """How far removing is, and what was removed so far."""
+    if not wants_fragment(request):
+        return redirect("erase_words")
+    return render(request, "erasing/_progress.html", _removed(request))
+
+
+@require_POST
+def erase_finish(request: HttpRequest) -> HttpResponse:
+    """Go on with whatever is not at its end."""
     try:
-        ask_to_finish(request.user)
+        ask_to_finish(_person(request))
     except QueueFull as full:
         messages.warning(request, str(full))
     return redirect("erase_words")
 
 
-def _done(request: HttpRequest) -> dict:
-    """What was removed: by this person; all of it for an administrator. And how far the files are."""
-    job = Job.objects.of(request.user).filter(kind=Job.Kind.ERASING).last()
-    context = {"job": job, "damaged": "", "erasures": []}
+def _person(request: HttpRequest) -> User:
+    assert isinstance(request.user, User)  # nobody signed out comes this far
+    return request.user
+
+
+def _own_look(request: HttpRequest, key: UUID) -> Job:
+    look = look_of(_person(request), key)
+    if look is None:
+        raise Http404
+    return look
+
+
+def _page(request: HttpRequest, form: WordsForm, *, error: str = "", status: int = 200) -> HttpResponse:
+    look = _looked(request, look_of(_person(request)), error=error)
+    removed = _removed(request)
+    context = {"form": form, **look, **removed, "waiting": look["looking"] or removed["removing"]}
+    return render(request, "erasing/erase_words.html", context, status=status)
+
+
+def _looked(request: HttpRequest, look: Job | None, *, error: str = "") -> dict[str, Any]:
+    """The look and what it has found. After an error the places stay ticked as they were sent."""
+    context: dict[str, Any] = {"look": look, "looking": look is not None and not look.finished, "error": error}
+    if look is None or not look.is_done:
+        return context
+    wanted = Look.of(look)
+    if not wanted.allowed_to(_person(request)):
+        return {**context, "look": None}
+    found = shown(findings_of(look), wanted.sought(), reader=_person(request), whose=wanted.whose)
+    ticked = request.POST.getlist("places") if error else [place.name for place in found.places]
+    return {
+        **context,
+        "found": found,
+        "rows": [(place, place.name in ticked) for place in found.places],
+        "everybody": wanted.whose is None,
+        "sqlite": connection.vendor == "sqlite",
+    }
+
+
+def _removed(request: HttpRequest) -> dict[str, Any]:
+    """How far removing is. What was removed: by this person; all of it for an administrator."""
+    person = _person(request)
+    jobs = Job.objects.filter(kind=Job.Kind.ERASING)
+    job = jobs.of(person).still_kept().last()
+    removing = job is not None and not job.finished
+    context: dict[str, Any] = {"job": job, "removing": removing, "part": _part(job), "damaged": "", "erasures": []}
     try:
         entries = list_of_erasures.read()
     except ListDamaged as damaged:
-        return {**context, "damaged": str(damaged) if request.user.is_administrator else ""}
-    if not request.user.is_administrator:
-        entries = [entry for entry in entries if entry.by == request.user.pk]
-    people = {person.pk: person.display_name for person in User.objects.filter(pk__in={entry.by for entry in entries})}
-    shown = [(entry, people.get(entry.by, "")) for entry in reversed(entries)][:LISTED]
-    going_on = job is not None and not job.finished
+        return {**context, "damaged": str(damaged) if person.is_administrator else ""}
+    if not person.is_administrator:
+        entries = [entry for entry in entries if entry.by == person.pk]
+    people = {one.pk: one.display_name for one in User.objects.filter(pk__in={entry.by for entry in entries})}
+    listed = [(entry, people.get(entry.by, "")) for entry in reversed(entries)][:LISTED]
     return {
         **context,
-        "erasures": shown,
+        "erasures": listed,
         "older": max(0, len(entries) - LISTED),
-        "left": not going_on and any(not entry.finished_at for entry in entries),
+        # Whoever's job is under way goes on with every removal.
+        "left": any(not entry.finished_at for entry in entries) and not jobs.unfinished().exists(),
     }
 
 
-def _page(request: HttpRequest, form: WordsForm, *, found=None, places=None, status: int = 200) -> HttpResponse:
-    ticked = request.POST.getlist("places") if places is not None else None
-    context = {
-        "form": form,
-        "found": found,
-        "places": places,
-        "rows": [(place, ticked is None or place.name in ticked) for place in found.places] if found else [],
-        "words": form.cleaned_data.get("words", "") if form.is_bound else "",
-        "everybody": form.is_bound and form.is_valid() and form.whose_texts is None,
-        "sqlite": connection.vendor == "sqlite",
-        **_done(request),
-    }
-    return render(request, "erasing/erase_words.html", context, status=status)
+def _part(job: Job | None) -> str:
+    part = job.payload.get("part") if job else None
+    return str(Part(part).label) if part in Part.values else ""

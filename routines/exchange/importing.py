@@ -9,6 +9,7 @@ from django.db import InterfaceError, OperationalError, transaction
 
 from grade_bands.models import Grade
 from routines.exchange.reading import Read, read_plan, title_of
+from routines.exchange.removed_words import without_removed_words
 from routines.exchange.written import canonical
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
@@ -36,18 +37,20 @@ class StillAdding(Exception):
 def hold_file(*, by, name: str, read: Read) -> ImportFile:
     """Keep a file that was read, to be looked at before anything is added. The earlier file goes.
 
-    Raises StillAdding while that one is being added.
+    Raises StillAdding while that one is being added, ListDamaged where it can't be known which words were removed here.
     """
     adding = file_being_added(by)
     if adding is not None:
         raise StillAdding(adding)
+    cleaned = without_removed_words(read, name=name)
     Job.objects.of(by).imports().delete()
     ImportFile.objects.of(by).delete()
     return ImportFile.objects.create(
         by=by,
-        name=shortened(name),
-        plans=[plan.as_dict() for plan in read.plans],
-        refused=[[entry.number, entry.title, entry.field, entry.reason] for entry in read.refused],
+        name=shortened(cleaned.name),
+        plans=cleaned.plans,
+        refused=cleaned.refused,
+        left_out=cleaned.left_out,
     )
 
 

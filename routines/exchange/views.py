@@ -1,5 +1,6 @@
 """Files in and out: exporting a routine or the bank, importing with a look at what is in the file first."""
 
+from datetime import datetime
 from uuid import UUID
 
 from django.contrib import messages
@@ -31,6 +32,7 @@ from routines.exchange.written import written
 from routines.jobs.queue import QueueFull
 from routines.models import ImportFile, Routine, UnreadablePlan
 from routines.models.plan_reading import PlanError, read_document
+from routines.words_erased.list_of_erasures import ListDamaged
 
 LOOKED_AT = 60
 
@@ -97,6 +99,8 @@ def import_file(request: HttpRequest) -> HttpResponse:
                 return redirect(make())
         except StillAdding as adding:
             form.add_error("file", f"{adding} Wait until they are in, or stop that first.")
+        except ListDamaged as damaged:
+            form.add_error("file", str(damaged))
     context = {
         "section": "plans",
         "form": form,
@@ -116,6 +120,7 @@ def import_look(request: HttpRequest, key) -> HttpResponse:
         "file": file,
         "rows": [_looked_at(document, request.user) for document in file.plans[:LOOKED_AT]],
         "more": max(0, len(file.plans) - LOOKED_AT),
+        "left_out": [(datetime.fromisoformat(removed_at), texts) for removed_at, texts in file.left_out],
         "may_move_bank": may_move_the_bank(request.user),
     }
     return render(request, "exchange/import_look.html", context)

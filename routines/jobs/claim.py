@@ -62,6 +62,12 @@ class Claim:
             self._write(done=done, claimed_until=timezone.now() + LEASE)
         self.job.done = done
 
+    def begin_part(self, part: str, total: int) -> None:
+        """Say which part of its work it is at ("" where there is one only), and how much there is in it. Raises Lost."""
+        self.job.payload, self.job.total, self.job.done = {**self.job.payload, "part": part}, total, 0
+        self._told_at = time.monotonic()
+        self._write(payload=self.job.payload, total=total, done=0, claimed_until=timezone.now() + LEASE)
+
     @contextmanager
     def held(self) -> Iterator[Job]:
         """A transaction in which the job is ours to the end, for writes that must happen once. Raises Lost."""

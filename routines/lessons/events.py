@@ -16,7 +16,16 @@ from django.utils import timezone
 from django.utils.dateparse import parse_datetime
 from django.utils.translation import gettext as _
 
-from routines.lessons.kinds import KINDS, PAST_THE_END, TAKES_BACK, WRITES, Bounds, EventRefused, is_identity
+from routines.lessons.kinds import (
+    KINDS,
+    PAST_THE_END,
+    TAKES_BACK,
+    WRITES,
+    Bounds,
+    EventRefused,
+    is_identity,
+    of_another_version,
+)
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
 from routines.lessons.targets_seen import keep_targets
@@ -131,6 +140,8 @@ class _Appending:
         kind = event["kind"]
         if self.lesson.deleted_at is not None:
             raise EventRefused("deleted", _("This lesson was deleted."))
+        if kind not in KINDS and not self.sender.may_send(kind):
+            raise EventRefused("not-allowed", of_another_version(kind))
         about = kinds.get(event["data"]["event"]) if kind in TAKES_BACK else None
         if not self.sender.may_send(kind) or (about is not None and not self.sender.may_send(about)):
             raise EventRefused("not-allowed", _("This device may not do that in this lesson."))

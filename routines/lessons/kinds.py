@@ -37,6 +37,12 @@ class EventRefused(ValueError):
         self.reason = reason
 
 
+def of_another_version(part: str) -> str:
+    """The sentence for what only a page older or newer than the server sends; `part` is for whoever mends it."""
+    words = _("This page and the server no longer match (%(part)s). Load it again after the lesson.")
+    return words % {"part": part[:40]}
+
+
 @dataclass(frozen=True, slots=True)
 class Bounds:
     """What the bounds of parts depend on: the highest term that may be named."""
@@ -67,14 +73,12 @@ class Kind:
         """Raises: EventRefused for a part that is missing, unknown, of the wrong type or out of bounds."""
         for name in data:
             if name not in self.parts:
-                raise EventRefused(
-                    "malformed", _("The event holds a part that is not known here: %(part)s.") % {"part": name[:40]}
-                )
+                raise EventRefused("malformed", of_another_version(name))
         for name, part in self.parts.items():
             value = data.get(name)
             if value is None:
                 if not part.nullable:
-                    raise EventRefused("malformed", _("The event lacks its part “%(part)s”.") % {"part": name})
+                    raise EventRefused("malformed", of_another_version(name))
             else:
                 part.check(value, bounds)
         if self.both_ways and data["from"] == data["to"]:

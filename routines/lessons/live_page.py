@@ -2,20 +2,22 @@
 
 from typing import Any
 
+from django.http import HttpRequest
 from django.urls import reverse
 
 from accounts.names_of_children import as_script
 from routines.lessons.roles import Participant
 from routines.lessons.shown_count import spoken_title
-from routines.lessons.taking_part import after_the_end
+from routines.lessons.taking_part import after_the_end, person_mark
 from routines.models import Lesson
 from routines.models.shown_plan import ShownPlan
 
 
-def live_page(lesson: Lesson, me: Participant, shown: ShownPlan, *, count: str) -> dict[str, Any]:
+def live_page(request: HttpRequest, lesson: Lesson, me: Participant, shown: ShownPlan, *, count: str) -> dict[str, Any]:
     """Context of a live page. count: name of the address that tells its script the count."""
     return {
         "lesson": lesson,
+        "person": person_mark(request),
         "title": spoken_title(shown),
         "language": shown.audience.language,
         "names": as_script(),

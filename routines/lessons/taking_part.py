@@ -1,16 +1,20 @@
 """Who is asking, for one lesson: its teacher, a second teacher of the class, or a device with a pass."""
 
+import uuid
 from typing import Any
 
 from django.contrib.auth.views import redirect_to_login
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
 from django.urls import reverse
 from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
 
 from routines.lessons.passes import COOKIE, pass_of
 from routines.lessons.roles import Participant, Role
 from routines.models import Lesson
 
+PERSONS = uuid.uuid5(uuid.NAMESPACE_URL, "countfold:persons")
+SIGN_IN_AGAIN = gettext_lazy("Sign in again to send what is kept on this device.")
 ROLE_OF_PASS = {"board": Role.BOARD, "substitute": Role.SUBSTITUTE}
 
 
@@ -51,6 +55,28 @@ def after_the_end(lesson: Lesson, me: Participant) -> str:
     return reverse("lesson", args=[lesson.key]) if me.role is Role.TEACHER else reverse("lessons")
 
 
+def person_mark(request: HttpRequest) -> str:
+    """Who is signed in, as pages and what they keep name them; "" for nobody.
+
+    No number, which the board's source could be suspected of telling; and the same after any restore.
+    """
+    if not request.user.is_authenticated:
+        return ""
+    return str(uuid.uuid5(PERSONS, str(request.user.pk)))
+
+
+def refuse_for_another(request: HttpRequest, person: object) -> JsonResponse | None:
+    """The answer to a page that speaks for somebody else (`person`, a mark) than is signed in now; None where it may speak.
+
+    What was written under one name is never sent under another's, nor refused for good because that other may do less.
+    """
+    if not isinstance(person, str) or not person or person == person_mark(request):
+        return None
+    if not request.user.is_authenticated:
+        return answer({"reason": "signed-out", "words": SIGN_IN_AGAIN}, 401)
+    return answer({"reason": "another-person", "words": _("Someone else has signed in here.")}, 409)
+
+
 def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:
     """JSON for a lesson's scripts, never to be kept by anything in between."""
     response = JsonResponse(body, status=status)
@@ -59,7 +85,9 @@ def answer(body: dict[str, Any], status: int = 200) -> JsonResponse:
 
 
 def refuse(request: HttpRequest) -> JsonResponse:
-    """In answer to a script: 401 to a browser that has nothing to show, 404 to all others."""
+    """In answer to a script: 401 to a browser that has nothing to show, 404 to all others, with no word of what is there."""
     if not request.user.is_authenticated and COOKIE not in request.COOKIES:
-        return answer({"reason": "signed-out", "words": _("Sign in again to send what is kept on this device.")}, 401)
+        return answer({"reason": "signed-out", "words": SIGN_IN_AGAIN}, 401)
+    if not request.user.is_authenticated:
+        return answer({"reason": "not-paired", "words": _("This device is not in the lesson any more.")}, 404)
     return answer({"reason": "unknown", "words": _("There is no such lesson for whoever is signed in here.")}, 404)

@@ -14,7 +14,10 @@ class ImportFileQuerySet(models.QuerySet["ImportFile"]):
 
 class ImportFile(models.Model):
     """`plans` are the documents that can be added, `refused` what cannot and why; `done` says how many are dealt with:
-    added, already here, or not added because the school has changed since the file was read (then `refused` says so)."""
+    added, already here, or not added because the school has changed since the file was read (then `refused` says so).
+
+    `left_out`: when words that stood in the file had been removed everywhere here (ISO times), each with in how many of
+    the file's texts they stood."""
 
     key = models.UUIDField(default=uuid.uuid4, unique=True, editable=False)
     by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="+")
@@ -22,6 +25,7 @@ class ImportFile(models.Model):
     at = models.DateTimeField(default=timezone.now)
     plans = models.JSONField()
     refused = models.JSONField(default=list)
+    left_out = models.JSONField(default=list)
     into_bank = models.BooleanField(default=False)
     done = models.PositiveIntegerField(default=0)
     already_here = models.PositiveIntegerField(default=0)

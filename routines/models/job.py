@@ -51,13 +51,15 @@ class JobQuerySet(models.QuerySet["Job"]):
 class Job(models.Model):
     """One piece of work. Whoever makes it holds `claim` until `claimed_until`, and says in time that it still does.
 
-    `title` are the words it is shown under; `payload` holds nothing but ids and choices, so that what may be seen is
-    decided again when it is made. `done` of `total` says how far it is; `said` is a sentence for its owner.
+    `title` are the words it is shown under; `payload` holds nothing but ids, hashes and choices, so that what may be seen
+    is decided again when it is made, and the part it is at, where it has several. `done` of `total` says how far it is;
+    `said` is a sentence for its owner.
     """
 
     class Kind(models.TextChoices):
         BOOKLET = "booklet", "booklet"
         IMPORT = "import", "import"
+        LOOKING = "looking", "look"
         ERASING = "erasing", "removal"
 
     class State(models.TextChoices):

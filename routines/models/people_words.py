@@ -47,9 +47,11 @@ WORDLESS = (
     *(f"routines.LessonEvent.{name}" for name in ("device", "kind")),
     *(f"routines.TargetOutcome.{name}" for name in ("family", "seen")),
     *(f"routines.Job.{name}" for name in ("kind", "payload", "state")),
-    "routines.JobFile.content",  # a finished booklet: gone within the hour, or by `drop_all_booklets`
+    # A finished booklet: gone within the hour, or by `drop_all_booklets`. What a look for words has found: keys of rows.
+    "routines.JobFile.content",
     *(f"routines.LessonPass.{name}" for name in ("address", "code", "role", "secret_hash")),
     "routines.Reflection.outcome",
+    "routines.ImportFile.left_out",
     "routines.Suggestion.answer",
 )
 

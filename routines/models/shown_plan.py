@@ -7,6 +7,9 @@ from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_p
 from routines.counting.claims import RemainderClaim, StepClaim
 from routines.models.plan_document import Plan
 
+# Expressions with a letter for a number: from grade 5 on classes write what a pattern does as a rule.
+LEVEL_OF_RULES = 5
+
 
 @dataclass(frozen=True, slots=True)
 class ShownPattern:
@@ -37,6 +40,11 @@ class ShownPlan:
     @cached_property
     def grid(self) -> Grid:
         return self.plan.grid()
+
+    @property
+    def rule(self) -> str:
+        """The n-th count as an expression, "6 × n + 52"; "" for classes that do not write such rules yet."""
+        return self.grid.count.rule().text if self.audience.level >= LEVEL_OF_RULES else ""
 
     @cached_property
     def target_claims(self) -> list[Claim]:

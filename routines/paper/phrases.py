@@ -10,6 +10,7 @@ PHRASES: dict[str, tuple[str, str]] = {
     "grade": ("Grade {grade}", "Grado {grade}"),
     "about_minutes": ("about {minutes} min", "unos {minutes} min"),
     "counts_to": ("{line} {terms} counts, to {last}.", "{line} {terms} números, hasta {last}."),
+    "rule": ("The n-th count is {rule}", "El número n es {rule}"),
     # The count in one line
     "by": ("By {step} from {start}", "De {step} en {step} desde {start}"),
     "back_by": ("Back by {step} from {start}", "Hacia atrás de {step} en {step} desde {start}"),

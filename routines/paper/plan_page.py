@@ -157,6 +157,7 @@ def common(subject: Subject) -> dict[str, Any]:
         "say": subject.say,
         "written_lang": written_lang,
         "count_line": subject.count_line,
+        "rule": subject.say.tell("rule", rule=subject.shown.rule) if subject.shown.rule else "",
         "grade": subject.say.tell("grade", grade=subject.routine.grade.name),
         "minutes": subject.say.tell("about_minutes", minutes=plan.minutes()),
         "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},

@@ -204,7 +204,7 @@ test("a jump down the first column runs outside the grid, with its label beyond 
 });
 
 const say = (name, { count = "" } = {}) => `${name}${count}`;
-const listed = ({ stored = true, waiting = [], refused = [] } = {}) => ({ stored, refused,
+const listed = ({ stored = true, waiting = [], refused = [], removed = [], anothers = [], isBehind = false } = {}) => ({ stored, refused, removed, anothers, isBehind,
   unsent: waiting.map((kind) => ({ event: { kind } })) });
 
 for (const [says, list, trouble, expected] of [
@@ -213,8 +213,16 @@ for (const [says, list, trouble, expected] of [
   ["counts wait without network", listed({ waiting: ["term.write", "term.correct", "mark.add"] }), "offline", ["many-waiting2", "offline"]],
   ["only ink waits", listed({ waiting: ["mark.add"] }), "", ["ink-waiting"]],
   ["the session ended", listed({ waiting: ["term.write"] }), "signed-out", ["one-waiting1", "sign-in"]],
+  ["the server keeps nothing", listed({ waiting: ["term.write"] }), "server", ["one-waiting1", "server-trouble"]],
+  ["someone else signed in", listed({ waiting: ["term.write"] }), "another-person", ["one-waiting1", "another-person"]],
+  ["what someone else wrote waits", listed({ anothers: [1, 1] }), "", ["many-anothers2"]],
+  ["the pairing ended", listed({ waiting: ["term.write"] }), "not-paired", ["one-waiting1", "not-paired"]],
+  ["words were removed from what was sent late", listed({ removed: [1] }), "", ["all-sent", "one-removed1"]],
+  ["another device does more", listed({ isBehind: true }), "", ["all-sent", "page-behind"]],
   ["the browser keeps nothing", listed({ stored: false }), "", ["page-only", "all-sent"]],
-  ["one was refused", listed({ refused: [1] }), "", ["all-sent", "one-refused1"]],
+  ["the browser keeps nothing and a count waits", listed({ stored: false, waiting: ["term.write"] }), "offline", ["one-on-page1", "offline"]],
+  ["the browser keeps nothing and ink waits", listed({ stored: false, waiting: ["mark.add"] }), "", ["ink-on-page"]],
+  ["one was refused", listed({ refused: [1] }), "", ["one-refused1"]],
 ]) {
   test(`when ${says} the page says so`, () => assert.deepEqual(statusOf({ list, sync: { trouble }, say }), expected));
 }

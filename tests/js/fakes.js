@@ -10,6 +10,7 @@ export class FakeServer {
     this.after = null; // the same, after the server has kept what was sent
     this.refuses = () => null; // event -> {reason, words}
     this.missing = false;
+    this.ended = false;
   }
 
   fetch = async (address, { method, headers, body }) => {
@@ -44,7 +45,7 @@ export class FakeServer {
     const after = Number(new URL(address, "http://school").searchParams.get("after"));
     const events = [...this.events.values()].filter((event) => event.seq > after).slice(0, 500);
     const last = events.at(-1)?.seq ?? after;
-    return reply(200, { ...this.#about(), last, more: last < this.events.size, ended: false, events });
+    return reply(200, { ...this.#about(), last, more: last < this.events.size, ended: this.ended, events });
   }
 
   #about() { return { epoch: this.epoch, last: this.events.size, token: this.token }; }

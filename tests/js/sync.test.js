@@ -7,9 +7,9 @@ import { EventMaker } from "../../static/js/lesson/event.js";
 import { Sync } from "../../static/js/lesson/sync.js";
 import { FakeServer, FakeStore, FakeTimers, reply } from "./fakes.js";
 
-function page(server, { store = new FakeStore(), visible = true, about = {} } = {}) {
+function page(server, { store = new FakeStore(), visible = true, about = {}, person = "" } = {}) {
   const maker = new EventMaker({ elapsed: () => 1 });
-  const list = new EventList({ lesson: "L", store, maker, channel: null });
+  const list = new EventList({ lesson: "L", store, maker, person, channel: null });
   const timers = new FakeTimers();
   const sync = new Sync({ list, address: "/events/", token: server.token, about, fetch: server.fetch,
     setTimer: timers.setTimer, clearTimer: timers.clearTimer, isVisible: () => visible });
@@ -65,15 +65,25 @@ test("without network the tries come ever more seldom, at most half a minute apa
   assert.deepEqual(waits, [1000, 2000, 4000, 8000, 16000, 30000, 30000, 30000]);
 });
 
-test("a server in trouble keeps everything here", async () => {
-  const server = new FakeServer();
-  const { list, sync } = page(server);
-  await write(list, 1);
-  server.trouble = () => reply(503);
-  await sync.round();
-  assert.equal(sync.trouble, "offline");
-  assert.equal(list.unsent.length, 1);
-});
+for (const status of [500, 502, 503, 507, 413]) {
+  test(`a server that answers ${status} is not called a lost connection, and everything is kept here`, async () => {
+    const server = new FakeServer();
+    const { list, sync, timers } = page(server);
+    sync.start();
+    await write(list, 1);
+    server.trouble = () => reply(status);
+    timers.set = [];
+    await sync.round();
+    assert.equal(sync.trouble, "server");
+    assert.equal(list.unsent.length, 1);
+    await write(list, 2);
+    assert.equal(timers.wait, 1000); // what is written does not hurry the next try
+    server.trouble = null;
+    await sync.round();
+    assert.deepEqual([...server.events.values()].map((event) => event.data.n), [1, 2]);
+    assert.equal(sync.trouble, "");
+  });
+}
 
 for (const [says, answer] of [["an answer of 401", reply(401)], ["being sent to the sign-in page", reply(200, {}, { redirected: true })]]) {
   test(`${says} keeps what is written and asks to sign in`, async () => {
@@ -120,12 +130,14 @@ test("a token that stays refused is not asked for for ever", async () => {
   assert.equal(list.unsent.length, 1);
 });
 
-for (const [status, trouble] of [[404, "unknown"], [410, "deleted"]]) {
-  test(`${status} has a name and loses nothing`, async () => {
+for (const [status, trouble, told] of [
+  [404, "unknown"], [404, "not-paired", { reason: "not-paired" }], [409, "another-person"], [410, "deleted"],
+]) {
+  test(`${status} is ${trouble} and loses nothing`, async () => {
     const server = new FakeServer();
     const { list, sync } = page(server);
     await write(list, 1);
-    server.trouble = () => reply(status);
+    server.trouble = () => reply(status, told);
     await sync.round();
     assert.equal(sync.trouble, trouble);
     assert.equal(list.unsent.length, 1);
@@ -169,6 +181,21 @@ test("an older backup put back heals: all that is held is sent again", async () 
   assert.equal(list.unsent.length, 0);
 });
 
+test("a stub is not sent again: nothing of it is left", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  const late = await list.add("notice.add", { text: "garply", expected: null });
+  await write(list, 1);
+  server.put({ ...late, data: {}, erased: true });
+  await sync.round();
+  server.epoch = "second";
+  server.calls = [];
+  await sync.round();
+  const sent = server.calls.flatMap((call) => call.body?.events ?? []);
+  assert.deepEqual(sent.map((event) => event.kind), ["term.write"]);
+  assert.equal(list.unsent.length, 0);
+});
+
 test("a lesson that a restore lost is made again by whoever holds what opened it", async () => {
   const server = new FakeServer();
   const { list, sync } = page(server);
@@ -182,6 +209,114 @@ test("a lesson that a restore lost is made again by whoever holds what opened it
   await sync.round();
   assert.equal(server.events.size, 2);
   assert.equal(sync.trouble, "");
+});
+
+test("it is made again too where something waits to be sent", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await list.add("lesson.open", { version: 1 });
+  await sync.round();
+  server.events = new Map();
+  server.missing = true;
+  await write(list, 1);
+  await sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.kind), ["lesson.open", "term.write"]);
+  assert.equal(sync.trouble, "");
+});
+
+test("a lesson that is not there for whoever is signed in makes nothing that was sent look unsent", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  await list.add("lesson.open", { version: 1 });
+  await write(list, 1);
+  await sync.round();
+  server.trouble = () => reply(404);
+  await sync.round();
+  assert.equal(sync.trouble, "unknown");
+  assert.equal(list.unsent.length, 0);
+  await write(list, 2);
+  await sync.round();
+  assert.equal(list.unsent.length, 1);
+});
+
+test("every request says who opened the page", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server, { person: "somebody" });
+  await write(list, 1);
+  await sync.round();
+  assert.deepEqual(server.calls.map((call) => call.body?.person ?? new URL(call.address, "http://school").searchParams.get("person")),
+    ["somebody", "somebody"]);
+});
+
+test("what one person wrote in this browser is not sent from a page that another opened", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const before = page(server, { store, person: "ana" });
+  await write(before.list, 1);
+  const other = page(server, { store, person: "bo" });
+  await other.list.load();
+  await write(other.list, 2);
+  await other.sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.data.n), [2]);
+  assert.equal(other.list.anothers.length, 1);
+  assert.equal(other.list.state.entries["1"][0].text, "1");
+  const again = page(server, { store, person: "ana" });
+  await again.list.load();
+  await again.sync.round();
+  assert.deepEqual([...server.events.values()].map((event) => event.data.n), [2, 1]);
+  assert.equal(again.list.anothers.length, 0);
+});
+
+test("what nobody signed in wrote, and what the server had once, is anybody's to send", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const device = page(server, { store });
+  await write(device.list, 1);
+  const ana = page(server, { store, person: "ana" });
+  await ana.list.load();
+  await write(ana.list, 2);
+  await ana.sync.round();
+  assert.equal(server.events.size, 2);
+  server.events = new Map();
+  server.epoch = "second"; // an older backup
+  const bo = page(server, { store, person: "bo", about: { epoch: "first", last: 2 } });
+  await bo.list.load();
+  await bo.sync.round();
+  await bo.sync.round();
+  assert.equal(server.events.size, 2);
+});
+
+test("what came after the end is sent again once the lesson is open again", async () => {
+  const server = new FakeServer();
+  const store = new FakeStore();
+  const { list, sync } = page(server, { store });
+  await write(list, 1);
+  server.ended = true;
+  server.refuses = () => ({ reason: "ended", words: "The lesson has ended." });
+  await sync.round();
+  assert.deepEqual(list.refused.map((record) => record.refused), ["The lesson has ended."]);
+  const again = page(server, { store }); // loaded again meanwhile
+  await again.list.load();
+  await again.sync.round();
+  assert.equal(again.list.refused.length, 1);
+  server.ended = false;
+  server.refuses = () => null;
+  await again.sync.round();
+  await again.sync.round();
+  assert.equal(server.events.size, 1);
+  assert.equal(again.list.refused.length, 0);
+});
+
+test("what was removed before it reached the server is not gone in silence", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  const late = await list.add("notice.add", { text: "garply", expected: null });
+  const others = new EventMaker().make("notice.add", {});
+  server.put({ ...others, erased: true });
+  server.put({ ...late, data: {}, erased: true });
+  await sync.round();
+  assert.deepEqual(list.removed.map((record) => record.event.id), [late.id]);
+  assert.equal(list.state.notices.length, 0);
 });
 
 test("what was kept but not sent before a reload is sent after it", async () => {
@@ -236,4 +371,16 @@ test("a kind that an old page does not know is kept and passed over", async () =
   await sync.round();
   assert.equal(list.events.length, 1);
   assert.equal(list.state.next, 1);
+  assert.ok(list.isBehind);
+  assert.equal(sync.trouble, "");
+});
+
+test("a page that knows every kind is not behind", async () => {
+  const server = new FakeServer();
+  const { list, sync } = page(server);
+  const { id } = await list.add("mark.add", { n: 1, mark: "ring", place: null });
+  await list.add("mark.remove", { event: id });
+  await list.add("undo", { event: id });
+  await sync.round();
+  assert.ok(!list.isBehind);
 });

@@ -5,7 +5,7 @@
 
 A picture shows a dozen terms at most, from `first` on; the jump into `first` is shown too. In templates:
 {% load countfold %} {% picture count "line" first=13 width=288 %}.
-On screen the drawings carry the p- classes of static/css/components/pictures.css; on paper the same rules as attributes.
+On screen the drawings carry the p- classes of static/css/drawing.css; on paper the same rules as attributes.
 """
 
 from routines.counting import Count, Kind

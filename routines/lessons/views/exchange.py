@@ -16,7 +16,7 @@ from routines.lessons.making_again import make_again
 from routines.lessons.passes import open_to_passes, pass_of
 from routines.lessons.roles import Participant
 from routines.lessons.shown_count import board_count, lectern_count, shown_of
-from routines.lessons.taking_part import answer, find_lesson, participant_in, refuse
+from routines.lessons.taking_part import answer, find_lesson, participant_in, refuse, refuse_for_another
 from routines.models import Lesson
 
 BODY_BYTES = BATCH_LIMIT * (DATA_BYTES + 1024)
@@ -29,10 +29,13 @@ DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was deleted."
 @login_not_required
 @require_http_methods(["GET", "POST"])
 def events(request: HttpRequest, key) -> HttpResponse:
-    """GET ?after=seq: what came since. POST {"epoch", "now", "events"}: what was made here."""
+    """GET ?after=seq&person=mark: what came since. POST {"epoch", "now", "person", "events"}: what was made here."""
     sent = _sent(request) if request.method == "POST" else None
     if isinstance(sent, JsonResponse):
         return sent
+    other = refuse_for_another(request, request.GET.get("person") if sent is None else sent.get("person"))
+    if other is not None:
+        return other
     batch = sent["events"] if sent is not None else None
     lesson = find_lesson(key, "version") if batch is not None else _asked_about(request, key)
     if lesson is None and batch and request.user.is_authenticated:

@@ -38,7 +38,7 @@ def lectern(request: HttpRequest, key) -> HttpResponse:
         return found
     lesson, me = found
     shown = shown_of(lesson)
-    context = live_page(lesson, me, shown, count="lesson_lectern_json") | {
+    context = live_page(request, lesson, me, shown, count="lesson_lectern_json") | {
         "me": me,
         "is_teacher": me.role is Role.TEACHER,
         "plan": shown.plan,

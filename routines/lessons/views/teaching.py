@@ -78,7 +78,7 @@ def board(request: HttpRequest, key) -> HttpResponse:
         return found
     lesson, me = found
     alone, shown = request.GET.get("alone") == "1", shown_of(lesson)
-    context = live_page(lesson, me, shown, count="lesson_board_json") | {
+    context = live_page(request, lesson, me, shown, count="lesson_board_json") | {
         "may_end": me.may_end,
         "lectern": "" if me.is_board or alone else reverse("lesson_lectern", args=[lesson.key]),
     }

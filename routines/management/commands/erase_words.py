@@ -1,14 +1,31 @@
 """Take words out of everything that is kept: the database, its file, and every backup of this server."""
 
-from django.core.management.base import BaseCommand, CommandError
+from django.core.management.base import BaseCommand, CommandError, CommandParser, OutputWrapper
 
 from accounts.models import User
-from routines.erasing.doing import StillRead, begin, finish
+from routines.erasing.doing import Part, StillRead, begin, finish
 from routines.erasing.forms import WordsForm
 from routines.erasing.looking import look_for
 from routines.erasing.places import CALLED
+from routines.erasing.showing import shown
 from routines.words_erased.list_of_erasures import ListDamaged
-from routines.words_erased.matching import Sought
+from routines.words_erased.matching import Sought, mark_of
+
+
+class Written:
+    """Says how far it is in lines of a terminal: each part, and each backup."""
+
+    def __init__(self, out: OutputWrapper) -> None:
+        self.out, self.part, self.total = out, "", 0
+
+    def begin_part(self, part: str, total: int) -> None:
+        if part != self.part:
+            self.out.write(f"{Part(part).label}.")
+        self.part, self.total = part, total
+
+    def progress(self, done: int) -> None:
+        if self.part == Part.BACKUPS:
+            self.out.write(f"Backup {done + 1} of {self.total}")
 
 
 class Command(BaseCommand):
@@ -17,11 +34,11 @@ class Command(BaseCommand):
         "With --finish, go on with removals that are not at their end, and again with those that a foreign restore undid."
     )
 
-    def add_arguments(self, parser) -> None:
+    def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("--by", help="sign-in name of the administrator in whose name this is done")
         parser.add_argument("--finish", action="store_true", help="ask for no words; only go on with what was begun")
 
-    def handle(self, *args, by: str | None = None, **options) -> None:
+    def handle(self, *args: object, by: str | None = None, **options: bool) -> None:
         try:
             if not options["finish"]:
                 self._begin(by)
@@ -36,17 +53,19 @@ class Command(BaseCommand):
         form = WordsForm({"words": input("Words to remove: "), "whose": "all"}, person=person)
         if not form.is_valid():
             raise CommandError(" ".join(form.errors["words"]))
-        found = look_for(Sought.in_words(form.cleaned_data["words"]), reader=person, whose=None)
+        words = form.cleaned_data["words"]
+        sought = Sought.in_words(words)
+        found = shown(look_for(sought, whose=None), sought, reader=person, whose=None)
         for place in found.places:
-            self.stdout.write(f"{place.texts or place.followers} in {place.called}: {', '.join(place.forms)}")
+            self.stdout.write(f"{place.texts or place.followers} in {place.called}: {', '.join(place.spelt)}")
         if not found.texts:
             self.stdout.write("They stand in no text of the database; its file and the backups are written anew.")
         if input("Remove them for good? Type yes: ").strip().casefold() != "yes":
             raise CommandError("Nothing was changed.")
-        begin(form.cleaned_data["words"], by=person, places=list(CALLED), whose=None)
+        begin(*mark_of(words), by=person, places=list(CALLED), whose=None)
 
     def _finish(self, *, again: bool) -> None:
-        failed = finish(lambda done, total: self.stdout.write(f"Backup {done + 1} of {total}"), again=again)
+        failed = finish(Written(self.stdout), again=again)
         for name in failed:
             self.stdout.write(f"Could not be written anew, and may hold the words: {name}")
         self.stdout.write("Done.")

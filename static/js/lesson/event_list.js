@@ -2,21 +2,24 @@
 // `state` is what may be painted: only what is stored. `ahead` also holds what is just being stored, so that the next
 // key knows where the count is. Without a store everything is painted and `stored` is false.
 
-import { inOrder, reduceEvents } from "./reduce.js";
+import { inOrder, isKnown, reduceEvents } from "./reduce.js";
 
 const CHANNEL = "countfold-lessons";
 
 export class EventList {
-  #records = new Map(); // id -> {event, own, seq, refused}
+  #records = new Map(); // id -> {event, own, by, seq, refused, reason}
   #storing = new Map(); // id -> event, not stored yet
   #channel = null;
   #turn = []; // [{record, done}] for the next transaction
   #isStoring = false;
+  #isBehind = false;
   #changes = 0; // to the set of events held here
   #aheadOf = 0; // the changes that `ahead` knows of
 
-  constructor({ lesson, store, maker, channel = globalThis.BroadcastChannel }) {
+  // person: who opened the page, by a mark of the server's; "" where nobody was signed in.
+  constructor({ lesson, store, maker, person = "", channel = globalThis.BroadcastChannel }) {
     this.lesson = lesson;
+    this.person = person;
     this.store = store;
     this.maker = maker;
     this.stored = store !== null;
@@ -30,8 +33,8 @@ export class EventList {
   async load() {
     if (this.store) {
       try {
-        for (const { event, own, seq, refused } of await this.store.all()) {
-          this.#take({ event, own, seq, refused });
+        for (const { event, own, by, seq, refused, reason } of await this.store.all()) {
+          this.#take({ event, own, by, seq, refused, reason });
         }
       } catch {
         this.stored = false;
@@ -47,13 +50,33 @@ export class EventList {
   // With what is just being stored, in order.
   get eventsAhead() { return inOrder([...this.events, ...this.#storing.values()]); }
 
-  // Made or held here and not acknowledged yet, in counting order of the clock.
+  // Made or held here and not acknowledged yet, in counting order of the clock; but for what is another's to send.
   get unsent() {
-    return this.records.filter((record) => record.seq === null && !record.refused)
-      .sort((a, b) => a.event.t - b.event.t);
+    return this.#waiting.filter((record) => !this.#isAnothers(record)).sort((a, b) => a.event.t - b.event.t);
+  }
+
+  // Made in this browser by somebody else who was signed in, and not acknowledged yet.
+  get anothers() { return this.#waiting.filter((record) => this.#isAnothers(record)); }
+
+  // All that this page may send, sent or not: of a stub nothing is left.
+  get sendable() {
+    const others = new Set(this.anothers);
+    return inOrder(this.records.filter((record) => !record.event.erased && !others.has(record)).map((record) => record.event));
+  }
+
+  get #waiting() { return this.records.filter((record) => record.seq === null && !record.refused); }
+
+  #isAnothers({ by }) {
+    return Boolean(by) && by !== this.person;
   }
 
   get refused() { return this.records.filter((record) => record.refused); }
+
+  // Written here, and gone because words in it were removed everywhere before it reached the server.
+  get removed() { return this.records.filter((record) => record.own && record.event.erased); }
+
+  // Whether another device does what this page knows nothing of.
+  get isBehind() { return this.#isBehind; }
 
   // Make an event. It is painted once it is stored; the promise is done then.
   async add(kind, data) {
@@ -62,7 +85,7 @@ export class EventList {
     this.#changes += 1;
     this.#reduceAhead();
     await new Promise((done) => {
-      this.#turn.push({ record: { event, own: true, seq: null, refused: "" }, done });
+      this.#turn.push({ record: { event, own: true, by: this.person, seq: null, refused: "" }, done });
       if (!this.#isStoring) this.#storeAll();
     });
     return event;
@@ -84,13 +107,13 @@ export class EventList {
         }
         for (const record of records) {
           this.#storing.delete(record.event.id);
-          this.#take(record, { isKnown: true });
+          this.#take(record, { isHeld: true });
         }
         for (const { done } of batch) done();
         this.#reduce();
         this.changed();
         this.waiting();
-        for (const { event } of records) this.#channel?.postMessage({ lesson: this.lesson, event });
+        for (const { event, by } of records) this.#channel?.postMessage({ lesson: this.lesson, event, by });
       }
     } finally {
       this.#isStoring = false;
@@ -103,7 +126,7 @@ export class EventList {
     for (const { seq, ...event } of events) {
       const known = this.#records.get(event.id);
       if (known?.seq === seq && !event.erased) continue;
-      fresh.push({ event, own: known?.own ?? false, seq, refused: "" });
+      fresh.push({ event, own: known?.own ?? false, by: known?.by, seq, refused: "" });
     }
     await this.#keep(fresh);
   }
@@ -115,23 +138,30 @@ export class EventList {
       const record = this.#records.get(id);
       if (record) answered.push({ ...record, seq, refused: "" });
     }
-    for (const [id, { words }] of Object.entries(rejected)) {
+    for (const [id, { reason, words }] of Object.entries(rejected)) {
       const record = this.#records.get(id);
-      if (record) answered.push({ ...record, refused: words });
+      if (record) answered.push({ ...record, refused: words, reason });
     }
     await this.#keep(answered);
   }
 
-  // An older backup was put back: everything held is to be sent again.
+  // An older backup was put back: everything held is to be sent again, but for stubs, of which nothing is left to send.
   async sendAllAgain() {
-    await this.#keep(this.records.map((record) => ({ ...record, seq: null, refused: "" })));
+    await this.#keep(this.records.filter((record) => !record.event.erased).map((record) => ({
+      ...record, by: record.seq === null ? record.by : "", seq: null, refused: "", // what was sent once is anybody's to send again
+    })));
+  }
+
+  // What was refused for a reason that holds no more.
+  async sendAgain(reason) {
+    await this.#keep(this.refused.filter((record) => record.reason === reason).map((record) => ({ ...record, refused: "" })));
   }
 
   #listen(channel) {
     this.#channel = channel;
     channel.onmessage = ({ data }) => {
       if (data.lesson !== this.lesson || this.#records.has(data.event.id)) return;
-      this.#take({ event: data.event, own: true, seq: null, refused: "" }); // the other tab has stored it
+      this.#take({ event: data.event, own: true, by: data.by, seq: null, refused: "" }); // the other tab has stored it
       this.#reduce();
       this.changed();
       this.waiting();
@@ -157,9 +187,10 @@ export class EventList {
     this.changed();
   }
 
-  // isKnown: it is in `ahead` already. The same id is the same content, but for a stub.
-  #take(record, { isKnown = this.#records.has(record.event.id) && !record.event.erased } = {}) {
-    if (!isKnown) this.#changes += 1;
+  // isHeld: it is in `ahead` already. The same id is the same content, but for a stub.
+  #take(record, { isHeld = this.#records.has(record.event.id) && !record.event.erased } = {}) {
+    if (!isHeld) this.#changes += 1;
+    if (!isKnown(record.event.kind)) this.#isBehind = true;
     this.#records.set(record.event.id, record);
     this.maker.see(record.event);
   }

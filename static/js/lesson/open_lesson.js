@@ -6,8 +6,8 @@ import { EventMaker } from "./event.js";
 import { openStore } from "./store.js";
 import { Sync } from "./sync.js";
 
-// lesson: its key; count: the address of its count as JSON; events: of its events; token: against cross-site requests.
-export async function openLesson({ lesson, count: address, events, token }) {
+// person: who opened the page; lesson: its key; count: the address of its count as JSON; events: of its events; token: against cross-site requests.
+export async function openLesson({ lesson, count: address, events, token, person }) {
   const store = await openStore(lesson);
   const about = store ? await store.about().catch(() => ({})) : {};
   const kept = about.counts?.[address] ?? null;
@@ -16,11 +16,12 @@ export async function openLesson({ lesson, count: address, events, token }) {
   about.counts = { ...about.counts, [address]: count };
   const keepAbout = async (now) => { if (store) await store.keepAbout(now).catch(() => {}); };
   await keepAbout(about);
-  const list = new EventList({ lesson, store, maker: new EventMaker() });
+  const list = new EventList({ lesson, store, maker: new EventMaker(), person });
   await list.load();
   const sync = new Sync({ list, address: events, token, about, keepAbout });
   document.addEventListener("visibilitychange", () => { if (!document.hidden) sync.wake(); });
   window.addEventListener("online", () => sync.wake());
+  window.addEventListener("beforeunload", (event) => { if (!list.stored && list.unsent.length) event.preventDefault(); });
   return { count, list, sync };
 }
 

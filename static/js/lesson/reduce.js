@@ -147,6 +147,11 @@ const ACTS = {
   "lesson.reopen": ({ state }) => { state.ended = false; },
 };
 
+// Kinds that this page knows; the others are kept and passed over.
+export function isKnown(kind) {
+  return Object.hasOwn(ACTS, kind) || kind === "undo" || kind === "mark.remove";
+}
+
 // The state as the plain JSON that both languages give.
 function finished(state) {
   const highest = Math.max(0, ...state.entries.keys(), ...state.filled.map(([, last]) => last));

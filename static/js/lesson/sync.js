@@ -7,6 +7,8 @@ const EVERY = 1000; // while something happens
 const QUIET_AFTER = 60; // answers without news
 const WHEN_QUIET = 3000;
 const LONGEST = 30000; // between two tries while the server cannot be reached
+const RESTED = new Set(["offline", "server"]); // no new event hurries these on
+const TROUBLES = { 401: "signed-out", 403: "refused", 404: "unknown", 409: "another-person", 410: "deleted" };
 
 export class Sync {
   #timer = null;
@@ -19,7 +21,7 @@ export class Sync {
     setTimer = (act, wait) => setTimeout(act, wait), clearTimer = (timer) => clearTimeout(timer),
     isVisible = () => !document.hidden }) {
     Object.assign(this, { list, address, token, about, keepAbout, fetch, setTimer, clearTimer, isVisible });
-    this.trouble = ""; // "", offline, signed-out, refused, unknown, deleted
+    this.trouble = ""; // "", offline, server, signed-out, another-person, refused, unknown, not-paired, deleted
     this.changed = () => {};
   }
 
@@ -39,7 +41,7 @@ export class Sync {
       this.#again = true;
       return;
     }
-    if (this.#failures && this.trouble === "offline" && this.#timer !== null) return; // the next try is set
+    if (this.#failures && RESTED.has(this.trouble) && this.#timer !== null) return; // the next try is set
     this.#set(0);
   }
 
@@ -111,6 +113,7 @@ export class Sync {
         continue;
       }
       await this.list.hear(answer.events);
+      if (!answer.ended) await this.list.sendAgain("ended"); // its teacher has opened it again
       news ||= answer.events.length > 0;
       // `last` goes over events that this page may not hear, so it is more than the seq of the last one heard.
       if (answer.last !== this.about.last) await this.#remember({ last: answer.last });
@@ -144,16 +147,15 @@ export class Sync {
         answer = fresh; // it says more: signed out, or not there
       }
     }
-    if (answer.status === 404 && method === "GET" && this.#canMakeAgain()) {
-      await this.list.sendAllAgain(); // a restore lost the lesson: what opened it is held here
-      answer = await this.#call("POST", this.#parcel(this.#firstBatch()));
-      if (answer.ok) answer = await this.#call(method, body);
+    if (answer.status === 404 && this.#canMakeAgain()) { // perhaps a restore lost the lesson: what opened it is held here
+      const made = await this.#call("POST", this.#parcel(this.#firstBatch()));
+      if (made.ok) {
+        await this.list.sendAllAgain();
+        answer = await this.#call(method, body);
+      }
     }
-    if (answer.redirected || answer.status === 401) throw new Refusal("signed-out");
-    if (answer.status === 403) throw new Refusal("refused");
-    if (answer.status === 404) throw new Refusal("unknown");
-    if (answer.status === 410) throw new Refusal("deleted");
-    if (!answer.ok) throw new Refusal("offline");
+    if (answer.redirected) throw new Refusal("signed-out");
+    if (!answer.ok) throw new Refusal(await troubleOf(answer));
     const told = await answer.json();
     this.token = told.token ?? this.token;
     return told;
@@ -165,17 +167,17 @@ export class Sync {
 
   // `now` tells the server how far this clock is from its own.
   #parcel(events) {
-    return { epoch: this.about.epoch ?? null, now: new Date().toISOString(), events };
+    return { epoch: this.about.epoch ?? null, now: new Date().toISOString(), person: this.list.person, events };
   }
 
   #firstBatch() {
-    return this.list.unsent.slice(0, BATCH).map((record) => record.event);
+    return this.list.sendable.slice(0, BATCH);
   }
 
   #call(method, body) {
     const options = { method, credentials: "same-origin", redirect: "follow", cache: "no-store",
       headers: { Accept: "application/json", "X-CSRFToken": this.token } };
-    if (body === undefined) return this.fetch(`${this.address}?after=${this.about.last ?? 0}`, options);
+    if (body === undefined) return this.fetch(`${this.address}?after=${this.about.last ?? 0}&person=${this.list.person}`, options);
     options.headers["Content-Type"] = "application/json";
     return this.fetch(this.address, { ...options, body: JSON.stringify(body) });
   }
@@ -184,6 +186,12 @@ export class Sync {
     this.trouble = trouble;
     this.changed();
   }
+}
+
+// A 404 may be for a device whose pairing has ended, and then says so.
+async function troubleOf(answer) {
+  const { reason } = answer.status === 404 ? await answer.json().catch(() => ({})) : {};
+  return reason === "not-paired" ? reason : TROUBLES[answer.status] ?? "server";
 }
 
 class Refusal extends Error {

@@ -10,6 +10,7 @@ from accounts.models import User
 from routines.erasing import doing
 from routines.erasing import taking_out as erasing
 from routines.erasing.doing import begin
+from routines.erasing.looking import look_for
 from routines.erasing.places import CALLED
 from routines.erasing.taking_out import take_out
 from routines.lessons.making_again import make_again
@@ -28,8 +29,10 @@ from routines.models import (
 from routines.models.facts import facts_of
 from routines.models.people_words import COLUMNS
 from routines.models.plan_reading import read_document
+from routines.plans.actions import start_routine
 from routines.words_erased import list_of_erasures
-from routines.words_erased.matching import Sought, words_of
+from routines.words_erased.matching import Sought, mark_of, words_of
+from routines.words_erased.stubs import put_stubs
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.models.test_plan_document import PLAN
@@ -76,7 +79,10 @@ def places_of(name=NAME) -> set[str]:
 
 
 def erase(by, *, words=NAME, whose=None, places=tuple(CALLED)):
-    return begin(words, by=by, places=places, whose=whose)
+    """To the point where the words are out of the database; its file and the backups have tests of their own."""
+    entry = begin(*mark_of(words), by=by, places=places, whose=whose)
+    take_out([entry], remember=doing.remember)
+    return entry
 
 
 def test_every_column_has_a_name_on_the_page():
@@ -211,37 +217,68 @@ def test_again_changes_nothing_more(owner, teammate, administrator):
 def test_what_somebody_saves_meanwhile_is_not_written_over(owner, administrator, monkeypatch):
     """The row is read again when it is held, so that the newer text stays, without the words."""
     note = RoutineNote.objects.create(routine=make_routine(owner), by=owner, text=f"{NAME}: old")
-    read = erasing.rows_of
+    read = erasing.parts_of
 
-    def rows_then_a_save(columns, **asked):
-        for row in read(columns, **asked):
+    def parts_then_a_save(columns, **asked):
+        for part in read(columns, **asked):
             RoutineNote.objects.filter(pk=note.pk).update(text=f"new, with {NAME}")
-            yield row
+            yield part
 
-    monkeypatch.setattr(erasing, "rows_of", rows_then_a_save)
+    monkeypatch.setattr(erasing, "parts_of", parts_then_a_save)
     erase(administrator)
     note.refresh_from_db()
     assert note.text == "new, with [words removed]"
 
 
-def test_a_kill_in_the_middle_is_gone_on_with(owner, teammate, administrator, monkeypatch):
+@pytest.mark.parametrize("reached", [1, 3, 5])
+def test_stopped_in_the_middle_it_is_gone_on_with_and_has_forgotten_nothing(
+    owner, teammate, administrator, monkeypatch, reached
+):
+    """Whatever was changed before the stop is remembered as if there had been none: stubs, plans, how many texts."""
     plant(owner, teammate)
-    saved = erasing._change
+    found = look_for(Sought.in_words(NAME), whose=None)
+    saved = erasing.put_stubs
     calls = []
 
     def killed(*args):
         calls.append(1)
-        if len(calls) == 3:
+        if len(calls) == reached:
             raise KeyboardInterrupt
         return saved(*args)
 
-    monkeypatch.setattr(erasing, "_change", killed)
+    monkeypatch.setattr(erasing, "put_stubs", killed)
     with pytest.raises(KeyboardInterrupt):
         erase(administrator)
-    monkeypatch.setattr(erasing, "_change", saved)
+    monkeypatch.setattr(erasing, "put_stubs", saved)
     assert places_of()
     (entry,) = doing.unfinished()
-    take_out([entry])
+    take_out([entry], remember=doing.remember)
+    assert places_of() == set()
+    (entry,) = doing.unfinished()
+    assert set(entry.events) == {
+        str(key) for key in LessonEvent.objects.filter(erased=True).values_list("pk", flat=True)
+    }
+    assert len(entry.plans) == 1
+    assert entry.taken_out == sum(place.texts for place in found.places.values()) > 12
+
+
+def test_what_is_copied_while_it_goes_on_does_not_stay(owner, administrator, monkeypatch):
+    """The titles are behind it when a colleague's request copies a plan that it has not come to yet."""
+    monkeypatch.setattr(doing, "rewrite_pages", lambda: None)
+    routine = make_routine(owner, title=f"{NAME}’s sevens")
+    read = erasing.parts_of
+    copies = []
+
+    def parts_and_a_copy(columns, **asked):
+        for part in read(columns, **asked):
+            if isinstance(part[0], RoutineVersion) and not copies:
+                copies.append(start_routine(plan=routine.current_version.read_plan(), by=owner))
+            yield part
+
+    monkeypatch.setattr(erasing, "parts_of", parts_and_a_copy)
+    begin(*mark_of(NAME), by=administrator, places=tuple(CALLED), whose=None)
+    doing.finish()
+    assert copies
     assert places_of() == set()
 
 
@@ -252,5 +289,5 @@ def test_a_plan_stays_readable_whichever_of_its_words_goes():
     assert len(words) > 20
     for word in words:
         version = RoutineVersion(plan=PLAN.as_dict())
-        erasing._change(version, [(column, Sought.in_words(word))])
+        put_stubs(version, [(column, Sought.in_words(word))])
         assert read_document(version.plan).count == PLAN.count

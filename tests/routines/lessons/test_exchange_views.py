@@ -11,9 +11,10 @@ from django.urls import reverse
 from django.utils import timezone
 
 from accounts.models import School
+from routines.lessons.kinds import KINDS
 from routines.lessons.recording import delete_lesson, end_lesson
 from routines.lessons.views import exchange
-from routines.models import Lesson, LessonEvent, RoutineVersion
+from routines.models import Lesson, LessonEvent, LessonPass, RoutineVersion
 from tests.routines.lessons.making import append, event, identity, open_lesson, paired
 from tests.routines.making import make_routine
 
@@ -203,6 +204,49 @@ def test_the_signed_out_are_told_to_sign_in(lesson):
     assert client.get(reverse("lesson_board_json", args=[lesson.key])).status_code == 401
     assert "sign-in" in client.get(reverse("lesson_board", args=[lesson.key]))["Location"]
     assert hear(client, uuid.uuid4()).status_code == 401  # no word of whether there is one
+
+
+def test_a_page_speaks_only_for_whoever_opened_it(owner, second_teacher, visit, lesson):
+    page = reverse("lesson_lectern", args=[lesson.key])
+    mine, hers = visit(owner).get(page).context["person"], visit(second_teacher).get(page).context["person"]
+    assert mine != hers
+    sending, asked = {"epoch": None, "person": mine, "events": [event(2)]}, f"{address(lesson)}?person={mine}"
+
+    def told(client):
+        sent = client.post(address(lesson), json.dumps(sending), content_type="application/json")
+        return sent.status_code, client.get(asked).status_code
+
+    assert told(visit(second_teacher)) == (409, 409)
+    assert told(Client()) == (401, 401)
+    assert told(paired(Client(), lesson)) == (401, 401)
+    assert lesson.events.count() == 1
+    assert told(visit(owner)) == (200, 200)
+    assert lesson.events.get(seq=2).user == owner
+
+
+def test_a_device_that_is_no_longer_paired_is_told_so(lesson):
+    board = paired(Client(), lesson)
+    LessonPass.objects.all().delete()
+    told = hear(board, lesson)
+    assert (told.status_code, told.json()["reason"]) == (404, "not-paired")
+
+
+def test_a_page_that_nobody_signed_in_has_opened_speaks_for_the_device(lesson):
+    board = paired(Client(), lesson)
+    assert board.get(reverse("lesson_board", args=[lesson.key])).context["person"] == ""
+    assert board.get(f"{address(lesson)}?person=").status_code == 200
+
+
+def test_a_kind_that_the_server_takes_no_more_is_refused_alone(monkeypatch, owner, lesson):
+    board = paired(Client(), lesson)
+    monkeypatch.delitem(KINDS, "predict")
+    guess, count = event(2, "predict", {"n": 9, "text": "40"}), event(3)
+    told = send(board, lesson, guess, count).json()
+    assert list(told["accepted"]) == [count["id"]]
+    assert told["rejected"][guess["id"]] == {
+        "reason": "not-allowed",
+        "words": "This page and the server no longer match (predict). Load it again after the lesson.",
+    }
 
 
 def test_a_stale_token_is_403_and_an_answer_to_get_brings_a_fresh_one(owner, lesson):

@@ -11,6 +11,7 @@ from django.utils import timezone
 from routines.erasing.doing import begin, finish
 from routines.erasing.places import CALLED
 from routines.models import LessonEvent, PlanDraft, Reflection, RoutineNote
+from routines.words_erased.matching import mark_of
 from tests.routines.lessons.making import event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 
@@ -34,7 +35,7 @@ def routine(owner):
 
 
 def erase(by, *, whose=None, places=tuple(CALLED), done=True):
-    begin(NAME, by=by, places=places, whose=whose)
+    begin(*mark_of(NAME), by=by, places=places, whose=whose)
     if done:
         finish()
 
@@ -77,7 +78,7 @@ def test_on_a_page_opened_afterwards_the_word_is_meant(visit, owner, administrat
     erase(administrator)
     sent = form_of(client.get(page_of(routine))) | {"text": "Zebulina is a place in our story", "no_names": "on"}
     assert client.post(reverse("routine_note", args=[routine.pk]), sent).status_code == 302
-    begin("Otherword", by=administrator, places=tuple(CALLED), whose=None)
+    begin(*mark_of("Otherword"), by=administrator, places=tuple(CALLED), whose=None)
     finish()
     assert NAME in RoutineNote.objects.get().text, "a later removal of other words takes nothing that was meant"
 

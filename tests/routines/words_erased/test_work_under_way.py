@@ -2,8 +2,9 @@
 
 import pytest
 
-from routines.erasing.doing import begin
+from routines.erasing.doing import begin, remember
 from routines.erasing.places import CALLED
+from routines.erasing.taking_out import take_out
 from routines.exchange import importing
 from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import Read
@@ -11,6 +12,7 @@ from routines.jobs.runner import do_next
 from routines.models import Job, JobFile, Routine
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.document import Document
+from routines.words_erased.matching import mark_of
 from tests.routines.making import SEVENS, make_routine
 
 NAME = "Zebulina"
@@ -22,7 +24,7 @@ def own_data_folder(settings, tmp_path):
 
 
 def erase(by):
-    begin(NAME, by=by, places=tuple(CALLED), whose=None)
+    take_out([begin(*mark_of(NAME), by=by, places=tuple(CALLED), whose=None)], remember=remember)
 
 
 def test_a_booklet_that_is_being_laid_out_is_not_kept(owner, administrator, monkeypatch):
