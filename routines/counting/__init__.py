@@ -12,70 +12,69 @@ from .claims import Claim
 from .count import Count
 from .errors import CountError
 from .grid import Cell, Fill, Grid
+from .ideas import ideas
 from .kinds.names import Kind
 from .kinds.piece import Piece
+from .locate import Location, Route, locate
 from .outcome import Outcome
+from .probes import Probe, probes
+from .results import Idea, Pattern, Verdict
 from .style import Style
-from .texts.locating import SpokenLocation, locate
-from .texts.patterns import (
-    SpokenIdea,
-    SpokenPattern,
-    SpokenVerdict,
-    check,
-    explain_cells,
-    find_patterns,
-    ideas,
-    show_claim,
-)
-from .texts.probes import SpokenProbe, probes
-
-Location, Idea, Pattern, Verdict, Probe = SpokenLocation, SpokenIdea, SpokenPattern, SpokenVerdict, SpokenProbe
 
 # Raised when the engine would say something else of the same grid; stored with what it said.
 ENGINE_VERSION = "2"
 
 if TYPE_CHECKING:
+    from .checking import check
     from .designing import Designs, design_grids
     from .designing.limits import Limits
-    from .slips import Carried, EqualName, Other, Repeated, Right, SkippedAhead, Slip, classify
-    from .texts.folds import SpokenFold, SpokenSight, compare_folds
-    from .texts.next_counts import SpokenVariation, next_counts
-    from .texts.slips import likely_slips
-    from .texts.standards import SpokenFit, suggest_standards
-    from .texts.stops import SpokenStop, suggest_stops
-    from .texts.stories import proposed_landmarks
-
-    FoldReport, Sight, StandardFit, StopSuggestion, Variation = (
-        SpokenFold,
-        SpokenSight,
-        SpokenFit,
-        SpokenStop,
-        SpokenVariation,
+    from .explaining import explain_cells
+    from .folds import FoldReport, Sight, compare_folds
+    from .patterns import find_patterns
+    from .showing import show_claim
+    from .slips import (
+        Carried,
+        EqualName,
+        Other,
+        Repeated,
+        Right,
+        SkippedAhead,
+        Slip,
+        classify,
+        likely_slips,
     )
+    from .standards import StandardFit, suggest_standards
+    from .stops import StopSuggestion, suggest_stops
+    from .stories import proposed_landmarks
+    from .variations import Variation, next_counts
 
 _LOADED_WHEN_ASKED_FOR = {
     "Carried": "slips",
     "Designs": "designing",
     "EqualName": "slips",
-    "FoldReport": "texts.folds.SpokenFold",
+    "FoldReport": "folds",
     "Limits": "designing.limits",
     "Other": "slips",
     "Repeated": "slips",
     "Right": "slips",
-    "Sight": "texts.folds.SpokenSight",
+    "Sight": "folds",
     "SkippedAhead": "slips",
     "Slip": "slips",
-    "StandardFit": "texts.standards.SpokenFit",
-    "StopSuggestion": "texts.stops.SpokenStop",
-    "Variation": "texts.next_counts.SpokenVariation",
+    "StandardFit": "standards",
+    "StopSuggestion": "stops",
+    "Variation": "variations",
+    "check": "checking",
     "classify": "slips",
-    "compare_folds": "texts.folds",
+    "compare_folds": "folds",
     "design_grids": "designing",
-    "likely_slips": "texts.slips",
-    "next_counts": "texts.next_counts",
-    "proposed_landmarks": "texts.stories",
-    "suggest_standards": "texts.standards",
-    "suggest_stops": "texts.stops",
+    "explain_cells": "explaining",
+    "find_patterns": "patterns",
+    "likely_slips": "slips",
+    "next_counts": "variations",
+    "proposed_landmarks": "stories",
+    "show_claim": "showing",
+    "suggest_standards": "standards",
+    "suggest_stops": "stops",
 }
 
 __all__ = [
@@ -102,6 +101,7 @@ __all__ = [
     "Probe",
     "Repeated",
     "Right",
+    "Route",
     "Sight",
     "SkippedAhead",
     "Slip",
@@ -131,7 +131,6 @@ __all__ = [
 def __getattr__(name: str) -> Any:
     if name not in _LOADED_WHEN_ASKED_FOR:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    module, _, spoken = _LOADED_WHEN_ASKED_FOR[name].partition(".Spoken")
-    value = getattr(import_module(f".{module}", __name__), f"Spoken{spoken}" if spoken else name)
+    value = getattr(import_module(f".{_LOADED_WHEN_ASKED_FOR[name]}", __name__), name)
     globals()[name] = value
     return value

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from routines.counting import Audience, Carried, EqualName, Grid, Repeated, Right, SkippedAhead, Slip
-from routines.counting.texts.slips import classify
 from routines.lessons.state import LessonState
+from routines.words import classify
 
 
 @dataclass(slots=True)

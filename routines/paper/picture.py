@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import School
-from routines.counting import Pattern
 from routines.drawing import Entry, Ink, draw_grid
 from routines.drawing.layout import lay_out
 from routines.drawing.sizes import SIZES
 from routines.paper.subject import Subject
+from routines.words import SpokenPattern
 
 # Points. The margins are those of paper.css.
 PAPER = {"letter": (612.0, 792.0), "a4": (595.28, 841.89)}
@@ -46,7 +46,7 @@ def draw(
     subject: Subject,
     room: tuple[float, float],
     *,
-    lit: Sequence[Pattern] = (),
+    lit: Sequence[SpokenPattern] = (),
     landmarks: bool = True,
     entries: Mapping[int, Entry] | None = None,
     title: str = "",

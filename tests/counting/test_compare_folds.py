@@ -13,8 +13,7 @@ from routines.counting.checking import check
 from routines.counting.count import Count
 from routines.counting.errors import CountError
 from routines.counting.grid import Grid
-from routines.counting.texts.folds import compare_folds
-from routines.counting.texts.patterns import find_patterns
+from routines.words import compare_folds, find_patterns
 
 MOVES = {"column": (1, 0), "row": (0, 1), "down-right": (1, 1), "down-left": (1, -1)}
 

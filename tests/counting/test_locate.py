@@ -16,8 +16,7 @@ from routines.counting.errors import CountError
 from routines.counting.grid import Grid
 from routines.counting.locate.routes import terms_moved
 from routines.counting.style import Style
-from routines.counting.texts.locating import locate
-from routines.counting.texts.probes import probes
+from routines.words import locate, probes
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock, neighbours, place_by_writing
 
 

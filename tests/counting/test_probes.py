@@ -9,7 +9,7 @@ from hypothesis import given
 from routines.counting.audience import Audience
 from routines.counting.count import Count
 from routines.counting.grid import Grid
-from routines.counting.texts.probes import probes
+from routines.words import probes
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock
 from tests.counting.test_locate import number_grids
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Count, CountError, Grid, Style
 from routines.counting.stories import Story, landmark_terms, larger_name
-from routines.counting.texts.stories import proposed_landmarks
+from routines.words import proposed_landmarks
 from tests.counting.any_count import KINDS, counts
 
 

@@ -21,8 +21,8 @@ from routines.counting import (
     Style,
     classify,
 )
-from routines.counting.texts.slips import SpokenHearing
-from routines.counting.texts.slips import classify as spoken
+from routines.words import SpokenHearing
+from routines.words import classify as spoken
 from tests.counting.any_count import KINDS, grids
 from tests.counting.slips.table import EXAMPLE_GRIDS
 

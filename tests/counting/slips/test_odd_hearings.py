@@ -22,7 +22,7 @@ from routines.counting import (
     Style,
     classify,
 )
-from routines.counting.texts.slips import classify as spoken
+from routines.words import classify as spoken
 from tests.counting.any_count import KINDS, grids
 
 

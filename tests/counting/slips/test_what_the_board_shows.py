@@ -4,8 +4,9 @@ import re
 
 import pytest
 
-from routines.counting import Count, EqualName, Grid, Other, Right, Slip, Style, classify, likely_slips
-from routines.counting.texts.slips import classify as spoken
+from routines.counting import Count, EqualName, Grid, Other, Right, Slip, Style, classify
+from routines.words import classify as spoken
+from routines.words import likely_slips
 
 
 def grid_of(kind: str, start: str, step: str, terms: int = 12, **style: object) -> Grid:

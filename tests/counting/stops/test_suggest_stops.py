@@ -7,23 +7,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import (
-    Audience,
-    Claim,
-    Count,
-    CountError,
-    Grid,
-    StopSuggestion,
-    Style,
-    find_patterns,
-    suggest_stops,
-)
+from routines.counting import Audience, Claim, Count, CountError, Grid, Style
 from routines.counting.stops.choosing import choose, seen_at
 from routines.counting.stops.hard_spots import hard_spots
+from routines.words import SpokenStop, find_patterns, suggest_stops
 from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
-from tests.counting.slips.test_sentences import LENGTHS
+from tests.words.slips.test_sentences import LENGTHS
 
 LIMIT = 400  # what a plan keeps of one sentence
 
@@ -174,7 +165,7 @@ def test_every_place_and_answer_is_where_the_grid_has_it(grid: Grid) -> None:
                 assert count.text(stop.after) in stop.question
 
 
-def holds_of(stops: list[StopSuggestion], grid: Grid) -> None:
+def holds_of(stops: list[SpokenStop], grid: Grid) -> None:
     after = [stop.after for stop in stops]
     assert 1 <= len(after) <= 4
     assert after[-1] == grid.terms

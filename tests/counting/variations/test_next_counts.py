@@ -6,19 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import (
-    Audience,
-    Count,
-    CountError,
-    Grid,
-    Outcome,
-    Variation,
-    check,
-    classify,
-    find_patterns,
-    likely_slips,
-    next_counts,
-)
+from routines.counting import Audience, Count, CountError, Grid, Outcome, classify
+from routines.words import SpokenVariation, check, find_patterns, likely_slips, next_counts
 from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
@@ -32,7 +21,7 @@ BACK = grid_of("whole", "1,325", "-50", 16, 4)
 SIXES = grid_of("whole", "58", "6", 20, 5)
 
 
-def said(variation: Variation) -> tuple[str, str, int, int]:
+def said(variation: SpokenVariation) -> tuple[str, str, int, int]:
     count = variation.grid.count
     return variation.typed_start, variation.typed_step, count.terms, variation.grid.line_length
 

@@ -8,8 +8,9 @@ from fractions import Fraction
 
 import pytest
 
-from routines.counting import Audience, Count, Grid, Variation, next_counts
+from routines.counting import Audience, Count, Grid
 from routines.counting.outcome import Outcome
+from routines.words import SpokenVariation, next_counts
 from tests.counting.claims import a_claim
 
 
@@ -17,7 +18,7 @@ def grid_of(kind: str, start: str, step: str, terms: int = 12, length: int = 4) 
     return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
 
 
-def all_next(grid: Grid, level: int) -> list[Variation]:
+def all_next(grid: Grid, level: int) -> list[SpokenVariation]:
     return [one for outcome in tuple(Outcome) for one in next_counts(grid, outcome, level)]
 
 
