@@ -14,7 +14,8 @@ from itertools import product
 from statistics import median
 from time import process_time
 
-from routines.counting import Count, Grid, Limits, Pattern, compare_folds, design_grids, find_patterns
+from routines import words
+from routines.counting import Count, Grid, Limits, compare_folds, design_grids, find_patterns
 from routines.counting.claims import DigitClaim, LandmarksClaim
 from tests.brute_force.board import Board
 from tests.brute_force.designing import Page, designs
@@ -65,7 +66,7 @@ def main() -> int:
         for kind, start, step in KINDS:
             words_line(kind, Grid(Count.parse(kind=kind, start=start, step=step, terms=cells), length))
     full = Count.parse(kind="whole", start="58", step="6", terms=48)
-    everything = time_of(lambda: [read(fold.patterns) for fold in compare_folds(full)])
+    everything = time_of(lambda: [read(fold.patterns) for fold in words.compare_folds(full)])
     write(f"The folds strip of 48 cells with every fold's patterns read: {everything:.1f} ms.")
     return 0
 
@@ -79,10 +80,10 @@ def words_line(kind: str, grid: Grid) -> None:
 
 
 def search_and_read(grid: Grid, most: int | None) -> None:
-    read(find_patterns(grid)[:most])
+    read(words.find_patterns(grid)[:most])
 
 
-def read(patterns: Iterable[Pattern]) -> None:
+def read(patterns: Iterable[words.SpokenPattern]) -> None:
     for pattern in patterns:
         _ = pattern.statement, pattern.student_words, pattern.because
 

@@ -3,8 +3,7 @@
 from dataclasses import dataclass
 
 from .errors import CountError
-
-LANGUAGES = ("en", "es")
+from .languages import LANGUAGES
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from routines.counting.grid import Grid
 from routines.counting.results import Verdict
 
 from .claims import Words, because, until
-from .families import TELLINGS, Life
+from .families import PHRASES, Life
 from .page import page_of
 from .sentences import sentence
 
@@ -27,7 +27,7 @@ def describe(
     '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
-    return Words(TELLINGS[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
+    return Words(PHRASES[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
 
 
 def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:
@@ -42,16 +42,16 @@ def verdict_because(claim: Claim, verdict: Verdict, grid: Grid, audience: Audien
     page = page_of(grid, audience or Audience())
     breaks_at = _end_in_sight(grid, verdict.breaks_at)
     life = Life(verdict.holds, breaks_at) if verdict.true else Life()
-    telling = TELLINGS[type(claim)](page, claim, life)
+    phrases = PHRASES[type(claim)](page, claim, life)
     if not verdict.true:
         true_from = verdict.true_from or 1
-        refutation = telling.refutation(verdict.counterexample)
+        refutation = phrases.refutation(verdict.counterexample)
         return sentence(
-            telling.say("no.from" if true_from > 1 else "no", refutation=refutation, nth=page.language.nth(true_from))
+            phrases.say("no.from" if true_from > 1 else "no", refutation=refutation, nth=page.language.nth(true_from))
         )
     if not verdict.seen:
         key = "open" if breaks_at is None else "open.until"
-        return sentence(telling.say(key, until=page.value(breaks_at or 1)))
-    reason = because(telling)
-    key = "yes.until" if until(telling) else "yes"
-    return sentence(telling.say(key, until=page.value(breaks_at or 1), because=reason))
+        return sentence(phrases.say(key, until=page.value(breaks_at or 1)))
+    reason = because(phrases)
+    key = "yes.until" if until(phrases) else "yes"
+    return sentence(phrases.say(key, until=page.value(breaks_at or 1), because=reason))

@@ -9,7 +9,7 @@ import pytest
 from routines.counting import Audience, Claim, Count, Grid
 from routines.counting.claims import FAMILIES
 from routines.words import LANGUAGES, describe
-from routines.words.families import TELLINGS
+from routines.words.families import PHRASES
 from routines.words.language import Language
 from tests.counting.claims import a_claim
 
@@ -21,8 +21,8 @@ def holes(template: str) -> set[str]:
     return {name for _, name, _, _ in Formatter().parse(template) if name}
 
 
-def test_every_family_has_its_telling() -> None:
-    assert set(TELLINGS) == set(FAMILIES.values())
+def test_every_family_has_its_phrases() -> None:
+    assert set(PHRASES) == set(FAMILIES.values())
 
 
 def test_both_languages_have_every_sentence() -> None:

@@ -15,6 +15,7 @@ from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
 from ..kinds.names import Kind
+from ..languages import LANGUAGES
 from .asking import count_number, in_order, reader_of, said_text
 from .foreseeing import rules_for, slip_at
 from .forms import form_slip
@@ -22,7 +23,7 @@ from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right
 from .jump import Jump
 from .otherwise import what_it_takes
 from .reading import is_renamed, offset, plain, same_offset, value_of
-from .sayings import LANGUAGES, said_as, value_in_words
+from .sayings import said_as, value_in_words
 from .slip import Slip
 
 # A class skips a count or a few; see the order above.
@@ -79,7 +80,7 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
 def _is_right(grid: Grid, n: int, said: str) -> bool:
     count = grid.count
     text = count.text(n)
-    forms = (text, *text.split(" = "), count.words(n, "en"), count.words(n, "es"))
+    forms = (text, *text.split(" = "), *(count.words(n, language) for language in LANGUAGES))
     if plain(count, said) in {plain(count, form) for form in forms}:
         return True
     # A whole number is the same number with a plus, or with other marks between its thousands.

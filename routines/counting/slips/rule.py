@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from ..grid import Grid
+from ..languages import LANGUAGES
 from .jump import Jump
 
 NO_SOURCE = "common practice, no source"
@@ -27,7 +28,7 @@ class Rule:
     heard: Callable[[Jump, str], str]
     weight: int = 2
     same_number: Callable[[Jump], bool] = lambda jump: False
-    languages: tuple[str, ...] = ("en", "es")
+    languages: tuple[str, ...] = LANGUAGES
     source: str = NO_SOURCE
     of_writing: bool = False
 

@@ -19,13 +19,13 @@ from routines.counting.claims import (
 
 from .digits import Digit, DigitSum
 from .landmarks import HowMany, Landmarks
+from .phrases import Life, Phrases
 from .remainders import Remainder
 from .runs import DigitRun
 from .steps import Neighbour, Step, Table
 from .sums import Opposites, Sums
-from .telling import Life, Telling
 
-TELLINGS: dict[type[Claim], type[Telling[Any]]] = {
+PHRASES: dict[type[Claim], type[Phrases[Any]]] = {
     StepClaim: Step,
     NeighbourClaim: Neighbour,
     DigitClaim: Digit,
@@ -39,4 +39,4 @@ TELLINGS: dict[type[Claim], type[Telling[Any]]] = {
     OppositesClaim: Opposites,
 }
 
-__all__ = ["TELLINGS", "Life", "Telling"]
+__all__ = ["PHRASES", "Life", "Phrases"]

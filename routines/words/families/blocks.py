@@ -14,7 +14,7 @@ from routines.counting.grid import Along
 from ..language import Feature
 from ..numbers import series
 from ..page import Page
-from .telling import Life, Line, Telling
+from .phrases import Life, Line, Phrases
 
 FORMS = {1: "keep", 2: "turns"}
 COUNT_FORMS = {1: "always", 2: "turns"}
@@ -23,7 +23,7 @@ COUNT_FORMS = {1: "always", 2: "turns"}
 B = TypeVar("B", bound=BlockClaim)
 
 
-class Block(Telling[B]):
+class Block(Phrases[B]):
     """A repeating block per line; subclasses say what is read off a count and why it comes back."""
 
     def __init__(self, page: Page, claim: B, life: Life) -> None:

@@ -14,7 +14,7 @@ from routines.counting.kinds.units import UNITS
 from ..language import Feature
 from ..page import Page
 from .blocks import Block
-from .telling import Line
+from .phrases import Line
 
 
 class DigitReader:

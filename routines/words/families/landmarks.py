@@ -10,13 +10,13 @@ from routines.counting.claims import HowManyClaim, LandmarksClaim
 from routines.counting.grid import Fill
 
 from ..language import Noun
-from .telling import Line, Telling
+from .phrases import Line, Phrases
 
 MOST_STRETCHES = 12
 MOST_SAID = 5
 
 
-class Landmarks(Telling[LandmarksClaim]):
+class Landmarks(Phrases[LandmarksClaim]):
     """The multiples of a friendly number come every so many counts and lie in a certain way."""
 
     @cached_property
@@ -113,7 +113,7 @@ class Landmarks(Telling[LandmarksClaim]):
         return self.say(key, **fields)
 
 
-class HowMany(Telling[HowManyClaim]):
+class HowMany(Phrases[HowManyClaim]):
     """So many counts lie in each stretch from one multiple to just before the next."""
 
     @cached_property

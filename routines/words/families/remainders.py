@@ -12,7 +12,7 @@ from routines.counting.kinds.names import Kind
 from ..language import Feature
 from ..page import Page
 from .blocks import Block
-from .telling import Life, Line
+from .phrases import Life, Line
 
 
 class Remainder(Block[RemainderClaim]):

@@ -11,10 +11,10 @@ from routines.counting.grid import Along
 from routines.counting.kinds.names import Kind
 
 from .digits import DigitReader
-from .telling import Line, Telling
+from .phrases import Line, Phrases
 
 
-class DigitRun(Telling[DigitRunClaim]):
+class DigitRun(Phrases[DigitRunClaim]):
     """A digit or a part goes up or down by the same amount from cell to cell."""
 
     @cached_property

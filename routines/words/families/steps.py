@@ -7,10 +7,10 @@ from functools import cached_property
 from routines.counting.claims import NeighbourClaim, StepClaim, TableClaim
 from routines.counting.grid import Fill
 
-from .telling import Line, Telling
+from .phrases import Line, Phrases
 
 
-class Step(Telling[StepClaim]):
+class Step(Phrases[StepClaim]):
     """Each count is so much more than the one before."""
 
     @cached_property
@@ -41,7 +41,7 @@ class Step(Telling[StepClaim]):
         return self.say("no.step", a=self.page.value(n - 1), b=self.page.value(n), **change)
 
 
-class Neighbour(Telling[NeighbourClaim]):
+class Neighbour(Phrases[NeighbourClaim]):
     """One cell on, in a direction as seen on the page."""
 
     @cached_property
@@ -122,7 +122,7 @@ class Neighbour(Telling[NeighbourClaim]):
         return next((pair for pair in pairs if max(pair) == last), pairs[0] if pairs else None)
 
 
-class Table(Telling[TableClaim]):
+class Table(Phrases[TableClaim]):
     """The n-th count is n jumps of the step."""
 
     def _fields(self, n: int, step: Fraction) -> dict[str, object]:

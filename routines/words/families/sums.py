@@ -8,10 +8,10 @@ from functools import cached_property
 
 from routines.counting.claims import OppositesClaim, SumName, SumsClaim
 
-from .telling import Line, Telling
+from .phrases import Line, Phrases
 
 
-class Sums(Telling[SumsClaim]):
+class Sums(Phrases[SumsClaim]):
     """Block corners, pairs from both ends, the middle of nine, and line totals."""
 
     @property
@@ -140,7 +140,7 @@ class Sums(Telling[SumsClaim]):
         return row if along == "row" else column
 
 
-class Opposites(Telling[OppositesClaim]):
+class Opposites(Phrases[OppositesClaim]):
     """Pairs of counts at the same distance from zero, on either side."""
 
     def _pairs(self) -> tuple[tuple[int, int], ...]:

@@ -30,8 +30,8 @@ class Life:
     breaks_at: int | None = None
 
 
-class Telling(ABC, Generic[C]):
-    """The phrases of one claim, without capitals and full stops; `wording.py` puts them together by level.
+class Phrases(ABC, Generic[C]):
+    """The phrases of one claim, without capitals and full stops; `claims.py` puts them together by level.
 
     Each method that gives several phrases gives the one that suits best first; nothing is worked out before it is
     asked for.
