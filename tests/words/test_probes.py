@@ -11,7 +11,7 @@ from routines.counting.count import Count
 from routines.counting.grid import Grid
 from routines.words import probes
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock
-from tests.counting.test_locate import number_grids
+from tests.words.test_locate import number_grids
 
 
 def fold(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
