@@ -3,28 +3,17 @@
 from routines.counting.kinds.currency import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
-from ..language import Feature, Folds, Language, Locating, NextCounts, Noun, Replies, Stops
-from . import (
-    blocks,
-    clocks,
-    folds,
-    frames,
-    landmarks,
-    locating,
-    names,
-    next_counts,
-    next_questions,
-    notes,
-    probes,
-    replies,
-    ringed,
-    slips,
-    standards,
-    steps,
-    stops,
-    sums,
-    verdicts,
-)
+from ..language import Feature, Language, Noun
+from . import names
+from .folds import FOLDS
+from .locating import LOCATING
+from .next_counts import NEXT_COUNTS
+from .patterns import PATTERNS
+from .probes import PROBES
+from .replies import REPLIES
+from .ringed import COINS, RINGED
+from .standards import STANDARDS
+from .stops import STOPS
 
 
 class English(Language):
@@ -39,44 +28,17 @@ class English(Language):
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
-    patterns = {
-        **steps.SENTENCES,
-        **clocks.SENTENCES,
-        **blocks.SENTENCES,
-        **landmarks.SENTENCES,
-        **sums.SENTENCES,
-        **verdicts.SENTENCES,
-        **frames.SENTENCES,
-    }
     cell = "row {row}, column {column}"
-    locating = Locating(
-        locating.SENTENCES,
-        locating.MARKS,
-        locating.PARTS_OF_DAY,
-        locating.WAYS,
-        way="From {known}: {moves}.",
-        known="{value}, the {nth} count",
-        down_to_zero="Down to 0, ",
-        make=("makes", "make"),
-        lead=("leads", "lead"),
-        forwards=("up", "down"),
-    )
-    probes = probes.SENTENCES
-    replies = Replies(
-        slips.WORDS,
-        replies.ABOUT_A_JUMP,
-        replies.ABOUT_WRITING,
-        jump=("a jump of {size}", "a jump back of {size}"),
-        joined=("added", "taken away"),
-        cent="cent",
-        notes=notes.NOTES,
-    )
-    stops = Stops(stops.QUESTIONS, stops.ANSWERS, stops.REASONS)
-    next_counts = NextCounts(next_counts.CHANGES, next_questions.QUESTIONS, why="{reason} Ask: “{ask}”")
-    folds = Folds(folds.CLAUSES, folds.LINES, folds.PARITY)
-    standards = standards.PHRASES
-    ringed_coins = ringed.COINS
-    ringed = ringed.RINGED
+    patterns = PATTERNS
+    locating = LOCATING
+    probes = PROBES
+    replies = REPLIES
+    stops = STOPS
+    next_counts = NEXT_COUNTS
+    folds = FOLDS
+    standards = STANDARDS
+    ringed = RINGED
+    ringed_coins = COINS
     lines = {"row": Noun("row", "rows"), "column": Noun("column", "columns"), "count": Noun("count", "counts")}
     directions = {
         "right": "across a row",

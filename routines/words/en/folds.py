@@ -2,6 +2,8 @@
 
 from routines.counting.grid import Fill
 
+from ..language import Folds
+
 PARITY = "the odd and even numbers"
 
 LINES = {Fill.ACROSS: "rows", Fill.ACROSS_UP: "rows", Fill.DOWN: "columns"}
@@ -19,3 +21,5 @@ CLAUSES = {
     "stay": "{names} still line up",
     "slide on": "{names} still slide",
 }
+
+FOLDS = Folds(CLAUSES, LINES, PARITY)

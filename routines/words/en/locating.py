@@ -1,5 +1,7 @@
 """English sentences about where a value is counted, and why, by level band; and the ways to it."""
 
+from ..language import Locating
+
 SENTENCES: dict[str, tuple[str, ...]] = {
     "start": (
         "Yes, {value} is where we start. Point to it.",
@@ -98,3 +100,16 @@ WAYS = {
     "right": ("right", "right"),
     "left": ("left", "left"),
 }
+
+LOCATING = Locating(
+    SENTENCES,
+    MARKS,
+    PARTS_OF_DAY,
+    WAYS,
+    way="From {known}: {moves}.",
+    known="{value}, the {nth} count",
+    down_to_zero="Down to 0, ",
+    make=("makes", "make"),
+    lead=("leads", "lead"),
+    forwards=("up", "down"),
+)

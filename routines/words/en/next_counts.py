@@ -1,5 +1,8 @@
 """English sentences about what changes in a next count, and why: for the teacher, and so the same at all grades."""
 
+from ..language import NextCounts
+from .next_questions import QUESTIONS
+
 CHANGES = {
     "hard place": (
         "The same jumps, but only {terms} counts, from {start}.",
@@ -90,3 +93,5 @@ CHANGES = {
         "The numbers are known, so all eyes are free for what the lines do.",
     ),
 }
+
+NEXT_COUNTS = NextCounts(CHANGES, QUESTIONS, why="{reason} Ask: “{ask}”")

@@ -1,6 +1,6 @@
 """English sentences about what makes a number a good one to ask about."""
 
-SENTENCES = {
+PROBES = {
     "landmark": "It comes past the end, the {nth} count, and it is a landmark: a multiple of {multiple}.",
     "zero": "It comes past the end, the {nth} count: how many jumps does it take to come to zero?",
     "lines": "It comes past the end, the {nth} count: {lines} lines on from {like}.",

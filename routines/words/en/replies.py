@@ -1,5 +1,9 @@
 """English endings of a reply, which send children back to the grid: by level band, the shortest last."""
 
+from ..language import Replies
+from .notes import NOTES
+from .slips import WORDS
+
 ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ("Point and show us.", "Show us on the grid.", "Touch {a} and go on.", "Point to it."),
     (
@@ -43,4 +47,14 @@ ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
         "When would two ways of writing name one number? Test your idea on the counts in {line}.",
         "Test it on {line} of the grid.",
     ),
+)
+
+REPLIES = Replies(
+    WORDS,
+    ABOUT_A_JUMP,
+    ABOUT_WRITING,
+    jump=("a jump of {size}", "a jump back of {size}"),
+    joined=("added", "taken away"),
+    cent="cent",
+    notes=NOTES,
 )

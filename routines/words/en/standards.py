@@ -1,6 +1,6 @@
 """English phrases of the reason why a count serves a standard."""
 
-PHRASES = {
+STANDARDS = {
     "count": "The count {parts}",
     "up": "goes up by {size}",
     "down": "goes down by {size}",

@@ -1,5 +1,7 @@
 """English sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
+from ..language import Stops
+
 QUESTIONS = {
     "target": (
         (
@@ -97,3 +99,5 @@ REASONS = {
     "dies": "{idea} The next count, {next}, is the first that does not fit.",
     "end": "The whole grid is there: time to look at it and to think past its end.",
 }
+
+STOPS = Stops(QUESTIONS, ANSWERS, REASONS)

@@ -10,28 +10,17 @@ from dataclasses import replace
 from routines.counting.kinds.currency import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
-from ..language import Feature, Folds, Language, Locating, NextCounts, Noun, Replies, Stops
-from . import (
-    blocks,
-    clocks,
-    folds,
-    frames,
-    landmarks,
-    locating,
-    names,
-    next_counts,
-    next_questions,
-    notes,
-    probes,
-    replies,
-    ringed,
-    slips,
-    standards,
-    steps,
-    stops,
-    sums,
-    verdicts,
-)
+from ..language import Feature, Language, Noun
+from . import names
+from .folds import FOLDS
+from .locating import LOCATING
+from .next_counts import NEXT_COUNTS
+from .patterns import PATTERNS
+from .probes import PROBES
+from .replies import REPLIES
+from .ringed import COINS, RINGED
+from .standards import STANDARDS
+from .stops import STOPS
 
 
 class Spanish(Language):
@@ -46,44 +35,17 @@ class Spanish(Language):
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
-    patterns = {
-        **steps.SENTENCES,
-        **clocks.SENTENCES,
-        **blocks.SENTENCES,
-        **landmarks.SENTENCES,
-        **sums.SENTENCES,
-        **verdicts.SENTENCES,
-        **frames.SENTENCES,
-    }
     cell = "la fila {row}, columna {column}"
-    locating = Locating(
-        locating.SENTENCES,
-        locating.MARKS,
-        locating.PARTS_OF_DAY,
-        locating.WAYS,
-        way="Desde {known}: {moves}.",
-        known="{value}, el {nth} número",
-        down_to_zero="Hasta el 0: ",
-        make=("hace", "hacen"),
-        lead=("lleva", "llevan"),
-        forwards=("arriba", "abajo"),
-    )
-    probes = probes.SENTENCES
-    replies = Replies(
-        slips.WORDS,
-        replies.ABOUT_A_JUMP,
-        replies.ABOUT_WRITING,
-        jump=("un salto de {size}", "un salto atrás de {size}"),
-        joined=("suman", "quitan"),
-        cent="céntimo",
-        notes=notes.NOTES,
-    )
-    stops = Stops(stops.QUESTIONS, stops.ANSWERS, stops.REASONS)
-    next_counts = NextCounts(next_counts.CHANGES, next_questions.QUESTIONS, why="{reason} Pregunta: «{ask}»")
-    folds = Folds(folds.CLAUSES, folds.LINES, folds.PARITY)
-    standards = standards.PHRASES
-    ringed_coins = ringed.COINS
-    ringed = ringed.RINGED
+    patterns = PATTERNS
+    locating = LOCATING
+    probes = PROBES
+    replies = REPLIES
+    stops = STOPS
+    next_counts = NEXT_COUNTS
+    folds = FOLDS
+    standards = STANDARDS
+    ringed = RINGED
+    ringed_coins = COINS
     lines = {
         "row": Noun("fila", "filas", feminine=True),
         "column": Noun("columna", "columnas", feminine=True),

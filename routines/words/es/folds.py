@@ -2,6 +2,8 @@
 
 from routines.counting.grid import Fill
 
+from ..language import Folds
+
 PARITY = "los pares e impares"
 
 LINES = {Fill.ACROSS: "filas", Fill.ACROSS_UP: "filas", Fill.DOWN: "columnas"}
@@ -19,3 +21,5 @@ CLAUSES = {
     "stay": "se siguen alineando {names}",
     "slide on": "se siguen deslizando {names}",
 }
+
+FOLDS = Folds(CLAUSES, LINES, PARITY)

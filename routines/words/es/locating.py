@@ -1,5 +1,7 @@
 """Spanish sentences about where a value is counted, and why, by level band; and the ways to it."""
 
+from ..language import Locating
+
 SENTENCES: dict[str, tuple[str, ...]] = {
     "start": (
         "Sí, empezamos en {value}. Señala el lugar.",
@@ -98,3 +100,16 @@ WAYS = {
     "right": ("a la derecha", "a la derecha"),
     "left": ("a la izquierda", "a la izquierda"),
 }
+
+LOCATING = Locating(
+    SENTENCES,
+    MARKS,
+    PARTS_OF_DAY,
+    WAYS,
+    way="Desde {known}: {moves}.",
+    known="{value}, el {nth} número",
+    down_to_zero="Hasta el 0: ",
+    make=("hace", "hacen"),
+    lead=("lleva", "llevan"),
+    forwards=("arriba", "abajo"),
+)

@@ -1,5 +1,8 @@
 """Spanish sentences about what changes in a next count, and why: for the teacher, and so the same at all grades."""
 
+from ..language import NextCounts
+from .next_questions import QUESTIONS
+
 CHANGES = {
     "hard place": (
         "Los mismos saltos, pero solo {terms} números, desde {start}.",
@@ -90,3 +93,5 @@ CHANGES = {
         "Los números son conocidos y todos pueden mirar lo que hacen las líneas.",
     ),
 }
+
+NEXT_COUNTS = NextCounts(CHANGES, QUESTIONS, why="{reason} Pregunta: «{ask}»")

@@ -1,6 +1,6 @@
 """Spanish sentences about what makes a number a good one to ask about."""
 
-SENTENCES = {
+PROBES = {
     "landmark": "Llega más allá del final, es el {nth} número y un punto de referencia: un múltiplo de {multiple}.",
     "zero": "Llega más allá del final, es el {nth} número: ¿cuántos saltos hacen falta para llegar a cero?",
     "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",

@@ -1,5 +1,9 @@
 """Spanish endings of a reply, which send children back to the grid: by level band, the shortest last."""
 
+from ..language import Replies
+from .notes import NOTES
+from .slips import WORDS
+
 ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ("Señala y muestra.", "Muéstralo en la cuadrícula.", "Toca {a} y sigue.", "Señálalo."),
     (
@@ -43,4 +47,14 @@ ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
         "¿Cuándo nombran un solo número dos formas de escribir? Prueba tu idea con los números de {line}.",
         "Ponlo a prueba en {line} de la cuadrícula.",
     ),
+)
+
+REPLIES = Replies(
+    WORDS,
+    ABOUT_A_JUMP,
+    ABOUT_WRITING,
+    jump=("un salto de {size}", "un salto atrás de {size}"),
+    joined=("suman", "quitan"),
+    cent="céntimo",
+    notes=NOTES,
 )

@@ -1,6 +1,6 @@
 """Spanish phrases of the reason why a count serves a standard."""
 
-PHRASES = {
+STANDARDS = {
     "count": "El conteo {parts}",
     "up": "sube de {size} en {size}",
     "down": "baja de {size} en {size}",

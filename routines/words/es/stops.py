@@ -1,5 +1,7 @@
 """Spanish sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
+from ..language import Stops
+
 QUESTIONS = {
     "target": (
         (
@@ -96,3 +98,5 @@ REASONS = {
     "dies": "{idea} El número siguiente, {next}, es el primero que no encaja.",
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }
+
+STOPS = Stops(QUESTIONS, ANSWERS, REASONS)
