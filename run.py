@@ -26,6 +26,7 @@ import os
 import shutil
 import socket
 import subprocess
+from collections.abc import Callable
 from pathlib import Path
 
 from config.virtual_environment import HERE, PYTHON, WINDOWS, prepare, say, stop
@@ -119,7 +120,8 @@ def address_on_the_network() -> str:
             probe.connect(("192.0.2.1", 9))
         except OSError:
             stop("This machine is on no network, so --lan has no address to give out.")
-        return probe.getsockname()[0]
+        address: str = probe.getsockname()[0]
+        return address
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -207,7 +209,7 @@ def lint(options: argparse.Namespace) -> int:
     steps = {
         "ruff check": ("-m", "ruff", "check", "."),
         "ruff format": ("-m", "ruff", "format", "--check", "."),
-        "mypy on the engine": ("-m", "mypy"),
+        "mypy": ("-m", "mypy"),
         "import rules": ("-c", "from importlinter.cli import lint_imports_command as lint; lint()"),
         "migrations": ("manage.py", "makemigrations", "--check", "--dry-run"),
         "security settings": ("manage.py", "check", "--deploy", "--tag", "security", "--fail-level", "WARNING"),
@@ -255,7 +257,7 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     parser.set_defaults(command=demo)
     commands = parser.add_subparsers(metavar="COMMAND")
 
-    def add(name: str, command, summary: str) -> argparse.ArgumentParser:
+    def add(name: str, command: Callable[[argparse.Namespace], int], summary: str) -> argparse.ArgumentParser:
         added = commands.add_parser(name, help=summary)
         added.set_defaults(command=command)
         return added

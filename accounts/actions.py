@@ -27,23 +27,23 @@ def invite(*, by: User, display_name: str, role: str, key: UUID | None = None) -
     With the key of the form that asked, the same form again gets the same link: its token is drawn from the key, so it
     need not be stored to be shown a second time. Raises InvitedBefore where that link is not the one asked for.
     """
-    fields = {"display_name": display_name, "role": role}
     if key is None:
-        return _invite(by, fields)
+        return _invite(by, display_name, role)
+    fields = {"display_name": display_name, "role": role}
     content = salted_hmac("accounts.invite", repr(fields), algorithm="sha256").hexdigest()
     token = salted_hmac("accounts.invite.token", f"{by.pk}:{key}", algorithm="sha256").hexdigest()
     with transaction.atomic():
         sent, first = SentForm.objects.claim(person=by, key=key, content=content)
         if first:
-            return _invite(by, fields, token)
+            return _invite(by, display_name, role, token)
     if sent.content != content or not OneTimeLink.objects.usable().for_token(token).exists():
         raise InvitedBefore
     return token
 
 
-def _invite(by: User, fields: dict[str, str], token: str = "") -> str:
+def _invite(by: User, display_name: str, role: str, token: str = "") -> str:
     _link, token = OneTimeLink.objects.issue(
-        purpose=OneTimeLink.Purpose.INVITATION, created_by=by, token=token, **fields
+        purpose=OneTimeLink.Purpose.INVITATION, created_by=by, token=token, display_name=display_name, role=role
     )
     return token
 
@@ -74,9 +74,10 @@ def take_new_passphrase(*, link: OneTimeLink, passphrase: str) -> User:
     """Set the passphrase a reset link is for. Sessions from before end with it."""
     with transaction.atomic():
         spend(link)
-        link.person.set_password(passphrase)
-        link.person.save(update_fields=["password"])
-    return link.person
+        person = link.reset_for
+        person.set_password(passphrase)
+        person.save(update_fields=["password"])
+    return person
 
 
 def spend(link: OneTimeLink) -> None:

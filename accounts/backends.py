@@ -10,7 +10,7 @@ from .same_text import passphrase_text
 
 class NameOrEmailBackend(BaseBackend):
     def authenticate(
-        self, request: HttpRequest | None, username: str | None = None, password: str | None = None
+        self, request: HttpRequest | None, username: str | None = None, password: str | None = None, **other: object
     ) -> User | None:
         if username is None or password is None:
             return None

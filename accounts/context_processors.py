@@ -5,7 +5,7 @@ from django.http import HttpRequest
 from .demo import one_click_sign_in_is_open
 
 
-def school(request: HttpRequest) -> dict:
+def school(request: HttpRequest) -> dict[str, object]:
     return {
         "school": getattr(request, "school", None),
         "demo_sign_in": one_click_sign_in_is_open(request),

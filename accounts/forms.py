@@ -2,15 +2,17 @@
 
 import zoneinfo
 from calendar import month_name
+from typing import Any
 
 from django import forms
 from django.contrib.auth import authenticate
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
-from django.http import HttpRequest
 
+from .model_forms import ModelForm
 from .models import School, User
 from .passphrases import MOST_TYPED, TOO_LONG
+from .requests import SignedInRequest
 from .same_text import passphrase_text
 
 LANGUAGES = [("en", "English"), ("es", "Spanish")]
@@ -29,7 +31,7 @@ class PassphraseField(forms.CharField):
             error_messages={"required": missing, "max_length": TOO_LONG},
         )
 
-    def widget_attrs(self, widget: forms.Widget) -> dict:
+    def widget_attrs(self, widget: forms.Widget) -> dict[str, Any]:
         return {}  # a browser would cut what is pasted at the limit, and say nothing
 
 
@@ -71,14 +73,14 @@ class NewPassphraseFields(forms.Form):
 
 
 class ResetForm(NewPassphraseFields):
-    def __init__(self, *args, person: User, **kwargs) -> None:
+    def __init__(self, *args: Any, person: User, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self.reset_for = person
 
-    def clean(self) -> dict:
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
         self.check_new_passphrase(self.reset_for)
-        return cleaned
+        return self.cleaned_data
 
 
 class ChangePassphraseForm(ResetForm):
@@ -89,18 +91,18 @@ class ChangePassphraseForm(ResetForm):
     )
     field_order = ["current", "passphrase", "passphrase_again"]
 
-    def __init__(self, *args, request: HttpRequest, **kwargs) -> None:
+    def __init__(self, *args: Any, request: SignedInRequest, **kwargs: Any) -> None:
         super().__init__(*args, person=request.user, **kwargs)
         self.request = request
 
     def clean_current(self) -> str:
-        typed = self.cleaned_data["current"]
+        typed: str = self.cleaned_data["current"]
         if authenticate(self.request, username=self.reset_for.sign_in_name, password=typed) != self.reset_for:
             raise ValidationError("This is not your passphrase. Try again.")
         return typed
 
 
-class PersonDetails(forms.ModelForm):
+class PersonDetails(ModelForm[User]):
     class Meta:
         model = User
         fields = ["display_name", "email"]
@@ -132,11 +134,11 @@ class NewPersonForm(NewPassphraseFields, PersonDetails):
             )
         }
 
-    def clean(self) -> dict:
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
         typed = {name: self.cleaned_data.get(name, "") for name in ("sign_in_name", "display_name", "email")}
         self.check_new_passphrase(User(**typed))
-        return cleaned
+        return self.cleaned_data
 
 
 class InviteForm(forms.Form):
@@ -158,7 +160,12 @@ class RoleForm(forms.Form):
     )
 
 
-class SchoolForm(forms.ModelForm):
+def time_zones() -> list[tuple[str, str]]:
+    names = sorted(name for name in zoneinfo.available_timezones() if "/" in name and not name.startswith("Etc/"))
+    return [(name, name.replace("_", " ")) for name in [*names, "UTC"]]
+
+
+class SchoolForm(ModelForm[School]):
     languages = forms.MultipleChoiceField(
         label="Languages of mathematics",
         choices=LANGUAGES,
@@ -168,6 +175,7 @@ class SchoolForm(forms.ModelForm):
     )
     time_zone = forms.ChoiceField(
         label="Time zone",
+        choices=time_zones,
         initial="America/New_York",
         error_messages={"invalid_choice": "Choose a time zone from the list."},
     )
@@ -212,22 +220,18 @@ class SchoolForm(forms.ModelForm):
             "year_starts_day": {"min_value": "Choose a day of the month.", "max_value": "Choose a day of the month."},
         }
 
-    def __init__(self, *args, **kwargs) -> None:
-        super().__init__(*args, **kwargs)
-        names = sorted(name for name in zoneinfo.available_timezones() if "/" in name and not name.startswith("Etc/"))
-        self.fields["time_zone"].choices = [(name, name.replace("_", " ")) for name in [*names, "UTC"]]
-
     def clean_currency(self) -> str:
-        return self.cleaned_data["currency"].upper()
+        typed: str = self.cleaned_data["currency"]
+        return typed.upper()
 
-    def clean(self) -> dict:
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
         month, day = self.cleaned_data.get("year_starts_month"), self.cleaned_data.get("year_starts_day")
         if month and day and day > DAYS_OF_MONTH[month - 1]:
             self.add_error("year_starts_day", "This month has no such day. Choose an earlier one.")
         if self.cleaned_data.get("decimal_mark") == self.cleaned_data.get("thousands"):
             self.add_error("thousands", "Choose something other than the decimal mark.")
-        return cleaned
+        return self.cleaned_data
 
 
 # February has 28: the first day of school comes every year.

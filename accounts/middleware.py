@@ -10,6 +10,7 @@ from django.utils import timezone
 
 from .kept_text import KeptText
 from .models import School
+from .requests import Request
 from .views.sign_in import answer_signed_out_fragment, ask_to_sign_in
 
 FORM_TYPES = ("application/x-www-form-urlencoded", "multipart/form-data")
@@ -21,7 +22,7 @@ class SchoolMiddleware:
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
         self.get_response = get_response
 
-    def __call__(self, request: HttpRequest) -> HttpResponse:
+    def __call__(self, request: Request) -> HttpResponse:
         request.school = School.objects.first()
         if request.school is None:
             set_up = reverse("grade_bands:set_up")
@@ -33,7 +34,10 @@ class SchoolMiddleware:
 class SignedInMiddleware(LoginRequiredMiddleware):
     """Every view needs a signed-in person unless it says otherwise; what a signed-out person typed is kept."""
 
-    def handle_no_permission(self, request: HttpRequest, view_func: Callable) -> HttpResponse:
+    # Django promises a redirect, for that is what its own answer is; whoever calls this takes any answer.
+    def handle_no_permission(  # type: ignore[override]
+        self, request: Request, view_func: Callable[..., HttpResponse]
+    ) -> HttpResponse:
         if request.htmx or (request.method == "POST" and request.content_type not in FORM_TYPES):
             return answer_signed_out_fragment(request)
         if request.method == "POST":

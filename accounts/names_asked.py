@@ -1,6 +1,7 @@
 """Free text beside a lesson: a text that looks as if it named a child is asked about before it is kept."""
 
 from collections.abc import Sequence
+from typing import Any
 
 from django import forms
 from django.utils.translation import gettext as _
@@ -23,8 +24,9 @@ class NamesAskedForm(forms.Form):
     asked_fields: tuple[str, ...] = ()
     no_names = forms.BooleanField(required=False, label=gettext_lazy("These are not children’s names; keep the text"))
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         if not cleaned.get("no_names"):
             for name in self.asked_fields:
                 names = look_like_names(cleaned.get(name) or "")

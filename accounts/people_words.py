@@ -33,7 +33,8 @@ class WordsColumn:
 
     def model_in(self, apps: Any = installed_apps) -> type[Model]:
         """The model; a migration gives the apps as they were at its time. Raises LookupError where there was none yet."""
-        return apps.get_model(self.model)
+        model: type[Model] = apps.get_model(self.model)
+        return model
 
     def texts(self, row: Model) -> Iterator[tuple[str, str]]:
         """The texts in this column of a row, each with its place: "stops.0.question", or "" for plain text."""
@@ -75,7 +76,9 @@ def _leads_to(name: str, step: str, but: tuple[str, ...]) -> bool:
     return name not in but if step == "**" else step in ("*", name)
 
 
-def _texts_at(value: Any, path: list[str], place: tuple[str, ...], but: tuple[str, ...]) -> Iterator[tuple[tuple, str]]:
+def _texts_at(
+    value: Any, path: list[str], place: tuple[str, ...], but: tuple[str, ...]
+) -> Iterator[tuple[tuple[str, ...], str]]:
     if isinstance(value, str):
         if not path or path == ["**"]:
             yield place, value

@@ -15,6 +15,7 @@ from django.utils.crypto import salted_hmac
 from django.utils.html import format_html
 
 from .models import SentForm
+from .requests import SignedInRequest
 
 FIELD = "form_key"
 NOT_CONTENT = {FIELD, "csrfmiddlewaretoken"}
@@ -47,11 +48,11 @@ def key_of(request: HttpRequest) -> uuid.UUID | None:
 def content_of(request: HttpRequest) -> str:
     """A keyed hash of what was sent and where to: equal for equal forms, and no way back to the words."""
     fields = [(name, values) for name, values in sorted(request.POST.lists()) if name not in NOT_CONTENT]
-    files = [(name, file.name, file.size) for name, file in sorted(request.FILES.items())]
+    files = [(name, file.name, file.size) for name, sent in sorted(request.FILES.lists()) for file in sent]
     return salted_hmac("accounts.sent_once", repr((request.path, fields, files)), algorithm="sha256").hexdigest()
 
 
-def answer_again(request: HttpRequest) -> HttpResponse | None:
+def answer_again(request: SignedInRequest) -> HttpResponse | None:
     """For a form that was kept before, word for word: the answer that leads there. To be asked when a form is found
     wrong, for what it made may stand in its own way, as a name that is taken now.
     """
@@ -60,7 +61,7 @@ def answer_again(request: HttpRequest) -> HttpResponse | None:
     return _lead_there(request, sent) if sent and sent.content == content_of(request) else None
 
 
-def keep_once(request: HttpRequest, make: Callable[[], str]) -> HttpResponse:
+def keep_once(request: SignedInRequest, make: Callable[[], str]) -> HttpResponse:
     """Run `make` in a transaction of its own and go to the address it hands back; sent again, go there only.
 
     Raises SentBefore when the same form was kept with other words.

@@ -8,15 +8,16 @@ from django.conf import settings
 from django.http import HttpRequest
 
 from .models import User
+from .requests import Request
 from .same_text import sign_in_text
 
 LONGEST_NAME = 254
 
 
-def throttled_name(request: HttpRequest, credentials: dict | None = None) -> str:
+def throttled_name(request: Request, credentials: dict[str, str] | None = None) -> str:
     """Whom a try is counted against: however her name or e-mail is typed, they share one counter."""
     typed = ((credentials or {}).get("username") or request.POST.get("name", ""))[:LONGEST_NAME]
-    meant = getattr(request, "tries_meant", {})
+    meant: dict[str, str] = getattr(request, "tries_meant", {})
     if typed not in meant:  # asked several times for one try
         person = User.objects.for_sign_in(typed).first() if "\0" not in typed else None
         meant[typed] = person.sign_in_name if person else sign_in_text(typed)[:LONGEST_NAME]
@@ -31,7 +32,7 @@ def forget_tries(request: HttpRequest, person: User) -> None:
 
 def client_address(request: HttpRequest) -> str:
     """The address of the device. Only what our own proxy added last is believed, and only where there is one."""
-    own = request.META.get("REMOTE_ADDR", "")
+    own: str = request.META.get("REMOTE_ADDR", "")
     if not settings.BEHIND_PROXY:
         return own
     return forwarded_address(request.META.get("HTTP_X_FORWARDED_FOR", "").rpartition(",")[2]) or own

@@ -9,6 +9,7 @@ from django.http import HttpRequest, HttpResponse, UnreadablePostError
 from django.shortcuts import render
 
 from .kept_text import is_secret
+from .requests import Request
 
 FORM = "application/x-www-form-urlencoded"
 # Shorter values are choices and numbers, which nobody wants to copy.
@@ -21,7 +22,7 @@ class TooMuchMiddleware:
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
         self.get_response = get_response
 
-    def __call__(self, request: HttpRequest) -> HttpResponse:
+    def __call__(self, request: Request) -> HttpResponse:
         try:
             request.POST  # noqa: B018 - reading it is what may fail
         except TooManyFilesSent:
@@ -38,7 +39,7 @@ class TooMuchMiddleware:
         return self.get_response(request)
 
 
-def too_much(request: HttpRequest, sentence: str) -> HttpResponse:
+def too_much(request: Request, sentence: str) -> HttpResponse:
     if request.htmx:
         return HttpResponse(f"Not kept. {sentence} What you typed stays on this page.", status=413)
     return render(request, "too_much.html", {"sentence": sentence, "texts": texts_of(request)}, status=413)

@@ -1,14 +1,20 @@
 """Form fields that read ids out of a request."""
 
-from django import forms
+from typing import Any, TypeVar
 
+from django import forms
+from django.db.models import Model, QuerySet
+
+from .model_forms import ModelMultipleChoiceField
 from .typed_numbers import typed_id
 
+M = TypeVar("M", bound=Model)
 
-class Ticked(forms.ModelMultipleChoiceField):
+
+class Ticked(ModelMultipleChoiceField[M]):
     """Rows ticked by their ids. What is no id, or longer than any, was never offered: it is refused before it is looked up."""
 
-    def clean(self, value):
+    def clean(self, value: Any) -> QuerySet[M]:
         if isinstance(value, (list, tuple)):
             value = [typed_id(str(text)) for text in value]
             if 0 in value:

@@ -7,13 +7,14 @@ import os
 import sys
 from datetime import date, timedelta
 from time import process_time
+from typing import Any
 
 import django
 
 os.environ["DJANGO_SETTINGS_MODULE"] = "config.settings"
 
 
-def prepare(lessons: int) -> dict:
+def prepare(lessons: int) -> dict[str, Any]:
     """A school with so many open lessons, each with a board that is paired, and a booklet's worth of counts."""
     from django.core.management import call_command
     from django.test import Client
@@ -48,7 +49,7 @@ def prepare(lessons: int) -> dict:
         group.teachers.add(teacher)
         routine = routines[number % len(routines)]
         lesson = start_lesson(
-            version=routine.current_version, class_group=group, teacher=teacher, taught_on=today, surface="board"
+            version=routine.newest_save, class_group=group, teacher=teacher, taught_on=today, surface="board"
         )
         moment = lesson.created_at
         written = [

@@ -49,8 +49,9 @@ def main() -> int:
         told("a bare page", bare, bare)
         for device in chosen(school["devices"]):
             context = browser.new_context(viewport={"width": 1920, "height": 1080}, base_url=f"http://127.0.0.1:{port}")
-            cookie = {"name": "countfold_session", "value": device["session"], "url": f"http://127.0.0.1:{port}"}
-            context.add_cookies([cookie])
+            context.add_cookies(
+                [{"name": "countfold_session", "value": device["session"], "url": f"http://127.0.0.1:{port}"}]
+            )
             page = context.new_page()
             page.goto(f"/lessons/{device['key']}/board/")
             page.wait_for_selector("#board[data-ready]")

@@ -13,6 +13,7 @@ import sys
 import uuid
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
+from functools import partial
 from time import monotonic, perf_counter
 from typing import Any
 
@@ -123,7 +124,7 @@ async def phase(port: int, lessons: list[dict[str, Any]], *, polling: bool) -> T
     else:
         count = 2 * len(lessons)
         lines = [Line(port) for _ in range(count)]
-        jobs = [every(1.0, n / count, until, lambda line=line: bare(line)) for n, line in enumerate(lines)]
+        jobs = [every(1.0, n / count, until, partial(bare, line)) for n, line in enumerate(lines)]
     await asyncio.gather(*jobs)
     times.cpu = (float((await asking.ask("/used/"))[1]) - before) / (monotonic() - began)
     return times

@@ -40,7 +40,9 @@ from .opening_backups import (
     DATABASE,
     FORMAT,
     MEGABYTE,
+    About,
     BackupRefused,
+    SealedAbout,
     file_checksum,
     keyed_checksum,
     open_backup,
@@ -101,13 +103,13 @@ def applied_migrations() -> list[str]:
 
 def pack(copy: Path, target: Path, *, made_at: str, migrations: list[str]) -> None:
     """Make a backup of a database that nobody uses. A crash leaves no half-written one under a backup's name."""
-    about = {"format": FORMAT, "made_at": made_at, "server": server_mark(), "migrations": migrations}
+    about = About(format=FORMAT, made_at=made_at, server=server_mark(), migrations=migrations)
     plain = file_checksum(copy)
-    about = {**about, "plain": plain, "keyed": keyed_checksum(plain, about)}
+    sealed = SealedAbout(**about, plain=plain, keyed=keyed_checksum(plain, about))
     unfinished = copy.with_name("unfinished.zip")
     with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED) as archive:
         archive.write(copy, DATABASE)
-        archive.writestr(ABOUT, json.dumps(about, indent=1))
+        archive.writestr(ABOUT, json.dumps(sealed, indent=1))
     unfinished.chmod(0o600)
     unfinished.replace(target)
 
@@ -156,8 +158,8 @@ def newest_and_failure() -> Kept:
     newest = next(iter(kept_backups()), None)
     mark = next((mark for mark in (no_room_mark(), other_failure_mark()) if mark.exists()), None)
     return Kept(
-        newest_at=newest and when_written(newest),
-        failed_at=mark and when_written(mark),
+        newest_at=when_written(newest) if newest else None,
+        failed_at=when_written(mark) if mark else None,
         for_want_of_room=mark == no_room_mark(),
     )
 

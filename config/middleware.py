@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from django.http import HttpRequest
+from django.http import HttpRequest, HttpResponse, StreamingHttpResponse
 from django.http.response import HttpResponseBase
 
 
@@ -25,9 +25,9 @@ class HeadMiddleware:
 
 
 def without_body(response: HttpResponseBase) -> HttpResponseBase:
-    if response.streaming:
+    if isinstance(response, StreamingHttpResponse):
         response.streaming_content = ()  # its file is closed with the answer, as ever
-    else:
+    elif isinstance(response, HttpResponse):
         response.headers.setdefault("Content-Length", str(len(response.content)))
         response.content = b""
     return response

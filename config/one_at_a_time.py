@@ -3,14 +3,14 @@
 The lock is on an open file, held by the system for as long as the process lives; the file itself stays and means nothing.
 """
 
-import os
+import sys
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import IO
 
-if os.name == "nt":
+if sys.platform == "win32":
     import msvcrt
 
     def take(file: IO[str]) -> bool:

@@ -10,13 +10,13 @@ import sqlite3
 import zipfile
 from contextlib import closing
 from pathlib import Path
+from typing import TypedDict
 
 from django.db.migrations.loader import MigrationLoader
 from django.utils.crypto import salted_hmac
 
 FORMAT = 1
 DATABASE, ABOUT = "countfold.sqlite3", "about.json"
-SAID = {"format", "made_at", "server", "migrations", "plain", "keyed"}
 
 MEGABYTE = 1024 * 1024
 MOST_ABOUT = MEGABYTE
@@ -24,6 +24,25 @@ MOST_ABOUT = MEGABYTE
 MOST_UNPACKED_TO_PACKED, ALWAYS_UNPACKED = 500, 100 * MEGABYTE
 # Bits of a zip member's flags that mean it is encrypted, patched, or hides its names (APPNOTE 4.4.4).
 LOCKED = 0x1 | 0x20 | 0x40 | 0x2000
+
+
+class About(TypedDict):
+    """What a backup says about itself. made_at: ISO 8601; migrations: "app.name"."""
+
+    format: int
+    made_at: str
+    server: str
+    migrations: list[str]
+
+
+class SealedAbout(About):
+    """The same with the checksum of the database, plain and keyed: what stands in the file."""
+
+    plain: str
+    keyed: str
+
+
+SAID = SealedAbout.__required_keys__
 
 
 class BackupRefused(ValueError):
@@ -35,7 +54,7 @@ def server_mark() -> str:
     return salted_hmac("config.backups.mark", "server", algorithm="sha256").hexdigest()[:16]
 
 
-def keyed_checksum(plain: str, about: dict) -> str:
+def keyed_checksum(plain: str, about: About) -> str:
     """Over the database's own checksum and everything else `about` says, so that neither can be changed alone."""
     said = json.dumps({**about, "plain": plain}, sort_keys=True)
     return salted_hmac("config.backups", said, algorithm="sha256").hexdigest()
@@ -56,8 +75,14 @@ def open_backup(path: Path, workplace: Path, *, from_another_server: bool = Fals
     Raises: BackupRefused for a file that is broken, changed, another server's, or newer than this program.
     """
     copy = workplace / DATABASE
-    about = unpack(path, copy)
-    plain, keyed = about.pop("plain"), about.pop("keyed")
+    sealed = unpack(path, copy)
+    plain, keyed = sealed["plain"], sealed["keyed"]
+    about = About(
+        format=sealed["format"],
+        made_at=sealed["made_at"],
+        server=sealed["server"],
+        migrations=sealed["migrations"],
+    )
     if about["format"] != FORMAT or set(about["migrations"]) - known_migrations():
         raise BackupRefused(f"{path.name} was made by a newer Countfold. Upgrade this one first, then restore.")
     if not hmac.compare_digest(plain, file_checksum(copy)):
@@ -74,7 +99,7 @@ def open_backup(path: Path, workplace: Path, *, from_another_server: bool = Fals
     return copy
 
 
-def unpack(path: Path, copy: Path) -> dict:
+def unpack(path: Path, copy: Path) -> SealedAbout:
     """Write the database inside to `copy`, and hand back what the file says about itself."""
     try:
         with zipfile.ZipFile(path) as archive:
@@ -99,7 +124,7 @@ def unpack(path: Path, copy: Path) -> dict:
     return about
 
 
-def said_by(path: Path) -> dict:
+def said_by(path: Path) -> SealedAbout:
     """What a backup that was opened before says about itself."""
     with zipfile.ZipFile(path) as archive, archive.open(ABOUT) as packed:
         return read_about(packed.read(MOST_ABOUT))
@@ -128,9 +153,9 @@ def refuse_what_is_not_read(path: Path, members: dict[str, zipfile.ZipInfo], *, 
         )
 
 
-def read_about(raw: bytes) -> dict:
+def read_about(raw: bytes) -> SealedAbout:
     """Raises: ValueError for anything but what a backup says about itself, and what deep nesting makes json raise."""
-    about = json.loads(raw.decode("utf-8"))
+    about: SealedAbout = json.loads(raw.decode("utf-8"))  # as far as it is one
     if not isinstance(about, dict) or set(about) != SAID:
         raise ValueError("other fields than a backup has")
     if type(about["format"]) is not int or not all(isinstance(about[name], str) for name in ("made_at", "server")):

@@ -15,6 +15,7 @@ from django.shortcuts import redirect
 
 from accounts.middleware import SignedInMiddleware
 from accounts.models import School
+from accounts.requests import Request
 
 WRITES = ("INSERT", "UPDATE", "DELETE", "REPLACE")
 
@@ -26,8 +27,8 @@ class RestoredMeanwhile(Exception):
 def epoch_now() -> str | None:
     """Asked of SQLite itself: this is no part of what a page asks the database."""
     connection.ensure_connection()
-    row = connection.connection.execute(f"SELECT epoch FROM {School._meta.db_table}").fetchone()  # noqa: S608
-    return row and row[0]
+    row: tuple[str] | None = connection.connection.execute(f"SELECT epoch FROM {School._meta.db_table}").fetchone()  # noqa: S608
+    return row[0] if row else None
 
 
 class WritesOnlyTo:
@@ -36,7 +37,7 @@ class WritesOnlyTo:
     def __init__(self, epoch: str) -> None:
         self.epoch = epoch
 
-    def __call__(self, execute: Callable, sql: str, params: Any, many: bool, context: dict) -> Any:
+    def __call__(self, execute: Callable[..., Any], sql: str, params: Any, many: bool, context: dict[str, Any]) -> Any:
         connection = context["connection"]
         if sql.startswith(WRITES) and not connection.in_atomic_block:
             connection.connection.execute("BEGIN IMMEDIATE")
@@ -57,7 +58,7 @@ class RestoredMeanwhileMiddleware:
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
         self.get_response = get_response
 
-    def __call__(self, request: HttpRequest) -> HttpResponse:
+    def __call__(self, request: Request) -> HttpResponse:
         if request.school is None or connection.vendor != "sqlite":
             return self.get_response(request)
         epoch = request.school.epoch.hex
@@ -65,16 +66,16 @@ class RestoredMeanwhileMiddleware:
             response = self.get_response(request)
         return response if epoch_now() == epoch else ask_again(request)
 
-    def process_exception(self, request: HttpRequest, error: Exception) -> HttpResponse | None:
+    def process_exception(self, request: Request, error: Exception) -> HttpResponse | None:
         return ask_again(request) if isinstance(error, RestoredMeanwhile) else None
 
 
-def ask_again(request: HttpRequest) -> HttpResponse:
+def ask_again(request: Request) -> HttpResponse:
     """As someone signed out is answered: pages are asked for once more, and of a form the text is kept."""
     request.session.modified = False  # it is gone with the school it belonged to
     request.user = AnonymousUser()
     request.school = School.objects.first()
-    view = request.resolver_match and request.resolver_match.func
+    view = request.resolver_match.func if request.resolver_match else redirect  # no view was found: as for any page
     open_to_all = not getattr(view, "login_required", True)
     if request.method in ("GET", "HEAD") and not request.htmx:
         return redirect(request.get_full_path())

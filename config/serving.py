@@ -11,7 +11,7 @@ import threading
 import time
 import webbrowser
 from contextlib import AbstractContextManager
-from typing import Any
+from typing import Protocol
 
 import django
 
@@ -29,7 +29,7 @@ class NotStarted(Exception):
     """Why the school does not open, and what to do: the sentence for the person at the terminal."""
 
 
-def one_start_at_a_time() -> AbstractContextManager:
+def one_start_at_a_time() -> AbstractContextManager[int]:
     """Two starts at once would both make the tables; the second finds everything done."""
     from django.conf import settings
 
@@ -156,7 +156,11 @@ def open_school(options: argparse.Namespace) -> None:
         serve_https(options)
 
 
-def http_server(address: str, port: int) -> Any:
+class Server(Protocol):
+    def run(self) -> None: ...
+
+
+def http_server(address: str, port: int) -> Server:
     """A server that has its port, so that nothing is called open that can't be reached; `run()` serves."""
     import waitress
     from django.conf import settings
@@ -164,7 +168,7 @@ def http_server(address: str, port: int) -> Any:
     from .wsgi import application
 
     try:
-        return waitress.create_server(
+        server: Server = waitress.create_server(
             application,
             host=address,
             port=port,
@@ -176,11 +180,12 @@ def http_server(address: str, port: int) -> Any:
             clear_untrusted_proxy_headers=not settings.BEHIND_PROXY,
             ident=None,
         )
+        return server
     except OSError as error:
         raise NotStarted(f"Port {port} can't be opened: {error.strerror or error}. Choose another one.") from error
 
 
-def go_on_serving(server) -> None:
+def go_on_serving(server: Server) -> None:
     """What was left unfinished goes on at once; with HTTPS it is the server's own process that does so (config/wsgi.py)."""
     from routines.jobs.runner import start
 

@@ -9,6 +9,7 @@ import secrets
 import sys
 import tempfile
 from pathlib import Path
+from typing import Any
 
 import dj_database_url
 from django.core.exceptions import ImproperlyConfigured
@@ -61,7 +62,7 @@ def environment_folder(name: str, default: Path) -> Path:
     return folder
 
 
-def environment_database(name: str, default: dict) -> dict:
+def environment_database(name: str, default: dict[str, Any]) -> dict[str, Any]:
     url = environment_text(name)
     if not url:
         return default

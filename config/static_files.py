@@ -5,7 +5,7 @@ from whitenoise.storage import CompressedManifestStaticFilesStorage
 _ANY_SCRIPT, _IMPORTS = CompressedManifestStaticFilesStorage._js_module_import_aggregation_patterns
 
 
-class StaticFiles(CompressedManifestStaticFilesStorage):
+class StaticFiles(CompressedManifestStaticFilesStorage):  # type: ignore[misc]  # whitenoise declares no types
     """Rewrites `import ... from "./part.js"` to the hashed name, so that modules need no build step.
 
     Only in our modules: packages bring scripts whose imports name things that are not served. A test collects all files.

@@ -10,7 +10,7 @@ import codecs
 import re
 from collections.abc import Callable, Iterable
 from contextlib import suppress
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from django.conf import settings
 from django.core.exceptions import TooManyFieldsSent
@@ -21,6 +21,11 @@ from django.utils.http import parse_header_parameters
 
 from accounts.text import is_text, mended
 
+if TYPE_CHECKING:
+    from wsgiref.types import StartResponse, WSGIApplication
+
+    from django.http.request import _ImmutableQueryDict as SentFields
+
 UNREADABLE = "countfold.unreadable_content_type"
 _CONTROL = re.compile(r"[\x00-\x08\x0a-\x1f\x7f]")
 
@@ -28,11 +33,11 @@ OTHER_LETTERS = "It was sent in a way of writing letters that Countfold does not
 BROKEN_HEADER = "A line that your browser sends along with it holds signs that belong to no text."
 
 
-def disarm_content_type(application: Callable) -> Callable:
+def disarm_content_type(application: "WSGIApplication") -> "WSGIApplication":
     """Wrap a WSGI application: Django reads the Content-Type before any middleware could answer for it, and gives up
     on one that names an unknown charset inside a parameter. It is taken away here, and answered by the middleware."""
 
-    def disarmed(environ: dict[str, Any], start_response: Callable) -> Iterable[bytes]:
+    def disarmed(environ: dict[str, Any], start_response: "StartResponse") -> Iterable[bytes]:
         try:
             _type, parameters = parse_header_parameters(environ.get("CONTENT_TYPE", ""))
             with suppress(LookupError):
@@ -67,7 +72,7 @@ class TextMiddleware:
         request.COOKIES = {name: value for name, value in request.COOKIES.items() if is_text(name + value)}
         return self.get_response(request)
 
-    def process_view(self, request: HttpRequest, view: Callable, args: tuple, kwargs: dict) -> None:
+    def process_view(self, request: HttpRequest, view: object, args: object, kwargs: object) -> None:
         """Only here is the form read: a page that is not there, or leads to set-up first, reads none."""
         with suppress(UnreadablePostError):  # the sender is gone, so nobody waits for an answer
             request.POST = mended_fields(request.POST)
@@ -83,7 +88,7 @@ def is_utf8(request: HttpRequest) -> bool:
     if request.META.get(UNREADABLE):
         return False
     try:
-        return codecs.lookup(request.content_params.get("charset", "utf-8")).name in ("utf-8", "ascii")
+        return codecs.lookup((request.content_params or {}).get("charset", "utf-8")).name in ("utf-8", "ascii")
     except LookupError:
         return False
 
@@ -92,7 +97,7 @@ def not_understood(request: HttpRequest, why: str, *, status: int) -> HttpRespon
     return render(request, "not_understood.html", {"why": why}, status=status)
 
 
-def mended_fields(fields: QueryDict) -> QueryDict:
+def mended_fields(fields: "SentFields") -> "SentFields":
     """The same fields in the same order, names and texts mended."""
     if all(is_text(name) and all(map(is_text, texts)) for name, texts in fields.lists()):
         return fields
@@ -100,13 +105,13 @@ def mended_fields(fields: QueryDict) -> QueryDict:
     for name, texts in fields.lists():
         for text in texts:
             found.appendlist(mended(name), mended(text))
-    found._mutable = False  # the one way Django has of closing a form that was put together
-    return found
+    return QueryDict(found.urlencode(), encoding="utf-8")  # closed again to changes, as Django hands them out
 
 
 def mend_files(request: HttpRequest) -> None:
     for field, files in list(request.FILES.lists()):
         for file in files:
-            file.name = mended(file.name)
+            file.name = mended(file.name or "")
         if not is_text(field):
-            request.FILES.setlist(mended(field), request.FILES.pop(field))
+            del request.FILES[field]
+            request.FILES.setlist(mended(field), files)

@@ -120,7 +120,15 @@ def make(lock: int) -> None:
 
 def install(name: str, lock: int) -> None:
     say(f"Installing what {name} lists; the first time takes about a minute.")
-    command = [PYTHON, "-m", "pip", "install", "--require-hashes", "--no-input", "--disable-pip-version-check"]
+    command: list[str | Path] = [
+        PYTHON,
+        "-m",
+        "pip",
+        "install",
+        "--require-hashes",
+        "--no-input",
+        "--disable-pip-version-check",
+    ]
     command += ["--progress-bar", "off", "-r", HERE / name]
     last_lines: list[str] = []
     collected = 0
@@ -134,7 +142,7 @@ def install(name: str, lock: int) -> None:
         errors="replace",
         **handing_on(lock),
     ) as pip:
-        for line in pip.stdout:
+        for line in pip.stdout or ():
             last_lines = [*last_lines[-14:], line]
             changing = changing or line.startswith("Installing collected packages")
             if line.startswith("Collecting"):

@@ -2,18 +2,21 @@
 
 import io
 from datetime import timedelta
+from typing import Any
 
 from django import forms
 from django.core.exceptions import ValidationError
 
 from accounts.forms import LANGUAGES
+from accounts.model_forms import ModelForm
 from accounts.models import SetUpTries, User
+from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
 from accounts.text import read_bytes
 from accounts.typed_fields import Ticked
 
 from .models import Area, ClassGroup, Grade, GradeBand, SchoolYear
-from .standards import StandardsFileError, read_standards
+from .standards import StandardRow, StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
 
 LARGEST_FILE = 2_000_000
@@ -44,7 +47,7 @@ class SetUpCodeForm(forms.Form):
         error_messages={"required": "Write the code that the server printed."},
     )
 
-    def __init__(self, *args, address: str, **kwargs) -> None:
+    def __init__(self, *args: Any, address: str, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self.address = address
         self.locked = False
@@ -57,13 +60,14 @@ class SetUpCodeForm(forms.Form):
             raise ValidationError(
                 f"Too many tries. Wait {minutes} minute{'s' if minutes > 1 else ''}, then type the code again."
             )
-        if not is_set_up_code(self.cleaned_data["code"]):
+        typed: str = self.cleaned_data["code"]
+        if not is_set_up_code(typed):
             raise ValidationError("This is not the code the server printed. Look there and type it again.")
         SetUpTries.objects.all().delete()
-        return self.cleaned_data["code"]
+        return typed
 
 
-class GradeForm(forms.ModelForm):
+class GradeForm(ModelForm[Grade]):
     areas = forms.MultipleChoiceField(
         label="Areas expected in this grade",
         choices=Area.choices,
@@ -87,7 +91,7 @@ class GradeForm(forms.ModelForm):
         }
 
 
-class GradeBandForm(forms.ModelForm):
+class GradeBandForm(ModelForm[GradeBand]):
     class Meta:
         model = GradeBand
         fields = ["name", "order"]
@@ -98,7 +102,7 @@ class GradeBandForm(forms.ModelForm):
         }
 
 
-class SchoolYearForm(forms.ModelForm):
+class SchoolYearForm(ModelForm[SchoolYear]):
     class Meta:
         model = SchoolYear
         fields = ["name", "starts_on", "ends_on"]
@@ -117,15 +121,15 @@ class SchoolYearForm(forms.ModelForm):
             "ends_on": {"required": "Choose the last day.", "invalid": "Write a date such as 2027-06-11."},
         }
 
-    def clean(self) -> dict:
-        cleaned = super().clean()
-        first, last = cleaned.get("starts_on"), cleaned.get("ends_on")
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        first, last = self.cleaned_data.get("starts_on"), self.cleaned_data.get("ends_on")
         if first and last and (last - first).days > MOST_DAYS:
             self.add_error("ends_on", f"A school year has at most {MOST_DAYS} days. Choose an earlier last day.")
-        return cleaned
+        return self.cleaned_data
 
 
-class ClassGroupForm(forms.ModelForm):
+class ClassGroupForm(ModelForm[ClassGroup]):
     languages = forms.MultipleChoiceField(
         label="Languages of mathematics",
         choices=LANGUAGES,
@@ -147,12 +151,12 @@ class ClassGroupForm(forms.ModelForm):
             "year": {"required": "Choose a school year."},
         }
 
-    def __init__(self, *args, **kwargs) -> None:
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         here = User.objects.active()
         if self.instance.pk:
             here = here | User.objects.filter(class_groups=self.instance)
-        self.fields["teachers"].queryset = here.distinct().order_by("display_name")
+        offer_rows(self, "teachers", here.distinct().order_by("display_name"))
 
 
 class StandardsFileForm(forms.Form):
@@ -168,7 +172,7 @@ class StandardsFileForm(forms.Form):
         error_messages={"required": "Choose a file.", "empty": "This file is empty. Choose another."},
     )
 
-    def clean_file(self) -> list:
+    def clean_file(self) -> list[StandardRow]:
         upload = self.cleaned_data["file"]
         if upload.size > LARGEST_FILE:
             raise ValidationError("This file is over 2 MB. Split it.")

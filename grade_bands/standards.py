@@ -9,6 +9,7 @@ from django.conf import settings
 from django.utils.module_loading import import_string
 
 from .models import Area, Standard
+from .models.standard import LONGEST
 
 COMMON_CORE = "Common Core State Standards for Mathematics"
 COMMON_CORE_FILE = Path(__file__).parent / "data" / "standards.csv"
@@ -52,7 +53,7 @@ def read_standards(lines: Iterable[str]) -> list[StandardRow]:
         ) from None
 
 
-def read_rows(reader: csv.DictReader) -> list[StandardRow]:
+def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
     missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
     if missing:
         raise StandardsFileError(f"The first line must name the columns; add {', '.join(missing)}.")
@@ -71,7 +72,7 @@ def read_rows(reader: csv.DictReader) -> list[StandardRow]:
     return rows
 
 
-def read_row(record: dict, *, line: int) -> StandardRow:
+def read_row(record: dict[str, str], *, line: int) -> StandardRow:
     if "too_many" in record:
         raise StandardsFileError(f"Line {line} has more cells than the first. Put texts with commas in quotes.")
     fields = {name: record.get(name, "").strip() for name in StandardRow.__dataclass_fields__}
@@ -83,13 +84,19 @@ def read_row(record: dict, *, line: int) -> StandardRow:
         raise StandardsFileError(
             f"Line {line}: “{fields['area'][:40]}” is no area. Use one of: {', '.join(Area.labels)}."
         )
-    for name in ("code", "summary", "number_limits"):
-        longest = Standard._meta.get_field(name).max_length
+    for name, longest in LONGEST.items():
         if len(fields[name]) > longest:
             raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
     if why := why_unreadable(fields["count_features"]):
         raise StandardsFileError(f"Line {line}, count_features: {why}")
-    return StandardRow(**{**fields, "area": area})
+    return StandardRow(
+        code=fields["code"],
+        grade=fields["grade"],
+        area=area,
+        summary=fields["summary"],
+        number_limits=fields["number_limits"],
+        count_features=fields["count_features"],
+    )
 
 
 def why_unreadable(count_features: str) -> str:

@@ -51,9 +51,9 @@ def open_four(font: TTFont) -> str:
             for table in gsub.LookupList.Lookup[index].SubTable:
                 table = getattr(table, "ExtSubTable", table)
                 if "four" in getattr(table, "mapping", {}):
-                    return table.mapping["four"]
+                    return str(table.mapping["four"])
                 if "four" in getattr(table, "alternates", {}):
-                    return table.alternates["four"][0]
+                    return str(table.alternates["four"][0])
     raise SystemExit(f"The source has no feature {OPEN_FOUR} for the digit 4: is it Andika 6?")
 
 
@@ -119,7 +119,8 @@ def per_mille(font: TTFont) -> dict[str, int]:
 def digit_height(font: TTFont) -> int:
     """Height of the digit 1 above the baseline, in thousandths of the font size (round digits overshoot a little)."""
     glyph = font["glyf"][font.getBestCmap()[ord("1")]]
-    return round(glyph.yMax * 1000 / font["head"].unitsPerEm)
+    height, units = float(glyph.yMax), float(font["head"].unitsPerEm)
+    return round(height * 1000 / units)
 
 
 def quoted(text: str) -> str:

@@ -1,19 +1,22 @@
 """Fold sign-in names and e-mails that stand there as they were typed, so that they are found however they are typed."""
 
 from django.db import migrations
+from django.db.backends.base.schema import BaseDatabaseSchemaEditor
+from django.db.migrations.state import StateApps
 
 from accounts.same_text import sign_in_text
 
 LONGEST = 40
 
 
-def fold(apps, schema_editor):
+def fold(apps: StateApps, schema_editor: BaseDatabaseSchemaEditor) -> None:
     """Of two that were told apart by capitals or by Unicode form alone, the older keeps the name, the later gets a number.
 
     An e-mail stays with the older of two; both still sign in with their names.
     """
     User = apps.get_model("accounts", "User")
-    names, emails = set(), set()
+    names: set[str] = set()
+    emails: set[str] = set()
     folded = []
     for person in User.objects.order_by("pk"):
         name = free_name(sign_in_text(person.sign_in_name), names)

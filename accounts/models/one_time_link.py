@@ -19,7 +19,7 @@ def hash_token(token: str) -> str:
     return hashlib.sha256(token.encode()).hexdigest()
 
 
-class OneTimeLinkQuerySet(models.QuerySet):
+class OneTimeLinkQuerySet(models.QuerySet["OneTimeLink"]):
     def usable(self, now: datetime | None = None) -> Self:
         return self.filter(used_at__isnull=True, expires_at__gt=now or timezone.now())
 
@@ -29,10 +29,27 @@ class OneTimeLinkQuerySet(models.QuerySet):
     def open_invitations(self) -> Self:
         return self.usable().filter(purpose=OneTimeLink.Purpose.INVITATION).order_by("-pk")
 
-    def issue(self, *, token: str = "", **fields) -> tuple["OneTimeLink", str]:
+    def issue(
+        self,
+        *,
+        purpose: str,
+        created_by: User,
+        person: User | None = None,
+        display_name: str = "",
+        role: str = "",
+        token: str = "",
+    ) -> tuple["OneTimeLink", str]:
         """Make a link; the token itself, drawn at random unless it is given, is handed back once and kept nowhere."""
         token = token or secrets.token_urlsafe(32)
-        link = self.create(token_hash=hash_token(token), expires_at=timezone.now() + LIFETIME, **fields)
+        link = self.create(
+            purpose=purpose,
+            created_by=created_by,
+            person=person,
+            display_name=display_name,
+            role=role,
+            token_hash=hash_token(token),
+            expires_at=timezone.now() + LIFETIME,
+        )
         return link, token
 
 
@@ -69,6 +86,13 @@ class OneTimeLink(models.Model):
 
     def __str__(self) -> str:
         return f"{self.get_purpose_display()} for {self.person or self.display_name}"
+
+    @property
+    def reset_for(self) -> User:
+        """Whose passphrase a reset link changes. Raises ValueError for an invitation that nobody took."""
+        if self.person is None:
+            raise ValueError("This link is for nobody's passphrase.")
+        return self.person
 
     def withdraw(self) -> None:
         self.expires_at = timezone.now()

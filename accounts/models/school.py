@@ -17,7 +17,7 @@ def english_only() -> list[str]:
     return ["en"]
 
 
-class SchoolQuerySet(models.QuerySet):
+class SchoolQuerySet(models.QuerySet["School"]):
     def current(self) -> "School":
         """The school. Raises School.DoesNotExist before set-up; SchoolMiddleware sends people to set-up first."""
         return self.get()

@@ -8,15 +8,17 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
+from .user import User
+
 # A page may stay open over the long holidays and then be sent again.
 KEPT = timedelta(days=120)
 
 
 class SentFormQuerySet(models.QuerySet["SentForm"]):
-    def of(self, person, key: UUID) -> "SentForm | None":
+    def of(self, person: User, key: UUID) -> "SentForm | None":
         return self.filter(person=person, key=key).first()
 
-    def claim(self, *, person, key: UUID, content: str = "") -> tuple["SentForm", bool]:
+    def claim(self, *, person: User, key: UUID, content: str = "") -> tuple["SentForm", bool]:
         """The row of this form, and whether it is sent for the first time. Only inside the transaction that makes the thing.
 
         Of two senders at once the second waits here, on SQLite at the start of its transaction, on PostgreSQL at the

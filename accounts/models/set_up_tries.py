@@ -11,7 +11,7 @@ IN_ALL = 60
 EVERYBODY = ""
 
 
-class SetUpTriesQuerySet(models.QuerySet):
+class SetUpTriesQuerySet(models.QuerySet["SetUpTries"]):
     def take(self, address: str, now: datetime | None = None) -> timedelta:
         """Count a try from this address, before it is looked at. Hands back how long to wait, 0 where it may be looked at."""
         now = now or timezone.now()

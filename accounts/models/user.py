@@ -13,7 +13,7 @@ from ..same_text import passphrase_text, sign_in_text
 from .folded_text import FoldedCharField, FoldedEmailField
 
 
-class UserQuerySet(models.QuerySet):
+class UserQuerySet(models.QuerySet["User"]):
     def active(self) -> Self:
         return self.filter(is_active=True)
 
@@ -89,8 +89,10 @@ class User(AbstractBaseUser):
     def set_password(self, raw_password: str | None) -> None:
         super().set_password(None if raw_password is None else passphrase_text(raw_password))
 
-    def check_password(self, raw_password: str) -> bool:
+    def check_password(self, raw_password: str | None) -> bool:
         """Right in whatever form it is typed. One that was kept as it was typed, before forms were made alike, is kept anew."""
+        if raw_password is None:
+            return False
         text = passphrase_text(raw_password)
         if super().check_password(text):
             return True

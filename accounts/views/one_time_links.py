@@ -63,9 +63,9 @@ def invitation(request: HttpRequest, token: str) -> HttpResponse:
 @require_http_methods(["GET", "POST"])
 def new_passphrase(request: HttpRequest, token: str) -> HttpResponse:
     link = usable_link(token, OneTimeLink.Purpose.RESET)
-    if link is None or not link.person.is_active:
+    if link is None or not link.reset_for.is_active:
         return link_gone(request)
-    form = ResetForm(request.POST or None, person=link.person)
+    form = ResetForm(request.POST or None, person=link.reset_for)
     if request.method == "POST" and form.is_valid():
         try:
             person = take_new_passphrase(link=link, passphrase=form.cleaned_data["passphrase"])

@@ -2,18 +2,19 @@
 
 from django.contrib import messages
 from django.contrib.auth import update_session_auth_hash
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST
 
 from ..forms import ChangePassphraseForm, PersonDetails
 from ..models import User
+from ..requests import SignedInRequest
 from ..throttling import forget_tries
 
 
 def show_account(
-    request: HttpRequest,
+    request: SignedInRequest,
     *,
     details: PersonDetails | None = None,
     passphrase: ChangePassphraseForm | None = None,
@@ -31,7 +32,7 @@ def show_account(
 
 
 @require_http_methods(["GET", "POST"])
-def own_account(request: HttpRequest) -> HttpResponse:
+def own_account(request: SignedInRequest) -> HttpResponse:
     if request.method == "GET":
         return show_account(request)
     form = PersonDetails(request.POST, instance=User.objects.get(pk=request.user.pk))
@@ -44,7 +45,7 @@ def own_account(request: HttpRequest) -> HttpResponse:
 
 @sensitive_post_parameters("current", "passphrase", "passphrase_again")
 @require_POST
-def change_passphrase(request: HttpRequest) -> HttpResponse:
+def change_passphrase(request: SignedInRequest) -> HttpResponse:
     form = ChangePassphraseForm(request.POST, request=request)
     if not form.is_valid():
         return show_account(request, passphrase=form)

@@ -11,12 +11,13 @@ from ..access import administrators_only
 from ..actions import InvitedBefore, LastAdministrator, change_role, close_account, invite, offer_new_passphrase
 from ..forms import InviteForm, RoleForm, SchoolForm
 from ..models import OneTimeLink, School, User
+from ..requests import SignedInRequest
 from ..sent_once import key_of
 
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def settings(request: HttpRequest) -> HttpResponse:
+def settings(request: SignedInRequest) -> HttpResponse:
     form = SchoolForm(request.POST or None, instance=School.objects.current())
     if request.method == "POST" and form.is_valid():
         form.save()
@@ -26,7 +27,7 @@ def settings(request: HttpRequest) -> HttpResponse:
     return render(request, "accounts/school.html", {"section": "school", "form": form}, status=status)
 
 
-def people_context(form: InviteForm) -> dict:
+def people_context(form: InviteForm) -> dict[str, object]:
     return {
         "section": "school",
         "form": form,
@@ -38,14 +39,14 @@ def people_context(form: InviteForm) -> dict:
 
 @administrators_only
 @require_GET
-def people(request: HttpRequest) -> HttpResponse:
+def people(request: SignedInRequest) -> HttpResponse:
     return render(request, "accounts/people.html", people_context(InviteForm()))
 
 
 @administrators_only
 @never_cache
 @require_POST
-def invite_person(request: HttpRequest) -> HttpResponse:
+def invite_person(request: SignedInRequest) -> HttpResponse:
     """Answers with the link itself, once: only its hash is kept, so it can't be shown again."""
     form = InviteForm(request.POST)
     token = ""
@@ -64,7 +65,7 @@ def invite_person(request: HttpRequest) -> HttpResponse:
 @administrators_only
 @never_cache
 @require_POST
-def reset_passphrase(request: HttpRequest, pk: int) -> HttpResponse:
+def reset_passphrase(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User.objects.active(), pk=pk)
     token = offer_new_passphrase(by=request.user, person=person)
     return show_link(request, "accounts:new_passphrase", token, whom=person.display_name)
@@ -77,11 +78,11 @@ def show_link(request: HttpRequest, view: str, token: str, *, whom: str) -> Http
 
 @administrators_only
 @require_POST
-def set_role(request: HttpRequest, pk: int) -> HttpResponse:
+def set_role(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User.objects.active(), pk=pk)
     form = RoleForm(request.POST)
     if not form.is_valid():
-        messages.error(request, form.errors["role"][0])
+        messages.error(request, str(form.errors["role"][0]))
         return redirect("accounts:people")
     try:
         change_role(person=person, role=form.cleaned_data["role"])
@@ -94,7 +95,7 @@ def set_role(request: HttpRequest, pk: int) -> HttpResponse:
 
 @administrators_only
 @require_POST
-def close(request: HttpRequest, pk: int) -> HttpResponse:
+def close(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User.objects.active(), pk=pk)
     try:
         close_account(person=person)
@@ -107,7 +108,7 @@ def close(request: HttpRequest, pk: int) -> HttpResponse:
 
 @administrators_only
 @require_POST
-def reopen(request: HttpRequest, pk: int) -> HttpResponse:
+def reopen(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User, pk=pk, is_active=False)
     person.come_back()
     messages.success(request, f"{person.display_name} can sign in again.")
@@ -116,7 +117,7 @@ def reopen(request: HttpRequest, pk: int) -> HttpResponse:
 
 @administrators_only
 @require_POST
-def withdraw_invitation(request: HttpRequest, pk: int) -> HttpResponse:
+def withdraw_invitation(request: SignedInRequest, pk: int) -> HttpResponse:
     get_object_or_404(OneTimeLink.objects.open_invitations(), pk=pk).withdraw()
     messages.success(request, "The invitation no longer works.")
     return redirect("accounts:people")

@@ -15,6 +15,7 @@ from ..demo import one_click_sign_in_is_open
 from ..forms import SignInForm
 from ..kept_text import KeptText, is_secret
 from ..models import User
+from ..requests import Request, SignedInRequest, is_signed_in
 from ..typed_numbers import typed_id
 from .own_account import show_account
 
@@ -30,7 +31,9 @@ def safe_address(request: HttpRequest, address: str) -> str:
     return address if ours else "/"
 
 
-def sign_in_context(request: HttpRequest, *, form: SignInForm, address: str, kept: KeptText | None) -> dict:
+def sign_in_context(
+    request: HttpRequest, *, form: SignInForm, address: str, kept: KeptText | None
+) -> dict[str, object]:
     demo_people = User.objects.active().in_name_order() if one_click_sign_in_is_open(request) else ()
     return {"form": form, "next": address, "kept": kept, "demo_people": demo_people}
 
@@ -50,7 +53,7 @@ def answer_signed_out_fragment(request: HttpRequest) -> HttpResponse:
     return response
 
 
-def csrf_failure(request: HttpRequest, reason: str = "") -> HttpResponse:
+def csrf_failure(request: Request, reason: str = "") -> HttpResponse:
     """A stale form token, for instance after signing in again in another tab.
 
     A form that came from a page of ours is kept and may be sent again with one press. A form from anywhere else is
@@ -86,7 +89,7 @@ def sign_in(request: HttpRequest) -> HttpResponse:
     kept = KeptText.from_json(request.POST.get("kept", ""))
     form = SignInForm(request.POST)
     if "demo_person" in request.POST:
-        person = find_demo_person(request, request.POST["demo_person"])
+        person: User | None = find_demo_person(request, request.POST["demo_person"])
     elif form.is_valid():
         person = authenticate(request, username=form.cleaned_data["name"], password=form.cleaned_data["passphrase"])
         if person is None:
@@ -109,9 +112,9 @@ def find_demo_person(request: HttpRequest, key: str) -> User:
     return get_object_or_404(User.objects.active(), pk=typed_id(key))
 
 
-def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict | None) -> HttpResponse:
+def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict[str, str] | None) -> HttpResponse:
     """Too many wrong passphrases for this person from this address, at sign-in or on her own page."""
-    if request.user.is_authenticated and "name" not in request.POST:
+    if is_signed_in(request) and "name" not in request.POST:
         return show_account(request, locked=True)
     form = SignInForm(request.POST)
     form.full_clean()
@@ -129,7 +132,7 @@ def sign_out(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-def sign_out_everywhere(request: HttpRequest) -> HttpResponse:
+def sign_out_everywhere(request: SignedInRequest) -> HttpResponse:
     request.user.sign_out_everywhere()
     logout(request)
     messages.success(request, "You are signed out on every device.")

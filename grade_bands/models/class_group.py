@@ -5,12 +5,14 @@ from typing import Self
 from django.conf import settings
 from django.db import models
 
+from accounts.models import User
+
 from .grade import Grade
 from .school_year import SchoolYear
 
 
-class ClassGroupQuerySet(models.QuerySet):
-    def taught_by(self, user) -> Self:
+class ClassGroupQuerySet(models.QuerySet["ClassGroup"]):
+    def taught_by(self, user: User) -> Self:
         return self.filter(teachers=user)
 
     def in_year(self, year: SchoolYear | None) -> Self:

@@ -5,10 +5,12 @@ from typing import Self
 from django.core.validators import MaxValueValidator
 from django.db import models
 
+from accounts.models import User
+
 from .area import Area, require_known_areas
 
 
-class GradeBandQuerySet(models.QuerySet):
+class GradeBandQuerySet(models.QuerySet["GradeBand"]):
     def with_grades(self) -> Self:
         return self.prefetch_related("grades")
 
@@ -26,8 +28,8 @@ class GradeBand(models.Model):
         return self.name
 
 
-class GradeQuerySet(models.QuerySet):
-    def taught_by(self, user) -> Self:
+class GradeQuerySet(models.QuerySet["Grade"]):
+    def taught_by(self, user: User) -> Self:
         """Grades in which this person has a class, in any year."""
         return self.filter(class_groups__teachers=user).distinct()
 

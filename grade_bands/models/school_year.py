@@ -5,7 +5,7 @@ from datetime import date
 from django.db import models
 
 
-class SchoolYearQuerySet(models.QuerySet):
+class SchoolYearQuerySet(models.QuerySet["SchoolYear"]):
     def on(self, day: date) -> "SchoolYear | None":
         """The year that holds `day`; between years, the latest that has begun; before all, the first."""
         return self.filter(starts_on__lte=day).order_by("-starts_on").first() or self.order_by("starts_on").first()

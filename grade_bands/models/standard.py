@@ -7,8 +7,11 @@ from django.db import models
 from .area import Area
 from .grade import Grade
 
+LONGEST = {"code": 40, "summary": 300, "number_limits": 200}
+"""In characters, by column."""
 
-class StandardQuerySet(models.QuerySet):
+
+class StandardQuerySet(models.QuerySet["Standard"]):
     def in_reading_order(self) -> Self:
         return self.order_by("framework", "grade__order", "code")
 
@@ -17,11 +20,11 @@ class Standard(models.Model):
     """One standard. `number_limits` and `count_features` say what a count needs to serve it (see tests/reference)."""
 
     framework = models.CharField(max_length=80)
-    code = models.CharField(max_length=40)
+    code = models.CharField(max_length=LONGEST["code"])
     grade = models.ForeignKey(Grade, on_delete=models.SET_NULL, null=True, blank=True, related_name="standards")
     area = models.CharField(max_length=12, choices=Area.choices)
-    summary = models.CharField(max_length=300)
-    number_limits = models.CharField(max_length=200, blank=True, default="")
+    summary = models.CharField(max_length=LONGEST["summary"])
+    number_limits = models.CharField(max_length=LONGEST["number_limits"], blank=True, default="")
     count_features = models.TextField(blank=True, default="")
 
     objects = StandardQuerySet.as_manager()

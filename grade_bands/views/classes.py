@@ -2,12 +2,13 @@
 
 from django.contrib import messages
 from django.db.models import Prefetch, ProtectedError
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.access import administrators_only
+from accounts.requests import SignedInRequest
 
 from ..forms import ClassGroupForm, SchoolYearForm
 from ..models import ClassGroup, SchoolYear
@@ -16,7 +17,7 @@ from .keeping import keep_form
 
 @administrators_only
 @require_GET
-def classes(request: HttpRequest) -> HttpResponse:
+def classes(request: SignedInRequest) -> HttpResponse:
     groups = Prefetch("class_groups", queryset=ClassGroup.objects.with_people().in_grade_order())
     context = {"section": "school", "years": SchoolYear.objects.prefetch_related(groups)}
     return render(request, "grade_bands/classes.html", context)
@@ -24,7 +25,7 @@ def classes(request: HttpRequest) -> HttpResponse:
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def edit_class(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+def edit_class(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     group = get_object_or_404(ClassGroup, pk=pk) if pk else None
     initial = {} if group else {"year": SchoolYear.objects.on(timezone.localdate())}
     form = ClassGroupForm(request.POST or None, instance=group, initial=initial)
@@ -41,7 +42,7 @@ def edit_class(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def edit_year(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+def edit_year(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     year = get_object_or_404(SchoolYear, pk=pk) if pk else None
     form = SchoolYearForm(request.POST or None, instance=year)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:classes")):
@@ -52,7 +53,7 @@ def edit_year(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 
 @administrators_only
 @require_POST
-def remove_class(request: HttpRequest, pk: int) -> HttpResponse:
+def remove_class(request: SignedInRequest, pk: int) -> HttpResponse:
     group = get_object_or_404(ClassGroup, pk=pk)
     try:
         group.delete()

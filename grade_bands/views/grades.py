@@ -1,11 +1,12 @@
 """Grades, bands and standards, for administrators."""
 
 from django.contrib import messages
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.access import administrators_only
+from accounts.requests import SignedInRequest
 
 from ..actions import load_standards
 from ..forms import GradeBandForm, GradeForm, StandardsFileForm
@@ -14,7 +15,7 @@ from ..standards import unreadable
 from .keeping import keep_form
 
 
-def show_grades(request: HttpRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
+def show_grades(request: SignedInRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
     standards = list(Standard.objects.in_reading_order().select_related("grade"))
     context = {
         "section": "school",
@@ -28,13 +29,13 @@ def show_grades(request: HttpRequest, *, file_form: StandardsFileForm | None = N
 
 @administrators_only
 @require_GET
-def grades(request: HttpRequest) -> HttpResponse:
+def grades(request: SignedInRequest) -> HttpResponse:
     return show_grades(request)
 
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def edit_grade(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+def edit_grade(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     grade = get_object_or_404(Grade, pk=pk) if pk else None
     form = GradeForm(request.POST or None, instance=grade)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades", what="grade ")):
@@ -45,7 +46,7 @@ def edit_grade(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def edit_band(request: HttpRequest, pk: int | None = None) -> HttpResponse:
+def edit_band(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     band = get_object_or_404(GradeBand, pk=pk) if pk else None
     form = GradeBandForm(request.POST or None, instance=band)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades")):
@@ -56,14 +57,14 @@ def edit_band(request: HttpRequest, pk: int | None = None) -> HttpResponse:
 
 @administrators_only
 @require_POST
-def import_common_core(request: HttpRequest) -> HttpResponse:
+def import_common_core(request: SignedInRequest) -> HttpResponse:
     messages.success(request, f"{load_standards()} standards are loaded.")
     return redirect("grade_bands:grades")
 
 
 @administrators_only
 @require_POST
-def import_standards(request: HttpRequest) -> HttpResponse:
+def import_standards(request: SignedInRequest) -> HttpResponse:
     form = StandardsFileForm(request.POST, request.FILES)
     if not form.is_valid():
         return show_grades(request, file_form=form)

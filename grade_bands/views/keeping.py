@@ -1,16 +1,23 @@
 """How the forms for classes, years, grades and bands are kept."""
 
+from typing import TypeVar
+
 from django.contrib import messages
 from django.db import IntegrityError, transaction
-from django.forms import ModelForm
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
+from accounts.model_forms import ModelForm
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, answer_again, keep_once
 
+from ..models import ClassGroup, Grade, GradeBand, SchoolYear
 
-def keep_form(request: HttpRequest, form: ModelForm, *, to: str, what: str = "") -> HttpResponse | None:
+Named = TypeVar("Named", ClassGroup, Grade, GradeBand, SchoolYear)
+
+
+def keep_form(request: SignedInRequest, form: ModelForm[Named], *, to: str, what: str = "") -> HttpResponse | None:
     """Keep the form and go to the page `to`. None, with sentences in the form, when it cannot be kept as it is.
 
     A new row is made once, however often its form is sent; a row that was there may be changed again and again.

@@ -12,6 +12,7 @@ from django.views.decorators.http import require_http_methods
 
 from accounts.forms import NewPersonForm, SchoolForm
 from accounts.models import School
+from accounts.requests import Request
 from accounts.throttling import client_address
 from accounts.views.sign_in import BACKEND
 
@@ -34,7 +35,7 @@ def set_up_already(request: HttpRequest) -> HttpResponse:
 @never_cache
 @sensitive_post_parameters("administrator-passphrase", "administrator-passphrase_again", "code")
 @require_http_methods(["GET", "POST"])
-def set_up(request: HttpRequest) -> HttpResponse:
+def set_up(request: Request) -> HttpResponse:
     if request.school is not None:
         return set_up_already(request)
     typed = request.POST or None

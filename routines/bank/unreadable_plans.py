@@ -6,6 +6,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 
 from accounts.fragments import wants_fragment
+from accounts.requests import Request, is_signed_in
 from routines.models import Routine, UnreadablePlan
 
 
@@ -18,16 +19,19 @@ class UnreadablePlanMiddleware:
     def __call__(self, request: HttpRequest) -> HttpResponse:
         return self.get_response(request)
 
-    def process_exception(self, request: HttpRequest, exception: Exception) -> HttpResponse | None:
+    def process_exception(self, request: Request, exception: Exception) -> HttpResponse | None:
         if not isinstance(exception, UnreadablePlan):
             return None
-        seen = Routine.objects.visible_to(request.user).prefetch_related("co_authors")
-        routine = seen.filter(pk=exception.routine_id).first()
+        routine, may_edit = None, False
+        if is_signed_in(request):  # a board with a pass shows a plan too, and nobody's name is on it
+            seen = Routine.objects.visible_to(request.user).prefetch_related("co_authors")
+            routine = seen.filter(pk=exception.routine_id).first()
+            may_edit = routine is not None and routine.may_edit(request.user)
         context = {
             "section": "bank",
             "routine": routine,
             "why": str(exception),
-            "may_edit": routine is not None and routine.may_edit(request.user),
+            "may_edit": may_edit,
         }
         template = "bank/_unreadable_plan.html" if wants_fragment(request) else "bank/unreadable_plan.html"
         return render(request, template, context, status=422)

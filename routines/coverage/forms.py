@@ -1,6 +1,7 @@
 """From which day to which day coverage looks."""
 
 from datetime import date
+from typing import Any
 
 from django import forms
 
@@ -19,8 +20,9 @@ class WindowForm(forms.Form):
         required=False, label="To", widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         first, last = cleaned.get("first"), cleaned.get("last")
         if first and last and last < first:
             self.add_error("last", "Choose a last day that is not before the first.")

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from django.db.models import Count
 
+from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models import Lesson, Routine
 
@@ -48,7 +49,7 @@ def weeks_between(first: date, last: date) -> list[date]:
     return [monday + timedelta(weeks=i) for i in range((last - monday).days // 7 + 1)]
 
 
-def grades_seen_by(user, year: SchoolYear) -> Iterable[Grade]:
+def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
     """The year's own grades for a teacher, all for coach and administrator. In the order of the school."""
     grades = Grade.objects.select_related("band").order_by("order")
     if user.is_coach or user.is_administrator:
@@ -56,7 +57,7 @@ def grades_seen_by(user, year: SchoolYear) -> Iterable[Grade]:
     return grades.filter(pk__in=ClassGroup.objects.filter(teachers=user, year=year).values("grade"))
 
 
-def coverage(*, user, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
+def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
     """One row per grade that the user may see, for lessons from `first` to `last`. Two aggregates, whatever the size."""
     grades = list(grades_seen_by(user, year))
     hidden = _single_class_grades(year) if user.is_administrator else set()

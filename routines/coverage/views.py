@@ -1,11 +1,12 @@
 """The coach's view: what each grade's counts have touched, by area; drill down to routines and lessons."""
 
 from django.core.paginator import Paginator
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
 
+from accounts.requests import SignedInRequest
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.bank.cards import cards_of
 from routines.coverage.forms import WindowForm
@@ -18,7 +19,7 @@ GAPS_SHOWN = 6
 
 
 @require_GET
-def coverage_page(request: HttpRequest) -> HttpResponse:
+def coverage_page(request: SignedInRequest) -> HttpResponse:
     today = timezone.localdate()
     year = SchoolYear.objects.on(today)
     if year is None:
@@ -44,7 +45,7 @@ def coverage_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_GET
-def cell(request: HttpRequest, grade: int, area: str) -> HttpResponse:
+def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
     """What stands behind one cell: the routines of the bank, and the lessons that took place (never what was written)."""
     today = timezone.localdate()
     year = SchoolYear.objects.on(today)

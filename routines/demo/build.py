@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
+from typing import TypedDict
 
 from django.db import transaction
 from django.utils import timezone
@@ -48,11 +49,11 @@ def _make_routines(people: dict[str, User], first_day: date) -> dict[str, Routin
 
 def _make_routine(demo: DemoPlan, made: dict[str, Routine], people: dict[str, User]) -> Routine:
     owner = people[demo.owner]
-    origin: RoutineVersion | None = made[demo.copy_of].current_version if demo.copy_of else None
+    origin: RoutineVersion | None = made[demo.copy_of].newest_save if demo.copy_of else None
     first, *later = (*demo.earlier, demo.plan)
     routine = start_routine(plan=first, by=owner, copied_from=origin)
     for plan in later:
-        save_version(routine=routine, plan=plan, based_on=routine.current_version, by=owner)
+        save_version(routine=routine, plan=plan, based_on=routine.newest_save, by=owner)
         routine.refresh_from_db()
     routine.co_authors.set([people[name] for name in demo.co_authors])
     if demo.status != "draft":
@@ -71,6 +72,16 @@ def _date_back(routine: Routine, first_day: date, position: int) -> None:
         RoutineVersion.objects.filter(pk=version.pk).update(at=moment + timedelta(minutes=11 * (version.number - 1)))
 
 
+class Taught(TypedDict):
+    """What every lesson has, on the board or on paper."""
+
+    version: RoutineVersion
+    class_group: ClassGroup
+    teacher: User
+    taught_on: date
+    practice: bool
+
+
 def _make_lesson(
     demo: DemoLesson,
     routines: dict[str, Routine],
@@ -81,13 +92,13 @@ def _make_lesson(
 ) -> None:
     day = min(first_day + timedelta(weeks=demo.week, days=demo.weekday), today)
     begins = _at(day, time(9, 15))
-    taught = {
-        "version": routines[demo.routine].current_version,
-        "class_group": classes[demo.class_name],
-        "teacher": people[demo.teacher],
-        "taught_on": day,
-        "practice": demo.practice,
-    }
+    taught = Taught(
+        version=routines[demo.routine].newest_save,
+        class_group=classes[demo.class_name],
+        teacher=people[demo.teacher],
+        taught_on=day,
+        practice=demo.practice,
+    )
     if demo.script:
         lesson = start_lesson(**taught, surface=Lesson.Surface.BOARD)
         count = lesson.version.read_plan().count.count()

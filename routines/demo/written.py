@@ -41,7 +41,7 @@ def stop(after: int, question: str, answer: str, *routes: str, **times: int) -> 
 
 
 def then(
-    outcome: Outcome,
+    outcome: str,
     why: str,
     start: str,
     step: str,
@@ -49,10 +49,10 @@ def then(
     line: int,
     *,
     kind: str = "whole",
-    fill: Fill = Fill.ACROSS,
+    fill: str = Fill.ACROSS,
     **style: Any,
 ) -> NextCount:
-    return NextCount(outcome, why, CountTyped(kind, start, step, terms, style), Fold(line, fill))
+    return NextCount(Outcome(outcome), why, CountTyped(kind, start, step, terms, style), Fold(line, Fill(fill)))
 
 
 def written(
@@ -63,11 +63,11 @@ def written(
     terms: int,
     line: int,
     kind: str = "whole",
-    fill: Fill = Fill.ACROSS,
+    fill: str = Fill.ACROSS,
     lead: int = 0,
     style: dict[str, Any] | None = None,
     **parts: Any,
 ) -> Plan:
     """A plan with its count in a few words; `parts` are the other parts of the document by their names."""
-    count, fold = CountTyped(kind, start, step, terms, style or {}), Fold(line, fill, lead)
+    count, fold = CountTyped(kind, start, step, terms, style or {}), Fold(line, Fill(fill), lead)
     return Plan(title=title, count=count, fold=fold, **parts)

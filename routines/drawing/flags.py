@@ -42,8 +42,9 @@ def plant(layout: Layout, n: int, words: str, taken: list[Box]) -> Flag | None:
     length = text_width(said, size, "bold") + 1.3 * cloth if said else 1.15 * cloth
     edge = column * layout.width
     line = row * layout.height
+    leader: tuple[Point, ...] = ()
     if row == 0:
-        side, foot, leader = "top", (edge, 0.3 * layout.height), ()
+        side, foot = "top", (edge, 0.3 * layout.height)
     elif column + 0.5 <= layout.columns / 2:
         side, foot = "left", (0.0, line)
         leader = ((0.0, line), (edge, line), (edge, line + 0.3 * layout.height)) if column else ()

@@ -10,7 +10,7 @@ from .ink import Ink, draw_ink_over, draw_ink_under, reach_of
 from .labels import LABEL, draw_corner_label, draw_label
 from .layout import Layout, lay_out
 from .lighting import Light
-from .numerals import MINUS, Box, set_numeral
+from .numerals import MINUS, Box, Numeral, set_numeral
 from .said import SaidPattern
 from .sizes import SIZES
 from .sketching import sketch
@@ -165,7 +165,7 @@ def _label(pen: Pen, layout: Layout, n: int, words: str) -> str:
     return draw_label(pen, words, layout.middle(n)[0], box.bottom, LABEL * layout.numeral)
 
 
-def _how_far(layout: Layout) -> tuple | None:
+def _how_far(layout: Layout) -> tuple[Numeral, tuple[float, float]] | None:
     """Where lines are left away: how far the count goes, as a numeral and the place of its middle."""
     if not layout.is_cut:
         return None
@@ -176,7 +176,9 @@ def _how_far(layout: Layout) -> tuple | None:
     return numeral, (x, -gap if grid.fill is Fill.ACROSS_UP else layout.frame.bottom + gap)
 
 
-def _view(layout: Layout, lights: Iterable[Light], words: tuple | None, ink: Iterable[Box]) -> Box:
+def _view(
+    layout: Layout, lights: Iterable[Light], words: tuple[Numeral, tuple[float, float]] | None, ink: Iterable[Box]
+) -> Box:
     """What the drawing needs: the grid, room for its strokes, and what flies or runs out of it."""
     frame = layout.frame
     boxes = [frame.grown(2), *ink] + [box for light in lights for box in light.reach]

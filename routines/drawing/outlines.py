@@ -79,7 +79,7 @@ def _direction(a: tuple[int, int], b: tuple[int, int]) -> tuple[int, int]:
 
 def _rounded(points: Sequence[tuple[float, float]], radius: float) -> str:
     """A closed path through the points with its corners rounded."""
-    data = []
+    data: list[str] = []
     for index, (x, y) in enumerate(points):
         previous, following = points[index - 1], points[(index + 1) % len(points)]
         before, after = _length(previous, (x, y)), _length((x, y), following)

@@ -29,7 +29,7 @@ def text_of(words: str) -> str:
     return escape(words, quote=True)
 
 
-def element(name: str, look: str = "", content: str | None = None, **attributes: object) -> str:
+def element(name: str, look: str = "", content: str | None = None, /, **attributes: object) -> str:
     """Write one element. An attribute's underscores become hyphens; None leaves it out; floats are lengths."""
     written = [name]
     if look:

@@ -1,6 +1,6 @@
 """The idea timeline: when each idea can first be seen, when it dies, and where the stops fall."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from routines.counting import Count
 
@@ -77,7 +77,7 @@ def _levels(places: Sequence[float]) -> list[int]:
     return levels
 
 
-def _raster(pen: Pen, at, terms: int, axis: float, foot: float) -> str:
+def _raster(pen: Pen, at: Callable[[float], float], terms: int, axis: float, foot: float) -> str:
     """The axis with a tick a count and a named raster line every few counts."""
     every = next(size for size in (1, 2, 5, 10, 20, 50) if terms / size <= 12 or size == 50)
     named = [1, *(n for n in range(every, terms + 1, every) if n > 1)]
@@ -122,7 +122,9 @@ def _tabs(pen: Pen, places: Sequence[float], levels: Sequence[int], axis: float,
     return "".join(drawn)
 
 
-def _bar(pen: Pen, idea: SaidIdea, at, terms: int, middle: float, count: Count, word: str) -> str:
+def _bar(
+    pen: Pen, idea: SaidIdea, at: Callable[[float], float], terms: int, middle: float, count: Count, word: str
+) -> str:
     """Solid with a point where the idea goes on for ever; dashed, and ended by a flag, where it dies."""
     left, top, bottom = at(idea.seen_at), middle - BAR / 2, middle + BAR / 2
     if idea.dies_at is None:

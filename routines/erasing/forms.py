@@ -1,7 +1,10 @@
 """Which words to take out, from whose texts, and from which places."""
 
+from typing import Any
+
 from django import forms
 
+from accounts.models import User
 from routines.erasing.places import CALLED
 from routines.words_erased.matching import MOST_WORDS, words_of
 
@@ -23,14 +26,14 @@ class WordsForm(forms.Form):
         required=False,
     )
 
-    def __init__(self, *args, person, **kwargs) -> None:
+    def __init__(self, *args: Any, person: User, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self.person = person
         if not person.is_administrator:
             del self.fields["whose"]
 
     def clean_words(self) -> str:
-        words = self.cleaned_data["words"]
+        words: str = self.cleaned_data["words"]
         found = words_of(words)
         if not any(sign.isalpha() for sign in words):
             raise forms.ValidationError("Type at least one letter: numbers alone are what counts are made of.")

@@ -10,7 +10,7 @@ from uuid import UUID
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.db import connection
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils.translation import gettext as _
@@ -19,6 +19,7 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, answer_again, keep_once
 from routines.erasing.doing import Part, ask_to_finish, begin
 from routines.erasing.forms import PlacesForm, WordsForm
@@ -35,9 +36,9 @@ LISTED = 30
 
 @never_cache
 @require_http_methods(["GET", "POST"])
-def erase_words(request: HttpRequest) -> HttpResponse:
+def erase_words(request: SignedInRequest) -> HttpResponse:
     """The page; what is typed into it is looked for beside it, and stays in the field as long as this page stands."""
-    person = _person(request)
+    person = request.user
     if request.method == "GET":
         return _page(request, WordsForm(person=person))
     form = WordsForm(request.POST, person=person)
@@ -51,15 +52,15 @@ def erase_words(request: HttpRequest) -> HttpResponse:
 
 @never_cache
 @require_GET
-def erase_look(request: HttpRequest, key: UUID) -> HttpResponse:
+def erase_look(request: SignedInRequest, key: UUID) -> HttpResponse:
     """How far the look is, and then what it has found; without scripts that stands on the page itself."""
     if not wants_fragment(request):
         return redirect("erase_words")
-    return render(request, "erasing/_look.html", _looked(request, look_of(_person(request), key)))
+    return render(request, "erasing/_look.html", _looked(request, look_of(request.user, key)))
 
 
 @require_POST
-def erase_look_again(request: HttpRequest, key: UUID) -> HttpResponse:
+def erase_look_again(request: SignedInRequest, key: UUID) -> HttpResponse:
     try:
         look_again(_own_look(request, key))
     except QueueFull as full:
@@ -68,7 +69,7 @@ def erase_look_again(request: HttpRequest, key: UUID) -> HttpResponse:
 
 
 @require_POST
-def erase_leave(request: HttpRequest, key: UUID) -> HttpResponse:
+def erase_leave(request: SignedInRequest, key: UUID) -> HttpResponse:
     """Stop looking, or leave everything as it is: nothing is kept of what was looked for."""
     drop_look(_own_look(request, key))
     messages.info(request, _("Nothing was changed."))
@@ -77,16 +78,16 @@ def erase_leave(request: HttpRequest, key: UUID) -> HttpResponse:
 
 @never_cache
 @require_POST
-def erase_begin(request: HttpRequest, key: UUID) -> HttpResponse:
+def erase_begin(request: SignedInRequest, key: UUID) -> HttpResponse:
     """Remove what this look has found, from the places that were chosen."""
-    look = look_of(_person(request), key)
+    look = look_of(request.user, key)
     if look is None or not look.is_done:
         answer = answer_again(request)
         if answer is None:
             messages.error(request, _("What was found is not kept any longer. Nothing was changed; look again."))
             answer = redirect("erase_words")
         return answer
-    if not Look.of(look).allowed_to(_person(request)):
+    if not Look.of(look).allowed_to(request.user):
         raise PermissionDenied
     chosen = PlacesForm(request.POST)
     error = ""
@@ -99,11 +100,11 @@ def erase_begin(request: HttpRequest, key: UUID) -> HttpResponse:
             error = before.sentence
         except ListDamaged as damaged:
             error = str(damaged)
-    return _page(request, WordsForm(person=_person(request)), error=error, status=422)
+    return _page(request, WordsForm(person=request.user), error=error, status=422)
 
 
-def _begin(request: HttpRequest, look: Job, chosen: list[str]) -> str:
-    wanted, by = Look.of(look), _person(request)
+def _begin(request: SignedInRequest, look: Job, chosen: list[str]) -> str:
+    wanted, by = Look.of(look), request.user
     places = [place for name in chosen for place in (name, *TOGETHER.get(name, ()))]
     begin(wanted.length, wanted.mark, by=by, places=places, whose=wanted.whose)
     drop_look(look)
@@ -116,7 +117,7 @@ def _begin(request: HttpRequest, look: Job, chosen: list[str]) -> str:
 
 @never_cache
 @require_GET
-def erase_progress(request: HttpRequest) -> HttpResponse:
+def erase_progress(request: SignedInRequest) -> HttpResponse:
     """How far removing is, and what was removed so far."""
     if not wants_fragment(request):
         return redirect("erase_words")
@@ -124,43 +125,38 @@ def erase_progress(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-def erase_finish(request: HttpRequest) -> HttpResponse:
+def erase_finish(request: SignedInRequest) -> HttpResponse:
     """Go on with whatever is not at its end."""
     try:
-        ask_to_finish(_person(request))
+        ask_to_finish(request.user)
     except QueueFull as full:
         messages.warning(request, str(full))
     return redirect("erase_words")
 
 
-def _person(request: HttpRequest) -> User:
-    assert isinstance(request.user, User)  # nobody signed out comes this far
-    return request.user
-
-
-def _own_look(request: HttpRequest, key: UUID) -> Job:
-    look = look_of(_person(request), key)
+def _own_look(request: SignedInRequest, key: UUID) -> Job:
+    look = look_of(request.user, key)
     if look is None:
         raise Http404
     return look
 
 
-def _page(request: HttpRequest, form: WordsForm, *, error: str = "", status: int = 200) -> HttpResponse:
-    look = _looked(request, look_of(_person(request)), error=error)
+def _page(request: SignedInRequest, form: WordsForm, *, error: str = "", status: int = 200) -> HttpResponse:
+    look = _looked(request, look_of(request.user), error=error)
     removed = _removed(request)
     context = {"form": form, **look, **removed, "waiting": look["looking"] or removed["removing"]}
     return render(request, "erasing/erase_words.html", context, status=status)
 
 
-def _looked(request: HttpRequest, look: Job | None, *, error: str = "") -> dict[str, Any]:
+def _looked(request: SignedInRequest, look: Job | None, *, error: str = "") -> dict[str, Any]:
     """The look and what it has found. After an error the places stay ticked as they were sent."""
     context: dict[str, Any] = {"look": look, "looking": look is not None and not look.finished, "error": error}
     if look is None or not look.is_done:
         return context
     wanted = Look.of(look)
-    if not wanted.allowed_to(_person(request)):
+    if not wanted.allowed_to(request.user):
         return {**context, "look": None}
-    found = shown(findings_of(look), wanted.sought(), reader=_person(request), whose=wanted.whose)
+    found = shown(findings_of(look), wanted.sought(), reader=request.user, whose=wanted.whose)
     ticked = request.POST.getlist("places") if error else [place.name for place in found.places]
     return {
         **context,
@@ -171,9 +167,9 @@ def _looked(request: HttpRequest, look: Job | None, *, error: str = "") -> dict[
     }
 
 
-def _removed(request: HttpRequest) -> dict[str, Any]:
+def _removed(request: SignedInRequest) -> dict[str, Any]:
     """How far removing is. What was removed: by this person; all of it for an administrator."""
-    person = _person(request)
+    person = request.user
     jobs = Job.objects.filter(kind=Job.Kind.ERASING)
     job = jobs.of(person).still_kept().last()
     removing = job is not None and not job.finished
@@ -185,7 +181,7 @@ def _removed(request: HttpRequest) -> dict[str, Any]:
     if not person.is_administrator:
         entries = [entry for entry in entries if entry.by == person.pk]
     people = {one.pk: one.display_name for one in User.objects.filter(pk__in={entry.by for entry in entries})}
-    listed = [(entry, people.get(entry.by, "")) for entry in reversed(entries)][:LISTED]
+    listed = [(entry, people.get(entry.by or 0, "")) for entry in reversed(entries)][:LISTED]
     return {
         **context,
         "erasures": listed,

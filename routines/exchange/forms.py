@@ -1,25 +1,31 @@
 """Choosing a file of routines."""
 
+from typing import Any
+
 from django import forms
+from django.core.files.uploadedfile import UploadedFile
 
 from routines.exchange.reading import BYTES_LIMIT, FileError, Read, read
 
 
 class ImportForm(forms.Form):
+    """`read` is what the file holds; it is there once the form is valid."""
+
     file = forms.FileField(
         label="A file of counts",
         help_text="A .json file that was exported from a Countfold bank. You see what is in it before anything is added.",
         error_messages={"required": "Choose a file first.", "empty": "This file is empty. Choose another."},
     )
 
-    def __init__(self, *args, grades: set[str], **kwargs) -> None:
+    read: Read
+
+    def __init__(self, *args: Any, grades: set[str], **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self.grades = grades
-        self.read: Read | None = None
 
-    def clean_file(self):
-        file = self.cleaned_data["file"]
-        if file.size > BYTES_LIMIT:
+    def clean_file(self) -> "UploadedFile[bytes]":
+        file: UploadedFile[bytes] = self.cleaned_data["file"]
+        if (file.size or 0) > BYTES_LIMIT:
             raise forms.ValidationError(
                 f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time."
             )

@@ -7,6 +7,7 @@ from uuid import UUID
 
 from django.db import InterfaceError, OperationalError, transaction
 
+from accounts.models import User
 from grade_bands.models import Grade
 from routines.exchange.reading import Read, read_plan, title_of
 from routines.exchange.removed_words import without_removed_words
@@ -34,7 +35,7 @@ class StillAdding(Exception):
 
 
 @transaction.atomic
-def hold_file(*, by, name: str, read: Read) -> ImportFile:
+def hold_file(*, by: User, name: str, read: Read) -> ImportFile:
     """Keep a file that was read, to be looked at before anything is added. The earlier file goes.
 
     Raises StillAdding while that one is being added, ListDamaged where it can't be known which words were removed here.
@@ -59,7 +60,7 @@ def shortened(name: str, longest: int = 120) -> str:
     return name if len(name) <= longest else f"{name[: longest - 1]}…"
 
 
-def file_being_added(user) -> ImportFile | None:
+def file_being_added(user: User) -> ImportFile | None:
     return ImportFile.objects.of(user).filter(key__in=Job.objects.of(user).imports().unfinished().values("key")).first()
 
 
@@ -102,8 +103,9 @@ class HeldPlans:
 
     def read(self) -> list[dict[str, Any]]:
         self._erased = known().stamp
-        self._plans = ImportFile.objects.get(key=self.key).plans
-        return self._plans
+        plans: list[dict[str, Any]] = ImportFile.objects.get(key=self.key).plans
+        self._plans = plans
+        return plans
 
     def current(self) -> list[dict[str, Any]]:
         return self._plans if self._erased == known().stamp else self.read()
@@ -156,12 +158,12 @@ def _refuse(document: Any, file: ImportFile, field: str, reason: str) -> None:
     file.not_added += 1
 
 
-def is_here(plan: Plan, user) -> bool:
+def is_here(plan: Plan, user: User) -> bool:
     """True when a routine that the user can see has just this plan."""
     same_title = Routine.objects.visible_to(user).filter(title=plan.title).select_related("current_version")
     wanted = canonical(plan.as_dict())
     return any(routine.current_version and canonical(routine.current_version.plan) == wanted for routine in same_title)
 
 
-def may_move_the_bank(user) -> bool:
+def may_move_the_bank(user: User) -> bool:
     return user.is_coach or user.is_administrator

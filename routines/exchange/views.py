@@ -1,17 +1,22 @@
 """Files in and out: exporting a routine or the bank, importing with a look at what is in the file first."""
 
 from datetime import datetime
+from typing import Any
 from uuid import UUID
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.http import HttpRequest, HttpResponse, JsonResponse
+from django.core.files.uploadedfile import UploadedFile
+from django.http import HttpResponse, JsonResponse, QueryDict
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
+from django.utils.datastructures import MultiValueDict
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
+from accounts.models import User
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import Grade
 from routines.exchange.forms import ImportForm
@@ -42,13 +47,13 @@ def _download(content: bytes, name: str, kind: str) -> HttpResponse:
 
 
 @require_GET
-def export_routine(request: HttpRequest, pk: int) -> HttpResponse:
+def export_routine(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
     return _download(written([routine.plan]), f"{slugify(routine.title) or 'count'}.json", "application/json")
 
 
 @require_GET
-def export_grid(request: HttpRequest, pk: int) -> HttpResponse:
+def export_grid(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
     # The mark in front tells spreadsheets that the text is UTF-8.
     content = ("\ufeff" + grid_csv(routine.plan.grid())).encode()
@@ -56,7 +61,7 @@ def export_grid(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_GET
-def export_bank(request: HttpRequest) -> HttpResponse:
+def export_bank(request: SignedInRequest) -> HttpResponse:
     """The whole bank: for coaches and administrators."""
     if not may_move_the_bank(request.user):
         raise PermissionDenied
@@ -74,16 +79,16 @@ def export_bank(request: HttpRequest) -> HttpResponse:
 
 
 @require_GET
-def file_schema(request: HttpRequest) -> HttpResponse:
+def file_schema(request: SignedInRequest) -> HttpResponse:
     return JsonResponse(schema(), json_dumps_params={"indent": 1})
 
 
-def _sent(request: HttpRequest) -> tuple:
+def _sent(request: SignedInRequest) -> tuple[QueryDict, "MultiValueDict[str, UploadedFile[bytes]]"] | tuple[None, None]:
     return (request.POST, request.FILES) if request.method == "POST" else (None, None)
 
 
 @require_http_methods(["GET", "POST"])
-def import_file(request: HttpRequest) -> HttpResponse:
+def import_file(request: SignedInRequest) -> HttpResponse:
     """Choose a file; what it holds is shown before anything is added."""
     form = ImportForm(*_sent(request), grades=set(Grade.objects.values_list("name", flat=True)))
 
@@ -111,7 +116,7 @@ def import_file(request: HttpRequest) -> HttpResponse:
 
 
 @require_GET
-def import_look(request: HttpRequest, key) -> HttpResponse:
+def import_look(request: SignedInRequest, key: UUID) -> HttpResponse:
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
     if file.done or job_of(file) is not None:
         return redirect("import_progress", key=key)
@@ -126,7 +131,7 @@ def import_look(request: HttpRequest, key) -> HttpResponse:
     return render(request, "exchange/import_look.html", context)
 
 
-def _looked_at(document, user) -> dict:
+def _looked_at(document: object, user: User) -> dict[str, Any]:
     """A plan of the file with its grid; of one that cannot be read any more, its title and why."""
     try:
         plan = read_document(document)
@@ -136,7 +141,7 @@ def _looked_at(document, user) -> dict:
 
 
 @require_POST
-def import_add(request: HttpRequest, key: UUID) -> HttpResponse:
+def import_add(request: SignedInRequest, key: UUID) -> HttpResponse:
     """Begin, or go on after a stop. From here on it goes on by itself, looked at or not."""
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
     try:
@@ -148,7 +153,7 @@ def import_add(request: HttpRequest, key: UUID) -> HttpResponse:
 
 
 @require_GET
-def import_progress(request: HttpRequest, key: UUID) -> HttpResponse:
+def import_progress(request: SignedInRequest, key: UUID) -> HttpResponse:
     """How far it is; the page asks again by itself, without scripts by refreshing."""
     file = get_object_or_404(ImportFile.objects.of(request.user).defer("plans"), key=key)
     template = "exchange/_import_progress.html" if wants_fragment(request) else "exchange/import_progress.html"
@@ -156,7 +161,7 @@ def import_progress(request: HttpRequest, key: UUID) -> HttpResponse:
 
 
 @require_POST
-def import_stop(request: HttpRequest, key: UUID) -> HttpResponse:
+def import_stop(request: SignedInRequest, key: UUID) -> HttpResponse:
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
     stop_adding(file=file)
     return redirect("import_progress", key=key)

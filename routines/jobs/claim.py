@@ -27,9 +27,9 @@ class Refused(Exception):
 class Claim:
     """The right to make one job. Every write asks whether the job is still ours, in the database, at that moment."""
 
-    def __init__(self, job: Job) -> None:
+    def __init__(self, job: Job, key: uuid.UUID) -> None:
         self.job = job
-        self.key = job.claim
+        self.key = key
         self._told_at = 0.0
 
     @classmethod
@@ -42,10 +42,11 @@ class Claim:
                 if job is None:
                     return None
                 if job.attempts < ATTEMPTS:
-                    job.state, job.claim, job.claimed_until = job.State.RUNNING, uuid.uuid4(), timezone.now() + LEASE
+                    key = uuid.uuid4()
+                    job.state, job.claim, job.claimed_until = job.State.RUNNING, key, timezone.now() + LEASE
                     job.attempts += 1
                     job.save(update_fields=["state", "claim", "claimed_until", "attempts"])
-                    return cls(job)
+                    return cls(job, key)
                 job.state, job.ended_at = job.State.FAILED, timezone.now()
                 job.said = f"The server stopped {ATTEMPTS} times while it was at this. Try it with less at a time."
                 job.save(update_fields=["state", "ended_at", "said"])

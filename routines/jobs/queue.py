@@ -6,7 +6,7 @@ from typing import Any
 
 from django.db import transaction
 
-from accounts.models import School
+from accounts.models import School, User
 from routines.models import Job
 
 WAITING_AT_MOST = 40  # of each kind in the school; a person has one of each kind
@@ -41,7 +41,7 @@ class QueueFull(Exception):
 def ask(
     kind: Job.Kind,
     *,
-    owner,
+    owner: User,
     title: str,
     total: int,
     payload: dict[str, Any] | None = None,

@@ -6,13 +6,16 @@ import os
 import threading
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from django.db import DatabaseError, close_old_connections, connection
 
 from routines.jobs.claim import Claim, Lost, Refused
 from routines.jobs.queue import bell
 from routines.models import Job
+
+if TYPE_CHECKING:
+    from wsgiref.types import StartResponse, WSGIApplication
 
 logger = logging.getLogger(__name__)
 
@@ -144,10 +147,10 @@ def start() -> None:
         atexit.register(runner.stop)
 
 
-def with_jobs(application: Callable) -> Callable:
+def with_jobs(application: "WSGIApplication") -> "WSGIApplication":
     """Wrap a WSGI application: whatever serves it makes what was asked for, from its first request on."""
 
-    def serving(environ: dict[str, Any], start_response: Callable) -> Iterable[bytes]:
+    def serving(environ: dict[str, Any], start_response: "StartResponse") -> Iterable[bytes]:
         if started_in != os.getpid():
             start()
         return application(environ, start_response)

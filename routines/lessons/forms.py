@@ -1,12 +1,15 @@
 """Opening a lesson and pairing a device with it."""
 
 from datetime import date
+from typing import Any
 
 from django import forms
 from django.utils.translation import gettext_lazy as _
 
+from accounts.models import User
+from accounts.offered import offer_rows
 from grade_bands.models import ClassGroup, SchoolYear
-from routines.models import Planned
+from routines.models import Planned, Routine
 
 
 class TeachForm(forms.Form):
@@ -28,14 +31,14 @@ class TeachForm(forms.Form):
     begin = forms.ChoiceField(choices=BEGIN, initial="lectern", widget=forms.RadioSelect, label=_("Begin with"))
     practice = forms.BooleanField(required=False, label=_("This is a practice run; don’t count it"))
 
-    def __init__(self, *args, user, routine, today: date, **kwargs) -> None:
+    def __init__(self, *args: Any, user: User, routine: Routine, today: date, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         classes = (
             ClassGroup.objects.taught_by(user).in_year(SchoolYear.objects.on(today)).with_people().in_grade_order()
         )
         planned = Planned.objects.filter(routine=routine, on=today, class_group__in=classes).first()
         of_its_grade = [group for group in classes if group.grade_id == routine.grade_id]
-        self.fields["class_group"].queryset = classes
+        offer_rows(self, "class_group", classes)
         self.fields["class_group"].initial = (
             planned.class_group_id if planned else next((group.pk for group in of_its_grade or classes), None)
         )
@@ -65,4 +68,4 @@ class PairForm(forms.Form):
     )
 
     def clean_role(self) -> str:
-        return self.cleaned_data["role"] or "board"
+        return str(self.cleaned_data["role"] or "board")

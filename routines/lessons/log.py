@@ -4,7 +4,7 @@ and kept by appending the events that lead from what stands to what is wanted: w
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, Protocol
 
 from routines.counting import Count
 from routines.lessons.kinds import WRITES
@@ -67,10 +67,16 @@ def differing(state: LessonState) -> dict[int, list[Entry]]:
 Change = tuple[str, dict[str, Any]]
 
 
-class LogChanges:
-    """Gathers events (`made` makes one of kind and data and hands back its id) from what stands to what is wanted."""
+class Make(Protocol):
+    """Makes an event of a kind and its data, and hands back its id."""
 
-    def __init__(self, events: Iterable[Event], count: Count, make) -> None:
+    def __call__(self, kind: str, /, **data: Any) -> str: ...
+
+
+class LogChanges:
+    """Gathers events from what stands to what is wanted."""
+
+    def __init__(self, events: Iterable[Event], count: Count, make: Make) -> None:
         self.events = in_order(events)
         self.state = reduce_events(self.events)
         self.count = count
@@ -143,7 +149,7 @@ class LogChanges:
             self.make("notice.add", text=text, expected=expected)
 
 
-def write_cell(make, n: int, said: Iterable[str], *, left_out: bool = False) -> None:
+def write_cell(make: Make, n: int, said: Iterable[str], *, left_out: bool = False) -> None:
     """What was said in one cell, in order, each struck by the next."""
     over = make("term.left-out", n=n, over=None) if left_out else None
     for text in said:

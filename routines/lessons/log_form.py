@@ -1,16 +1,21 @@
 """The log of a lesson as a form: the grid is the form, and beside it how it went, in the order a teacher remembers."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
+from typing import Any
 
 from django import forms
 from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
+from accounts.models import User
 from accounts.names_asked import A_CHILD, NamesAskedForm, one_of
 from accounts.names_of_children import look_like_names
+from accounts.offered import offer_rows
+from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.lessons.kinds import CELL_TEXT, KINDS, NOTICE, VOICES, Bounds, EventRefused
@@ -36,7 +41,7 @@ HOW = {
 }
 
 
-def _text(label: str, help_text: str = WORDS, rows: int = 2) -> forms.CharField:
+def _text(label: Translated, help_text: Translated = WORDS, rows: int = 2) -> forms.CharField:
     return forms.CharField(
         required=False, max_length=2000, label=label, help_text=help_text, widget=forms.Textarea(attrs={"rows": rows})
     )
@@ -118,10 +123,19 @@ class LogForm(NamesAskedForm):
     )
     practice = forms.BooleanField(required=False, label=gettext_lazy("This was a practice run; don’t count it"))
 
-    def __init__(self, *args, user, shown: ShownPlan, standing: Log, last: int, next_choices=(), **kwargs) -> None:
+    def __init__(
+        self,
+        *args: Any,
+        user: User,
+        shown: ShownPlan,
+        standing: Log,
+        last: int,
+        next_choices: Iterable[tuple[str, str]] = (),
+        **kwargs: Any,
+    ) -> None:
         super().__init__(*args, **kwargs)
         self.shown, self.standing, self.last = shown, standing, last
-        self.fields["class_group"].queryset = ClassGroup.objects.filter(teachers=user).with_people().in_grade_order()
+        offer_rows(self, "class_group", ClassGroup.objects.filter(teachers=user).with_people().in_grade_order())
         for position, statement in enumerate(target_sentences(shown)):
             self.fields[f"target-{position}"] = forms.ChoiceField(
                 choices=SEEN,
@@ -139,7 +153,7 @@ class LogForm(NamesAskedForm):
 
     # What the page shows
 
-    def target_fields(self):
+    def target_fields(self) -> list[forms.BoundField]:
         return [self[name] for name in self.fields if name.startswith("target-")]
 
     @cached_property
@@ -165,7 +179,7 @@ class LogForm(NamesAskedForm):
         return [*self.log.voices, ("", "", "")]
 
     @property
-    def voice_choices(self):
+    def voice_choices(self) -> Iterable[tuple[str, Translated]]:
         return HOW.items()
 
     @cached_property
@@ -219,7 +233,7 @@ class LogForm(NamesAskedForm):
         )
 
     def clean_taught_on(self) -> date:
-        day = self.cleaned_data["taught_on"]
+        day: date = self.cleaned_data["taught_on"]
         if day > timezone.localdate():
             raise forms.ValidationError(_("That day is still to come. Choose the day it was taught."))
         if not SchoolYear.objects.filter(starts_on__lte=day, ends_on__gte=day).exists():
@@ -237,8 +251,9 @@ class LogForm(NamesAskedForm):
                 raise forms.ValidationError(words % {"line": line[:40], "most": NOTICED_LIMIT, "length": len(line)})
         return "\n".join(_as_event("notice.add", line) for line in lines)
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         group, day = cleaned.get("class_group"), cleaned.get("taught_on")
         if group and day and not group.year.starts_on <= day <= group.year.ends_on:
             words = _("%(class)s is a class of %(year)s; choose a day in that year.")

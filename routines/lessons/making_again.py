@@ -8,6 +8,7 @@ from typing import Any
 from django.db import transaction
 from django.utils import timezone
 
+from accounts.models import User
 from grade_bands.models import ClassGroup
 from routines.lessons.events import read_event
 from routines.lessons.kinds import Bounds, EventRefused
@@ -20,7 +21,7 @@ ANY_COUNT = Bounds(last_term=250)
 
 
 @transaction.atomic
-def make_again(*, key: uuid.UUID, batch: Sequence[Any], by) -> Lesson | None:
+def make_again(*, key: uuid.UUID, batch: Sequence[Any], by: User) -> Lesson | None:
     """The lesson, its events still to come; None where the batch does not open one that `by` may teach.
 
     Raises: IntegrityError where another device made it at the same moment.
@@ -59,7 +60,8 @@ def _opening(batch: Sequence[Any]) -> dict[str, Any] | None:
     for raw in batch:
         if isinstance(raw, dict) and raw.get("kind") == "lesson.open":
             try:
-                return read_event(raw, ANY_COUNT)["data"]
+                said: dict[str, Any] = read_event(raw, ANY_COUNT)["data"]
             except EventRefused:
                 return None
+            return said
     return None

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from accounts.models import User
 from routines.counting import Grid, Outcome, check
 from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
@@ -47,7 +48,7 @@ def next_grids(shown: ShownPlan) -> list[NextGrid]:
     return offered
 
 
-def start_next(*, version: RoutineVersion, taken: NextGrid, by) -> Routine:
+def start_next(*, version: RoutineVersion, taken: NextGrid, by: User) -> Routine:
     """A draft of `by`'s own with the next count, copied from what was taught. Targets that can be seen in it stay; answers and
     stops belong to the old numbers and do not.
     """

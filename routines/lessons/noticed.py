@@ -2,6 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterable
+from typing import Any
 
 from routines.lessons.state import reduce_events
 from routines.models import Lesson, LessonEvent
@@ -16,7 +17,7 @@ def noticed_at(lessons: Iterable[Lesson]) -> dict[int, list[str]]:
     One query for all of them.
     """
     listed = list(lessons)
-    events: dict[int, list[dict]] = defaultdict(list)
+    events: dict[int, list[dict[str, Any]]] = defaultdict(list)
     for event in LessonEvent.objects.filter(lesson__in=listed, kind__in=OF_NOTICINGS).order_by("lesson", "seq"):
         events[event.lesson_id].append(event.as_dict())
     found = {}

@@ -2,14 +2,18 @@
 
 from collections.abc import Callable
 from math import ceil
+from typing import TypeVar
+from weakref import WeakKeyDictionary
 
 from django.conf import settings
 from django.db import transaction
 from django.http import Http404, HttpRequest, HttpResponse
+from django.http.response import HttpResponseBase
 from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
+from accounts.models import User
 from accounts.throttling import client_address
 from routines.models import Lesson, LessonPass, PairingTries
 
@@ -18,18 +22,24 @@ COOKIE_AGE = 12 * 3600
 SIGN_IN = "accounts:sign_in"
 
 
+_read: WeakKeyDictionary[HttpRequest, LessonPass | None] = WeakKeyDictionary()
+
+
 def pass_of(request: HttpRequest) -> LessonPass | None:
     """The pass in this browser's cookie, waiting or tied; read once a request."""
-    if not hasattr(request, "_lesson_pass"):
+    if request not in _read:
         secret = request.COOKIES.get(COOKIE, "")
         found = LessonPass.objects.for_secret(secret).select_related("lesson").first() if secret else None
-        request._lesson_pass = found
-    return request._lesson_pass
+        _read[request] = found
+    return _read[request]
 
 
-def open_to_passes(view: Callable[..., HttpResponse]) -> Callable[..., HttpResponse]:
+View = TypeVar("View", bound=Callable[..., HttpResponseBase])
+
+
+def open_to_passes(view: View) -> View:
     """A view that a device with a pass may ask; it decides itself what for."""
-    view.open_to_passes = True
+    vars(view)["open_to_passes"] = True
     return view
 
 
@@ -42,11 +52,12 @@ class PassMiddleware:
     def __call__(self, request: HttpRequest) -> HttpResponse:
         return self.get_response(request)
 
-    def process_view(self, request: HttpRequest, view: Callable, args: tuple, kwargs: dict) -> None:
+    def process_view(self, request: HttpRequest, view: object, args: object, kwargs: object) -> None:
         if COOKIE not in request.COOKIES or getattr(view, "open_to_passes", False):
             return
         # Whoever takes over the device must be able to sign in; the page says nothing about the school's lessons.
-        if request.resolver_match.view_name == SIGN_IN or request.user.is_authenticated:
+        match = request.resolver_match
+        if request.user.is_authenticated or (match is not None and match.view_name == SIGN_IN):
             return
         held = pass_of(request)
         if held is not None and held.is_good():
@@ -79,7 +90,7 @@ def begin_to_wait(request: HttpRequest) -> tuple[LessonPass, str]:
 
 def has_place(held: LessonPass) -> bool:
     """Whether the device has a lesson that still goes on."""
-    return held.is_good() and not held.lesson.is_over()
+    return held.lesson is not None and held.is_good() and not held.lesson.is_over()
 
 
 def place_of(held: LessonPass) -> str:
@@ -96,7 +107,7 @@ class CodeRefused(ValueError):
         self.status = status
 
 
-def tie_by_code(*, code: str, lesson: Lesson, role: str, by) -> LessonPass:
+def tie_by_code(*, code: str, lesson: Lesson, role: str, by: User) -> LessonPass:
     """Give the device that shows this code its pass. Raises: CodeRefused; a wrong code is counted against who typed it."""
     typed = "".join(code.split()).replace("-", "")
     with transaction.atomic():

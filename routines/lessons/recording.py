@@ -13,10 +13,11 @@ from django.db.models import Max
 from django.utils import timezone
 
 from accounts.models import User
+from grade_bands.models import ClassGroup
 from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
 from routines.lessons.log import Log, LogChanges, log_of, write_cell
 from routines.lessons.roles import Participant, Role
-from routines.lessons.state import reduce_events
+from routines.lessons.state import LessonState, reduce_events
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
 
 
@@ -24,8 +25,8 @@ from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, Tar
 def start_lesson(
     *,
     version: RoutineVersion,
-    class_group,
-    teacher,
+    class_group: ClassGroup,
+    teacher: User,
     taught_on: date,
     surface: str,
     practice: bool = False,
@@ -56,14 +57,16 @@ def start_lesson(
 
 @transaction.atomic
 def open_on_the_board(
-    *, version: RoutineVersion, class_group, teacher, taught_on: date, practice: bool = False
+    *, version: RoutineVersion, class_group: ClassGroup, teacher: User, taught_on: date, practice: bool = False
 ) -> Lesson:
     """The lesson of this count that is open and still empty, else a new one: two presses at one moment open one."""
     User.objects.select_for_update().get(pk=teacher.pk)  # the second press waits here until the first has its lesson
-    asked = {"version": version, "class_group": class_group, "taught_on": taught_on, "practice": practice}
     board = Lesson.Surface.BOARD
-    empty = Lesson.objects.on_now().taught_by(teacher).filter(**asked, surface=board, written_at=None)
-    return empty.first() or start_lesson(**asked, teacher=teacher, surface=board)
+    hers = Lesson.objects.on_now().taught_by(teacher).filter(class_group=class_group, taught_on=taught_on)
+    empty = hers.filter(version=version, practice=practice, surface=board, written_at=None).first()
+    return empty or start_lesson(
+        version=version, class_group=class_group, teacher=teacher, taught_on=taught_on, practice=practice, surface=board
+    )
 
 
 def opening_of(lesson: Lesson) -> dict[str, Any]:
@@ -165,9 +168,9 @@ def paper_events(
     device = f"paper-{uuid.uuid4().hex[:8]}"
     made: list[dict[str, Any]] = []
 
-    def add(kind: str, **data: Any) -> str:
+    def add(kind: str, /, **data: Any) -> str:
         made.append(made_event(first_t + len(made), device, at, kind, data))
-        return made[-1]["id"]
+        return str(made[-1]["id"])
 
     add("filled", **{"from": 1, "to": terms})
     skipped = set(left_out)
@@ -190,8 +193,8 @@ def paper_events(
 def record_paper_lesson(
     *,
     version: RoutineVersion,
-    class_group,
-    teacher,
+    class_group: ClassGroup,
+    teacher: User,
     taught_on: date,
     practice: bool = False,
     heard: Mapping[int, Sequence[str]] | None = None,
@@ -240,9 +243,9 @@ def change_log(*, lesson: Lesson, wanted: Log, chosen: Mapping[int, str] | None 
     device, now, made = f"log-{uuid.uuid4().hex[:8]}", timezone.now(), list[dict[str, Any]]()
     first_t = next_t(held)
 
-    def make(kind: str, **data: Any) -> str:
+    def make(kind: str, /, **data: Any) -> str:
         made.append(made_event(min(first_t + len(made), HIGHEST_T), device, now, kind, data))
-        return made[-1]["id"]
+        return str(made[-1]["id"])
 
     stored = [event.as_dict() for event in held.events.all()]
     choosing = LogChanges(stored, count, make)
@@ -286,6 +289,6 @@ def save_reflection(
     return reflection
 
 
-def state_of(lesson: Lesson):
+def state_of(lesson: Lesson) -> LessonState:
     """What its events come to."""
     return reduce_events(event.as_dict() for event in lesson.events.all())

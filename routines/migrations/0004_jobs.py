@@ -8,9 +8,11 @@ import django.db.models.deletion
 import django.utils.timezone
 from django.conf import settings
 from django.db import migrations, models
+from django.db.backends.base.schema import BaseDatabaseSchemaEditor
+from django.db.migrations.state import StateApps
 
 
-def remove_files(apps, schema_editor):
+def remove_files(apps: StateApps, schema_editor: BaseDatabaseSchemaEditor) -> None:
     """Booklets used to lie in files; nothing reads those now, and words that are erased must not stay in them."""
     shutil.rmtree(Path(settings.DATA_DIR) / "booklets", ignore_errors=True)
 

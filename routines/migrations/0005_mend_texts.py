@@ -4,11 +4,15 @@ What is a text is settled in accounts.text, where words are kept in routines.mod
 one of its sort and is no longer so once it is mended gets a number behind it. There is no way back, and none is needed.
 """
 
+from collections.abc import Iterator
 from itertools import count
 from typing import Any
 
 from django.core.exceptions import FieldDoesNotExist
 from django.db import IntegrityError, migrations, transaction
+from django.db.backends.base.schema import BaseDatabaseSchemaEditor
+from django.db.migrations.state import StateApps
+from django.db.models import QuerySet
 
 from accounts.text import REPLACEMENT, mended
 from routines.models.people_words import ALL
@@ -33,7 +37,7 @@ def mended_value(value: Any) -> Any:
     return value
 
 
-def mend(apps, schema_editor) -> None:
+def mend(apps: StateApps, schema_editor: BaseDatabaseSchemaEditor) -> None:
     fields_of: dict[Any, list[str]] = {}
     for column in ALL:
         try:
@@ -50,7 +54,7 @@ def mend(apps, schema_editor) -> None:
                 save(row, changed)
 
 
-def in_turn(rows, fields):
+def in_turn(rows: QuerySet[Any], fields: list[str]) -> Iterator[Any]:
     """Every row, a few at a time: a school's whole history does not fit into memory."""
     last = None
     while True:
@@ -62,7 +66,7 @@ def in_turn(rows, fields):
         last = batch[-1].pk
 
 
-def save(row, changed: dict[str, Any]) -> None:
+def save(row: Any, changed: dict[str, Any]) -> None:
     for number in count(1):
         for name, value in changed.items():
             setattr(row, name, value if number == 1 else numbered(value, number, row._meta.get_field(name).max_length))

@@ -1,12 +1,14 @@
 """Lessons kept so far: what their events say of them, so that coverage goes on counting them."""
 
 from django.db import migrations
+from django.db.backends.base.schema import BaseDatabaseSchemaEditor
+from django.db.migrations.state import StateApps
 from django.db.models import Max, Min, Q
 
 WRITES = ("term.write", "term.correct")
 
 
-def read_from_events(apps, schema_editor):
+def read_from_events(apps: StateApps, schema_editor: BaseDatabaseSchemaEditor) -> None:
     Lesson = apps.get_model("routines", "Lesson")
     lessons = Lesson.objects.annotate(
         last=Max("events__seq"),

@@ -1,9 +1,11 @@
 """Targets that lessons kept so far say were seen: as rows, so that coverage counts them without the log being opened."""
 
 from django.db import migrations
+from django.db.backends.base.schema import BaseDatabaseSchemaEditor
+from django.db.migrations.state import StateApps
 
 
-def read_from_events(apps, schema_editor):
+def read_from_events(apps: StateApps, schema_editor: BaseDatabaseSchemaEditor) -> None:
     Lesson = apps.get_model("routines", "Lesson")
     LessonEvent = apps.get_model("routines", "LessonEvent")
     TargetOutcome = apps.get_model("routines", "TargetOutcome")

@@ -3,7 +3,6 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, fields
 from enum import Enum
-from functools import cache
 from types import UnionType
 from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
 
@@ -34,11 +33,19 @@ class Declared:
         return bool(self.default) and (self.type is int or bool(self.choices))
 
 
-@cache
+_KNOWN: dict[type[Part], Mapping[str, Declared]] = {}
+
+
 def declared(part: type[Part]) -> Mapping[str, Declared]:
     """The fields of a part by name, in their order."""
+    if part not in _KNOWN:
+        _KNOWN[part] = _declared_by(part)
+    return _KNOWN[part]
+
+
+def _declared_by(part: type[Part]) -> Mapping[str, Declared]:
     hints = get_type_hints(part, include_extras=True)
-    defaults = {field.name: field.default for field in fields(part)}  # type: ignore[arg-type]
+    defaults = {field.name: field.default for field in fields(part)}
     return {name: _declared(hints[name], default) for name, default in defaults.items()}
 
 

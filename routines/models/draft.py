@@ -1,19 +1,22 @@
 """What a person is typing: one draft per person and routine, kept by autosave until it is saved as a version."""
 
 import uuid
+from typing import Self
 
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
+from accounts.models import User
+
 from .routine import Routine
 
 
 class PlanDraftQuerySet(models.QuerySet["PlanDraft"]):
-    def of(self, user):
+    def of(self, user: User) -> Self:
         return self.filter(person=user)
 
-    def with_titles_for(self, user):
+    def with_titles_for(self, user: User) -> Self:
         """Adds `routine_title`, of the saved plan; None where there is none, or none that the user may still see."""
         seen = Routine.objects.visible_to(user).filter(pk=models.OuterRef("routine"))
         return self.annotate(routine_title=models.Subquery(seen.values("title")))
@@ -34,6 +37,9 @@ class PlanDraft(models.Model):
     kept_at = models.DateTimeField(default=timezone.now)
 
     objects = PlanDraftQuerySet.as_manager()
+
+    # Only on drafts that were asked for `with_titles_for` somebody.
+    routine_title: str | None
 
     class Meta:
         ordering = ["-kept_at"]

@@ -1,6 +1,7 @@
 """One thing that happened in a lesson. The list only grows; board, lectern, log and paper are views of it."""
 
 from datetime import UTC
+from typing import Any, Self
 
 from django.conf import settings
 from django.db import models
@@ -8,7 +9,7 @@ from django.utils import timezone
 
 
 class LessonEventQuerySet(models.QuerySet["LessonEvent"]):
-    def after(self, seq: int):
+    def after(self, seq: int) -> Self:
         """Events the reader has not had yet, in the order in which the server took them."""
         return self.filter(seq__gt=seq).order_by("seq")
 
@@ -45,7 +46,7 @@ class LessonEvent(models.Model):
     def __str__(self) -> str:
         return f"{self.kind} {self.seq} of lesson {self.lesson_id}"
 
-    def as_dict(self) -> dict:
+    def as_dict(self) -> dict[str, Any]:
         """The event as devices exchange it, with the server's `seq`; never who sent it. `at` as scripts write a time."""
         at = self.at.astimezone(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
         stub = {"erased": True} if self.erased else {}

@@ -1,14 +1,17 @@
 """A file of routines on its way into the bank: read and shown first, then added some at a time, with progress."""
 
 import uuid
+from typing import Self
 
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
+from accounts.models import User
+
 
 class ImportFileQuerySet(models.QuerySet["ImportFile"]):
-    def of(self, user):
+    def of(self, user: User) -> Self:
         return self.filter(by=user)
 
 

@@ -9,6 +9,8 @@ from django.db import models
 from django.db.models import Q
 from django.utils import timezone
 
+from accounts.models import User
+
 KEPT = timedelta(hours=1)  # a booklet that is ready, and what was said of one that could not be made
 KEPT_UNFINISHED = timedelta(days=1)
 LEASE = timedelta(seconds=60)
@@ -16,7 +18,7 @@ ATTEMPTS = 3
 
 
 class JobQuerySet(models.QuerySet["Job"]):
-    def of(self, user) -> Self:
+    def of(self, user: User) -> Self:
         return self.filter(owner=user)
 
     def booklets(self) -> Self:
@@ -118,7 +120,8 @@ class Job(models.Model):
     @property
     def was_interrupted(self) -> bool:
         """Begun by a process that is gone; another goes on with it when the lease has run out."""
-        return self.state == self.State.RUNNING and self.claimed_until < timezone.now()
+        until = self.claimed_until  # a job that is being made always has one: job_running_is_claimed
+        return self.state == self.State.RUNNING and until is not None and until < timezone.now()
 
     def before(self) -> int:
         """How many of its kind come before this one."""

@@ -1,19 +1,24 @@
 """One teaching of a routine to one class on one day, and what the teacher made of it."""
 
 import uuid
-from datetime import datetime, timedelta
-from typing import Self
+from datetime import date, datetime, timedelta
+from typing import TYPE_CHECKING, Self
 
 from django.conf import settings
 from django.db import models
 from django.db.models import Case, CharField, Count, Exists, IntegerField, OuterRef, Q, Subquery, Value, When
+from django.db.models.expressions import Combinable
 from django.db.models.fields.json import KeyTextTransform
 from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
+from accounts.models import User
 from grade_bands.models import Area, ClassGroup
+
+if TYPE_CHECKING:
+    from .routine import Routine
 
 QUIET = timedelta(hours=4)
 """After so long without an event a lesson is over by itself."""
@@ -24,12 +29,12 @@ CUT_OFF = timedelta(minutes=15)
 CLASSES_TO_BE_TOLD = 2
 
 
-def _known(user) -> Q:
+def _known(user: User) -> Q:
     """Her own lessons; a teacher's also those in the grades that she teaches in the same year."""
     if user.is_administrator:
         return Q(teacher=user)
     in_my_grade = ClassGroup.objects.filter(teachers=user, grade=OuterRef("grade"), year=OuterRef("year"))
-    return Q(teacher=user) | Exists(in_my_grade)
+    return Q(teacher=user) | Q(Exists(in_my_grade))
 
 
 class LessonQuerySet(models.QuerySet["Lesson"]):
@@ -37,7 +42,7 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
         """Lessons that were not deleted; of those that were, only stubs are left."""
         return self.filter(deleted_at=None)
 
-    def taught_by(self, user) -> Self:
+    def taught_by(self, user: User) -> Self:
         return self.kept().filter(teacher=user)
 
     def counted(self) -> Self:
@@ -50,24 +55,24 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
         recent = Q(last_event_at__gte=since) | Q(last_event_at=None, created_at__gte=since)
         return self.kept().filter(recent, ended=False, closed=False)
 
-    def taught_with(self, user) -> Self:
+    def taught_with(self, user: User) -> Self:
         """Lessons in which the user may stand at the lectern: her own, and those of a class that she teaches too."""
         with_me = ClassGroup.teachers.through.objects.filter(classgroup_id=OuterRef("class_group_id"), user_id=user.pk)
         return self.filter(Q(teacher=user) | Exists(with_me))
 
-    def known_to(self, user) -> Self:
+    def known_to(self, user: User) -> Self:
         """Lessons of which the user may see that they took place: her own, those in her grades, all for a coach."""
         kept = self.kept()
         return kept if user.is_coach else kept.filter(_known(user))
 
-    def times_shown_to(self, user):
+    def times_shown_to(self, user: User) -> Combinable:
         """How many of these lessons of one routine are told to the user, as an expression; `self` names an outer routine.
 
         Those she knows of anyway are counted; the others only where two classes or more had them, so that no number
         points at one class. What is left out counts as nothing: that something was left out would tell it.
         """
 
-        def number(lessons: Self, *conditions: Q):
+        def number(lessons: LessonQuerySet, *conditions: Q) -> Coalesce:
             rows = (
                 lessons.order_by()
                 .values("routine")
@@ -79,7 +84,7 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
             return number(self)
         return number(self.known_to(user)) + number(self.exclude(_known(user)), Q(classes__gte=CLASSES_TO_BE_TOLD))
 
-    def with_titles_for(self, user) -> Self:
+    def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`: whether the user may open the routine.
 
         The title is the routine's as it is now; where the user may no longer see that, her own lesson keeps the title that
@@ -94,17 +99,17 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
             routine_open=is_open,
         )
 
-    def open_to(self, user) -> Self:
+    def open_to(self, user: User) -> Self:
         """Lessons whose log and reflection the user may read: her own, and what is shared with her team or with a coach."""
         allowed = Q(teacher=user)
         if user.is_coach:
             allowed |= Q(sharing=Lesson.Sharing.TEAM_AND_COACH)
         if not user.is_administrator:
             team = ClassGroup.objects.filter(teachers=user, grade__band=OuterRef("grade__band"), year=OuterRef("year"))
-            allowed |= Q(sharing__in=[Lesson.Sharing.TEAM, Lesson.Sharing.TEAM_AND_COACH]) & Exists(team)
+            allowed |= Q(sharing__in=[Lesson.Sharing.TEAM, Lesson.Sharing.TEAM_AND_COACH]) & Q(Exists(team))
         return self.kept().filter(allowed)
 
-    def shared_about(self, routine, user) -> Self:
+    def shared_about(self, routine: "Routine", user: User) -> Self:
         """How it went for colleagues: lessons of this routine whose reflection the user may read."""
         return (
             self.filter(routine=routine).open_to(user).filter(Exists(Reflection.objects.filter(lesson=OuterRef("pk"))))
@@ -151,6 +156,10 @@ class Lesson(models.Model):
 
     objects = LessonQuerySet.as_manager()
 
+    # Only on lessons that were asked for `with_titles_for` somebody.
+    title: str
+    routine_open: bool
+
     class Meta:
         ordering = ["-taught_on", "-pk"]
         indexes = [
@@ -175,7 +184,7 @@ class Lesson(models.Model):
     def get_absolute_url(self) -> str:
         return reverse("lesson", args=[self.key])
 
-    def move(self, *, class_group, taught_on, practice: bool) -> None:
+    def move(self, *, class_group: ClassGroup, taught_on: date, practice: bool) -> None:
         """Correct class and day, which are plain fields; year and grade follow the class."""
         self.class_group, self.taught_on, self.practice = class_group, taught_on, practice
         self.year, self.grade = class_group.year, class_group.grade

@@ -10,6 +10,8 @@ from django.db import IntegrityError, models, transaction
 from django.db.models import Q
 from django.utils import timezone
 
+from accounts.models import User
+
 from .lesson import Lesson
 
 CODE_LASTS = timedelta(minutes=10)
@@ -100,7 +102,7 @@ class LessonPass(models.Model):
             return
         raise TooManyWaiting
 
-    def tie(self, *, lesson: Lesson, role: str, by) -> None:
+    def tie(self, *, lesson: Lesson, role: str, by: User) -> None:
         """From now on the device takes part in this lesson. Its code is used up."""
         self.lesson, self.role, self.code, self.tied_by, self.tied_at = lesson, role, "", by, timezone.now()
         self.save(update_fields=["lesson", "role", "code", "tied_by", "tied_at"])

@@ -1,13 +1,14 @@
 """What differs between two plans, part by part, in words: for history, for copies, and for two saves at once."""
 
 from dataclasses import dataclass
+from typing import Any
 
 from django.utils.text import capfirst
 
 from routines.counting import CountError
 from routines.models import Reflection
 from routines.models.facts import FILLS
-from routines.models.plan_document import CountTyped, Fold, Plan
+from routines.models.plan_document import CountTyped, Fold, NextCount, Plan, Stop
 
 PARTS = {
     "title": "Title",
@@ -45,7 +46,7 @@ def changes_between(before: Plan, after: Plan, level: int = 3) -> list[PartChang
     ]
 
 
-def _value(plan: Plan, part: str):
+def _value(plan: Plan, part: str) -> Any:
     document = plan.as_dict()
     return (document["count"], document["fold"]) if part == "count" else document[part]
 
@@ -93,13 +94,13 @@ def _target_lines(plan: Plan, level: int) -> tuple[str, ...]:
     return tuple(target.words or shown.get(claim, f"{claim.family}, not in this fold") for target, claim in pairs)
 
 
-def _stop_line(stop) -> str:
+def _stop_line(stop: Stop) -> str:
     times = f"think {stop.think} s, partner {stop.partner} s, share {stop.share} s"
     routes = "; ".join(stop.routes)
     return _filled_line(f"After count {stop.after}: {stop.question}", stop.answer, routes, f"({times})")
 
 
-def _next_line(following) -> str:
+def _next_line(following: NextCount) -> str:
     count = count_line(following.count, following.fold or Fold()) if following.count else ""
     outcome = capfirst(Reflection.Outcome(following.outcome).label)
     return _filled_line(f"{outcome}:", count, following.why)

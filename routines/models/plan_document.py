@@ -39,10 +39,10 @@ Text = Annotated[str, Field(strict=True, max_length=TEXT_LIMIT), Words]
 Terms = Annotated[int, Field(strict=True, ge=2, le=200)]
 
 
+@dataclass(frozen=True, slots=True)
 class Part:
     """A group of named parts that holds none but its own."""
 
-    __slots__ = ()
     __pydantic_config__ = ConfigDict(extra="forbid")
 
 

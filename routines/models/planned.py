@@ -1,15 +1,18 @@
 """A count planned for a class on a day."""
 
+from typing import Self
+
 from django.conf import settings
 from django.db import models
 
+from accounts.models import User
 from grade_bands.models import ClassGroup
 
 from .routine import title_for
 
 
 class PlannedQuerySet(models.QuerySet["Planned"]):
-    def visible_to(self, user):
+    def visible_to(self, user: User) -> Self:
         """Own and the team's planned week; all for a coach; none for an administrator beyond her own."""
         if user.is_coach:
             return self
@@ -23,7 +26,7 @@ class PlannedQuerySet(models.QuerySet["Planned"]):
         )
         return self.filter(own | models.Exists(team))
 
-    def with_titles_for(self, user):
+    def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`, as lessons have them: a plan may be for a count that is no longer in the bank."""
         title, is_open = title_for(user, "routine")
         return self.annotate(title=title, routine_open=is_open)

@@ -1,5 +1,6 @@
 """A routine: one plan in the bank, with the exact facts that the bank filters by."""
 
+from collections.abc import Container, Iterable
 from typing import Self
 
 from django.conf import settings
@@ -8,22 +9,24 @@ from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Coalesce
 from django.utils import timezone
 
-from grade_bands.models import Area, ClassGroup
+from accounts.models import User
+from grade_bands.models import Area, ClassGroup, SchoolYear
+from routines.models.plan_document import Plan
 
-from .lesson import Lesson
+from .lesson import Lesson, LessonQuerySet
 from .version import RoutineVersion, UnreadablePlan
 
 # What stands in the place of a title that the reader may not see.
 NOT_IN_BANK = "a count that is not in the bank"
 
 
-def title_for(user, routine: str) -> tuple[Coalesce, Exists]:
+def title_for(user: User, routine: str) -> tuple[Coalesce, Exists]:
     """Of the routine that this column of an outer row names: the title as the user may read it, and whether she may open it."""
     seen = Routine.objects.visible_to(user).filter(pk=OuterRef(routine))
     return Coalesce(Subquery(seen.values("title")), Value(NOT_IN_BANK)), Exists(seen)
 
 
-def _lessons_of_each():
+def _lessons_of_each() -> LessonQuerySet:
     """The lessons that coverage counts, of each routine that a query goes through."""
     return Lesson.objects.counted().filter(routine=OuterRef("pk"))
 
@@ -33,10 +36,10 @@ MOST_WORDS_LOOKED_FOR = 12
 
 
 class RoutineQuerySet(models.QuerySet["Routine"]):
-    def visible_to(self, user) -> Self:
+    def visible_to(self, user: User) -> Self:
         """Shared routines for everyone; drafts for owner and co-authors; retired ones also for those who may bring them back."""
-        own = Q(owner=user) | Exists(
-            Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk)
+        own = Q(owner=user) | Q(
+            Exists(Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk))
         )
         seen = Q(status=Routine.Status.SHARED) | own
         if user.is_coach or user.is_administrator:
@@ -46,26 +49,26 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
     def in_bank(self) -> Self:
         return self.filter(status=Routine.Status.SHARED)
 
-    def of(self, user) -> Self:
+    def of(self, user: User) -> Self:
         """The user's own plans, whatever their status: owned or co-authored."""
         return self.filter(
             Q(owner=user)
             | Exists(Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk))
         )
 
-    def by_team_of(self, user, year) -> Self:
+    def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
         bands = ClassGroup.objects.filter(teachers=user, year=year).values("grade__band")
         team = ClassGroup.objects.filter(year=year, grade__band__in=bands).values("teachers")
         return self.filter(Q(owner=user) | Q(owner__in=team))
 
-    def for_grades(self, names) -> Self:
+    def for_grades(self, names: Iterable[str]) -> Self:
         return self.filter(grade__name__in=names)
 
-    def for_areas(self, areas) -> Self:
+    def for_areas(self, areas: Iterable[str]) -> Self:
         return self.filter(area__in=areas)
 
-    def showing(self, families) -> Self:
+    def showing(self, families: Iterable[str]) -> Self:
         """Routines whose grid shows a pattern of any of these families; scattered landmarks show nothing."""
         shown = RoutinePattern.objects.filter(routine_id=OuterRef("pk"), family__in=list(families))
         return self.filter(Exists(shown.exclude(lie="scattered")))
@@ -76,7 +79,7 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
             Exists(RoutinePattern.objects.filter(routine_id=OuterRef("pk"), holds=RoutinePattern.Holds.SHOWN))
         )
 
-    def with_step(self, sizes) -> Self:
+    def with_step(self, sizes: Container[str]) -> Self:
         """Routines whose step, without its sign and in the kind's base unit, is of one of these sizes: small, ones, tens."""
         wanted = Q()
         one, ten = F("step_denominator"), F("step_denominator") * 10
@@ -95,17 +98,17 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
             found = found.filter(search_text__contains=word)
         return found
 
-    def with_teaching_for(self, user, year) -> Self:
+    def with_teaching_for(self, user: User, year: SchoolYear | None) -> Self:
         """Adds `times_taught`: the lessons of this year that coverage counts, as far as the user is told of them."""
         return self.annotate(times_taught=_lessons_of_each().filter(year=year).times_shown_to(user))
 
-    def taught_when(self, when: str, user, year) -> Self:
+    def taught_when(self, when: str, user: User, year: SchoolYear | None) -> Self:
         """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""
         lessons = _lessons_of_each().filter(year=year) if when == "this-year" else _lessons_of_each()
         found = self.alias(times_told=lessons.times_shown_to(user))
         return found.filter(times_told=0) if when == "not-yet" else found.filter(times_told__gt=0)
 
-    def with_origin_for(self, user) -> Self:
+    def with_origin_for(self, user: User) -> Self:
         """Adds `origin_title`, of what the routine was copied from, and `origin_open`: whether the user may open that."""
         title, is_open = title_for(user, "copied_from")
         return self.annotate(origin_title=title, origin_open=is_open)
@@ -189,7 +192,7 @@ class Routine(models.Model):
         return self.title
 
     @property
-    def plan(self):
+    def plan(self) -> Plan:
         """The saved plan, read from the current version. Raises UnreadablePlan."""
         return self.newest_save.read_plan()
 
@@ -200,14 +203,14 @@ class Routine(models.Model):
             raise UnreadablePlan(self.pk, "plan", "It names no save as its newest one.")
         return self.current_version
 
-    def is_author(self, user) -> bool:
+    def is_author(self, user: User) -> bool:
         return self.owner_id == user.pk or any(author.pk == user.pk for author in self.co_authors.all())
 
-    def may_edit(self, user) -> bool:
+    def may_edit(self, user: User) -> bool:
         """Owner and co-authors; of a shared routine also any coach (kept in history)."""
         return self.is_author(user) or (self.status == self.Status.SHARED and user.is_coach)
 
-    def may_retire(self, user) -> bool:
+    def may_retire(self, user: User) -> bool:
         return self.status != self.Status.DRAFT and (self.owner_id == user.pk or user.is_coach or user.is_administrator)
 
     def share(self) -> None:

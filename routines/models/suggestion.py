@@ -1,13 +1,17 @@
 """A count suggested to a teacher or to a team. Others never see what became of it."""
 
+from typing import Self
+
 from django.conf import settings
 from django.db import models
 from django.db.models import Q
 from django.utils import timezone
 
+from accounts.models import User
+
 
 class SuggestionQuerySet(models.QuerySet["Suggestion"]):
-    def visible_to(self, user):
+    def visible_to(self, user: User) -> Self:
         """What the user made, was sent, or what went to a team in which she teaches."""
         return self.filter(Q(by=user) | Q(to_teacher=user) | Q(to_band__grades__class_groups__teachers=user)).distinct()
 

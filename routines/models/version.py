@@ -1,5 +1,7 @@
 """A frozen saved plan."""
 
+from typing import Self
+
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
@@ -17,7 +19,7 @@ class UnreadablePlan(PlanError):
 
 
 class RoutineVersionQuerySet(models.QuerySet["RoutineVersion"]):
-    def newest_first(self):
+    def newest_first(self) -> Self:
         return self.order_by("-number")
 
 

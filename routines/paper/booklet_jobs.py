@@ -6,7 +6,7 @@ A ready booklet is kept for an hour. One booklet for each person: starting anoth
 import uuid
 from collections.abc import Sequence
 
-from accounts.models import School
+from accounts.models import School, User
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
 from routines.models import Job, Routine, RoutineVersion
@@ -16,7 +16,7 @@ from routines.paper.subject import Subject
 
 
 def start_booklet(
-    *, owner, title: str, versions: Sequence[RoutineVersion], contents: Sequence[str], language: str = ""
+    *, owner: User, title: str, versions: Sequence[RoutineVersion], contents: Sequence[str], language: str = ""
 ) -> Job:
     """Ask for it; the answer says under which key to ask how far it is. Raises QueueFull."""
     payload = {
@@ -28,17 +28,17 @@ def start_booklet(
     return ask(Job.Kind.BOOKLET, owner=owner, title=title, total=total, payload=payload)
 
 
-def find_booklet(key: uuid.UUID | str, *, owner) -> Job | None:
+def find_booklet(key: uuid.UUID | str, *, owner: User) -> Job | None:
     """The booklet of this person, or None."""
     return Job.objects.of(owner).booklets().still_kept().filter(key=key).first()
 
 
-def booklet_of(owner) -> Job | None:
+def booklet_of(owner: User) -> Job | None:
     """The one that this person has, ready or not."""
     return Job.objects.of(owner).booklets().still_kept().first()
 
 
-def drop_booklet(key: uuid.UUID | str, *, owner) -> None:
+def drop_booklet(key: uuid.UUID | str, *, owner: User) -> None:
     Job.objects.of(owner).booklets().filter(key=key).delete()
 
 

@@ -26,7 +26,8 @@ ROUTES = 2
 def follow_up_sheets(subject: Subject) -> list[SafeString]:
     patterns = patterns_to_use(subject.shown)
     asked = asked_cells(subject.grid, patterns)
-    lettered = dict(zip(ascii_lowercase, [*asked, *_past_the_end(subject)], strict=False))
+    questions: list[Asked | SpokenProbe] = [*asked, *_past_the_end(subject)]
+    lettered = dict(zip(ascii_lowercase, questions, strict=False))
     return [_questions(subject, lettered), _answers(subject, lettered, patterns)]
 
 
@@ -108,10 +109,11 @@ def _probe_row(subject: Subject, letter: str, probe: SpokenProbe) -> dict[str, A
     told = {language: locate(subject.grid, probe.value, Audience(level, language)) for language in say.languages}
     place = told[say.main]
     facts = {"nth": subject.nth(place.n)} if place.n else {}
-    routes = [
-        say.each(lambda language, i=i: str(told[language].routes[i])) for i in range(min(ROUTES, len(place.routes)))
-    ]
+
+    def route(i: int) -> SafeString:
+        return say.each(lambda language: str(told[language].routes[i]))
+
     return {
         "answer": say.tell("yes_at" if place.appears else "no_not", letter=letter, value=probe.text, **facts),
-        "why": [say.each(lambda language: told[language].reason), *routes],
+        "why": [say.each(lambda language: told[language].reason), *map(route, range(min(ROUTES, len(place.routes))))],
     }

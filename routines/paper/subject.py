@@ -1,5 +1,6 @@
 """One saved plan as it is printed: its numbers and texts, in the languages of the print."""
 
+from collections.abc import Callable
 from functools import cache, cached_property
 
 from django.utils.safestring import SafeString
@@ -57,7 +58,7 @@ class Subject:
         """The n-th count as written, kept on one line."""
         return self.grid.count.text(n).replace(" ", "\u00a0")
 
-    def nth(self, n: int):
+    def nth(self, n: int) -> Callable[[str], str]:
         """The place of a term, as a function of the language: "22nd", "22.º"."""
         return lambda language: ordinal(n, language, before_noun=language == "es")
 

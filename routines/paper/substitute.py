@@ -67,12 +67,16 @@ def _slips(subject: Subject) -> Iterable[dict[str, Any]]:
 def _counts(subject: Subject, hard: set[int]) -> Iterable[dict[str, Any]]:
     """Every count in order; all with their words where they are few, else those that are hard to say."""
     count = subject.grid.count
+
+    def words(n: int) -> SafeString:
+        return subject.say.each(lambda language: count.words(n, language))
+
     for n in range(1, subject.grid.terms + 1):
         worded = subject.grid.terms <= SAID_ALL or n in hard
         yield {
             "text": subject.text(n),
             "hard": n in hard,
-            "words": subject.say.each(lambda language, n=n: count.words(n, language)) if worded else "",
+            "words": words(n) if worded else "",
         }
 
 

@@ -1,16 +1,20 @@
 """Saving, copying, drafting and restoring plans."""
 
+from collections.abc import Sequence
 from typing import Any
+from uuid import UUID
 
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
 from django.utils import timezone
 
+from accounts.models import User
 from grade_bands.models import Grade, Standard
 from routines.counting.claims import LandmarksClaim
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
-from routines.models.facts import facts_of
+from routines.models.facts import Facts, facts_of
 from routines.models.plan_document import Plan
+from routines.words import SpokenPattern
 
 
 class StaleSave(Exception):
@@ -22,7 +26,7 @@ class StaleSave(Exception):
 
 
 @transaction.atomic
-def start_routine(*, plan: Plan, by, copied_from: RoutineVersion | None = None) -> Routine:
+def start_routine(*, plan: Plan, by: User, copied_from: RoutineVersion | None = None) -> Routine:
     """Make a routine and its first version, as a draft of `by`. Raises CountError for a plan that is no count."""
     grade = Grade.objects.select_related("band").get(name=plan.grade)
     facts = facts_of(plan, grade.level)
@@ -42,7 +46,7 @@ def start_routine(*, plan: Plan, by, copied_from: RoutineVersion | None = None) 
 
 
 @transaction.atomic
-def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | None, by) -> RoutineVersion:
+def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | None, by: User) -> RoutineVersion:
     """Freeze the plan as the routine's next version.
 
     Raises StaleSave when `based_on` is no longer the current version, PermissionDenied when `by` may not edit,
@@ -70,7 +74,7 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
     return version
 
 
-def _freeze(routine: Routine, plan: Plan, facts, by, *, number: int) -> RoutineVersion:
+def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int) -> RoutineVersion:
     version = RoutineVersion.objects.create(routine=routine, number=number, by=by, plan=plan.as_dict())
     routine.current_version = version
     routine.save()
@@ -79,7 +83,7 @@ def _freeze(routine: Routine, plan: Plan, facts, by, *, number: int) -> RoutineV
     return version
 
 
-def write_patterns(routine: Routine, patterns) -> None:
+def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
     """Replace the stored patterns of a routine by these, most noticeable first."""
     RoutinePattern.objects.filter(routine=routine).delete()
     RoutinePattern.objects.bulk_create(
@@ -95,14 +99,14 @@ def write_patterns(routine: Routine, patterns) -> None:
     )
 
 
-def copy_routine(*, routine: Routine, by) -> Routine:
+def copy_routine(*, routine: Routine, by: User) -> Routine:
     """A draft of `by`'s own, remembering what it was copied from."""
     version = routine.newest_save
     plan = version.read_plan()
     return start_routine(plan=plan, by=by, copied_from=version)
 
 
-def restore_version(*, version: RoutineVersion, by) -> RoutineVersion:
+def restore_version(*, version: RoutineVersion, by: User) -> RoutineVersion:
     """Make an older version the newest again, as a save of its own: history only grows."""
     routine = version.routine
     if routine.current_version is None:  # a damaged row: the save itself stands, so it is pointed to again
@@ -113,7 +117,14 @@ def restore_version(*, version: RoutineVersion, by) -> RoutineVersion:
 
 
 @transaction.atomic
-def keep_draft(*, by, fields: dict[str, Any], routine: Routine | None = None, key=None, based_on=None) -> PlanDraft:
+def keep_draft(
+    *,
+    by: User,
+    fields: dict[str, Any],
+    routine: Routine | None = None,
+    key: UUID | None = None,
+    based_on: RoutineVersion | None = None,
+) -> PlanDraft:
     """Keep what a person is typing, readable or not. One draft per person and routine; new plans are told apart by `key`."""
     if routine is not None:
         draft, made = PlanDraft.objects.get_or_create(

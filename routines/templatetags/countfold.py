@@ -6,6 +6,7 @@ from typing import Any
 from django import template
 from django.utils.safestring import SafeString, mark_safe
 
+from accounts.models import User
 from routines import drawing
 from routines.counting import Count, Grid
 from routines.drawing import pictures
@@ -18,7 +19,7 @@ register.filter(typeset)
 
 
 @register.filter
-def times_taught(times: int, user) -> str:
+def times_taught(times: int, user: User) -> str:
     """{{ routine.times_taught|times_taught:request.user }}: how often a count was taught this year, as far as she is told.
 
     Where she is told of none, the words are true whether or not a class elsewhere had it.

@@ -50,10 +50,15 @@ def _because(phrases: Phrases[Any]) -> Iterator[Line]:
     note = phrases.note()
     if note:
         for reason in phrases.reasons():
-            yield lambda reason=reason: f"{sentence(reason())} {sentence(note)}"  # type: ignore[misc]
+            yield _sentences(reason, lambda: note)
             break
     for reason in phrases.reasons():
-        yield lambda reason=reason: sentence(reason())  # type: ignore[misc]
+        yield _sentences(reason)
+
+
+def _sentences(*lines: Line) -> Line:
+    """The lines one after the other, each a sentence."""
+    return lambda: " ".join(sentence(line()) for line in lines)
 
 
 def student_words(phrases: Phrases[Any]) -> str:
@@ -65,17 +70,17 @@ def student_words(phrases: Phrases[Any]) -> str:
 def _noticing(phrases: Phrases[Any]) -> Iterator[Line]:
     """Levels 0 and 1: what is there."""
     for core in phrases.cores():
-        yield lambda core=core: sentence(core())  # type: ignore[misc]
+        yield _sentences(core)
 
 
 def _shown(phrases: Phrases[Any]) -> Iterator[Line]:
     """Levels 2 and 3: what is there, and where to look."""
     for evidence in phrases.evidence():
         for core in phrases.cores():
-            yield lambda core=core, evidence=evidence: f"{sentence(core())} {sentence(evidence())}"  # type: ignore[misc]
+            yield _sentences(core, evidence)
     for reason in phrases.reasons():
         for core in phrases.cores():
-            yield lambda core=core, reason=reason: f"{sentence(core())} {sentence(reason())}"  # type: ignore[misc]
+            yield _sentences(core, reason)
     yield from _noticing(phrases)
 
 

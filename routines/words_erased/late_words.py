@@ -7,15 +7,21 @@ was typed and says which words went. Whoever types them again on a page opened a
 
 from collections.abc import Callable, Iterable
 from datetime import datetime
+from typing import TYPE_CHECKING
 
 from django.http import HttpRequest, HttpResponse, QueryDict
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
+from accounts.requests import Request
+from routines.models import LessonEvent
 from routines.models.people_words import COLUMNS
 
 from .list_of_erasures import Erasure, known
 from .matching import Sought
+
+if TYPE_CHECKING:
+    from django.http.request import _ImmutableQueryDict as SentFields
 
 OPENED = "opened"
 (EVENTS,) = (column for column in COLUMNS if str(column) == "routines.LessonEvent.data")
@@ -33,7 +39,7 @@ def erased_since(moment: datetime, *, author: int | None, place: str = "") -> li
     ]
 
 
-def is_erased(event, *, made_at: datetime) -> bool:
+def is_erased(event: LessonEvent, *, made_at: datetime) -> bool:
     """Whether an event (LessonEvent) that was made at that moment, by this server's clock, holds words removed since."""
     late = erased_since(made_at, author=event.user_id, place=str(EVENTS))
     return bool(late) and any(_joined(late).stands_in(text) for _place, text in EVENTS.texts(event))
@@ -45,26 +51,26 @@ class LateWordsMiddleware:
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
         self.get_response = get_response
 
-    def __call__(self, request: HttpRequest) -> HttpResponse:
+    def __call__(self, request: Request) -> HttpResponse:
         request.asked_at, request.words_removed = timezone.now(), []
         return self.get_response(request)
 
-    def process_view(self, request: HttpRequest, view: Callable, args: tuple, kwargs: dict) -> None:
+    def process_view(self, request: Request, view: object, args: object, kwargs: object) -> None:
         opened = _moment(request.POST.get(OPENED, ""))
         late = erased_since(opened, author=request.user.pk) if opened else []
         if late:
             request.POST, request.words_removed = taken_out_of(request.POST, _joined(late))
 
 
-def taken_out_of(fields: QueryDict, sought: Sought) -> tuple[QueryDict, list[str]]:
+def taken_out_of(fields: QueryDict, sought: Sought) -> tuple["SentFields", list[str]]:
     """The same fields without these words, and each form in which they stood there."""
     left, removed = QueryDict(mutable=True, encoding="utf-8"), dict[str, None]()
     for name, texts in fields.lists():
         for text in texts:
             removed.update((text[first:end], None) for first, end in sought.spans(text))
             left.appendlist(name, sought.taken_out(text))
-    left._mutable = False  # the one way Django has of closing a form that was put together
-    return left, list(removed)
+    closed = QueryDict(left.urlencode(), encoding="utf-8")  # to changes, as Django hands them out
+    return closed, list(removed)
 
 
 def what_went(words: Iterable[str]) -> str:

@@ -80,7 +80,8 @@ def read() -> list[Erasure]:
 
 
 def _entry(one: dict[str, Any]) -> Erasure:
-    entry = Erasure(**{name: tuple(value) if isinstance(value, list) else value for name, value in one.items()})
+    said: dict[str, Any] = {name: tuple(value) if isinstance(value, list) else value for name, value in one.items()}
+    entry = Erasure(**said)
     if not isinstance(entry.length, int) or not isinstance(entry.mark, str):
         raise TypeError("an entry that is none")
     return entry

@@ -7,13 +7,14 @@ from uuid import uuid4
 
 import pytest
 from django.contrib.messages.storage.fallback import FallbackStorage
+from django.core.files.uploadedfile import SimpleUploadedFile
 from django.db import IntegrityError, transaction
 from django.template import Context, Template
 from django.test import RequestFactory
 from django.utils import timezone
 
 from accounts.models import SentForm, User
-from accounts.sent_once import SentBefore, answer_again, keep_once
+from accounts.sent_once import SentBefore, answer_again, content_of, keep_once
 from tests.at_once import at_once
 from tests.factories import UserFactory
 
@@ -157,3 +158,12 @@ def test_eight_at_once_make_one():
     answers = at_once(*[lambda: keep_once(sent(person, fields), maker(made))["Location"]] * 8)
     assert answers == ["/made/first/"] * 8
     assert made == ["first"]
+
+
+def test_every_file_of_a_field_is_part_of_what_was_sent():
+    def content(*names: str) -> str:
+        files = [SimpleUploadedFile(name, b"[]") for name in names]
+        return content_of(RequestFactory().post("/notes/", {"file": files}))
+
+    assert content("first.json", "last.json") == content("first.json", "last.json")
+    assert content("first.json", "last.json") != content("other.json", "last.json")

@@ -8,15 +8,10 @@ from typing import Any
 import pytest
 
 import routines.counting as counting
-from routines.counting import (
-    Count,
-    Grid,
-    Limits,
-    Style,
+from routines.counting import Count, Grid, Limits, Style, classify, design_grids
+from routines.words import (
     check,
-    classify,
     compare_folds,
-    design_grids,
     explain_cells,
     find_patterns,
     ideas,

@@ -5,6 +5,7 @@ from pathlib import Path
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 
 from config import backups
+from config.opening_backups import BackupRefused
 
 
 class Command(BaseCommand):
@@ -19,7 +20,7 @@ class Command(BaseCommand):
             raise CommandError("This database is PostgreSQL: use pg_restore, as DEVELOPERS.md says.")
         try:
             restored = backups.restore(file, from_another_server=from_another_server)
-        except backups.BackupRefused as refusal:
+        except BackupRefused as refusal:
             raise CommandError(str(refusal)) from None
         self.stdout.write(f"Restored from {file.name}. Everyone signs in again.")
         if restored.kept:

@@ -1,8 +1,11 @@
 """Choosing a colleague to write a plan together with."""
 
+from typing import Any
+
 from django import forms
 
 from accounts.models import User
+from accounts.offered import offer_rows
 from routines.models import Routine
 
 
@@ -14,10 +17,10 @@ class CoAuthorForm(forms.Form):
         error_messages={"required": "Choose a colleague.", "invalid_choice": "Choose a colleague from the list."},
     )
 
-    def __init__(self, *args, routine: Routine, **kwargs) -> None:
+    def __init__(self, *args: Any, routine: Routine, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         others = User.objects.active().exclude(pk=routine.owner_id)
         # Those who are co-authors already are not offered, but asking for one twice is no mistake.
         if not self.is_bound:
             others = others.exclude(co_authored_routines=routine)
-        self.fields["person"].queryset = others.in_name_order()
+        offer_rows(self, "person", others.in_name_order())

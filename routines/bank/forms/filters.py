@@ -1,13 +1,15 @@
 """The bank's filters: the query string is the state, so Back, reload and a bookmark restore it."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Self
 
 from django.http import QueryDict
 from django.utils.http import urlencode
 
+from accounts.models import User
 from accounts.typed_numbers import typed_id
-from grade_bands.models import Area, Grade
+from grade_bands.models import Area, Grade, SchoolYear
 from routines.counting import Kind
 from routines.models import Routine
 from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
@@ -59,7 +61,7 @@ class BankFilter:
 
     @classmethod
     def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
-        def chosen(name: str, offered) -> tuple[str, ...]:
+        def chosen(name: str, offered: Iterable[str]) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
         asked = query.get("q", "").strip()
@@ -85,7 +87,7 @@ class BankFilter:
         single = (self.text, self.for_a_while, self.taught, self.whose, self.owner, self.standard)
         return sum(map(len, lists)) + sum(map(bool, single))
 
-    def apply(self, routines: RoutineQuerySet, user, year) -> RoutineQuerySet:
+    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
         """The routines asked for, in the order asked for. Expects `with_teaching_for()` to have been called."""
         if self.text:
             routines = routines.matching(self.text)
@@ -116,9 +118,9 @@ class BankFilter:
         order = {"newest": ("-shared_at",), "taught": ("-times_taught", "-shared_at"), "title": ("title",)}[self.sort]
         return routines.order_by(*order, "-pk")
 
-    def query(self, **changes) -> str:
+    def query(self, **changes: str | int) -> str:
         """The query string of this filter with some parts changed; empty parts are left out."""
-        parts = {
+        parts: dict[str, str | int | tuple[str, ...]] = {
             "q": self.text,
             "grade": self.grades,
             "area": self.areas,

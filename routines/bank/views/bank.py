@@ -1,7 +1,7 @@
 """The bank: every shared routine, filtered by what its grid shows."""
 
 from django.core.paginator import Paginator
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
@@ -9,6 +9,7 @@ from django.views.decorators.vary import vary_on_headers
 
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear
 from routines.bank.cards import cards_of
 from routines.bank.forms.filters import BankFilter
@@ -19,7 +20,7 @@ PAGE_SIZE = 24
 
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
-def bank(request: HttpRequest) -> HttpResponse:
+def bank(request: SignedInRequest) -> HttpResponse:
     grades = list(Grade.objects.order_by("order"))
     wanted = BankFilter.read(request.GET, grades)
     year = SchoolYear.objects.on(timezone.localdate())

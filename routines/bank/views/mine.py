@@ -1,11 +1,14 @@
 """One's own plans: unfinished ones, drafts, those in the bank, those taken out of it."""
 
+from typing import Any
+
 from django.core.paginator import Paginator
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
 
+from accounts.requests import SignedInRequest
 from grade_bands.models import SchoolYear
 from routines.bank.cards import cards_of
 from routines.models import PlanDraft, Routine
@@ -15,7 +18,7 @@ SHOWN_AT_MOST = 60
 
 
 @require_GET
-def my_plans(request: HttpRequest) -> HttpResponse:
+def my_plans(request: SignedInRequest) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
     own = Routine.objects.of(request.user).with_teaching_for(request.user, year).for_cards()
     page = Paginator(own, SHOWN_AT_MOST).get_page(request.GET.get("page"))
@@ -40,7 +43,7 @@ def my_plans(request: HttpRequest) -> HttpResponse:
     return render(request, "bank/my_plans.html", context)
 
 
-def unfinished_row(draft: PlanDraft) -> dict:
+def unfinished_row(draft: PlanDraft) -> dict[str, Any]:
     """How an unfinished plan is named in the list: its title as typed, else its count."""
     typed, _steps = read_draft(draft.fields)
     start, step = only(typed, "start"), only(typed, "step")

@@ -1,9 +1,11 @@
 """One routine: its grid, whose patterns light up their cells, its whole plan, where it came from and how it went."""
 
+from typing import Any, TypeVar
+
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.db.models import QuerySet
-from django.http import Http404, HttpRequest, HttpResponse
+from django.db.models import Model, QuerySet
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -12,6 +14,7 @@ from django.views.decorators.vary import vary_on_headers
 
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_id
 from grade_bands.models import SchoolYear
@@ -36,10 +39,12 @@ LESSONS_AT_FIRST = 6
 VERSIONS_AT_FIRST = 8
 COPIES_AT_FIRST = 6
 
+R = TypeVar("R", bound=Model)
+
 
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
-def routine(request: HttpRequest, pk: int) -> HttpResponse:
+def routine(request: SignedInRequest, pk: int) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
     found = get_object_or_404(
         Routine.objects.visible_to(request.user)
@@ -73,19 +78,19 @@ def routine(request: HttpRequest, pk: int) -> HttpResponse:
     return render(request, "bank/routine.html", context)
 
 
-def _newest(request: HttpRequest, name: str, rows: QuerySet, at_first: int) -> tuple[list, int]:
+def _newest(request: SignedInRequest, name: str, rows: QuerySet[R], at_first: int) -> tuple[list[R], int]:
     """The newest rows and how many more there are; with `name`=all in the query string every one."""
     there = rows.count()
     shown = list(rows if request.GET.get(name) == "all" else rows[:at_first])
     return shown, there - len(shown)
 
 
-def _notes(request: HttpRequest, found: Routine) -> dict:
+def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     shown, older = _newest(request, "notes", found.notes.select_related("by"), NOTES_AT_FIRST)
     return {"notes": shown, "older_notes": older}
 
 
-def _lessons(request: HttpRequest, found: Routine) -> dict:
+def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The latest lessons whose reflection may be read here, each with what was noticed."""
     shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
     shown, older = _newest(request, "lessons", shared, LESSONS_AT_FIRST)
@@ -93,7 +98,7 @@ def _lessons(request: HttpRequest, found: Routine) -> dict:
     return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
 
 
-def _lineage(request: HttpRequest, found: Routine) -> dict:
+def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The saves of the plan, and the copies that others made of it."""
     saves = found.versions.select_related("by").newest_first()
     copied = Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")
@@ -102,7 +107,7 @@ def _lineage(request: HttpRequest, found: Routine) -> dict:
     return {"versions": versions, "copies": copies, "further_lineage": older + further}
 
 
-def _grid_context(request: HttpRequest, found: Routine) -> dict:
+def _grid_context(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most."""
     shown = ShownPlan(found.plan, found.grade.level)
     keys = [item.key for item in shown.patterns]
@@ -123,7 +128,7 @@ def _grid_context(request: HttpRequest, found: Routine) -> dict:
 
 
 @require_POST
-def copy(request: HttpRequest, pk: int) -> HttpResponse:
+def copy(request: SignedInRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
 
     def make() -> str:
@@ -140,7 +145,7 @@ def copy(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_POST
-def share(request: HttpRequest, pk: int) -> HttpResponse:
+def share(request: SignedInRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
     if not found.is_author(request.user):
         raise PermissionDenied
@@ -151,7 +156,7 @@ def share(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_POST
-def retire(request: HttpRequest, pk: int) -> HttpResponse:
+def retire(request: SignedInRequest, pk: int) -> HttpResponse:
     """Take a routine out of the bank, or put a retired one back (`back=1`)."""
     found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
     if not found.may_retire(request.user):
@@ -166,7 +171,7 @@ def retire(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_POST
-def add_note(request: HttpRequest, pk: int) -> HttpResponse:
+def add_note(request: SignedInRequest, pk: int) -> HttpResponse:
     found = get_object_or_404(Routine.objects.visible_to(request.user), pk=pk)
     form = NoteForm(request.POST)
 
@@ -185,7 +190,7 @@ def add_note(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_GET
-def compare(request: HttpRequest, pk: int) -> HttpResponse:
+def compare(request: SignedInRequest, pk: int) -> HttpResponse:
     """A copy beside the version it was copied from: both grids, and what changed part by part."""
     seen = Routine.objects.visible_to(request.user)
     copy = get_object_or_404(seen.for_cards().select_related("copied_from_version"), pk=pk)
@@ -209,7 +214,7 @@ def compare(request: HttpRequest, pk: int) -> HttpResponse:
 
 
 @require_POST
-def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
+def co_authors(request: SignedInRequest, pk: int) -> HttpResponse:
     """The owner takes a colleague in as co-author, or lets one go (`leave` is the person)."""
     found = get_object_or_404(Routine.objects.visible_to(request.user).prefetch_related("co_authors"), pk=pk)
     if found.owner_id != request.user.pk:
@@ -224,5 +229,5 @@ def co_authors(request: HttpRequest, pk: int) -> HttpResponse:
         found.co_authors.add(form.cleaned_data["person"])
         messages.success(request, f"{form.cleaned_data['person'].display_name} can change this plan now, and save it.")
     else:
-        messages.error(request, " ".join(error for errors in form.errors.values() for error in errors))
+        messages.error(request, " ".join(str(error) for errors in form.errors.values() for error in errors))
     return redirect("routine", pk=pk)

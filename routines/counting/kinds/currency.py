@@ -7,8 +7,12 @@ nigeriano); those of dobra, kuna and unidad are from memory.
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from ..errors import CountError
+
+if TYPE_CHECKING:
+    from babel import Locale
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +105,7 @@ def currency_named(code: str, language: str) -> Currency:
     )
 
 
-def _symbol(code: str, home: object) -> str:
+def _symbol(code: str, home: "Locale") -> str:
     """One sign if English has one; else as its own country writes it, if in Latin letters; else the code."""
     from babel import Locale
     from babel.numbers import get_currency_symbol

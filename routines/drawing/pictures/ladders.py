@@ -26,7 +26,7 @@ def rungs(count: Count) -> tuple[Fraction, ...]:
     """The rungs of a count's kind, ascending. Units: the base unit."""
     own = _RUNGS.get(count.base_unit) or (_parts_of_one(count.scale) if count.kind == Kind.FRACTION else ())
     coarser = own[-1] if own else Fraction(1, 1000)
-    more = []
+    more: list[Fraction] = []
     while coarser < _COARSEST:
         coarser *= 5 if len(more) % 2 == 0 else 2
         more.append(coarser)

@@ -47,7 +47,10 @@ def _draw_stretch(
     spacing = abs(count.step) * stretch.px
     y = top + room_above(float(spacing), label)
     left, right = _ends(sheet, count, stretch, y)
-    values = [stretch.low + Fraction(x - stretch.left) / stretch.px for x in (left + 8, right - 8)]
+    values = (
+        stretch.low + Fraction(left + 8 - stretch.left) / stretch.px,
+        stretch.low + Fraction(right - 8 - stretch.left) / stretch.px,
+    )
     _draw_marks(sheet, count, stretch, values, y)
     draw_jumps(sheet, stretch, places, y, label)
     tallest = max(numerals[n].box.bottom - numerals[n].box.top for n in stretch.terms)
@@ -73,7 +76,7 @@ def _ends(sheet: Sheet, count: Count, stretch: Stretch, y: float) -> tuple[int, 
     return (left - 8 if closed else left), right
 
 
-def _draw_marks(sheet: Sheet, count: Count, stretch: Stretch, ends: list[Fraction], y: float) -> None:
+def _draw_marks(sheet: Sheet, count: Count, stretch: Stretch, ends: tuple[Fraction, Fraction], y: float) -> None:
     fine = finest(count, stretch.px)
     marks = "".join(f"M{stretch.x(v):.1f} {y - TICK:.1f}v{2 * TICK:.0f}" for v in multiples(fine, *ends))
     sheet.path("p-tick", marks)
@@ -83,7 +86,7 @@ def _draw_friendly(
     sheet: Sheet,
     count: Count,
     stretch: Stretch,
-    ends: list[Fraction],
+    ends: tuple[Fraction, Fraction],
     y: float,
     top: float,
     numerals: dict[int, Numeral],

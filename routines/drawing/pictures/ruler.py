@@ -49,7 +49,10 @@ def _draw_stretch(
     y = top + room_above(float(abs(count.step) * stretch.px), label)
     left = stretch.left if stretch.low == 0 else round(AIR)
     right = round(min(stretch.x(stretch.high) + stretch.left - AIR, sheet.width - AIR))
-    ends = [stretch.low + Fraction(x - stretch.left) / stretch.px for x in (left, right)]
+    ends = (
+        stretch.low + Fraction(left - stretch.left) / stretch.px,
+        stretch.low + Fraction(right - stretch.left) / stretch.px,
+    )
     _draw_body(sheet, count, stretch, ends, y)
     _draw_marks(sheet, count, stretch, ends, y)
     tallest = max(numerals[n].box.bottom - numerals[n].box.top for n in stretch.terms)
@@ -60,7 +63,7 @@ def _draw_stretch(
     return y + BODY + BELOW + tallest
 
 
-def _draw_body(sheet: Sheet, count: Count, stretch: Stretch, ends: list[Fraction], y: float) -> None:
+def _draw_body(sheet: Sheet, count: Count, stretch: Stretch, ends: tuple[Fraction, Fraction], y: float) -> None:
     """The body in light and darker large units, its two long edges, and the short edge at 0."""
     low, high = ends
     left, right = stretch.x(low), stretch.x(high)
@@ -76,7 +79,7 @@ def _draw_body(sheet: Sheet, count: Count, stretch: Stretch, ends: list[Fraction
     sheet.path("p-outline", edges + (f"M{left:.1f} {y:.1f}V{y + BODY:.1f}" if low == 0 else ""))
 
 
-def _draw_marks(sheet: Sheet, count: Count, stretch: Stretch, ends: list[Fraction], y: float) -> None:
+def _draw_marks(sheet: Sheet, count: Count, stretch: Stretch, ends: tuple[Fraction, Fraction], y: float) -> None:
     """Marks longer the coarser their rung; numbers where a term's own mark leaves room."""
     fine = finest(count, stretch.px)
     rung = numbered(count, stretch.px, *ends, lambda value: quiet_numeral(count, value, NUMBER).width)

@@ -1,15 +1,18 @@
 """What the scripts of board and lectern ask for: the count once, then events, sent and heard."""
 
 from typing import Any
+from uuid import UUID
 
 from django.contrib.auth.decorators import login_not_required
 from django.db import IntegrityError, OperationalError
-from django.http import HttpRequest, HttpResponse, JsonResponse
+from django.http import HttpResponse, JsonResponse
 from django.middleware.csrf import get_token
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_GET, require_http_methods
 
+from accounts.models import User
+from accounts.requests import SchoolRequest, is_signed_in
 from accounts.text import read_json
 from routines.lessons.events import BATCH_LIMIT, DATA_BYTES, append_events, clock_ahead, heard_events
 from routines.lessons.making_again import make_again
@@ -28,7 +31,7 @@ DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was deleted."
 @open_to_passes
 @login_not_required
 @require_http_methods(["GET", "POST"])
-def events(request: HttpRequest, key) -> HttpResponse:
+def events(request: SchoolRequest, key: UUID) -> HttpResponse:
     """GET ?after=seq&person=mark: what came since. POST {"epoch", "now", "person", "events"}: what was made here."""
     sent = _sent(request) if request.method == "POST" else None
     if isinstance(sent, JsonResponse):
@@ -38,7 +41,7 @@ def events(request: HttpRequest, key) -> HttpResponse:
         return other
     batch = sent["events"] if sent is not None else None
     lesson = find_lesson(key, "version") if batch is not None else _asked_about(request, key)
-    if lesson is None and batch and request.user.is_authenticated:
+    if lesson is None and batch and is_signed_in(request):
         lesson = _made_again(key, batch, request.user)
     me = participant_in(request, lesson) if lesson is not None else None
     if lesson is None or me is None:
@@ -52,7 +55,7 @@ def events(request: HttpRequest, key) -> HttpResponse:
         return answer({"reason": "busy", "words": _("The server cannot keep anything at the moment.")}, 503)
 
 
-def _asked_about(request: HttpRequest, key) -> Lesson | None:
+def _asked_about(request: SchoolRequest, key: UUID) -> Lesson | None:
     """Boards ask every second: the lesson that came with the pass is not read a second time."""
     held = pass_of(request)
     if held is not None and held.lesson is not None and held.lesson.key == key:
@@ -60,7 +63,7 @@ def _asked_about(request: HttpRequest, key) -> Lesson | None:
     return find_lesson(key)
 
 
-def _sent(request: HttpRequest) -> dict[str, Any] | JsonResponse:
+def _sent(request: SchoolRequest) -> dict[str, Any] | JsonResponse:
     """What a request holds, its events a list, or the answer to one that is none."""
     length = request.META.get("CONTENT_LENGTH") or "0"
     if not length.isdecimal() or int(length) > BODY_BYTES:
@@ -75,14 +78,14 @@ def _sent(request: HttpRequest) -> dict[str, Any] | JsonResponse:
     return body
 
 
-def _made_again(key, batch: list[Any], user) -> Lesson | None:
+def _made_again(key: UUID, batch: list[Any], user: User) -> Lesson | None:
     try:
         return make_again(key=key, batch=batch, by=user)
     except IntegrityError:  # another device was quicker
         return find_lesson(key, "version")
 
 
-def _take(request: HttpRequest, lesson: Lesson, me: Participant, sent: dict[str, Any]) -> JsonResponse:
+def _take(request: SchoolRequest, lesson: Lesson, me: Participant, sent: dict[str, Any]) -> JsonResponse:
     ahead = clock_ahead(sent.get("now"))
     taken = append_events(lesson=lesson, events=sent["events"], sender=me, ahead=ahead)
     rejected = {name: refusal.as_dict() for name, refusal in taken.rejected.items()}
@@ -98,7 +101,7 @@ def _take(request: HttpRequest, lesson: Lesson, me: Participant, sent: dict[str,
     )
 
 
-def _tell(request: HttpRequest, lesson: Lesson, me: Participant) -> JsonResponse:
+def _tell(request: SchoolRequest, lesson: Lesson, me: Participant) -> JsonResponse:
     text = request.GET.get("after", "0")
     after = int(text) if text.isascii() and text.isdecimal() and len(text) <= 6 else 0
     after = min(after, lesson.last_seq)
@@ -118,18 +121,18 @@ def _tell(request: HttpRequest, lesson: Lesson, me: Participant) -> JsonResponse
 @open_to_passes
 @login_not_required
 @require_GET
-def board_json(request: HttpRequest, key) -> HttpResponse:
+def board_json(request: SchoolRequest, key: UUID) -> HttpResponse:
     return _count(request, key, for_board=True)
 
 
 @open_to_passes
 @login_not_required
 @require_GET
-def lectern_json(request: HttpRequest, key) -> HttpResponse:
+def lectern_json(request: SchoolRequest, key: UUID) -> HttpResponse:
     return _count(request, key, for_board=False)
 
 
-def _count(request: HttpRequest, key, *, for_board: bool) -> HttpResponse:
+def _count(request: SchoolRequest, key: UUID, *, for_board: bool) -> HttpResponse:
     lesson = find_lesson(key, *SHOWN)
     me = participant_in(request, lesson) if lesson is not None else None
     if lesson is None or me is None or (me.is_board and not for_board):

@@ -1,10 +1,11 @@
 """Lessons that were taught: one's own, those of one of one's classes, and what colleagues shared."""
 
 from django.core.paginator import Paginator
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.views.decorators.http import require_GET
 
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup
 from routines.models import Lesson
@@ -14,7 +15,7 @@ SHARED_ON_A_PAGE = 12
 
 
 @require_GET
-def lessons(request: HttpRequest) -> HttpResponse:
+def lessons(request: SignedInRequest) -> HttpResponse:
     """My own lessons, newest first, and what colleagues shared with me. `class` asks for one of my classes."""
     titled = Lesson.objects.with_titles_for(request.user).select_related("class_group", "reflection")
     own = titled.taught_by(request.user)

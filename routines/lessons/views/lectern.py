@@ -1,15 +1,17 @@
 """The teacher's own page beside the board, and its two questions: will it appear, and is this claim true."""
 
 from typing import Any
+from uuid import UUID
 
 from django.contrib.auth.decorators import login_not_required
-from django.http import HttpRequest, HttpResponse, QueryDict
+from django.http import HttpResponse, QueryDict
 from django.shortcuts import render
 from django.urls import reverse
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_POST
 
 from accounts.fragments import wants_fragment
+from accounts.requests import Request
 from routines.counting import CountError
 from routines.lessons.forms import PairForm
 from routines.lessons.live_page import live_page
@@ -32,7 +34,7 @@ LONGEST_VALUE = 40
 @login_not_required
 @never_cache
 @require_GET
-def lectern(request: HttpRequest, key) -> HttpResponse:
+def lectern(request: Request, key: UUID) -> HttpResponse:
     """The page; what it shows of plan and lesson is drawn by its scripts, so that it works without network."""
     found = page_for(request, key, *AT_THE_LECTERN, related=SHOWN)
     if isinstance(found, HttpResponse):
@@ -56,7 +58,7 @@ def lectern(request: HttpRequest, key) -> HttpResponse:
 @login_not_required
 @never_cache
 @require_POST
-def ask(request: HttpRequest, key) -> HttpResponse:
+def ask(request: Request, key: UUID) -> HttpResponse:
     """Answers on the lectern alone; nothing of it reaches the board or is kept."""
     found = page_for(request, key, *AT_THE_LECTERN, related=SHOWN)
     if isinstance(found, HttpResponse):

@@ -1,8 +1,12 @@
 """The log of a lesson: kept after one taught on paper, prefilled after one on the board, read by those it is shared with."""
 
+from collections.abc import Iterable, Sequence
+from typing import Any
+from uuid import UUID
+
 from django.contrib import messages
 from django.db import transaction
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.urls import reverse
 from django.utils import timezone
@@ -10,12 +14,14 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
 from accounts.fragments import wants_fragment
+from accounts.models import User
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.lessons.drawn import cells_as_said, cells_of_log, voices_of, written_terms
 from routines.lessons.log import Log, differing, log_of
 from routines.lessons.log_form import HOW, LogForm
-from routines.lessons.next_count import choices, next_grids, start_next
+from routines.lessons.next_count import NextGrid, choices, next_grids, start_next
 from routines.lessons.recording import change_log, record_paper_lesson, save_reflection, state_of
 from routines.lessons.shown_count import shown_of, target_sentences
 from routines.lessons.slips_said import said_otherwise
@@ -27,7 +33,7 @@ from routines.words_erased.late_words import what_went
 
 
 @require_http_methods(["GET", "POST"])
-def taught(request: HttpRequest, pk: int) -> HttpResponse:
+def taught(request: SignedInRequest, pk: int) -> HttpResponse:
     """Record a lesson taught on paper: the same event list that a lesson on the board makes."""
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     shown = ShownPlan(routine.plan, routine.grade.level)
@@ -48,7 +54,7 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
     def make() -> str:
         kept, log = form.cleaned_data, form.wanted()
         lesson = record_paper_lesson(
-            version=routine.current_version,
+            version=routine.newest_save,
             class_group=kept["class_group"],
             teacher=request.user,
             taught_on=kept["taught_on"],
@@ -72,12 +78,12 @@ def taught(request: HttpRequest, pk: int) -> HttpResponse:
     context = _form_context(form, shown, range(1, terms + 1), offered) | {
         "routine": routine,
         "title": routine.title,
-        "has_classes": form.fields["class_group"].queryset.exists(),
+        "has_classes": ClassGroup.objects.filter(teachers=request.user).exists(),
     }
     return render(request, "lessons/log.html", context, status=422 if form.errors else 200)
 
 
-def _own_class(user, routine: Routine) -> int | None:
+def _own_class(user: User, routine: Routine) -> int | None:
     """The class that it was planned for of late, else the first of its grade, else the first."""
     today = timezone.localdate()
     mine = ClassGroup.objects.taught_by(user).in_grade_order()
@@ -88,7 +94,7 @@ def _own_class(user, routine: Routine) -> int | None:
     return latest or next((group.pk for group in of_its_grade or classes), None)
 
 
-def _keep(request: HttpRequest, form: LogForm, lesson: Lesson, log: Log, offered) -> str:
+def _keep(request: SignedInRequest, form: LogForm, lesson: Lesson, log: Log, offered: Sequence[NextGrid]) -> str:
     """Events, reflection and next count; hands back where to go on."""
     change_log(lesson=lesson, wanted=log, chosen=_chosen(request, lesson))
     save_reflection(lesson=lesson, **form.reflection())
@@ -101,7 +107,7 @@ def _keep(request: HttpRequest, form: LogForm, lesson: Lesson, log: Log, offered
     return reverse("plan_edit", args=[following.pk])
 
 
-def _chosen(request: HttpRequest, lesson: Lesson) -> dict[int, str]:
+def _chosen(request: SignedInRequest, lesson: Lesson) -> dict[int, str]:
     """Where two devices differed: the entry that the teacher says holds."""
     asked = differing(state_of(lesson))
     sent = {n: request.POST.get(f"differ-{n}", "") for n in asked}
@@ -109,7 +115,7 @@ def _chosen(request: HttpRequest, lesson: Lesson) -> dict[int, str]:
 
 
 @require_http_methods(["GET", "POST"])
-def lesson(request: HttpRequest, key) -> HttpResponse:
+def lesson(request: SignedInRequest, key: UUID) -> HttpResponse:
     """One lesson. Its teacher may change everything that she kept; others read it where it is shared."""
     found = get_object_or_404(
         Lesson.objects.open_to(request.user)
@@ -124,7 +130,7 @@ def lesson(request: HttpRequest, key) -> HttpResponse:
     return _own_log(request, found, shown, state) if own else _read_log(request, found, shown, state)
 
 
-def _own_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: LessonState) -> HttpResponse:
+def _own_log(request: SignedInRequest, found: Lesson, shown: ShownPlan, state: LessonState) -> HttpResponse:
     written, offered = getattr(found, "reflection", None), next_grids(shown)
     terms = written_terms(state)
     form = LogForm(
@@ -198,12 +204,12 @@ def _minutes(seconds: int) -> str:
     return f"{seconds // 60}:{seconds % 60:02}"
 
 
-def _drawn(request: HttpRequest, form: LogForm, shown: ShownPlan, written) -> HttpResponse:
+def _drawn(request: SignedInRequest, form: LogForm, shown: ShownPlan, written: Iterable[int]) -> HttpResponse:
     """The grid as the form stands; nothing is kept."""
     return render(request, "lessons/_log_grid.html", _grid_context(form, shown, written))
 
 
-def _grid_context(form: LogForm, shown: ShownPlan, written) -> dict:
+def _grid_context(form: LogForm, shown: ShownPlan, written: Iterable[int]) -> dict[str, Any]:
     return {
         "shown": shown,
         "count": count_in_words(shown.grid),
@@ -213,7 +219,9 @@ def _grid_context(form: LogForm, shown: ShownPlan, written) -> dict:
     }
 
 
-def _form_context(form: LogForm, shown: ShownPlan, written, offered) -> dict:
+def _form_context(
+    form: LogForm, shown: ShownPlan, written: Iterable[int], offered: Sequence[NextGrid]
+) -> dict[str, Any]:
     return {
         "section": "lessons",
         "plan": shown.plan,
@@ -223,7 +231,7 @@ def _form_context(form: LogForm, shown: ShownPlan, written, offered) -> dict:
     }
 
 
-def _read_log(request: HttpRequest, found: Lesson, shown: ShownPlan, state: LessonState) -> HttpResponse:
+def _read_log(request: SignedInRequest, found: Lesson, shown: ShownPlan, state: LessonState) -> HttpResponse:
     """What a colleague reads: never the note to next year's self, nor what was foreseen."""
     targets = _standing(found, state, shown).targets
     names = dict(TargetOutcome.Seen.choices)

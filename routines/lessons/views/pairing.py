@@ -2,11 +2,12 @@
 
 import io
 from math import ceil
+from uuid import UUID
 
 import segno
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -16,6 +17,8 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
+from accounts.models import User
+from accounts.requests import Request, SignedInRequest
 from routines.lessons.forms import PairForm
 from routines.lessons.passes import (
     CodeRefused,
@@ -43,7 +46,7 @@ DONE = {
 @login_not_required
 @never_cache
 @require_GET
-def wait(request: HttpRequest) -> HttpResponse:
+def wait(request: Request) -> HttpResponse:
     """On the device that shall become a board or a substitute's lectern: its code, large, and the same as a QR.
 
     A device that has its place goes there, until that lesson is over; `?again` waits for another one.
@@ -66,7 +69,7 @@ def wait(request: HttpRequest) -> HttpResponse:
 @open_to_passes
 @login_not_required
 @require_GET
-def status(request: HttpRequest) -> HttpResponse:
+def status(request: Request) -> HttpResponse:
     """Asked by the waiting device: "waiting", "over" (load the page for another code), "lost" (no cookie), or where to go."""
     held = pass_of(request)
     if held is None:
@@ -82,7 +85,7 @@ def status(request: HttpRequest) -> HttpResponse:
 @login_not_required
 @never_cache
 @require_GET
-def code_svg(request: HttpRequest) -> HttpResponse:
+def code_svg(request: Request) -> HttpResponse:
     """The waiting device's own code, to be scanned by a teacher who is signed in on the scanning phone."""
     held = pass_of(request)
     if held is None or not held.code:
@@ -96,7 +99,7 @@ def code_svg(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "POST"])
-def pair(request: HttpRequest, key) -> HttpResponse:
+def pair(request: SignedInRequest, key: UUID) -> HttpResponse:
     """Type the code of a waiting device, for one's own lesson."""
     found = page_for(request, key, Role.TEACHER, Role.CO_TEACHER, related=("class_group", "routine"))
     if isinstance(found, HttpResponse):
@@ -118,7 +121,7 @@ def pair(request: HttpRequest, key) -> HttpResponse:
 
 
 @require_POST
-def disconnect(request: HttpRequest, key, pk: int) -> HttpResponse:
+def disconnect(request: SignedInRequest, key: UUID, pk: int) -> HttpResponse:
     """The device has no place in the lesson any more; what it wrote stays. Disconnecting what is gone changes nothing."""
     found = page_for(request, key, Role.TEACHER, Role.CO_TEACHER)
     if isinstance(found, HttpResponse):
@@ -134,7 +137,7 @@ def disconnect(request: HttpRequest, key, pk: int) -> HttpResponse:
 
 
 @require_http_methods(["GET", "POST"])
-def pair_by_code(request: HttpRequest, code: str) -> HttpResponse:
+def pair_by_code(request: SignedInRequest, code: str) -> HttpResponse:
     """What the QR opens: choose which of one's lessons the device joins. Says nothing of whether any device shows this code."""
     lessons = Lesson.objects.on_now().taught_with(request.user).select_related("class_group", "routine")
     form = PairForm({**request.POST.dict(), "code": code} if request.method == "POST" else None, initial={"code": code})
@@ -157,7 +160,7 @@ def pair_by_code(request: HttpRequest, code: str) -> HttpResponse:
     return redirect("lesson_lectern", key=lesson.key)
 
 
-def _tie(form: PairForm, lesson: Lesson, by) -> int:
+def _tie(form: PairForm, lesson: Lesson, by: User) -> int:
     """0 where the device is tied; else the status of the page that says why not."""
     if not form.is_valid():
         return 422

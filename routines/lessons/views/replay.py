@@ -1,11 +1,14 @@
 """A lesson again, moment by moment, for those who may read its log."""
 
-from django.http import HttpRequest, HttpResponse
+from uuid import UUID
+
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.views.decorators.http import require_GET
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from routines.lessons.drawn import cells_on_board, ink_of
 from routines.lessons.moments import moments_of, state_at
@@ -16,7 +19,7 @@ from routines.models.facts import count_in_words
 
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
-def replay(request: HttpRequest, key) -> HttpResponse:
+def replay(request: SignedInRequest, key: UUID) -> HttpResponse:
     """`moment` counts from 0, before the first count. Every step is a link; a script steps by key."""
     lesson = get_object_or_404(
         Lesson.objects.open_to(request.user)

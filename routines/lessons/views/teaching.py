@@ -1,9 +1,11 @@
 """Opening a count for a class, the page of the board, and the lesson's end."""
 
+from uuid import UUID
+
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
 from django.contrib.staticfiles import finders
-from django.http import FileResponse, Http404, HttpRequest, HttpResponse
+from django.http import FileResponse, Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -11,6 +13,7 @@ from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
+from accounts.requests import Request, SignedInRequest
 from routines.lessons.forms import TeachForm
 from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
@@ -28,7 +31,7 @@ SHOWN = ("version", "grade", "class_group")
 
 
 @require_http_methods(["GET", "POST"])
-def teach(request: HttpRequest, pk: int) -> HttpResponse:
+def teach(request: SignedInRequest, pk: int) -> HttpResponse:
     """Choose the class and where to begin; a lesson that is open and still empty is gone on with, not opened twice."""
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     today = timezone.localdate()
@@ -37,7 +40,7 @@ def teach(request: HttpRequest, pk: int) -> HttpResponse:
     )
     if request.method == "POST" and form.is_valid():
         lesson = open_on_the_board(
-            version=routine.current_version,
+            version=routine.newest_save,
             class_group=form.cleaned_data["class_group"],
             teacher=request.user,
             taught_on=today,
@@ -71,7 +74,7 @@ def _first_page(lesson: Lesson, begin: str) -> str:
 @login_not_required
 @never_cache
 @require_GET
-def board(request: HttpRequest, key) -> HttpResponse:
+def board(request: Request, key: UUID) -> HttpResponse:
     """The page the class sees: an empty grid, and where its scripts ask for the rest."""
     found = page_for(request, key, *AT_THE_BOARD, related=SHOWN)
     if isinstance(found, HttpResponse):
@@ -88,7 +91,7 @@ def board(request: HttpRequest, key) -> HttpResponse:
 @login_not_required
 @open_to_passes
 @require_GET
-def worker(request: HttpRequest) -> HttpResponse:
+def worker(request: Request) -> FileResponse:
     """The service worker of the lesson's pages: here, not with the other scripts, because it serves only what lies beside it."""
     path = finders.find("js/lesson/worker.js")
     if path is None:
@@ -98,7 +101,7 @@ def worker(request: HttpRequest) -> HttpResponse:
     return response
 
 
-def _own(request: HttpRequest, key, *roles: Role) -> Lesson:
+def _own(request: SignedInRequest, key: UUID, *roles: Role) -> Lesson:
     """The lesson for one of its teachers, who is signed in. Raises: Http404."""
     found = page_for(request, key, *roles, related=("version", "teacher", "class_group"))
     if isinstance(found, HttpResponse):
@@ -107,7 +110,7 @@ def _own(request: HttpRequest, key, *roles: Role) -> Lesson:
 
 
 @require_POST
-def end(request: HttpRequest, key) -> HttpResponse:
+def end(request: SignedInRequest, key: UUID) -> HttpResponse:
     lesson = _own(request, key, *TEACHERS)
     end_lesson(lesson=lesson)
     if lesson.teacher_id != request.user.pk:
@@ -117,14 +120,14 @@ def end(request: HttpRequest, key) -> HttpResponse:
 
 
 @require_POST
-def reopen(request: HttpRequest, key) -> HttpResponse:
+def reopen(request: SignedInRequest, key: UUID) -> HttpResponse:
     lesson = _own(request, key, Role.TEACHER)
     reopen_lesson(lesson=lesson)
     return redirect("lesson_lectern", key=lesson.key)
 
 
 @require_http_methods(["GET", "POST"])
-def delete(request: HttpRequest, key) -> HttpResponse:
+def delete(request: SignedInRequest, key: UUID) -> HttpResponse:
     """Asks first: what is deleted does not come back."""
     lesson = _own(request, key, Role.TEACHER)
     if request.method == "POST":

@@ -52,7 +52,7 @@ class Command(BaseCommand):
             raise CommandError("Name an administrator: --by SIGN-IN-NAME.")
         form = WordsForm({"words": input("Words to remove: "), "whose": "all"}, person=person)
         if not form.is_valid():
-            raise CommandError(" ".join(form.errors["words"]))
+            raise CommandError(" ".join(map(str, form.errors["words"])))
         words = form.cleaned_data["words"]
         sought = Sought.in_words(words)
         found = shown(look_for(sought, whose=None), sought, reader=person, whose=None)

@@ -12,7 +12,7 @@ from routines.demo.build import make_demo_school
 class Command(BaseCommand):
     help = "Fill an empty database with an invented school. Refuses where there is a school already."
 
-    def handle(self, *args, **options) -> None:
+    def handle(self, *args: object, **options: object) -> None:
         if not settings.DEMO:
             raise CommandError("The demo school is made only where COUNTFOLD_DEMO is 1.")
         if School.objects.exists():

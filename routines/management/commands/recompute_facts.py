@@ -1,6 +1,8 @@
 """Recompute the facts that the bank filters by, for routines saved with another version of the engine."""
 
-from django.core.management.base import BaseCommand
+from typing import Any
+
+from django.core.management.base import BaseCommand, CommandParser
 from django.db import transaction
 
 from routines.counting import ENGINE_VERSION
@@ -12,10 +14,10 @@ from routines.plans.actions import write_patterns
 class Command(BaseCommand):
     help = "Recompute what the engine says of each saved plan, where another version of the engine computed it."
 
-    def add_arguments(self, parser) -> None:
+    def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("--all", action="store_true", help="recompute every routine, whatever its engine version")
 
-    def handle(self, *args, **options) -> None:
+    def handle(self, *args: object, **options: Any) -> None:
         found = Routine.objects.select_related("grade", "current_version").exclude(current_version=None)
         if not options["all"]:
             found = found.exclude(engine_version=ENGINE_VERSION)

@@ -1,7 +1,11 @@
 """Choosing what goes into a booklet."""
 
-from django import forms
+from typing import Any
 
+from django import forms
+from django.db.models import QuerySet
+
+from accounts.offered import offer_rows
 from accounts.typed_fields import Ticked
 from accounts.typed_numbers import typed_ids
 from routines.models import Routine, UnreadablePlan
@@ -27,9 +31,9 @@ class BookletForm(forms.Form):
     )
     language = forms.ChoiceField(choices=LANGUAGES, required=False)
 
-    def __init__(self, *args, offered, **kwargs) -> None:
+    def __init__(self, *args: Any, offered: QuerySet[Routine], **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        self.fields["routine"].queryset = offered
+        offer_rows(self, "routine", offered)
 
     def clean_routine(self) -> list[Routine]:
         """In the order in which they were listed."""
@@ -41,5 +45,5 @@ class BookletForm(forms.Form):
                 routine.plan  # noqa: B018 - read only to see whether it can be
             except UnreadablePlan:
                 raise forms.ValidationError(f"The plan of “{routine.title}” can’t be read. Take it off.") from None
-        order = {pk: place for place, pk in enumerate(typed_ids(self.data.getlist("routine")))}
+        order = {pk: place for place, pk in enumerate(typed_ids(self["routine"].data))}
         return sorted(ticked, key=lambda routine: order[routine.pk])

@@ -1,7 +1,11 @@
 """What to print, and how."""
 
-from django import forms
+from typing import Any
 
+from django import forms
+from django.db.models import QuerySet
+
+from accounts.offered import offer_rows
 from routines.models import Lesson
 from routines.paper.prints import Wishes
 from routines.paper.recording import AMOUNTS
@@ -20,12 +24,13 @@ class PrintForm(forms.Form):
     cleaned = forms.BooleanField(required=False)
     amount = forms.MultipleChoiceField(choices=[(amount, amount) for amount in AMOUNTS], required=False)
 
-    def __init__(self, *args, lessons, **kwargs) -> None:
+    def __init__(self, *args: Any, lessons: QuerySet[Lesson], **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        self.fields["lesson"].queryset = lessons
+        offer_rows(self, "lesson", lessons)
 
-    def clean(self) -> dict:
-        chosen = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        chosen = self.cleaned_data
         if chosen.get("show") == "lesson" and not chosen.get("lesson") and "lesson" not in self.errors:
             self.add_error("lesson", "Choose the lesson.")
         return chosen

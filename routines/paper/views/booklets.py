@@ -4,7 +4,7 @@ from uuid import UUID
 
 from django.contrib import messages
 from django.core.paginator import Paginator
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -12,6 +12,7 @@ from django.utils.text import slugify
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_ids
 from grade_bands.models import Grade, SchoolYear
@@ -20,13 +21,13 @@ from routines.jobs.queue import QueueFull
 from routines.models import Job, JobFile, Routine
 from routines.paper.booklet import AT_MOST
 from routines.paper.booklet_jobs import booklet_of, drop_booklet, find_booklet, start_booklet
-from routines.paper.forms.booklets import BookletForm
+from routines.paper.forms.booklets import CONTENTS, BookletForm
 
 OFFERED_AT_ONCE = 120
 
 
 @require_http_methods(["GET", "POST"])
-def booklet_choose(request: HttpRequest) -> HttpResponse:
+def booklet_choose(request: SignedInRequest) -> HttpResponse:
     """The counts of the bank's filter (the same query string), or with from=mine one's own plans."""
     form = None
     if request.method == "POST":
@@ -66,7 +67,7 @@ def booklet_choose(request: HttpRequest) -> HttpResponse:
         "title": request.POST.get("title", "") if form is not None else _title(wanted, mine),
         "contents": [
             (value, label, value in (request.POST.getlist("contents") if form is not None else ["plan"]))
-            for value, label in BookletForm.base_fields["contents"].choices
+            for value, label in CONTENTS
         ],
     }
     return render(request, "paper/booklet_choose.html", context, status=422 if form is not None else 200)
@@ -78,18 +79,18 @@ def _title(wanted: BankFilter, mine: bool) -> str:
     return f"Counts for grade {', '.join(wanted.grades)}" if wanted.grades else "Our counts"
 
 
-def _start(request: HttpRequest, form: BookletForm) -> Job:
+def _start(request: SignedInRequest, form: BookletForm) -> Job:
     chosen = form.cleaned_data
     return start_booklet(
         owner=request.user,
         title=chosen["title"],
-        versions=[routine.current_version for routine in chosen["routine"]],
+        versions=[routine.newest_save for routine in chosen["routine"]],
         contents=chosen["contents"],
         language=chosen["language"],
     )
 
 
-def _job(request: HttpRequest, key: UUID) -> Job:
+def _job(request: SignedInRequest, key: UUID) -> Job:
     job = find_booklet(key, owner=request.user)
     if job is None:
         raise Http404
@@ -97,14 +98,14 @@ def _job(request: HttpRequest, key: UUID) -> Job:
 
 
 @require_GET
-def booklet(request: HttpRequest, key: UUID) -> HttpResponse:
+def booklet(request: SignedInRequest, key: UUID) -> HttpResponse:
     """How far it is; the page asks again by itself, without scripts by refreshing."""
     template = "paper/_booklet_progress.html" if wants_fragment(request) else "paper/booklet.html"
     return render(request, template, {"section": "bank", "job": _job(request, key)})
 
 
 @require_POST
-def booklet_drop(request: HttpRequest, key: UUID) -> HttpResponse:
+def booklet_drop(request: SignedInRequest, key: UUID) -> HttpResponse:
     """No longer wanted: nobody goes on with it."""
     job = _job(request, key)
     drop_booklet(key, owner=request.user)
@@ -113,7 +114,7 @@ def booklet_drop(request: HttpRequest, key: UUID) -> HttpResponse:
 
 
 @require_GET
-def booklet_pdf(request: HttpRequest, key: UUID) -> HttpResponse:
+def booklet_pdf(request: SignedInRequest, key: UUID) -> HttpResponse:
     job = _job(request, key)
     file = JobFile.objects.filter(job=job).first()
     if file is None:

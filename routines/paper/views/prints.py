@@ -1,10 +1,11 @@
 """Prints of a routine: the page to choose from, and each print as a PDF or as a page for the browser's own printing."""
 
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.utils.text import slugify
 from django.views.decorators.http import require_GET
 
+from accounts.requests import SignedInRequest
 from routines.models import Lesson, Routine
 from routines.models.shown_plan import ShownPlan
 from routines.paper.choosing import print_pictures
@@ -17,21 +18,21 @@ from routines.paper.subject import Subject
 LESSONS_OFFERED = 12
 
 
-def _routine(request: HttpRequest, pk: int) -> Routine:
+def _routine(request: SignedInRequest, pk: int) -> Routine:
     return get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
 
 
-def _form(request: HttpRequest, routine: Routine) -> PrintForm:
+def _form(request: SignedInRequest, routine: Routine) -> PrintForm:
     lessons = Lesson.objects.open_to(request.user).filter(routine=routine).select_related("class_group", "version")
     return PrintForm(request.GET if request.GET else {}, lessons=lessons)
 
 
 @require_GET
-def print_page(request: HttpRequest, pk: int) -> HttpResponse:
+def print_page(request: SignedInRequest, pk: int) -> HttpResponse:
     return _choose(request, _routine(request, pk))
 
 
-def _choose(request: HttpRequest, routine: Routine, form: PrintForm | None = None) -> HttpResponse:
+def _choose(request: SignedInRequest, routine: Routine, form: PrintForm | None = None) -> HttpResponse:
     lessons = Lesson.objects.open_to(request.user).filter(routine=routine).select_related("class_group")
     shown = ShownPlan(routine.plan, routine.grade.level)
     context = {
@@ -49,12 +50,12 @@ def _choose(request: HttpRequest, routine: Routine, form: PrintForm | None = Non
 
 
 @require_GET
-def plan_pdf(request: HttpRequest, pk: int) -> HttpResponse:
+def plan_pdf(request: SignedInRequest, pk: int) -> HttpResponse:
     return print_pdf(request, pk, "plan")
 
 
 @require_GET
-def print_pdf(request: HttpRequest, pk: int, name: str) -> HttpResponse:
+def print_pdf(request: SignedInRequest, pk: int, name: str) -> HttpResponse:
     """One print as a PDF, by its name in PRINTS."""
     routine = _routine(request, pk)
     form = _form(request, routine)
@@ -72,14 +73,14 @@ def print_pdf(request: HttpRequest, pk: int, name: str) -> HttpResponse:
             "query": request.GET.urlencode(),
         }
         return render(request, "paper/no_paper.html", context, status=503)
-    file = f"{slugify(routine.title) or 'count'}-{name}-version-{routine.current_version.number}.pdf"
+    file = f"{slugify(routine.title) or 'count'}-{name}-version-{routine.newest_save.number}.pdf"
     return HttpResponse(
         pdf, content_type="application/pdf", headers={"Content-Disposition": f'inline; filename="{file}"'}
     )
 
 
 @require_GET
-def print_html(request: HttpRequest, pk: int, name: str) -> HttpResponse:
+def print_html(request: SignedInRequest, pk: int, name: str) -> HttpResponse:
     """The same sheets as a page that the browser prints."""
     routine = _routine(request, pk)
     form = _form(request, routine)
@@ -89,7 +90,7 @@ def print_html(request: HttpRequest, pk: int, name: str) -> HttpResponse:
     return HttpResponse(document.html(for_browser=True))
 
 
-def _document(request: HttpRequest, routine: Routine, form: PrintForm, name: str) -> Document | None:
+def _document(request: SignedInRequest, routine: Routine, form: PrintForm, name: str) -> Document | None:
     """The document, or None where the form has errors. A lesson's poster prints the plan that the lesson taught."""
     if name not in PRINTS:
         raise Http404

@@ -131,7 +131,8 @@ def in_counting_order(typed: Typed) -> Typed:
     def place(row: dict[str, str]) -> int:
         return typed_whole(row["after"], 1, MOST_TERMS) or MOST_TERMS + 1
 
-    return with_rows(typed, "stops", sorted(rows(typed, "stops"), key=place))
+    ordered = sorted(rows(typed, "stops"), key=place)
+    return with_rows(typed, "stops", ordered)
 
 
 def _row_removed(typed: Typed, section: str, number: str) -> Change:

@@ -2,11 +2,13 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import Any
 
 from django import forms
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.offered import offer_choices
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Grid
 from routines.counting.count import LARGEST_VALUE, MOST_TERMS
@@ -44,7 +46,7 @@ DIGIT_PLACES = {"0": _("ones"), "1": _("tens"), "2": _("hundreds"), "-1": _("ten
 
 
 class ClaimForm(forms.Form):
-    """`prefix` keeps these fields apart from the plan's own. `claim()` raises CountError on a field of this form."""
+    """`prefix` keeps these fields apart from the plan's own. `claim` is there once the form is valid."""
 
     prefix = "claim"
 
@@ -60,6 +62,8 @@ class ClaimForm(forms.Form):
     many = short_text(_("So many in each"), 60, placeholder="1, 2, 2", size=8)
     rest = short_text(_("So much more"), 40, placeholder=_("the same"), size=8)
 
+    claim: Claim
+
     def __init__(self, posted: Mapping[str, str], grid: Grid, *, is_asked: bool = True) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("claim-")}
         chosen = {"claim-saying": "ends", "claim-where": "column", "claim-direction": "down", **asked}
@@ -68,7 +72,7 @@ class ClaimForm(forms.Form):
         else:  # the fields as chosen so far, with nothing to say about what is still empty
             super().__init__(initial={name.removeprefix("claim-"): text for name, text in chosen.items()})
         self.grid = grid
-        self.fields["reading"].choices = readings_of(grid)
+        offer_choices(self, "reading", readings_of(grid))
         for field in self.fields.values():
             field.widget.attrs["class"] = "blank"
 
@@ -90,9 +94,9 @@ class ClaimForm(forms.Form):
     def asked(self) -> list[forms.BoundField]:
         return [self[name] for name in self.asked_fields()]
 
-    def clean(self):
-        cleaned = super().clean()
-        self.claim = None
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         if not self.errors:
             try:
                 self.claim = getattr(self, f"_{cleaned['saying']}")(cleaned)
@@ -112,35 +116,35 @@ class ClaimForm(forms.Form):
         name = names.get(field, field)
         return name if name in asked else asked[0]
 
-    def _ends(self, cleaned: dict) -> Claim:
+    def _ends(self, cleaned: dict[str, Any]) -> Claim:
         kind, _, name = cleaned["reading"].partition(":")
         place = {"place": int(name)} if kind == "place" else {"part": name}
         block = _whole_numbers(cleaned["digits"], "digits") if cleaned["digits"].strip() else None
         return Claim.from_dict({"family": "digit", **place, **self._along(cleaned, block)})
 
-    def _jump(self, cleaned: dict) -> Claim:
+    def _jump(self, cleaned: dict[str, Any]) -> Claim:
         difference = self._jump_size(cleaned["jump"])
         if cleaned["direction"] == "count":
             return Claim.from_dict({"family": "step", "difference": difference})
         direction = cleaned["direction"] or "down"
         return Claim.from_dict({"family": "neighbour", "direction": direction, "difference": difference})
 
-    def _lands(self, cleaned: dict) -> Claim:
+    def _lands(self, cleaned: dict[str, Any]) -> Claim:
         line, lie = self._line(cleaned["line"]), cleaned["lie"]
         lines = [line] if lie in ("row", "column") and line is not None else None
         multiple = self._value(cleaned["multiple"])
         return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie or None, "lines": lines})
 
-    def _many(self, cleaned: dict) -> Claim:
+    def _many(self, cleaned: dict[str, Any]) -> Claim:
         block = _whole_numbers(cleaned["many"], "many")
         return Claim.from_dict({"family": "how-many", "multiple": self._value(cleaned["multiple"]), "block": block})
 
-    def _rest(self, cleaned: dict) -> Claim:
+    def _rest(self, cleaned: dict[str, Any]) -> Claim:
         rest = [self._value(cleaned["rest"], "rest")] if cleaned["rest"].strip() else None
         modulus = self._value(cleaned["multiple"])
         return Claim.from_dict({"family": "remainder", "modulus": modulus, **self._along(cleaned, rest)})
 
-    def _along(self, cleaned: dict, block: list | None) -> dict:
+    def _along(self, cleaned: dict[str, Any], block: list[int] | list[Fraction] | None) -> dict[str, Any]:
         """Where it is said. Without a block each line keeps one of its own; one block said of every line is each line's."""
         where, line = cleaned["where"] or "count", self._line(cleaned["line"])
         if where == "count":

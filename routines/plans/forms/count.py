@@ -3,6 +3,7 @@
 from typing import Any
 
 from django import forms
+from django.utils.datastructures import MultiValueDict
 
 from routines.counting import CountError, Grid, Kind
 from routines.models.facts import FILLS
@@ -22,7 +23,7 @@ KINDS = {
 }
 
 # What a teacher might type for start and step, shown while a field is empty.
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, str]] = {
     Kind.WHOLE: ("10", "6"),
     Kind.DECIMAL: ("0.4", "0.3"),
     Kind.FRACTION: ("1/4", "3/4"),
@@ -34,7 +35,7 @@ EXAMPLES = {
     Kind.ELAPSED: ("20 min", "25 min"),
 }
 
-STYLES_OF_KIND = {
+STYLES_OF_KIND: dict[str, tuple[str, ...]] = {
     Kind.WHOLE: ("thousands",),
     Kind.DECIMAL: ("fractions", "places", "saying", "decimal_mark", "thousands"),
     Kind.FRACTION: ("fractions", "shape", "wholes", "saying"),
@@ -83,7 +84,7 @@ class StyleForm(forms.Form):
     over = whole_number("Denominator kept", 1, 10**6, required=False)
     halves = forms.BooleanField(required=False)
 
-    def __init__(self, typed, kind: str) -> None:
+    def __init__(self, typed: MultiValueDict[str, str], kind: str) -> None:
         data = typed.copy()
         for name, plain in (("fractions", "kept"), ("shape", "mixed"), ("wholes", "number"), ("saying", "written")):
             if data.get(f"style-{name}") == plain:
@@ -98,7 +99,7 @@ class StyleForm(forms.Form):
             if name not in self.offered:
                 field.widget = forms.HiddenInput()
 
-    def visible(self):
+    def visible(self) -> list[forms.BoundField]:
         return [self[name] for name in self.offered]
 
     def keywords(self, language: str) -> dict[str, Any]:
@@ -131,7 +132,7 @@ class CountForm(forms.Form):
     count_typed: CountTyped | None = None
     fold: Fold | None = None
 
-    def __init__(self, typed, *, language: str, for_saving: bool) -> None:
+    def __init__(self, typed: MultiValueDict[str, str], *, language: str, for_saving: bool) -> None:
         super().__init__(typed)
         self.language = language
         self.for_saving = for_saving
@@ -153,8 +154,9 @@ class CountForm(forms.Form):
         """True once there is a start and a step to read."""
         return bool(self.data.get("start", "").strip() and self.data.get("step", "").strip())
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         if not self.is_begun:
             if self.for_saving:
                 for name, advice in (
@@ -186,5 +188,5 @@ class CountForm(forms.Form):
 
     def wrong(self) -> list[tuple[str, str]]:
         """Every field with its sentence, empty where nothing is wrong: what stands under the sentence."""
-        found = [(name, " ".join(self.errors.get(name, []))) for name in self.fields]
-        return [*found, ("style", " ".join(self.non_field_errors()))]
+        found = [(name, " ".join(map(str, self.errors.get(name, [])))) for name in self.fields]
+        return [*found, ("style", " ".join(map(str, self.non_field_errors())))]

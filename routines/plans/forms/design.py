@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import Any
 
 from django import forms
 
+from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
 from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
@@ -37,8 +39,12 @@ USUAL: dict[str, tuple[str, ...]] = {
     Kind.ELAPSED: ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
 }
 OFF = {"": "anywhere", "on": "on a multiple of the step", "off": "off the multiples of the step"}
-FILLS_TRIED = {"": "across or down", Fill.ACROSS: FILLS[Fill.ACROSS], Fill.DOWN: FILLS[Fill.DOWN]}
-BELOW_ZERO = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
+FILLS_TRIED: dict[str, Translated] = {
+    "": "across or down",
+    Fill.ACROSS: FILLS[Fill.ACROSS],
+    Fill.DOWN: FILLS[Fill.DOWN],
+}
+BELOW_ZERO: dict[str, str] = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
 MOST_LOOKED_AT = 500
 COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
 
@@ -66,7 +72,7 @@ class DesignForm(forms.Form):
     wanted: Claim
     limits: Limits
 
-    def __init__(self, posted: Mapping[str, str], style: Mapping) -> None:
+    def __init__(self, posted: Mapping[str, str], style: Mapping[str, Any]) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("design-")}
         kind, wanted = asked.get("design-kind", Kind.WHOLE.value), asked.get("design-wanted_pattern", "column")
         limits = dict(zip(LIMITS, USUAL.get(kind, USUAL[Kind.WHOLE]), strict=True))
@@ -82,8 +88,9 @@ class DesignForm(forms.Form):
         for field in self.fields.values():
             field.widget.attrs["class"] = "blank"
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         if self.errors:
             return cleaned
         try:
@@ -98,7 +105,7 @@ class DesignForm(forms.Form):
         name = fields.get(error.field, error.field)
         self.add_error(name if name in self.fields else "wanted_pattern", str(error))
 
-    def _limits(self, cleaned: dict) -> Limits:
+    def _limits(self, cleaned: dict[str, Any]) -> Limits:
         return Limits.parse(
             kind=cleaned["kind"],
             grain=cleaned["grain"] or "1",
@@ -112,7 +119,7 @@ class DesignForm(forms.Form):
             style=Style(**dict(self.style)),
         )
 
-    def _claim(self, cleaned: dict) -> Claim:
+    def _claim(self, cleaned: dict[str, Any]) -> Claim:
         wanted = cleaned["wanted_pattern"]
         if wanted == "table":
             return TableClaim()
@@ -126,7 +133,7 @@ class DesignForm(forms.Form):
         lie = "down-right" if wanted == "diagonal" else wanted
         return Claim.from_dict({"family": "landmarks", "multiple": multiple, "lie": lie})
 
-    def _kept(self, cleaned: dict, length: int) -> Claim:
+    def _kept(self, cleaned: dict[str, Any], length: int) -> Claim:
         """The last digit of whole numbers and decimals; of others the part past the landmark."""
         place = {Kind.WHOLE: 0, Kind.DECIMAL: -1}.get(cleaned["kind"])
         if place is not None:
@@ -134,9 +141,10 @@ class DesignForm(forms.Form):
         modulus = self._multiple(cleaned)
         return Claim.from_dict({"family": "remainder", "modulus": modulus, "along": "column", "length": length})
 
-    def _multiple(self, cleaned: dict) -> Fraction:
+    def _multiple(self, cleaned: dict[str, Any]) -> Fraction:
         kind_of_length = {"clock": "elapsed"}.get(cleaned["kind"], cleaned["kind"])
-        return Limits.parse(kind=kind_of_length, starts=(cleaned["multiple"],) * 2, style=Style()).starts[0]
+        value = Limits.parse(kind=kind_of_length, starts=(cleaned["multiple"],) * 2, style=Style()).starts[0]
+        return Fraction(value)
 
 
 def _whole(text: str, field: str) -> int:

@@ -1,9 +1,11 @@
 """The kinds of field that the plan form is made of, with the sentences they answer wrong input with."""
 
+from collections.abc import Iterable
 from typing import Any
 
 from django import forms
 
+from accounts.translated import Translated
 from routines.models.declared import Declared
 
 
@@ -72,7 +74,9 @@ def sentence(
     )
 
 
-def short_text(label: str, limit: int, *, placeholder: str = "", size: int | None = None) -> forms.CharField:
+def short_text(
+    label: Translated, limit: int, *, placeholder: Translated = "", size: int | None = None
+) -> forms.CharField:
     attrs: dict[str, object] = {"placeholder": placeholder, "autocomplete": "off"}
     if size:
         attrs["size"] = size
@@ -85,7 +89,7 @@ def short_text(label: str, limit: int, *, placeholder: str = "", size: int | Non
     )
 
 
-def choice(label: str, choices, *, required: bool = True) -> forms.ChoiceField:
+def choice(label: Translated, choices: Iterable[tuple[str, Translated]], *, required: bool = True) -> forms.ChoiceField:
     listed = list(choices)
     return forms.ChoiceField(
         label=label,

@@ -6,17 +6,18 @@ from typing import Any
 from django import forms
 from django.utils.datastructures import MultiValueDict
 
+from accounts.offered import offer_choices
 from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
-from routines.counting import Claim, CountError, show_claim
+from routines.counting import Claim, CountError, Grid, show_claim
 from routines.models.facts import area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.forms.count import CountForm
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
-from routines.plans.forms.rows import Row, read_rows
+from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
 from routines.plans.forms.typed import Typed, claim_text, only
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
@@ -37,9 +38,9 @@ class AboutForm(forms.Form):
     standards = short_text("Standards", 600, placeholder="3.OA.D.9, 3.NBT.A.2")
     notes = sentence("Notes to yourself and colleagues", TEXT_LIMIT, rows=2)
 
-    def __init__(self, typed: MultiValueDict, grades: list[Grade]) -> None:
+    def __init__(self, typed: MultiValueDict[str, str], grades: list[Grade]) -> None:
         super().__init__(typed)
-        self.fields["grade"].choices = [(grade.name, f"Grade {grade.name}") for grade in grades]
+        offer_choices(self, "grade", [(grade.name, f"Grade {grade.name}") for grade in grades])
 
     def clean_title(self) -> str:
         return " ".join(self.cleaned_data["title"].split())
@@ -61,9 +62,9 @@ class PlanForm:
         data = MultiValueDict(typed)
         self.about = AboutForm(data, grades)
         self.count = CountForm(data, language=only(typed, "language", "en"), for_saving=for_saving)
-        self.expected: list[Row] = read_rows(typed, "expected")
-        self.stops: list[Row] = read_rows(typed, "stops")
-        self.next: list[Row] = read_rows(typed, "next")
+        self.expected = read_rows(typed, AnswerRow)
+        self.stops = read_rows(typed, StopRow)
+        self.next = read_rows(typed, NextRow)
         self.count.is_valid()
         self._settle_rows()
         self.wrong_parts: list[str] = []
@@ -77,10 +78,10 @@ class PlanForm:
         for row in self.next:
             same_kind = only(self.typed, row.add_prefix("kind")) == typed.kind
             row.style = dict(typed.style) if same_kind else self.marks(typed.style)
-        for row in self.stops:
-            after = row.cleaned_data.get("after") if row.has_changed() and not row.errors.get("after") else None
+        for stop in self.stops:
+            after = stop.cleaned_data.get("after") if stop.has_changed() and not stop.errors.get("after") else None
             if after and after > typed.terms:
-                row.add_error("after", f"There are {typed.terms} counts; stop after one of them.")
+                stop.add_error("after", f"There are {typed.terms} counts; stop after one of them.")
 
     @staticmethod
     def marks(style: Any) -> dict[str, Any]:
@@ -88,12 +89,12 @@ class PlanForm:
         return {name: style[name] for name in ("decimal_mark", "thousands", "currency", "language") if name in style}
 
     @property
-    def said(self) -> list[Row]:
+    def said(self) -> list[AnswerRow]:
         """What they may say, right or not."""
         return [row for row in self.expected if not self._is_slip(row)]
 
     @property
-    def slips(self) -> list[Row]:
+    def slips(self) -> list[AnswerRow]:
         """Where they may slip; each row knows what stands at that count."""
         rows = [row for row in self.expected if self._is_slip(row)]
         for row in rows:
@@ -101,13 +102,13 @@ class PlanForm:
             row.right = self.grid.count.text(n) if self.grid and n else ""
         return rows
 
-    def _is_slip(self, row: Row) -> bool:
+    def _is_slip(self, row: AnswerRow) -> bool:
         return only(self.typed, row.add_prefix("sort")) == "slip"
 
     # What is typed, read
 
     @property
-    def grid(self):
+    def grid(self) -> Grid | None:
         return self.count.grid
 
     @property
@@ -216,7 +217,8 @@ class PlanForm:
 
     def focus_on(self, field_id: str) -> None:
         """Let the browser go to this field of a row when the row arrives."""
-        for row in (*self.expected, *self.stops, *self.next):
+        written: list[Row[Any]] = [*self.expected, *self.stops, *self.next]
+        for row in written:
             for name in row.fields:
                 if row[name].id_for_label == field_id:
                     row.fields[name].widget.attrs["autofocus"] = True
@@ -226,9 +228,8 @@ class PlanForm:
     def is_valid(self) -> bool:
         parts: list[forms.Form] = [self.about, self.count, *self.expected, *self.stops, *self.next]
         wrong = [part for part in parts if not part.is_valid()]
-        if self.count.grid is not None:
-            for name in ("landmark", "story_goal"):
-                self._check_value(name)
+        for name in ("landmark", "story_goal"):
+            self._check_value(name)
         self.too_many = too_many(self.typed)
         self.wrong_parts = [*filter(None, [too_long(self.typed)]), *self.too_many.values()]
         if wrong or self.about.errors or self.reading is None or self.wrong_parts or self.wrong_words:
@@ -241,16 +242,18 @@ class PlanForm:
         return True
 
     def _check_value(self, name: str) -> None:
-        typed = self.about.cleaned_data.get(name)
-        if typed:
+        typed, grid = self.about.cleaned_data.get(name), self.count.grid
+        if typed and grid is not None:
             try:
-                self.count.grid.count.read(typed)
+                grid.count.read(typed)
             except CountError as error:
                 self.about.add_error(name, str(error))
 
     def plan(self, best_statement: str = "") -> Plan:
-        """The plan to save. Call `is_valid` first."""
+        """The plan to save. Call `is_valid` first. Raises ValueError where the count cannot be read."""
         title = self.about.cleaned_data["title"] or self.proposed_title(best_statement)
+        if self.reading is None:
+            raise ValueError("There is no count to save.")
         return self.reading.changed(title=title)
 
     def first_wrong(self) -> str:

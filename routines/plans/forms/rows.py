@@ -1,7 +1,7 @@
 """The rows a teacher writes: what they may say, stops, next counts. A row with nothing in it is left out."""
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Generic, TypeVar
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
@@ -31,19 +31,22 @@ OUTCOMES = {
 }
 
 
-class Row(forms.Form):
+P = TypeVar("P", bound=Part)
+
+
+class Row(forms.Form, Generic[P]):
     """One row of a section: the fields that its part of the document declares, but for those that a row draws itself.
 
     `texts` are the fields whose words make the row worth keeping, `needed` those that it cannot do without.
     """
 
     section = ""
-    part: type[Part]
+    part: type[P]
     texts: tuple[str, ...] = ()
     needed: tuple[str, ...] = ()
     lines: Mapping[str, int] = {}  # how high a text stands, where it is more than one line
 
-    def __init__(self, typed: MultiValueDict, number: int) -> None:
+    def __init__(self, typed: MultiValueDict[str, str], number: int) -> None:
         super().__init__(typed, prefix=f"{self.section}-{number}", empty_permitted=True, use_required_attribute=False)
         self.number = number
         for name, field in declared(self.part).items():
@@ -57,13 +60,13 @@ class Row(forms.Form):
     def is_kept(self) -> bool:
         return self.has_changed() and self.is_valid()
 
-    def read(self) -> Any:
+    def read(self) -> P:
         """The part as it stands in a document; a number left out is 0."""
         found = self.cleaned_data
         return self.part(**{name: 0 if found[name] is None else found[name] for name in declared(self.part)})
 
 
-class AnswerRow(Row):
+class AnswerRow(Row[ExpectedAnswer]):
     section = "expected"
     part = ExpectedAnswer
     texts = ("words", "reply")
@@ -74,7 +77,7 @@ class AnswerRow(Row):
     n = whole_number("About count", 1, 400, required=False)
 
 
-class StopRow(Row):
+class StopRow(Row[Stop]):
     section = "stops"
     part = Stop
     texts = ("question", "answer", "routes")
@@ -82,13 +85,13 @@ class StopRow(Row):
     lines = {"question": 2, "routes": 2}
 
     def clean_routes(self) -> tuple[str, ...]:
-        routes = self.cleaned_data["routes"]
+        routes: tuple[str, ...] = self.cleaned_data["routes"]
         if len(routes) > MOST_ROUTES:
             raise forms.ValidationError("Keep six routes at most.")
         return routes
 
 
-class NextRow(Row):
+class NextRow(Row[NextCount]):
     section = "next"
     part = NextCount
     texts = ("why", "start", "step")
@@ -101,25 +104,26 @@ class NextRow(Row):
     line_length = whole_number("Line length", 1, 200, required=False, size=3)
     fill = choice("How it is filled", FILLS.items())
 
-    def __init__(self, typed: MultiValueDict, number: int) -> None:
+    def __init__(self, typed: MultiValueDict[str, str], number: int) -> None:
         super().__init__(typed, number)
         start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES[Kind.WHOLE])
         self.fields["start"].widget.attrs["placeholder"] = start
         self.fields["step"].widget.attrs["placeholder"] = step
         for name in ("kind", "start", "step", "terms", "line_length", "fill", "outcome"):
             self.fields[name].widget.attrs |= {"class": "blank", "aria-label": self.fields[name].label}
-        self.style: dict = {}
+        self.style: dict[str, Any] = {}
 
-    def clean(self):
-        cleaned = super().clean()
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
         start, step = (cleaned.get(name, "").strip() for name in ("start", "step"))
         if self.errors or not (start or step):
             return cleaned
-        for name, typed, advice in (
+        for name, text, advice in (
             ("start", start, "Write where it starts."),
             ("step", step, "Write what it goes up or down by."),
         ):
-            if not typed:
+            if not text:
                 self.add_error(name, advice)
                 return cleaned
         terms = cleaned["terms"] or 20
@@ -137,10 +141,10 @@ class NextRow(Row):
         return NextCount(outcome=found["outcome"], why=found["why"], count=found.get("count"), fold=found.get("fold"))
 
 
-ROW_FORMS: dict[str, type[Row]] = {form.section: form for form in (AnswerRow, StopRow, NextRow)}
+R = TypeVar("R", bound=Row[Any])
 
 
-def read_rows(typed: Typed, section: str) -> list:
-    """The rows of a section; stops in the order of their places as far as these can be read."""
+def read_rows(typed: Typed, form: type[R]) -> list[R]:
+    """The rows of the form's section; stops in the order of their places as far as these can be read."""
     data = MultiValueDict(typed)
-    return [ROW_FORMS[section](data, number) for number in row_numbers(typed, section)]
+    return [form(data, number) for number in row_numbers(typed, form.section)]

@@ -113,7 +113,7 @@ def fold_fields(fold: Fold) -> Typed:
     return {name: _texts(value) for name, value in _values(fold).items()}
 
 
-def claim_text(claim: Mapping) -> str:
+def claim_text(claim: Mapping[str, Any]) -> str:
     """A claim as the value of a tick box: one text per claim, whatever the order of its keys."""
     return json.dumps(dict(claim), sort_keys=True, separators=(",", ":"))
 

@@ -7,6 +7,7 @@ from django.db.models import Q
 from django.utils.dates import MONTHS
 from django.utils.translation import gettext as _
 
+from accounts.models import User
 from routines.counting import Count
 from routines.models import Lesson, Routine
 
@@ -23,7 +24,7 @@ class NoteToSelf:
     text: str
 
 
-def counted_before(count: Count, teacher, today: date) -> str:
+def counted_before(count: Count, teacher: User, today: date) -> str:
     """One sentence naming class and month of the latest lesson with this start and step; "" without one."""
     lesson = (
         Lesson.objects.counted()
@@ -55,7 +56,7 @@ def in_lines_of(length: int) -> str:
     return said.get(length) or _("%(length)s in a line") % {"length": length}
 
 
-def notes_to_self(teacher, *, routine: Routine | None = None, count: Count | None = None) -> list[NoteToSelf]:
+def notes_to_self(teacher: User, *, routine: Routine | None = None, count: Count | None = None) -> list[NoteToSelf]:
     """This teacher's notes about this routine, what it was copied from, or the same start and step; the newest first."""
     about = Q(routine__in=_with_origins(routine)) if routine else Q()
     if count is not None:

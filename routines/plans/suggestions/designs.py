@@ -1,8 +1,9 @@
 """Ready grids that show a wanted pattern, as pictures to choose from."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 
-from routines.counting import Audience, Claim, Grid, Limits, design_grids
+from routines.counting import Audience, Claim, Fill, Grid, Limits, design_grids
 from routines.counting.claims import BlockClaim
 from routines.models.facts import count_in_words
 from routines.words import SpokenPattern, find_patterns
@@ -27,7 +28,7 @@ class Design:
 def designs_for(wanted: Claim, limits: Limits, audience: Audience) -> tuple[list[Design], bool]:
     """The best grids that differ in step or fold, and whether these are all. Raises CountError."""
     found = design_grids([wanted], limits)
-    distinct: dict[tuple, Grid] = {}
+    distinct: dict[tuple[Fraction, int, Fill], Grid] = {}
     for grid in found.grids:
         distinct.setdefault((grid.count.step, grid.line_length, grid.fill), grid)
     shown = list(distinct.values())[:MOST_SHOWN]

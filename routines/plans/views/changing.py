@@ -3,7 +3,7 @@
 from uuid import UUID
 
 from django.contrib import messages
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_POST
@@ -11,6 +11,7 @@ from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from routines.plans.forms.changes import UnknownChange, apply_change
 from routines.plans.forms.plan import PlanForm
 
@@ -21,7 +22,7 @@ from .page import page_context
 
 @require_POST
 @vary_on_headers("HX-Request")
-def change(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def change(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Change the typed plan, keep it, and show the parts that changed; without scripts, the page."""
     desk = open_desk(request, pk, key)
     try:

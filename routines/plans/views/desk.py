@@ -10,11 +10,12 @@ from uuid import UUID, uuid4
 
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
-from django.http import Http404, HttpRequest, QueryDict
+from django.http import Http404, QueryDict
 from django.shortcuts import get_object_or_404
 from django.urls import reverse
 
 from accounts.models import School, SentForm, User
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Fill, Kind
@@ -55,6 +56,13 @@ class Desk:
         return reverse(name, kwargs=self.kwargs)
 
     @property
+    def saved(self) -> Routine:
+        """The routine. Raises Http404 for a new plan, which is none yet."""
+        if self.routine is None:
+            raise Http404
+        return self.routine
+
+    @property
     def kept_typed(self) -> Typed:
         return read_draft(self.draft.fields)[0] if self.draft else {}
 
@@ -93,7 +101,7 @@ class Desk:
         )
 
 
-def open_desk(request: HttpRequest, pk: int | None, key: UUID | None) -> Desk:
+def open_desk(request: SignedInRequest, pk: int | None, key: UUID | None) -> Desk:
     """404 for a plan one may not see or another's draft, 403 for one that may be seen but not edited."""
     desk = Desk(request.user, request.school, list(Grade.objects.all()), key=key)
     if key is not None:
@@ -109,8 +117,8 @@ def open_desk(request: HttpRequest, pk: int | None, key: UUID | None) -> Desk:
             raise PermissionDenied
         desk.draft = PlanDraft.objects.of(request.user).filter(routine=desk.routine).first()
         if key is not None:
-            take_over_late_words(desk)
-    else:
+            take_over_late_words(desk, desk.routine, key)
+    elif key is not None:
         desk.draft = PlanDraft.objects.filter(key=key).first()
         if desk.draft and (desk.draft.person_id != request.user.pk or desk.draft.routine_id):
             raise Http404
@@ -122,21 +130,23 @@ def open_desk(request: HttpRequest, pk: int | None, key: UUID | None) -> Desk:
 def became(key: UUID, person: User) -> tuple[int | None, int]:
     """The routine that this person's new plan has become, and the version its page saved last; none, 0 before."""
     sent = SentForm.objects.of(person, key)
-    routine = sent and Routine.objects.filter(pk=sent.made.get("routine")).first()
+    if sent is None:
+        return None, 0
+    routine = Routine.objects.filter(pk=sent.made.get("routine")).first()
     return (routine.pk, sent.made["version"]) if routine else (None, 0)
 
 
-def take_over_late_words(desk: Desk) -> None:
+def take_over_late_words(desk: Desk, routine: Routine, key: UUID) -> None:
     """An autosave that was under way while the new plan was saved: its words go on as changes to the routine, or, where
     there are other changes already, as an unfinished plan of their own.
     """
-    late = PlanDraft.objects.of(desk.user).filter(key=desk.key, routine=None).first()
+    late = PlanDraft.objects.of(desk.user).filter(key=key, routine=None).first()
     if late is None:
         return
     late.key = uuid4()
     if desk.draft is None:
-        late.routine = desk.routine
-        late.based_on = desk.routine.versions.filter(number=desk.saved_here).first()
+        late.routine = routine
+        late.based_on = routine.versions.filter(number=desk.saved_here).first()
         late.fields["typed"] = {**read_typed(late.fields.get("typed")), "based_on": [str(desk.saved_here)]}
         desk.draft = late
     late.save()

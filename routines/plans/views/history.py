@@ -5,10 +5,11 @@ from typing import Any
 
 from django.contrib import messages
 from django.core.paginator import Paginator
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_GET, require_POST
 
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from routines.models import RoutineVersion, UnreadablePlan
 from routines.models.plan_differences import changes_between
@@ -21,13 +22,14 @@ SHOWN_AT_MOST = 30
 
 
 @require_GET
-def history(request: HttpRequest, pk: int) -> HttpResponse:
+def history(request: SignedInRequest, pk: int) -> HttpResponse:
     """Newest first; each save with the parts in which it differs from the one before."""
     desk = open_desk(request, pk, None)
-    found = desk.routine.versions.select_related("by").newest_first()
+    routine = desk.saved
+    found = routine.versions.select_related("by").newest_first()
     page = Paginator(found, SHOWN_AT_MOST).get_page(request.GET.get("page"))
     versions = list(found[max(0, page.start_index() - 1) : page.end_index() + 1])  # and the one before them, to compare
-    level = desk.routine.grade.level
+    level = routine.grade.level
     plans = {version.pk: plan_or_none(version) for version in versions}
     saves = [
         {"version": later, **what_changed(plans[earlier.pk], plans[later.pk], level)}
@@ -37,10 +39,10 @@ def history(request: HttpRequest, pk: int) -> HttpResponse:
         saves.append({"version": versions[-1], "unreadable": plans[versions[-1].pk] is None, "changes": []})
     context = {
         "section": "plans",
-        "routine": desk.routine,
+        "routine": routine,
         "saves": saves,
         "page": page,
-        "newest": desk.routine.current_version_id,
+        "newest": routine.current_version_id,
         "has_draft": desk.draft is not None,
         "edit_url": desk.url("plan_edit"),
         "restore_url": desk.url("plan_restore"),
@@ -63,7 +65,7 @@ def what_changed(before: Plan | None, after: Plan | None, level: int) -> dict[st
 
 
 @require_POST
-def restore(request: HttpRequest, pk: int) -> HttpResponse:
+def restore(request: SignedInRequest, pk: int) -> HttpResponse:
     """Make an older save the newest again. Unsaved changes are never thrown away by it."""
     desk = open_desk(request, pk, None)
     number = typed_whole(request.POST.get("number", ""), 1, HIGHEST_VERSION)

@@ -3,7 +3,7 @@
 from uuid import UUID
 
 from django.contrib import messages
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.utils.html import escape
@@ -11,6 +11,7 @@ from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from routines.models import PlanDraft
 from routines.plans.forms.plan import PlanForm
 from routines.plans.forms.typed import Typed
@@ -22,7 +23,7 @@ from .page import page_context
 
 @require_POST
 @vary_on_headers("HX-Request")
-def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
     desk = open_desk(request, pk, key)
     typed = desk.read(request.POST)
@@ -43,7 +44,7 @@ def draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) 
     return redirect(desk.url("plan_edit"))
 
 
-def not_kept(request: HttpRequest, desk: Desk, typed: Typed, sentence: str) -> HttpResponse:
+def not_kept(request: SignedInRequest, desk: Desk, typed: Typed, sentence: str) -> HttpResponse:
     """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
     if wants_fragment(request):
         return HttpResponse(escape(f"Not kept. {sentence}"), status=422)
@@ -62,7 +63,7 @@ def is_as_saved(desk: Desk, typed: Typed) -> bool:
 
 
 @require_POST
-def drop_draft(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def drop_draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Let go of what is typed: back to the saved plan, or, for a plan never saved, to one's plans."""
     desk = open_desk(request, pk, key)
     if desk.draft:

@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Any
 from uuid import UUID
 
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import render
 from django.urls import reverse
 from django.utils import timezone
@@ -15,6 +15,7 @@ from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
@@ -59,6 +60,12 @@ class GoneRow:
     words: str
 
 
+class NothingToShow(ValueError):
+    """The count cannot be read yet. In a template it is nothing, not an error."""
+
+    silent_variable_failure = True
+
+
 class LivePlan:
     """Reads the form once; each picture is drawn when the template asks for it."""
 
@@ -71,6 +78,9 @@ class LivePlan:
 
     @cached_property
     def shown(self) -> ShownPlan:
+        """Raises NothingToShow where the count cannot be read."""
+        if self.plan is None:
+            raise NothingToShow
         return ShownPlan(self.plan, self.form.level)
 
     @property
@@ -82,7 +92,7 @@ class LivePlan:
 
     def _why_gone(self, claim: Claim) -> str:
         try:
-            return check(claim, self.grid, audience=self.shown.audience).because
+            return check(claim, self.shown.grid, audience=self.shown.audience).because
         except CountError as error:
             return str(error)
 
@@ -94,7 +104,7 @@ class LivePlan:
         """
         found = list(self.shown.patterns)
         known = {item.pattern.claim for item in found}
-        over = [idea.pattern for idea in dying_ideas(self.grid, self.shown.audience)]
+        over = [idea.pattern for idea in dying_ideas(self.shown.grid, self.shown.audience)]
         found += [
             ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known
         ]
@@ -122,7 +132,7 @@ class LivePlan:
 
     def _are_ringed(self, pattern: SpokenPattern) -> bool:
         lies = isinstance(pattern.claim, LandmarksClaim) and pattern.claim.lie != "scattered"
-        return lies and set(pattern.cells) == set(self.shown.landmarks)
+        return bool(lies) and set(pattern.cells) == set(self.shown.landmarks)
 
     @cached_property
     def lit(self) -> list[ShownPattern]:
@@ -184,7 +194,8 @@ class LivePlan:
     @property
     def is_large(self) -> bool:
         """True where a phone scrolls the grid rather than shrink its numerals."""
-        return self.grid.columns > PHONE_COLUMNS or self.grid.rows > PHONE_ROWS
+        grid = self.shown.grid
+        return grid.columns > PHONE_COLUMNS or grid.rows > PHONE_ROWS
 
     @property
     def lit_patterns(self) -> tuple[SpokenPattern, ...]:
@@ -200,15 +211,15 @@ class LivePlan:
 
     @property
     def too_wide(self) -> str:
-        return far_reading(self.grid)
+        return far_reading(self.shown.grid)
 
     @cached_property
     def in_words(self) -> str:
-        return count_in_words(self.grid)
+        return count_in_words(self.shown.grid)
 
     @property
     def last(self) -> str:
-        count = self.grid.count
+        count = self.shown.grid.count
         return count.text(count.terms)
 
     @cached_property
@@ -220,7 +231,7 @@ class LivePlan:
         return self.form.proposed_title(self.best_statement) if self.grid else ""
 
 
-def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict:
+def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict[str, Any]:
     return {"form": form, "live": LivePlan(form, lit_before, tapped)}
 
 
@@ -234,7 +245,7 @@ def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
 
 @require_POST
 @vary_on_headers("HX-Request")
-def preview(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why.
 
     Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.

@@ -3,10 +3,11 @@
 from typing import Any
 
 from django.contrib import messages
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_POST
 
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from routines.models import RoutineVersion
 from routines.models.plan_differences import PARTS, changes_between
@@ -22,17 +23,17 @@ from .history import plan_or_none
 
 def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, Any]:
     """Each part that differs, with the side that alone was changed chosen beforehand, mine where both were."""
-    other = theirs.read_plan()
+    routine, other = desk.saved, theirs.read_plan()
     base_version = desk.draft.based_on if desk.draft else None
     base = (plan_or_none(base_version) if base_version else None) or other
     untouched = set(PARTS) - {change.part for change in changes_between(base, mine)}
     rows = [
         {"change": change, "chosen": "theirs" if change.part in untouched else "mine"}
-        for change in changes_between(other, mine, desk.routine.grade.level)
+        for change in changes_between(other, mine, routine.grade.level)
     ]
     return {
         "section": "plans",
-        "routine": desk.routine,
+        "routine": routine,
         "theirs": theirs,
         "saved_by_me": theirs.by_id == desk.user.pk,
         "rows": rows,
@@ -42,18 +43,18 @@ def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, A
 
 
 @require_POST
-def merge(request: HttpRequest, pk: int) -> HttpResponse:
+def merge(request: SignedInRequest, pk: int) -> HttpResponse:
     """Save the parts chosen. Mine is the kept draft, theirs the version shown beside it."""
     desk = open_desk(request, pk, None)
     form = PlanForm(desk.kept_typed, grades=desk.grades, for_saving=True)
     if desk.draft is None or not form.is_valid():
         return redirect(desk.url("plan_edit"))
     number = typed_whole(request.POST.get("theirs", ""), 1, HIGHEST_VERSION)
-    theirs = get_object_or_404(RoutineVersion, routine=desk.routine, number=number)
+    theirs = get_object_or_404(RoutineVersion, routine=desk.saved, number=number)
     plan = merged(form.plan(), theirs.read_plan(), {part for part in PARTS if request.POST.get(part) == "theirs"})
     try:
         read_document(plan.as_dict())
-        saved = save_version(routine=desk.routine, plan=plan, based_on=theirs, by=request.user)
+        saved = save_version(routine=desk.saved, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
         desk.keep({**typed_from(plan), "based_on": [str(number)]})
         messages.warning(request, f"The parts you chose don’t fit together yet. {error}")

@@ -6,14 +6,16 @@ from uuid import UUID, uuid4
 
 from django.contrib import messages
 from django.db import transaction
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_safe
 
 from accounts.models import SentForm
-from routines.models import PlanDraft, Routine
+from accounts.requests import SignedInRequest
+from routines.models import PlanDraft, Routine, RoutineVersion
+from routines.models.plan_document import Plan
 from routines.plans.actions import StaleSave, save_version, start_routine
 from routines.plans.forms.plan import PlanForm
 from routines.plans.suggestions.counted_before import counted_before, notes_to_self
@@ -33,7 +35,7 @@ class SavedMeanwhile(Exception):
 
 
 @require_safe
-def new(request: HttpRequest) -> HttpResponse:
+def new(request: SignedInRequest) -> HttpResponse:
     """A fresh sheet with an address of its own, so that reload and Back find what was typed there."""
     address = reverse("plan_edit", kwargs={"key": uuid4()})
     asked = request.GET.urlencode()
@@ -41,7 +43,7 @@ def new(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-def edit(request: HttpRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def edit(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     desk = open_desk(request, pk, key)
     if request.method == "POST":
         return _save(request, desk)
@@ -76,7 +78,7 @@ def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
     }
 
 
-def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
+def _save(request: SignedInRequest, desk: Desk) -> HttpResponse:
     typed = desk.read(request.POST)
     form = PlanForm(typed, grades=desk.grades, for_saving=True)
     if not form.is_valid() or request.words_removed:
@@ -101,14 +103,14 @@ def _save(request: HttpRequest, desk: Desk) -> HttpResponse:
         return redirect("routine", pk=routine.pk)
     if asked in LEADS_TO:
         return redirect(LEADS_TO[asked], pk=routine.pk)
-    number = routine.current_version.number
+    number = routine.newest_save.number
     before = f" Version {desk.saved_here}, which this page saved before, stands in its history."
     messages.success(request, f"Saved as version {number}." + (before if 0 < desk.saved_here < number else ""))
     return redirect("plan_edit", pk=routine.pk)
 
 
 @transaction.atomic
-def save_plan(desk: Desk, plan, based_on) -> Routine:
+def save_plan(desk: Desk, plan: Plan, based_on: RoutineVersion | None) -> Routine:
     """Save as the routine's next version, or as a new routine, once for each new plan. Raises StaleSave, SavedMeanwhile."""
     if desk.routine:
         version = save_version(routine=desk.routine, plan=plan, based_on=based_on, by=desk.user)
@@ -118,6 +120,8 @@ def save_plan(desk: Desk, plan, based_on) -> Routine:
             sent, _first = SentForm.objects.claim(person=desk.user, key=desk.key)
             sent.remember(routine=desk.routine.pk, version=version.number)
         return desk.routine
+    if desk.key is None:
+        raise ValueError("A new plan is known by the key of its page.")
     sent, first = SentForm.objects.claim(person=desk.user, key=desk.key)
     if not first and Routine.objects.filter(pk=sent.made.get("routine")).exists():
         raise SavedMeanwhile

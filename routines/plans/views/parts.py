@@ -8,12 +8,13 @@ from collections.abc import Callable
 from typing import Any
 from uuid import UUID
 
-from django.http import Http404, HttpRequest, HttpResponse, QueryDict
+from django.http import Http404, HttpResponse, QueryDict
 from django.shortcuts import render
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
 from accounts.fragments import wants_fragment
+from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Standard
 from grade_bands.standards import why_unreadable
@@ -42,39 +43,39 @@ MOST_STANDARDS = 5
 def timeline(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     chosen = [item.pattern.claim for item in live.shown.patterns if item.target]
     chosen += [item.pattern.claim for item in live.lit]
-    places = sorted(stop.after for stop in live.plan.stops)
-    return {"ideas": ideas_to_show(live.grid, live.shown.audience, chosen), "places": places}
+    places = sorted(stop.after for stop in live.shown.plan.stops)
+    return {"ideas": ideas_to_show(live.shown.grid, live.shown.audience, chosen), "places": places}
 
 
 def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     rounds = min(typed_whole(posted.get("rounds", ""), 1, 99) or 1, MOST_ROUNDS)
     written = {row["words"] for row in rows(live.form.typed, "expected")}
     chosen = [item.pattern.claim for item in (*live.lit, *live.shown.patterns) if item.target or item in live.lit]
-    found = suggest_answers(live.grid, live.shown.audience, rounds=rounds, written=written, targets=chosen)
+    found = suggest_answers(live.shown.grid, live.shown.audience, rounds=rounds, written=written, targets=chosen)
     return {"suggestions": found, "rounds": rounds, "next_rounds": rounds + 1 if rounds < MOST_ROUNDS else None}
 
 
 def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()
-    answer: dict[str, Any] = {"probes": probes(live.grid, live.shown.audience)}
+    answer: dict[str, Any] = {"probes": probes(live.shown.grid, live.shown.audience)}
     if len(typed) > LONGEST_NUMBER:
         answer["wrong"] = shorten(LONGEST_NUMBER, len(typed))
     elif typed:
         try:
-            answer["found"] = look_for(live.grid, typed, live.shown.audience)
+            answer["found"] = look_for(live.shown.grid, typed, live.shown.audience)
         except CountError as error:
             answer["wrong"] = str(error)
     return answer
 
 
 def claim(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    form = ClaimForm(posted, live.grid)
+    form = ClaimForm(posted, live.shown.grid)
     answer: dict[str, Any] = {"claim_form": form}
     asked = any(posted.get(f"claim-{name}", "").strip() for name in ("digits", "jump", "multiple", "many", "rest"))
     if (asked or "check_claim" in posted) and form.is_valid():
         try:
-            answer["verdict"] = check(form.claim, live.grid, audience=live.shown.audience)
-            pattern = show_claim(form.claim, live.grid, audience=live.shown.audience)
+            answer["verdict"] = check(form.claim, live.shown.grid, audience=live.shown.audience)
+            pattern = show_claim(form.claim, live.shown.grid, audience=live.shown.audience)
         except CountError as error:
             form.refuse(error)
         else:
@@ -83,37 +84,37 @@ def claim(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def cells(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    patterns = explain_cells(live.grid, live.tapped, live.shown.audience) if live.tapped else []
+    patterns = explain_cells(live.shown.grid, live.tapped, live.shown.audience) if live.tapped else []
     found = [(pattern, f"target.add {text_of_claim(pattern.claim)}") for pattern in patterns]
-    return {"explained": found, "tapped": [live.grid.count.text(n) for n in live.tapped]}
+    return {"explained": found, "tapped": [live.shown.grid.count.text(n) for n in live.tapped]}
 
 
 def standards(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    already = set(live.plan.standards)
+    already = set(live.shown.plan.standards)
     known = [
         {"code": row.code, "grade": row.grade.name if row.grade else "", "area": row.area, "summary": row.summary,
          "count_features": row.count_features}
         for row in Standard.objects.select_related("grade").exclude(count_features="")
         if not why_unreadable(row.count_features)
     ]  # fmt: skip
-    found = suggest_standards(live.grid, known, live.form.level, audience=live.shown.audience)
+    found = suggest_standards(live.shown.grid, known, live.form.level, audience=live.shown.audience)
     return {"fits": [fit for fit in found if fit.code not in already][:MOST_STANDARDS]}
 
 
 def folds(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     chosen = [item.pattern.claim for item in live.lit]
-    return {"folds": other_folds(live.grid, chosen, live.shown.audience)}
+    return {"folds": other_folds(live.shown.grid, chosen, live.shown.audience)}
 
 
 def stops(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     targets = [item.pattern.claim for item in live.shown.patterns if item.target]
     asked_already = {row["question"] for row in rows(live.form.typed, "stops")}
-    return {"offers": offered_stops(live.grid, targets, live.shown.audience, asked_already)}
+    return {"offers": offered_stops(live.shown.grid, targets, live.shown.audience, asked_already)}
 
 
 def following(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     written = {row["why"] for row in rows(live.form.typed, "next")}
-    return {"offers": offered_next_counts(live.grid, live.shown.audience, written)}
+    return {"offers": offered_next_counts(live.shown.grid, live.shown.audience, written)}
 
 
 def design(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
@@ -145,7 +146,7 @@ WITHOUT_A_COUNT = ("design",)
 
 @require_POST
 @vary_on_headers("HX-Request")
-def part(request: HttpRequest, name: str, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
+def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     if name not in PARTS:
         raise Http404
     desk = open_desk(request, pk, key)

@@ -6,6 +6,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 from typing import Generic, TypeVar
 from zlib import crc32
 
@@ -96,7 +97,7 @@ class Phrases(ABC, Generic[C]):
             variants = self.variants(key)
             first = self._seed % len(variants)
             for template in variants[first:] + variants[:first]:
-                yield lambda template=template: template.format(**fields)  # type: ignore[misc]
+                yield partial(template.format, **fields)
 
     def terms_along(self, along: str) -> int:
         """How many counts one cell on along a line is."""

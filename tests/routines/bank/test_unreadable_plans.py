@@ -4,6 +4,7 @@ from itertools import product
 
 import pytest
 from django.core.management import call_command
+from django.urls import reverse
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -15,6 +16,7 @@ from routines.models import ImportFile, Job, PlanDraft, Routine, RoutineVersion
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.forms.typed import read_draft
 from tests.accounts.test_text import JSON_VALUES
+from tests.routines.lessons.making import open_lesson, paired
 from tests.routines.making import SEVENS, make_lesson, make_routine
 from tests.routines.models.test_plan_document import PLAN
 
@@ -88,6 +90,18 @@ def test_the_title_of_a_draft_one_may_not_see_is_not_told(visit, owner, teammate
     answer = visit(teammate).get(f"/lessons/{lesson.key}/")
     assert answer.status_code == 422
     assert "Damaged" not in answer.content.decode()
+
+
+@pytest.mark.parametrize(("role", "page"), [("board", "lesson_board"), ("substitute", "lesson_lectern")])
+def test_a_device_with_a_pass_is_told_without_a_name(role, page, client, owner):
+    lesson = open_lesson(owner)
+    Routine.objects.filter(pk=lesson.routine_id).update(title="Damaged")
+    RoutineVersion.objects.filter(routine=lesson.routine).update(plan={"schema": 99})
+    answer = paired(client, lesson, role).get(reverse(page, args=[lesson.key]))
+    assert answer.status_code == 422
+    assert SAID in answer.text
+    assert "Damaged" not in answer.text
+    assert "To the bank" not in answer.text
 
 
 def test_an_older_save_can_be_brought_back(visit, owner):
