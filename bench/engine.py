@@ -1,19 +1,20 @@
 """The counting engine against the plain brute force of the tests: ratios in one run, and what one call costs.
 
-The ratio says how many times longer it takes to look at every cell and list on and on than to reason. The brute force says
-nothing in words; the engine's times are with all their texts.
+The ratio says how many times longer it takes to look at every cell and list on and on than to reason. Neither says a word
+there; what words cost is listed by itself: a search alone, with the first six patterns read, with all of them read.
 """
 
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from fractions import Fraction
 from functools import partial
 from itertools import product
 from statistics import median
 from time import process_time
 
+from routines import words
 from routines.counting import Count, Fill, Grid, Limits, compare_folds, design_grids, find_patterns
 from routines.counting.claims import DigitClaim, LandmarksClaim
 from tests.brute_force.board import Board
@@ -27,6 +28,9 @@ LONG_ENOUGH = 5.0
 
 SIZES = ((12, 4), (48, 8), (200, 10))
 """Cells and line length of the grids."""
+
+SHOWN = 6
+"""So many patterns a page shows at first."""
 
 FARTHEST = 600
 """So far the brute force lists, as it does in the tests."""
@@ -55,10 +59,33 @@ def main() -> int:
         line(cells, "designs", partial(designed, cells), partial(tried_one_by_one, cells))
         if designed(cells) != tried_one_by_one(cells):
             raise SystemExit("The designs and trying everything disagree: no ratio of these means anything.")
+    write(
+        f"\n{'cells':>6}  {'words':<16}{'search':>10}{'six read':>12}{'all read':>12}{'all/search':>12}{'all/six':>9}"
+    )
+    for cells, length in SIZES:
+        for kind, start, step in KINDS:
+            words_line(kind, Grid(Count.parse(kind=kind, start=start, step=step, terms=cells), length))
     full = Count.parse(kind="whole", start="58", step="6", terms=48)
-    everything = time_of(lambda: [fold.patterns for fold in compare_folds(full)])
-    write(f"The folds strip of 48 cells with every fold's patterns in words: {everything:.1f} ms.")
+    everything = time_of(lambda: read(pattern for fold in words.compare_folds(full) for pattern in fold.patterns))
+    write(f"The folds strip of 48 cells with every fold's patterns read: {everything:.1f} ms.")
     return 0
+
+
+def words_line(kind: str, grid: Grid) -> None:
+    """What the words of a search cost: nothing until they are read."""
+    searched, six, every = (time_of(partial(search_and_read, grid, most)) for most in (0, SHOWN, None))
+    write(
+        f"{grid.terms:>6}  {kind:<16}{searched:>10.2f}{six:>12.2f}{every:>12.2f}{every / searched:>12.1f}{every / six:>9.1f}"
+    )
+
+
+def search_and_read(grid: Grid, most: int | None) -> None:
+    read(words.find_patterns(grid)[:most])
+
+
+def read(patterns: Iterable[words.SpokenPattern]) -> None:
+    for pattern in patterns:
+        _ = pattern.statement, pattern.student_words, pattern.because
 
 
 def line(cells: int, what: str, engine: Callable[[], object], brute_force: Callable[[], object]) -> None:

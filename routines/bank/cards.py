@@ -6,10 +6,10 @@ A plan that cannot be read is a card of its own, so that one damaged row never t
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from routines.counting import Pattern
 from routines.models import Routine, UnreadablePlan
 from routines.models.facts import count_in_words
 from routines.models.shown_plan import ShownPlan
+from routines.words import SpokenPattern
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class Card:
     routine: Routine
     shown: ShownPlan
     count: str
-    patterns: tuple[Pattern, ...]
+    patterns: tuple[SpokenPattern, ...]
 
 
 def card_of(routine: Routine) -> Card:

@@ -15,7 +15,7 @@ from .grid import Cell, Fill, Grid
 from .ideas import ideas
 from .kinds.names import Kind
 from .kinds.piece import Piece
-from .locate import Location, locate
+from .locate import Location, Route, locate
 from .outcome import Outcome
 from .probes import Probe, probes
 from .results import Idea, Pattern, Verdict
@@ -101,6 +101,7 @@ __all__ = [
     "Probe",
     "Repeated",
     "Right",
+    "Route",
     "Sight",
     "SkippedAhead",
     "Slip",

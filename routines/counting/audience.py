@@ -3,8 +3,7 @@
 from dataclasses import dataclass
 
 from .errors import CountError
-
-LANGUAGES = ("en", "es")
+from .languages import LANGUAGES
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,3 +21,12 @@ class Audience:
             raise CountError("level", "Choose a level from 0 (kindergarten) to 8.")
         if self.language not in LANGUAGES:
             raise CountError("language", 'Choose "en" or "es" as the language.')
+
+
+def band_of(level: int) -> int:
+    """Say which of the four level bands a level belongs to: 0 for K-1, 1 for 2-3, 2 for 4-5, 3 above.
+
+    >>> [band_of(level) for level in range(9)]
+    [0, 0, 1, 1, 2, 2, 3, 3, 3]
+    """
+    return min(level // 2, 3)

@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from .audience import Audience
 from .claims import Claim, PlaceClaim
 from .errors import CountError
 from .grid import Grid
 from .patterns import MODULES
-from .patterns.found import Judged
 from .results import Verdict
-from .texts import verdict_because
 
 
-def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> Verdict:
+def check(claim: Claim, grid: Grid) -> Verdict:
     """Say whether a claim is true of the terms in view, whether it can be seen, and for how long it holds.
 
     A parameter that is left out means any value; of the ways in which the claim may be meant, the verdict is on the one
@@ -26,31 +23,11 @@ def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> Verdict
     >>> verdict.true, verdict.breaks_at, verdict.true_from
     (False, 6, 4)
     """
-    whole, judged = judge(claim, grid)
-    because = verdict_because(
-        whole,
-        grid,
-        true=judged.true,
-        seen=judged.seen,
-        holds=judged.holds,
-        true_from=judged.true_from,
-        breaks_at=judged.breaks_at,
-        counterexample=judged.counterexample,
-        audience=audience,
-    )
-    return Verdict(
-        true=judged.true,
-        seen=judged.seen,
-        holds=judged.holds,
-        true_from=judged.true_from,
-        breaks_at=judged.breaks_at,
-        because=because,
-        counterexample=judged.counterexample,
-    )
+    return judge(claim, grid)[1]
 
 
-def judge(claim: Claim, grid: Grid) -> tuple[Claim, Judged]:
-    """Judge a claim without words; give it back as it was understood, with nothing left out."""
+def judge(claim: Claim, grid: Grid) -> tuple[Claim, Verdict]:
+    """Judge a claim, and give it back as it was understood, with nothing left out."""
     if not isinstance(claim, Claim):
         raise CountError("family", "Give the claim as a Claim.")
     family = MODULES[type(claim)]
@@ -60,7 +37,7 @@ def judge(claim: Claim, grid: Grid) -> tuple[Claim, Judged]:
     return max(ways, key=lambda way: _merit(way[1]))
 
 
-def _merit(judged: Judged) -> tuple[bool, bool, bool, int]:
+def _merit(judged: Verdict) -> tuple[bool, bool, bool, int]:
     return (
         judged.true and judged.seen,
         judged.true,

@@ -11,6 +11,7 @@ from .kinds.names import Kind
 from .kinds.piece import Piece
 from .kinds.registry import kind_named, number_kind
 from .kinds.written import difference_of, pieces_of, text_of
+from .languages import LANGUAGES
 from .style import Style
 
 if TYPE_CHECKING:
@@ -175,7 +176,7 @@ class Count:
     def words_of(self, value: Fraction, language: str | None = None) -> str:
         """Any value as this count would say it."""
         spoken = self.style.language if language is None else language
-        if spoken not in ("en", "es"):
+        if spoken not in LANGUAGES:
             raise CountError("language", 'Choose "en" or "es" as the language.')
         return self.form.words(value, spoken)
 

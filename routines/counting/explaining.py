@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 from math import gcd
 
-from .audience import Audience
 from .claims import (
     LINES_ALONG,
     Claim,
@@ -23,8 +23,7 @@ from .claims import (
 )
 from .errors import CountError
 from .grid import Grid
-from .patterns import blocks, digit, everything, landmarks, neighbour, pattern_of
-from .patterns.found import Found
+from .patterns import blocks, digit, everything, landmarks, neighbour
 from .patterns.lines import lines_of
 from .patterns.ranking import Key, rank
 from .patterns.readings import Reading
@@ -39,7 +38,7 @@ EXPLAINING = (LandmarksClaim, OppositesClaim, DigitClaim, RemainderClaim, HowMan
 Cells = frozenset[int]
 
 
-def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = None) -> list[Pattern]:
+def explain_cells(grid: Grid, cells: Iterable[int]) -> list[Pattern]:
     """Say what these terms have in common: at most three patterns of different families, best first.
 
     Each pattern's `cells` are all those in view that share it, the tapped ones among them. Best is what fits the tapped
@@ -59,11 +58,11 @@ def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = 
         for found, shared in _candidates(grid, tapped)
         if tapped <= shared and _is_written(grid, found.claim, tapped)
     ]
-    best: list[tuple[Found, Cells]] = []
+    best: list[tuple[Pattern, Cells]] = []
     for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair, alone=len(tapped) == 1)):
         if all(found.claim.family != chosen.claim.family for chosen, _ in best):
             best.append((found, shared))
-    return [_shared_pattern(grid, found, shared, audience) for found, shared in best[:MOST_EXPLANATIONS]]
+    return [replace(found, groups=(tuple(sorted(shared)),)) for found, shared in best[:MOST_EXPLANATIONS]]
 
 
 def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
@@ -76,7 +75,7 @@ def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
     return frozenset(tapped)
 
 
-def _closeness(grid: Grid, found: Found, shared: Cells, *, alone: bool) -> tuple[int, int, Key]:
+def _closeness(grid: Grid, found: Pattern, shared: Cells, *, alone: bool) -> tuple[int, int, Key]:
     """How closely a find fits the tapped cells; one alone fits everything, and is told by what is most noticeable."""
     return 0 if alone else len(shared), EXPLAINING.index(type(found.claim)), rank(found.claim, grid)
 
@@ -87,12 +86,7 @@ def _is_written(grid: Grid, claim: Claim, tapped: Cells) -> bool:
     return place <= 0 or all(abs(grid.count.scaled(n)) >= 10**place * grid.count.scale for n in tapped)
 
 
-def _shared_pattern(grid: Grid, found: Found, shared: Cells, audience: Audience | None) -> Pattern:
-    groups = (tuple(sorted(shared)),)
-    return pattern_of(found._replace(groups=groups), grid, audience)
-
-
-def _candidates(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+def _candidates(grid: Grid, tapped: Cells) -> Iterator[tuple[Pattern, Cells]]:
     """Finds that may explain, each with the cells that share it."""
     for found in everything(grid):
         yield from ((found, shared) for shared in _shares(grid, found, tapped))
@@ -102,7 +96,7 @@ def _candidates(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
         yield from _within_one_line(grid, tapped)
 
 
-def _shares(grid: Grid, found: Found, tapped: Cells) -> Iterator[Cells]:
+def _shares(grid: Grid, found: Pattern, tapped: Cells) -> Iterator[Cells]:
     """The sets of cells that a find makes alike."""
     match found.claim:
         case LandmarksClaim():
@@ -138,7 +132,7 @@ def _chain(grid: Grid, direction: Direction, tapped: Cells) -> Cells:
     return frozenset(chain)
 
 
-def _common_multiple(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+def _common_multiple(grid: Grid, tapped: Cells) -> Iterator[tuple[Pattern, Cells]]:
     """Landmarks of the largest number of which all tapped values are multiples; on a clock, all times round too."""
     values = [grid.count.scaled(n) for n in tapped]
     multiple = Fraction(gcd(*values, grid.count.wrap or 0), grid.count.scale)
@@ -148,7 +142,7 @@ def _common_multiple(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]
             yield found, frozenset(found.cells)
 
 
-def _every_so_many(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+def _every_so_many(grid: Grid, tapped: Cells) -> Iterator[tuple[Pattern, Cells]]:
     """Every k-th count: the same remainder by what k jumps make."""
     first = min(tapped)
     k = gcd(*(n - first for n in tapped))
@@ -160,7 +154,7 @@ def _every_so_many(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
             yield found, frozenset(range(first - (first - 1) // k * k, grid.terms + 1, k))
 
 
-def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]:
+def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Pattern, Cells]]:
     """What one row or column keeps, whether or not the others do."""
     for along in LINES_ALONG:
         lines = lines_of(grid, along)
@@ -174,10 +168,10 @@ def _within_one_line(grid: Grid, tapped: Cells) -> Iterator[tuple[Found, Cells]]
 
 def _kept_by_line(
     grid: Grid, named: digit.Named, reading: Reading, along: LineAlong, line: Sequence[int], number: int
-) -> Iterator[tuple[Found, Cells]]:
+) -> Iterator[tuple[Pattern, Cells]]:
     value = reading.at(line[0])
     if value is None or any(reading.at(n) != value for n in line):
         return
     claim = DigitClaim(*named, along=along, blocks=((value,),), lines=(number,))
     judged = blocks.judge(claim, reading, grid)
-    yield Found(claim, (tuple(line),), judged.breaks_at, judged.holds or "shown"), frozenset(line)
+    yield Pattern(claim, (tuple(line),), judged.breaks_at, judged.holds or "shown"), frozenset(line)

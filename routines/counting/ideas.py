@@ -5,17 +5,15 @@ from __future__ import annotations
 from collections.abc import Hashable
 from dataclasses import replace
 
-from .audience import Audience
 from .claims import BlockClaim, Claim, LandmarksClaim, stated
 from .grid import Fill, Grid
-from .patterns import everything, pattern_of
+from .patterns import everything
 from .patterns.follows import implied
-from .patterns.found import Found
 from .patterns.ranking import rank
-from .results import Idea
+from .results import Idea, Pattern
 
 
-def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
+def ideas(grid: Grid) -> list[Idea]:
     """Every idea that can be seen at some time while the terms in view are written, the earliest first.
 
     An idea is listed if at some term it does not follow from a broader one. One whose lines are still being begun
@@ -26,8 +24,8 @@ def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
     >>> [(i.seen_at, i.dies_at) for i in ideas(grid) if i.claim.family == "digit-run" and i.claim.place == 1]
     [(3, 7)]
     """
-    first: dict[Hashable, tuple[int, Found]] = {}
-    last: dict[Hashable, tuple[int, Found]] = {}
+    first: dict[Hashable, tuple[int, Pattern]] = {}
+    last: dict[Hashable, tuple[int, Pattern]] = {}
     listed: set[Hashable] = set()
     for n in range(2, grid.terms + 1):
         view = grid.cut(n)
@@ -40,7 +38,7 @@ def ideas(grid: Grid, audience: Audience | None = None) -> list[Idea]:
             if i not in follow:
                 listed.add(key)
     return sorted(
-        (_idea(grid, first[key], last[key], audience) for key in first if key in listed),
+        (_idea(grid, first[key], last[key]) for key in first if key in listed),
         key=lambda idea: (idea.seen_at, rank(idea.claim, grid)),
     )
 
@@ -54,7 +52,7 @@ def idea_key(claim: Claim, grid: Grid) -> Hashable:
     return claim
 
 
-def _idea(grid: Grid, first: tuple[int, Found], last: tuple[int, Found], audience: Audience | None) -> Idea:
+def _idea(grid: Grid, first: tuple[int, Pattern], last: tuple[int, Pattern]) -> Idea:
     (seen_at, begun), (lasted, fullest) = first, last
     # Scattered landmarks break at no term, but later ones may show that they lie on a line after all.
     scattered = isinstance(begun.claim, LandmarksClaim) and begun.claim.lie == "scattered"
@@ -63,5 +61,6 @@ def _idea(grid: Grid, first: tuple[int, Found], last: tuple[int, Found], audienc
         claim=begun.claim,
         seen_at=seen_at,
         dies_at=lasted + 1 if overtaken else begun.breaks_at,
-        pattern=pattern_of(fullest, grid.cut(lasted), audience),
+        lasts=lasted,
+        pattern=fullest,
     )

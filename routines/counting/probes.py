@@ -5,20 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
-from .audience import Audience
 from .count import Count
 from .grid import Grid
 from .kinds.measure import Measure
 from .kinds.names import Kind
 from .locate import locate
 from .locate.routes import landmark_multiples
-from .locate.tongues import tongue
-from .locate.wording import filled
-from .texts.numbers import ordinal
 
 MOST_OF_A_SORT = 3
 FAR_TERMS = (25, 50, 100, 200, 500)
+LINES_ON = 2
 
 # The multiple whose remainder children read off the written value: the ones digit, the cents, the minutes, the inches.
 READ_OFF = {
@@ -36,110 +34,85 @@ READ_OFF = {
     "mL": 1000,
 }
 
-SENTENCES = {
-    "en": {
-        "landmark": "It comes past the end, the {nth} count, and it is a landmark: a multiple of {multiple}.",
-        "zero": "It comes past the end, the {nth} count: how many jumps does it take to come to zero?",
-        "lines": "It comes past the end, the {nth} count: {lines} lines on from {like}.",
-        "next": "It comes past the end, the {nth} count: one jump on from {like}.",
-        "far": "It comes much later, as the {nth} count; too far to say them all.",
-        "ends alike": "It ends in {ending}, as {like} does, but it is jumped over.",
-        "even": "It is even, as every count here is, but it is jumped over.",
-        "odd": "It is odd, as every count here is, but it is jumped over.",
-        "every": "Like every count here, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
-        "every multiple": "Like every count here, it is a multiple of {multiple}, but it is jumped over.",
-        "alike": "Like {like}, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
-        "multiple": "Like {like}, it is a multiple of {multiple}, but it is jumped over.",
-        "behind": "It is one jump of {step} the other way from the start, so the count goes away from it.",
-    },
-    "es": {
-        "landmark": "Llega más allá del final, es el {nth} número y un punto de referencia: un múltiplo de {multiple}.",
-        "zero": "Llega más allá del final, es el {nth} número: ¿cuántos saltos hacen falta para llegar a cero?",
-        "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",
-        "next": "Llega más allá del final, es el {nth} número: un salto después de {like}.",
-        "far": "Llega mucho después, es el {nth} número; queda demasiado lejos para decirlos todos.",
-        "ends alike": "Termina en {ending}, igual que {like}, pero lo saltamos.",
-        "even": "Es par, como todos los números de este conteo, pero lo saltamos.",
-        "odd": "Es impar, como todos los números de este conteo, pero lo saltamos.",
-        "every": "Como todos los de este conteo, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
-        "every multiple": "Como todos los de este conteo, es un múltiplo de {multiple}, pero lo saltamos.",
-        "alike": "Igual que {like}, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
-        "multiple": "Igual que {like}, es un múltiplo de {multiple}, pero lo saltamos.",
-        "behind": "Está a un salto de {step} del comienzo, pero hacia el otro lado: el conteo se aleja de él.",
-    },
-}
-
 
 @dataclass(frozen=True, slots=True)
 class Probe:
     """A value to ask about ("will it be counted?"), whether it is, as which count, and what makes it a good question.
 
-    Units: `value` is in the base unit.
+    sort: what it is. Of those that come: "landmark" and "zero" at a `multiple`, "lines" and "next" after the count `like`,
+    "far". Of those that do not: "ends alike", "alike" and "multiple" share with the count `like` what is left past a
+    `multiple`; "even", "odd", "every" and "every multiple" share it with every count; "behind" lies ahead of the start.
+    Units: `value` and `multiple` are in the base unit.
     """
 
     value: Fraction
     text: str
     appears: bool
     n: int | None
-    why: str
+    sort: str
+    multiple: Fraction | None = None
+    like: int | None = None
 
 
-def probes(grid: Grid, audience: Audience | None = None) -> list[Probe]:
+class _Found(NamedTuple):
+    value: Fraction
+    sort: str
+    multiple: Fraction | None = None
+    like: int | None = None
+
+
+def probes(grid: Grid) -> list[Probe]:
     """Give up to three values that come past the end and up to three near misses.
 
     A near miss shares a surface feature with a count: the same last digit, or the same remainder by a friendlier
     number than the step.
     """
-    language = (audience or Audience()).language
-    coming = _distinct(grid, _said_first(grid, _coming(grid, language)), appears=True)
-    missing = _distinct(grid, _near_misses(grid, language), appears=False)
-    return coming + (missing or _distinct(grid, _behind(grid, language), appears=False))
+    coming = _distinct(grid, _said_first(grid, _coming(grid)), appears=True)
+    missing = _distinct(grid, _near_misses(grid), appears=False)
+    return coming + (missing or _distinct(grid, _behind(grid), appears=False))
 
 
-def _distinct(grid: Grid, found: Iterator[tuple[Fraction, str]], *, appears: bool) -> list[Probe]:
+def _distinct(grid: Grid, found: Iterator[_Found], *, appears: bool) -> list[Probe]:
     chosen: list[Probe] = []
-    for value, why in found:
-        if value < 0 and not grid.count.form.goes_below_zero:
+    for one in found:
+        if one.value < 0 and not grid.count.form.goes_below_zero:
             continue
-        location = locate(grid, value)
+        location = locate(grid, one.value)
         # On a clock the same time may already have been said on an earlier turn.
         fits = location.appears == appears and (location.n is None or location.n > grid.terms)
-        text = grid.count.text_of(value)
+        text = grid.count.text_of(one.value)
         if fits and text not in {probe.text for probe in chosen}:
-            chosen.append(Probe(value, text, appears, location.n, why))
+            chosen.append(Probe(one.value, text, appears, location.n, one.sort, one.multiple, one.like))
         if len(chosen) == MOST_OF_A_SORT:
             break
     return chosen
 
 
-def _said_first(grid: Grid, found: Iterator[tuple[int, str]]) -> Iterator[tuple[Fraction, str]]:
+def _said_first(grid: Grid, found: Iterator[tuple[int, _Found]]) -> Iterator[_Found]:
     """Only those that are not said sooner: on a clock the same time may come on an earlier turn."""
-    for n, why in found:
-        value = grid.count.value(n)
-        if grid.count.wrap is None or locate(grid, value).n == n:
-            yield value, why
+    for n, one in found:
+        if grid.count.wrap is None or locate(grid, one.value).n == n:
+            yield one
 
 
-def _coming(grid: Grid, language: str) -> Iterator[tuple[int, str]]:
-    count, end, sentences = grid.count, grid.terms, SENTENCES[language]
+def _coming(grid: Grid) -> Iterator[tuple[int, _Found]]:
+    count, end = grid.count, grid.terms
     for multiple in landmark_multiples(count):
         landmark = next(
             (n for n in range(end + 1, end + 3 * grid.line_length + 1) if count.value(n) % multiple == 0), 0
         )
         if landmark:
-            facts = {"nth": _nth(landmark, language), "multiple": count.difference_text(multiple)}
-            name = "landmark" if count.value(landmark) else "zero"
-            yield landmark, filled(sentences[name], facts)
+            value = count.value(landmark)
+            yield landmark, _Found(value, "landmark" if value else "zero", multiple)
             break
-    on = end + 2 * grid.line_length
-    facts = {"nth": _nth(on, language), "lines": "2", "like": _written(grid, end, language)}
-    yield on, filled(sentences["lines"], facts)
+    on = end + LINES_ON * grid.line_length
+    yield on, _Found(count.value(on), "lines", like=end)
     far = next((n for n in FAR_TERMS if n > on), on + FAR_TERMS[-1])
-    yield far, filled(sentences["far"], {"nth": _nth(far, language)})
-    yield end + 1, filled(sentences["next"], facts | {"nth": _nth(end + 1, language)})
+    yield far, _Found(count.value(far), "far")
+    yield end + 1, _Found(count.value(end + 1), "next", like=end)
 
 
-def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
+def _near_misses(grid: Grid) -> Iterator[_Found]:
     count = grid.count
     read_off = Fraction(READ_OFF[count.base_unit if count.base_unit in READ_OFF else count.kind])
     finest = _finest_written(count)
@@ -159,7 +132,7 @@ def _near_misses(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
         value = count.value(like) + on * multiple * (to_the_end // multiple + 1)
         if _said(grid, value):  # the next is not, or the multiple would be so many jumps
             value += on * multiple
-        yield value, _alike(grid, value, like, multiple, language)
+        yield _Found(value, _alike(grid, value, like, multiple), multiple, like)
 
 
 def _finest_written(count: Count) -> Fraction:
@@ -182,37 +155,19 @@ def _said(grid: Grid, value: Fraction) -> bool:
     return ((value - grid.count.start) / grid.count.step).denominator == 1
 
 
-def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction, language: str) -> str:
-    count, sentences = grid.count, SENTENCES[language]
+def _alike(grid: Grid, value: Fraction, like: int, multiple: Fraction) -> str:
+    """What a value has in common with the count `like`, or with every count."""
+    count = grid.count
     rest = value % multiple
-    facts = {
-        "like": _written(grid, like, language),
-        "rest": count.difference_text(rest),
-        "multiple": count.difference_text(multiple),
-        "ending": str(rest),
-    }
     every = count.step % multiple == 0
     if every and count.kind == Kind.WHOLE and multiple == 2:
-        name = "odd" if rest else "even"
-    elif count.kind == Kind.WHOLE and multiple == 10 and min(value, count.value(like)) >= 0:
-        name = "ends alike"
-    elif every:
-        name = "every" if rest else "every multiple"
-    else:
-        name = "alike" if rest else "multiple"
-    return filled(sentences[name], facts)
+        return "odd" if rest else "even"
+    if count.kind == Kind.WHOLE and multiple == 10 and min(value, count.value(like)) >= 0:
+        return "ends alike"
+    if every:
+        return "every" if rest else "every multiple"
+    return "alike" if rest else "multiple"
 
 
-def _behind(grid: Grid, language: str) -> Iterator[tuple[Fraction, str]]:
-    count = grid.count
-    facts = {"step": count.difference_text(count.step)}
-    yield count.start - count.step, filled(SENTENCES[language]["behind"], facts)
-
-
-def _written(grid: Grid, n: int, language: str) -> str:
-    """A count inside a sentence."""
-    return tongue(language).value(grid.count.text(n), clock=grid.count.wrap is not None)
-
-
-def _nth(n: int, language: str) -> str:
-    return ordinal(n, language, before_noun=True)
+def _behind(grid: Grid) -> Iterator[_Found]:
+    yield _Found(grid.count.start - grid.count.step, "behind")

@@ -1,16 +1,15 @@
-"""The picture of a claim that somebody chose: its cells and words in the fullest view in which it can be seen."""
+"""The picture of a claim that somebody chose: its cells in the fullest view in which it can be seen."""
 
 from __future__ import annotations
 
-from .audience import Audience
 from .checking import judge
 from .claims import Claim
 from .grid import Grid
-from .patterns import facts, pattern_of
+from .patterns import find_patterns
 from .results import Pattern
 
 
-def show_claim(claim: Claim, grid: Grid, audience: Audience | None = None) -> Pattern | None:
+def show_claim(claim: Claim, grid: Grid) -> Pattern | None:
     """The pattern of a claim, listed or not; of one that dies in view, up to the term before it dies. None if never seen.
 
     Raises: CountError on the parameter that makes no sense for this count.
@@ -22,10 +21,17 @@ def show_claim(claim: Claim, grid: Grid, audience: Audience | None = None) -> Pa
     >>> len(pattern.cells), pattern.breaks_at
     (10, 11)
     """
+    shown = shown_in(claim, grid)
+    return shown[1] if shown else None
+
+
+def shown_in(claim: Claim, grid: Grid) -> tuple[Grid, Pattern] | None:
+    """The same with the view in which it is shown."""
     for shown in range(grid.terms, 1, -1):
         view = grid if shown == grid.terms else grid.cut(shown)
         whole, judged = judge(claim, view)
         if judged.true and judged.seen:
-            found = (one for one in facts(view, implied=True) if one.claim == whole)
-            return next((pattern_of(one, view, audience) for one in found), None)
+            found = (one for one in find_patterns(view, implied=True) if one.claim == whole)
+            pattern = next(found, None)
+            return (view, pattern) if pattern else None
     return None

@@ -8,9 +8,8 @@ from typing import NamedTuple
 from .count import Count
 from .errors import CountError
 from .grid import Grid
-from .kinds.currency import currency_named
-from .kinds.landmark_names import COIN_NAMES, LANDMARK_NAMES, MONEY_MULTIPLES, RENAMED_IN
 from .kinds.names import Kind
+from .kinds.ringed import RENAMED_IN, RINGED
 from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
 from .kinds.units import UNITS
 
@@ -92,11 +91,10 @@ def goal_reached(count: Count, goal: str | int | Fraction) -> Goal:
 
 
 class Landmarks(NamedTuple):
-    """A multiple worth ringing, the terms in view that are multiples of it, and what they are called."""
+    """A multiple worth ringing, and the terms in view that are multiples of it."""
 
     multiple: Fraction
     terms: tuple[int, ...]
-    name: str
 
 
 def landmark_terms(count: Count, multiple: Fraction, terms: int) -> tuple[int, ...]:
@@ -123,24 +121,11 @@ def proposed_landmarks(grid: Grid) -> list[Landmarks]:
     count = grid.count
     known = set(count.friendly_multiples())
     found = []
-    named = MONEY_MULTIPLES if count.kind == Kind.MONEY else LANDMARK_NAMES[count.kind, count.base_unit]
-    for multiple in named:
+    for multiple in RINGED[count.kind, "" if count.kind == Kind.MONEY else count.base_unit]:
         terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
         if terms and len(terms) < grid.terms:
-            found.append(Landmarks(multiple, terms, _plural_name(count, multiple)))
+            found.append(Landmarks(multiple, terms))
     return sorted(found, key=lambda landmarks: len(landmarks.terms) < 2)
-
-
-def _plural_name(count: Count, multiple: Fraction) -> str:
-    spanish = count.style.language == "es"
-    if count.kind == Kind.MONEY:
-        currency = currency_named(count.style.currency, count.style.language)
-        if multiple == 10**currency.digits:
-            return currency.main.several
-        coins = COIN_NAMES.get((currency.code, count.style.language), {})
-        amount = count.difference_text(multiple)
-        return coins.get(multiple) or (f"múltiplos de {amount}" if spanish else f"multiples of {amount}")
-    return LANDMARK_NAMES[count.kind, count.base_unit][multiple][spanish]
 
 
 def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None:

@@ -7,6 +7,7 @@ from typing import Any, Self
 
 from .errors import CountError
 from .kinds.units import UNITS
+from .languages import LANGUAGES
 
 CHOICES: dict[str, tuple[object, ...]] = {
     "fractions": ("kept", "simplified"),
@@ -16,7 +17,7 @@ CHOICES: dict[str, tuple[object, ...]] = {
     "units": (None, "one", "two"),
     "decimal_mark": (".", ","),
     "thousands": (",", " ", ".", ""),
-    "language": ("en", "es"),
+    "language": LANGUAGES,
     "saying": ("written", "counted", "renamed"),
 }
 LARGEST_DENOMINATOR = 1000

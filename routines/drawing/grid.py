@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 
-from routines.counting import Fill, Grid, Pattern, Piece
+from routines.counting import Fill, Grid, Piece
 
 from .cells import draw_cell, read_aloud
 from .drawn import Drawn
@@ -12,6 +12,7 @@ from .labels import LABEL, draw_corner_label, draw_label
 from .layout import Layout, lay_out
 from .lighting import Light
 from .numerals import MINUS, Box, Numeral, set_numeral
+from .said import SaidPattern
 from .sizes import SIZES
 from .sketching import sketch
 from .svg import Pen, element, plain, text_of
@@ -24,8 +25,8 @@ def draw_grid(
     grid: Grid,
     *,
     size: str = "card",
-    lit: Sequence[Pattern] = (),
-    overlays: Sequence[tuple[str, Pattern]] = (),
+    lit: Sequence[SaidPattern] = (),
+    overlays: Sequence[tuple[str, SaidPattern]] = (),
     landmarks: Collection[int] = (),
     title: str = "",
     upto: int | None = None,
@@ -84,7 +85,7 @@ def draw_grid(
 
 
 def _lights(
-    layout: Layout, lit: Sequence[Pattern], overlays: Sequence[tuple[str, Pattern]], language: str
+    layout: Layout, lit: Sequence[SaidPattern], overlays: Sequence[tuple[str, SaidPattern]], language: str
 ) -> list[tuple[str, Light, bool]]:
     """Every pattern that is or may be lit, with its key and whether it is. Flags lit together keep clear of each other."""
     listed = [(key, pattern, pattern in lit) for key, pattern in overlays]

@@ -1,9 +1,9 @@
 """The groups of a pattern as they are drawn: pairs that hang together become one line."""
 
-from routines.counting import Pattern
+from .said import SaidPattern
 
 
-def drawn_groups(pattern: Pattern) -> tuple[tuple[int, ...], ...]:
+def drawn_groups(pattern: SaidPattern) -> tuple[tuple[int, ...], ...]:
     """The pattern's groups, with those that begin where another ends joined to it: (1, 6) and (6, 11) are (1, 6, 11)."""
     groups = [group for group in pattern.groups or (pattern.cells,) if group]
     begins = {group[0]: group for group in groups if len(group) > 1}

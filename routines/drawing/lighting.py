@@ -4,13 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from routines.counting import Pattern
-
 from .flags import Flag, draw_flag, plant
 from .groups import drawn_groups
 from .layout import Layout
 from .numerals import Box
 from .outlines import blocks, hatch, joined, outline
+from .said import SaidPattern
 from .svg import Pen, element, path_of
 from .threads import Knot, Stretch, arrow_reach, knots, thread
 
@@ -22,7 +21,7 @@ class Light:
     """One pattern as it lies on one grid. Draw shapes below the numerals, marks above the shapes of all lights."""
 
     layout: Layout
-    pattern: Pattern
+    pattern: SaidPattern
     until: str  # the words of the flag
     taken: tuple[Box, ...] = ()  # places of flags already planted
 

@@ -7,20 +7,21 @@ more than half of the grid is shown by one of its groups: one column stands for 
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 
-from routines.counting import Grid, Pattern
+from routines.counting import Grid
 
 from .groups import drawn_groups
+from .said import SaidPattern
 
 MUCH = 0.5  # of the grid's counts; what covers more is shown by an example
 
 
-def sketch(grid: Grid, patterns: Iterable[Pattern], shown: Collection[int]) -> list[Pattern]:
+def sketch(grid: Grid, patterns: Iterable[SaidPattern], shown: Collection[int]) -> list[SaidPattern]:
     """Choose the first telling pattern of each kind, reduced to an example where it covers much of the grid.
 
     shown: the terms that the drawing shows; an example lies wholly in them if one can. A pattern that is one group over
     the whole count ("6 more each time") tells nothing when it is lit, so it is left to the words.
     """
-    chosen: dict[bool, Pattern] = {}
+    chosen: dict[bool, SaidPattern] = {}
     taken: set[int] = set()
     for pattern in patterns:
         always = pattern.holds == "always"
@@ -32,7 +33,7 @@ def sketch(grid: Grid, patterns: Iterable[Pattern], shown: Collection[int]) -> l
             example = _example(groups, taken, shown)
             if example is None:
                 continue
-            pattern = replace(pattern, groups=(example,), cells=example)
+            pattern = replace(pattern, groups=(example,))
         chosen[always] = pattern
         taken.update(pattern.cells)
     return list(chosen.values())

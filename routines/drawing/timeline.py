@@ -2,10 +2,11 @@
 
 from collections.abc import Callable, Sequence
 
-from routines.counting import Count, Idea
+from routines.counting import Count
 
 from .metrics import text_width
 from .numerals import MINUS
+from .said import SaidIdea
 from .svg import Pen, element, path_of, plain, text_of
 
 LABELS, GAP, TAIL = 286, 16, 90  # the room for labels, between them and the axis, and for flags at the end
@@ -18,7 +19,7 @@ WORDS = {
 
 
 def draw_timeline(
-    ideas: Sequence[Idea],
+    ideas: Sequence[SaidIdea],
     stops: Sequence[int],
     terms: int,
     *,
@@ -121,7 +122,9 @@ def _tabs(pen: Pen, places: Sequence[float], levels: Sequence[int], axis: float,
     return "".join(drawn)
 
 
-def _bar(pen: Pen, idea: Idea, at: Callable[[float], float], terms: int, middle: float, count: Count, word: str) -> str:
+def _bar(
+    pen: Pen, idea: SaidIdea, at: Callable[[float], float], terms: int, middle: float, count: Count, word: str
+) -> str:
     """Solid with a point where the idea goes on for ever; dashed, and ended by a flag, where it dies."""
     left, top, bottom = at(idea.seen_at), middle - BAR / 2, middle + BAR / 2
     if idea.dies_at is None:

@@ -4,13 +4,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from accounts.models import User
-from routines.counting import Grid, Outcome, check, next_counts
+from routines.counting import Grid, Outcome, check
 from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
 from routines.models.plan_document import CountTyped, Fold
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import start_routine
 from routines.plans.suggestions.taking import typed_start, typed_step
+from routines.words import next_counts
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,11 +7,12 @@ from typing import Any
 
 from django.utils.translation import gettext as _
 
-from routines.counting import Fill, Grid, likely_slips, probes
+from routines.counting import Fill, Grid
 from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
+from routines.words import likely_slips, probes
 
 MINUS = "\u2212"
 PROBES = 6

@@ -5,9 +5,9 @@ another form.
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from routines.counting import Audience, Grid
-from routines.counting.slips import Carried, EqualName, Hearing, Repeated, Right, SkippedAhead, Slip, classify
+from routines.counting import Audience, Carried, EqualName, Grid, Repeated, Right, SkippedAhead, Slip
 from routines.lessons.state import LessonState
+from routines.words import classify
 
 
 @dataclass(slots=True)
@@ -33,19 +33,16 @@ def said_otherwise(state: LessonState, grid: Grid, audience: Audience) -> list[S
     found: list[Said] = []
     by_term: dict[int, Said] = {}
     for n, text, corrected in _texts(state):
-        hearing = classify(grid, n, text, first_said, audience=audience)
+        heard = classify(grid, n, text, first_said, audience=audience)
+        hearing = heard.hearing
         first_said.setdefault(n, text)
         if isinstance(hearing, Right):
             continue
-        said = Said(n, text, count.text(n), SORTS.get(type(hearing), "other"), _note(hearing), corrected)
+        said = Said(n, text, count.text(n), SORTS.get(type(hearing), "other"), heard.note, corrected)
         root = by_term.get(hearing.since) if isinstance(hearing, Carried) else None
         (root.carried if root else found).append(said)
         by_term.setdefault(n, root or said)
     return found
-
-
-def _note(hearing: Hearing) -> str:
-    return hearing.why if isinstance(hearing, Slip) else hearing.note
 
 
 def _texts(state: LessonState) -> Iterator[tuple[int, str, bool]]:

@@ -7,8 +7,9 @@ from typing import Any
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
-from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind, Pattern, find_patterns
+from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind
 from routines.models.plan_document import Plan
+from routines.words import SpokenPattern, find_patterns
 
 FILLS = {
     Fill.ACROSS: gettext_lazy("across"),
@@ -34,7 +35,7 @@ class Facts:
     """Column values of a Routine, and its patterns, most noticeable first."""
 
     columns: dict[str, Any]
-    patterns: list[Pattern]
+    patterns: list[SpokenPattern]
 
 
 def area_of(count: Count) -> str:

@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from functools import cached_property
 
-from routines.counting import Audience, Claim, CountError, Grid, Pattern, find_patterns, proposed_landmarks, show_claim
+from routines.counting import Audience, Claim, CountError, Grid, proposed_landmarks
 from routines.counting.claims import RemainderClaim, StepClaim
 from routines.models.plan_document import Plan
+from routines.words import SpokenPattern, find_patterns, show_claim
 
 # Expressions with a letter for a number: from grade 5 on classes write what a pattern does as a rule.
 LEVEL_OF_RULES = 5
@@ -16,7 +17,7 @@ class ShownPattern:
     """A pattern with the key by which pages light it up, and whether the plan has it as a target."""
 
     key: str
-    pattern: Pattern
+    pattern: SpokenPattern
     target: bool
 
 
@@ -62,7 +63,7 @@ class ShownPlan:
         listed = [(pattern, True) for pattern in targets] + [(pattern, False) for pattern in found.values()]
         return [ShownPattern(f"p{i}", pattern, target) for i, (pattern, target) in enumerate(listed)]
 
-    def _shown(self, claim: Claim) -> Pattern | None:
+    def _shown(self, claim: Claim) -> SpokenPattern | None:
         """The pattern of a claim that is not listed; None for one that means nothing for this count."""
         try:
             return show_claim(claim, self.grid, audience=self.audience)

@@ -4,7 +4,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from routines.counting import Grid, Pattern
+from routines.counting import Grid
+from routines.words import SpokenPattern
 
 AT_MOST = 4
 
@@ -16,10 +17,10 @@ class Asked:
     n: int
     given: int
     around: frozenset[int]
-    pattern: Pattern
+    pattern: SpokenPattern
 
 
-def asked_cells(grid: Grid, patterns: Sequence[Pattern]) -> list[Asked]:
+def asked_cells(grid: Grid, patterns: Sequence[SpokenPattern]) -> list[Asked]:
     """At most four cells, in counting order, spread over the grid, turn by turn for each pattern.
 
     Where the pattern joins cells that are not neighbours in the count, the neighbours of the cell asked for are empty
@@ -37,7 +38,7 @@ def asked_cells(grid: Grid, patterns: Sequence[Pattern]) -> list[Asked]:
     return sorted(chosen, key=lambda asked: asked.n)
 
 
-def _candidates(grid: Grid, pattern: Pattern) -> Iterable[Asked]:
+def _candidates(grid: Grid, pattern: SpokenPattern) -> Iterable[Asked]:
     for group in pattern.groups or (pattern.cells,):
         for given, n in pairwise(group):
             beside = {n} if abs(n - given) == 1 else {n - 1, n, n + 1}

@@ -7,7 +7,7 @@ from typing import Any
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.counting import Audience, Grid, Pattern, Probe, locate, probes
+from routines.counting import Audience, Grid
 from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
@@ -15,6 +15,7 @@ from routines.paper.full_page import MARGIN, full_page
 from routines.paper.picture import PAPER, draw, place
 from routines.paper.plan_page import common, legend
 from routines.paper.subject import Subject
+from routines.words import SpokenPattern, SpokenProbe, locate, probes
 
 # Points: what the page's head and each question take, and a question's second language.
 HEAD, QUESTION, ALSO = 150.0, 79.0, 16.0
@@ -25,12 +26,12 @@ ROUTES = 2
 def follow_up_sheets(subject: Subject) -> list[SafeString]:
     patterns = patterns_to_use(subject.shown)
     asked = asked_cells(subject.grid, patterns)
-    questions: list[Asked | Probe] = [*asked, *_past_the_end(subject)]
+    questions: list[Asked | SpokenProbe] = [*asked, *_past_the_end(subject)]
     lettered = dict(zip(ascii_lowercase, questions, strict=False))
     return [_questions(subject, lettered), _answers(subject, lettered, patterns)]
 
 
-def patterns_to_use(shown: ShownPlan) -> list[Pattern]:
+def patterns_to_use(shown: ShownPlan) -> list[SpokenPattern]:
     """The targets; of a plan without any, what is lit on its card."""
     targets = [item.pattern for item in shown.patterns if item.target]
     return targets or [item.pattern for item in shown.best_two]
@@ -44,7 +45,7 @@ def entries_with(grid: Grid, asked: Iterable[Asked]) -> dict[int, Entry]:
     return given | {cell.n: Entry("next") for cell in asked}
 
 
-def _past_the_end(subject: Subject) -> list[Probe]:
+def _past_the_end(subject: Subject) -> list[SpokenProbe]:
     """A value far past the end that comes, and one that looks as if it might and does not."""
     found = probes(subject.grid, audience=subject.shown.audience)
     coming = sorted((probe for probe in found if probe.appears), key=lambda probe: probe.n or 0)
@@ -52,7 +53,7 @@ def _past_the_end(subject: Subject) -> list[Probe]:
     return coming[-1:] + missing[:1]
 
 
-def _questions(subject: Subject, lettered: dict[str, Asked | Probe]) -> SafeString:
+def _questions(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> SafeString:
     cells = {letter: asked for letter, asked in lettered.items() if isinstance(asked, Asked)}
     width, height = PAPER[subject.school.paper]
     each = QUESTION + ALSO * (len(subject.say.languages) - 1)
@@ -68,14 +69,16 @@ def _questions(subject: Subject, lettered: dict[str, Asked | Probe]) -> SafeStri
     return full_page("follow_up.html", subject, "sheet-upright", picture=picture, questions=questions)
 
 
-def _question(subject: Subject, letter: str, asked: Asked | Probe) -> SafeString:
-    if isinstance(asked, Probe):
+def _question(subject: Subject, letter: str, asked: Asked | SpokenProbe) -> SafeString:
+    if isinstance(asked, SpokenProbe):
         return subject.say.tell("will_come", letter=letter, value=asked.text)
     row, column = subject.grid.place(asked.n)
     return subject.say.tell("which_cell", letter=letter, row=row, column=column)
 
 
-def _answers(subject: Subject, lettered: dict[str, Asked | Probe], patterns: Sequence[Pattern]) -> SafeString:
+def _answers(
+    subject: Subject, lettered: dict[str, Asked | SpokenProbe], patterns: Sequence[SpokenPattern]
+) -> SafeString:
     width, height = PAPER[subject.school.paper]
     lit = patterns[:2]
     each = ANSWER * len(subject.say.languages)
@@ -90,7 +93,7 @@ def _answers(subject: Subject, lettered: dict[str, Asked | Probe], patterns: Seq
     return mark_safe(render_to_string("paper/sheets/answers.html", context))  # noqa: S308 - our own template
 
 
-def _answer_rows(subject: Subject, lettered: dict[str, Asked | Probe]) -> Iterable[dict[str, Any]]:
+def _answer_rows(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> Iterable[dict[str, Any]]:
     for letter, asked in lettered.items():
         yield _cell_row(subject, letter, asked) if isinstance(asked, Asked) else _probe_row(subject, letter, asked)
 
@@ -102,7 +105,7 @@ def _cell_row(subject: Subject, letter: str, asked: Asked) -> dict[str, Any]:
     }
 
 
-def _probe_row(subject: Subject, letter: str, probe: Probe) -> dict[str, Any]:
+def _probe_row(subject: Subject, letter: str, probe: SpokenProbe) -> dict[str, Any]:
     say, level = subject.say, subject.routine.grade.level
     told = {language: locate(subject.grid, probe.value, Audience(level, language)) for language in say.languages}
     place = told[say.main]

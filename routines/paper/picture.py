@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import School
-from routines.counting import Pattern
 from routines.drawing import Drawn, Entry, Ink, draw_grid
 from routines.paper.subject import Subject
+from routines.words import SpokenPattern
 
 # Points. The margins are those of paper.css.
 PAPER = {"letter": (612.0, 792.0), "a4": (595.28, 841.89)}
@@ -41,7 +41,7 @@ def text_room(school: School) -> tuple[float, float]:
 def draw(
     subject: Subject,
     *,
-    lit: Sequence[Pattern] = (),
+    lit: Sequence[SpokenPattern] = (),
     landmarks: bool = True,
     entries: Mapping[int, Entry] | None = None,
     title: str = "",

@@ -7,13 +7,13 @@ from django.template.loader import render_to_string
 from django.utils.html import format_html
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.counting import Pattern
 from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
 from routines.paper.languages import phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.subject import Subject
+from routines.words import SpokenPattern
 
 ALSO_THERE = 3
 TIMES = ("think", "partner", "share")
@@ -52,7 +52,7 @@ def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
     return mark_safe(render_to_string("paper/sheets/plan_page.html", context))  # noqa: S308 - our own template
 
 
-def place_grid(subject: Subject, lit: Sequence[Pattern]) -> tuple[str, Picture]:
+def place_grid(subject: Subject, lit: Sequence[SpokenPattern]) -> tuple[str, Picture]:
     """Where the grid stands ("beside" what to listen for, "above" it, "alone") so that it is large enough to read."""
     width, height = text_room(subject.school)
     drawn = draw(subject, lit=lit)
@@ -64,7 +64,7 @@ def place_grid(subject: Subject, lit: Sequence[Pattern]) -> tuple[str, Picture]:
     return "alone", alone
 
 
-def legend(subject: Subject, lit: Iterable[Pattern]) -> list[tuple[SafeString, SafeString]]:
+def legend(subject: Subject, lit: Iterable[SpokenPattern]) -> list[tuple[SafeString, SafeString]]:
     """The signs in the picture with their words."""
     lit = list(lit)
     signs = [holds for holds in ("always", "shown") if any(pattern.holds == holds for pattern in lit)]

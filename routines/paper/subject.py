@@ -6,13 +6,13 @@ from functools import cache, cached_property
 from django.utils.safestring import SafeString
 
 from accounts.models import School
-from routines.counting import Fill, Grid, Pattern
-from routines.counting.stories import Story, proposed_landmarks
-from routines.counting.texts import ordinal, series
+from routines.counting import Fill, Grid
+from routines.counting.stories import Story
 from routines.models import RoutineVersion
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
 from routines.paper.languages import LANGUAGES, Voice, phrase
+from routines.words import SpokenPattern, ordinal, proposed_landmarks, series
 
 
 class Subject:
@@ -109,7 +109,7 @@ class Subject:
         """What the picture is called for those who hear it."""
         return f"{self.count_words(self.say.main)}, {self.fold_words(self.say.main)}"
 
-    def pattern_words(self, pattern: Pattern, part: str) -> SafeString:
+    def pattern_words(self, pattern: SpokenPattern, part: str) -> SafeString:
         """A pattern's statement, reason or student words (`part`) in the languages of the print."""
 
         def words(language: str) -> str:

@@ -7,11 +7,11 @@ from typing import Any
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.counting import likely_slips, suggest_stops
 from routines.models.plan_document import Stop
 from routines.paper.picture import draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
 from routines.paper.subject import Subject
+from routines.words import likely_slips, suggest_stops
 
 BEGIN, END = 60, 60  # seconds, beside the counting and the stops
 SECONDS_A_COUNT = 5  # common practice, no source: plan_document.Plan.minutes

@@ -10,11 +10,11 @@ from django.utils import timezone
 
 from accounts.models import User
 from grade_bands.models import Grade, Standard
-from routines.counting import Pattern
 from routines.counting.claims import LandmarksClaim
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
 from routines.models.facts import Facts, facts_of
 from routines.models.plan_document import Plan
+from routines.words import SpokenPattern
 
 
 class StaleSave(Exception):
@@ -83,7 +83,7 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
     return version
 
 
-def write_patterns(routine: Routine, patterns: Sequence[Pattern]) -> None:
+def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
     """Replace the stored patterns of a routine by these, most noticeable first."""
     RoutinePattern.objects.filter(routine=routine).delete()
     RoutinePattern.objects.bulk_create(

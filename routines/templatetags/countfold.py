@@ -8,9 +8,10 @@ from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import User
 from routines import drawing
-from routines.counting import Count, Grid, Idea, Pattern
+from routines.counting import Count, Grid
 from routines.drawing import pictures
 from routines.drawing.typesetting import typeset
+from routines.words import SpokenIdea, SpokenPattern
 
 register = template.Library()
 
@@ -39,9 +40,9 @@ def _svg(drawn: str) -> SafeString:
 def grid(
     grid: Grid,
     size: str = "card",
-    lit: Sequence[Pattern] = (),
+    lit: Sequence[SpokenPattern] = (),
     landmarks: Collection[int] = (),
-    overlays: Sequence[tuple[str, Pattern]] = (),
+    overlays: Sequence[tuple[str, SpokenPattern]] = (),
     **options: Any,
 ) -> SafeString:
     """{% grid grid size="plan" lit=lit landmarks=landmarks overlays=overlays title=title interactive=True %}"""
@@ -64,7 +65,7 @@ def picture(count: Count, name: str = "", narrow: bool = False, **options: Any) 
 
 
 @register.simple_tag
-def timeline(ideas: Sequence[Idea], stops: Sequence[int], count: Count, **options: Any) -> SafeString:
+def timeline(ideas: Sequence[SpokenIdea], stops: Sequence[int], count: Count, **options: Any) -> SafeString:
     """{% timeline ideas stops count %}: when each idea can be seen and when it dies, with the stops (term numbers)."""
     return _svg(drawing.draw_timeline(ideas, stops, count.terms, count=count, **options))
 

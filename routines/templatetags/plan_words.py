@@ -7,9 +7,9 @@ from django.utils.translation import get_language
 from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Grid
-from routines.counting.texts import ordinal as ordinal_words
 from routines.models.facts import count_in_words
 from routines.models.plan_document import NextCount, Stop
+from routines.words import ordinal as ordinal_words
 
 register = template.Library()
 

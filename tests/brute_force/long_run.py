@@ -45,7 +45,7 @@ def main(grids: int, seed: int = 2026) -> int:
 
 def batch(job: tuple[int, int]) -> Tally:
     """Check so many random grids from a seed: (seed, grids)."""
-    from routines.counting.patterns import facts
+    from routines.counting.patterns import find_patterns
     from tests.counting.comparing import disagreements
     from tests.counting.random_grids import any_grid
 
@@ -54,7 +54,7 @@ def batch(job: tuple[int, int]) -> Tally:
     total = Tally()
     for _ in range(grids):
         grid = any_grid(random)
-        claims = len(facts(grid, implied=True))
+        claims = len(find_patterns(grid, implied=True))
         total += Tally(1, claims, tuple(f"{grid}: {wrong}" for wrong in disagreements(grid)))
     return total
 

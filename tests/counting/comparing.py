@@ -5,7 +5,7 @@ from typing import Any
 
 from routines.counting import Claim, Grid
 from routines.counting.checking import judge
-from routines.counting.patterns import facts
+from routines.counting.patterns import find_patterns
 from tests.brute_force.board import Board
 from tests.brute_force.lasting import contradicts, first_break, follows, two_turns
 from tests.brute_force.seeing import everything_seen
@@ -35,7 +35,7 @@ def board_of(grid: Grid) -> Board:
 def disagreements(grid: Grid) -> Iterator[str]:
     """Every way in which engine and brute force differ on a grid: claims, their lives, what is listed, `check`."""
     board = board_of(grid)
-    by_engine = {repr(found.claim.as_dict()): found for found in facts(grid, implied=True)}
+    by_engine = {repr(found.claim.as_dict()): found for found in find_patterns(grid, implied=True)}
     by_looking = {repr(claim): claim for claim in everything_seen(board)}
     yield from (f"not so, or not to be seen: {claim}" for claim in by_engine.keys() - by_looking.keys())
     yield from (f"missed: {claim}" for claim in by_looking.keys() - by_engine.keys())
@@ -48,7 +48,7 @@ def disagreements(grid: Grid) -> Iterator[str]:
         if (found.holds == "always") != always:
             yield f"holds {found.holds} with break {found.breaks_at}: {key}"
         yield from _other_verdict(grid, claim, found.breaks_at, found.holds)
-    listed = {repr(found.claim.as_dict()) for found in facts(grid)}
+    listed = {repr(found.claim.as_dict()) for found in find_patterns(grid)}
     claims = [claim for key, claim in by_looking.items() if key in by_engine]
     for claim in claims:
         follow = any(other is not claim and follows(claim, other, board, lasts) for other in claims)

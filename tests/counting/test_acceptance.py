@@ -3,16 +3,10 @@
 from dataclasses import replace
 from typing import Any
 
-from routines.counting import (
-    Carried,
-    Count,
-    EqualName,
-    Grid,
-    Pattern,
-    SkippedAhead,
-    Slip,
+from routines.counting import Carried, Count, EqualName, Grid, SkippedAhead, Slip, classify
+from routines.words import (
+    SpokenPattern,
     check,
-    classify,
     compare_folds,
     explain_cells,
     find_patterns,
@@ -28,7 +22,7 @@ def grid(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
     return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
 
 
-def pattern(view: Grid, family: str, **parameters: Any) -> Pattern:
+def pattern(view: Grid, family: str, **parameters: Any) -> SpokenPattern:
     """The listed pattern with just this claim."""
     claim = a_claim(family, **parameters)
     return next(p for p in find_patterns(view) if p.claim == claim)

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Claim, CountError
 from routines.counting.claims import StepClaim
-from routines.counting.patterns import facts
+from routines.counting.patterns import find_patterns
 from tests.counting.claims import a_claim
 from tests.counting.random_grids import any_grid
 
@@ -45,7 +45,7 @@ def test_a_stored_claim_reads_back_the_same(stored: dict[str, Any]) -> None:
 
 @given(st.integers(0, 2**32))
 def test_every_claim_that_is_found_reads_back_the_same(seed: int) -> None:
-    for found in facts(any_grid(Random(seed)), implied=True):
+    for found in find_patterns(any_grid(Random(seed)), implied=True):
         assert Claim.from_dict(found.claim.as_dict()) == found.claim
 
 

@@ -14,7 +14,7 @@ from routines.counting.count import Count
 from routines.counting.designing import Limits, design_grids
 from routines.counting.errors import CountError
 from routines.counting.grid import Fill, Grid
-from routines.counting.patterns import facts
+from routines.counting.patterns import find_patterns
 from routines.counting.style import Style
 from tests.brute_force.designing import Page, designs, no_parts, shows
 from tests.counting.claims import a_claim
@@ -160,7 +160,7 @@ def claims_seen(draw: st.DrawFn, name: str, family: str) -> Claim:
     """A claim that is so on some page within the limits, with some parameters left out."""
     page = draw(st.sampled_from(pages_with(name, family)))
     count = Count(SMALL[name].kind, page.start, page.step, page.terms, SMALL[name].style)
-    found = facts(Grid(count, page.line_length, page.fill), implied=True)
+    found = find_patterns(Grid(count, page.line_length, page.fill), implied=True)
     seen = [fact.claim for fact in found if fact.claim.family == family]
     assume(seen)
     return thinned(draw, draw(st.sampled_from(seen)))

@@ -7,7 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from routines.counting import Count, CountError, Grid, Style
-from routines.counting.stories import Story, landmark_terms, larger_name, proposed_landmarks
+from routines.counting.stories import Story, landmark_terms, larger_name
+from routines.words import proposed_landmarks
 from tests.counting.any_count import KINDS, counts
 
 

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 
-from ..audience import Audience
 from ..claims import Claim, DigitClaim, LandmarksClaim, LineAlong, RemainderClaim, stated
 from ..count import Count
 from ..errors import CountError
@@ -14,8 +13,6 @@ from ..grid import Fill, Grid
 from ..patterns import find_patterns
 from ..patterns.lie import Lie
 from ..results import Pattern
-from ..texts.page import page_of
-from . import wording
 from .features import Feature, features
 
 __all__ = ["FoldReport", "Sight", "compare_folds"]
@@ -25,12 +22,13 @@ __all__ = ["FoldReport", "Sight", "compare_folds"]
 class Sight:
     """Something that lines up or slides in a fold, or no longer does.
 
-    `claim` says that it stays the same in every line across the fill: true of what lines up, false of what slides or
-    vanishes; for landmarks it says how they lie. `way`: "column" or "row" it lines up in; "down-right" or "down-left"
-    it slides along; "" where it does neither. plain: read off at a glance, so that it is named first.
+    `of` is the claim that names it, with all else left out. `claim` says that it stays the same in every line across the
+    fill: true of what lines up, false of what slides or vanishes; for landmarks it says how they lie. `way`: "column" or
+    "row" it lines up in; "down-right" or "down-left" it slides along; "" where it does neither. plain: read off at a
+    glance, so that it is named first.
     """
 
-    name: str
+    of: Claim
     way: str
     claim: Claim
     plain: bool
@@ -42,15 +40,17 @@ class FoldReport:
 
     lines_up: what stays in its column (row, where columns are filled down). slides: what stays on diagonals instead.
     vanishes: what lined up or slid in the strip's fold before this one, of the same fill, and does neither here.
-    sentence: what this fold does that the one before does not, in one line.
+    now_line_up, now_slide: those of them that did not in the fold before; `before` is its line length, None in the first
+    fold, where nothing is new.
     """
 
     grid: Grid
     lines_up: tuple[Sight, ...]
     slides: tuple[Sight, ...]
     vanishes: tuple[Sight, ...]
-    sentence: str
-    audience: Audience = field(repr=False)
+    before: int | None = None
+    now_line_up: tuple[Sight, ...] = ()
+    now_slide: tuple[Sight, ...] = ()
 
     @property
     def line_length(self) -> int:
@@ -63,14 +63,13 @@ class FoldReport:
     @cached_property
     def patterns(self) -> tuple[Pattern, ...]:
         """Everything that can be seen in the fold; worked out when it is first asked for."""
-        return tuple(find_patterns(self.grid, audience=self.audience))
+        return tuple(find_patterns(self.grid))
 
 
 def compare_folds(
     count: Count,
     line_lengths: Iterable[int] = range(2, 13),
     fills: Sequence[Fill] = (Fill.ACROSS, Fill.DOWN),
-    audience: Audience | None = None,
 ) -> list[FoldReport]:
     """Fold the count in every way and say what each fold does; line lengths over the number of terms are left out.
 
@@ -78,12 +77,11 @@ def compare_folds(
 
     >>> count = Count.parse(kind="whole", start="58", step="6", terms=20)
     >>> four, five = compare_folds(count, line_lengths=(4, 5), fills=(Fill.ACROSS,))
-    >>> [sight.name for sight in five.lines_up]
-    ['the tens', 'the ones digits']
-    >>> [(sight.name, sight.way) for sight in four.slides if sight.plain]
-    [('the ones digits', 'down-right')]
+    >>> [sight.of.family for sight in five.lines_up]
+    ['landmarks', 'digit']
+    >>> [(sight.of.place, sight.way) for sight in four.slides if sight.plain]
+    [(0, 'down-right')]
     """
-    audience = audience or Audience()
     lengths = list(line_lengths) if isinstance(line_lengths, Iterable) else [line_lengths]
     if any(isinstance(length, bool) or not isinstance(length, int) for length in lengths):
         raise CountError("line_length", "Choose whole numbers as the line lengths to compare.")
@@ -91,15 +89,13 @@ def compare_folds(
         raise CountError("fill", "Choose the ways of filling to compare as a list.")
     lengths = [length for length in lengths if length <= count.terms]
     reports: list[FoldReport] = []
-    readable: list[Feature] | None = None
+    readable = features(count)
     for fill in fills:
         before: _Seen | None = None
         for length in lengths:
             grid = Grid(count, length, fill)
-            if readable is None:
-                readable = features(count, page_of(grid, audience))
             seen = _Seen.in_fold(grid, readable)
-            reports.append(_report(grid, seen, before, audience))
+            reports.append(_report(grid, seen, before))
             before = seen
     return reports
 
@@ -124,28 +120,22 @@ class _Seen:
         return [(feature, sight) for feature, sight in self.sights if sight.way in ("down-right", "down-left")]
 
 
-def _report(grid: Grid, seen: _Seen, before: _Seen | None, audience: Audience) -> FoldReport:
+def _report(grid: Grid, seen: _Seen, before: _Seen | None) -> FoldReport:
     lines_up, slides = (tuple(_not_said_by_others(found, grid.line_length)) for found in (seen.lines_up, seen.slides))
     if before is None:
-        sentence = wording.alone(grid, _names(lines_up, slides), audience)
-        return FoldReport(grid, lines_up, slides, (), sentence, audience)
+        return FoldReport(grid, lines_up, slides, ())
     there_before = _not_said_by_others([*before.lines_up, *before.slides], before.grid.line_length)
-    there = {sight.name for sight in there_before}
-    vanishes = tuple(sight for _, sight in seen.sights if not sight.way and sight.name in there)
-    lined_up, slid = ({sight.name for _, sight in sights} for sights in (before.lines_up, before.slides))
-    news = _names(
-        [sight for sight in lines_up if sight.name not in lined_up],
-        [sight for sight in slides if sight.name not in slid],
-        vanishes,
+    there = {sight.of for sight in there_before}
+    lined_up, slid = ({sight.of for _, sight in sights} for sights in (before.lines_up, before.slides))
+    return FoldReport(
+        grid,
+        lines_up,
+        slides,
+        vanishes=tuple(sight for _, sight in seen.sights if not sight.way and sight.of in there),
+        before=before.grid.line_length,
+        now_line_up=tuple(sight for sight in lines_up if sight.of not in lined_up),
+        now_slide=tuple(sight for sight in slides if sight.of not in slid),
     )
-    sentence = wording.against(grid, before.grid.line_length, news, _names(lines_up, slides), audience)
-    return FoldReport(grid, lines_up, slides, vanishes, sentence, audience)
-
-
-def _names(*groups: Sequence[Sight]) -> list[list[str]]:
-    """Give the names of what a class would notice; the rest only where there is nothing else in any group."""
-    plain = any(sight.plain for sights in groups for sight in sights)
-    return [[sight.name for sight in sights if sight.plain or not plain] for sights in groups]
 
 
 def _sight(feature: Feature, grid: Grid) -> Sight:
@@ -155,13 +145,13 @@ def _sight(feature: Feature, grid: Grid) -> Sight:
     claim = _staying(feature.claim, across_fill)
     length, terms = grid.line_length, grid.terms
     if length < terms and feature.stays(length):
-        return Sight(feature.name, across_fill, claim, feature.plain)
+        return Sight(feature.claim, across_fill, claim, feature.plain)
     # One cell on in the next line is length + 1 terms on, one cell back length - 1; three cells make a diagonal.
     onward, backward = ("down-left", "down-right") if grid.fill is Fill.ACROSS_UP else ("down-right", "down-left")
     for distance, way in ((length + 1, onward), (length - 1, backward)):
         if length >= 3 and terms > 2 * distance and feature.stays(distance):
-            return Sight(feature.name, way, claim, feature.plain)
-    return Sight(feature.name, "", claim, feature.plain)
+            return Sight(feature.claim, way, claim, feature.plain)
+    return Sight(feature.claim, "", claim, feature.plain)
 
 
 def _staying(claim: DigitClaim | RemainderClaim, along: LineAlong) -> Claim:
@@ -175,9 +165,9 @@ def _landmark_sight(feature: Feature, landmarks: LandmarksClaim, grid: Grid, acr
     lie = Lie.seen_in(grid, feature.period, stated(landmarks.first))
     claim = LandmarksClaim(landmarks.multiple, landmarks.every, landmarks.first, lie.name, lie.lines)
     if lie.name in (across_fill, f"{across_fill}s"):
-        return Sight(feature.name, across_fill, claim, feature.plain)
+        return Sight(feature.claim, across_fill, claim, feature.plain)
     way = lie.name if lie.name in ("down-right", "down-left") else ""
-    return Sight(feature.name, way, claim, feature.plain)
+    return Sight(feature.claim, way, claim, feature.plain)
 
 
 def _not_said_by_others(found: Sequence[tuple[Feature, Sight]], length: int) -> Iterator[Sight]:

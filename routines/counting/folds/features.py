@@ -11,18 +11,16 @@ from ..claims import DigitClaim, LandmarksClaim, RemainderClaim
 from ..count import Count
 from ..designing.wheels import part_of
 from ..kinds.names import Kind
+from ..named_multiples import has_a_name
 from ..patterns.landmarks import landmark_rhythm
 from ..patterns.readings import Part, PlaceDigit, Reading, places
-from ..texts.page import Page
 
 NAMED_LANDMARK, DIGIT, LANDMARK, REMAINDER = range(4)
-
-PARITY = {"en": "the odd and even numbers", "es": "los pares e impares"}
 
 
 @dataclass(frozen=True, slots=True)
 class Feature:
-    """Something that can be read off every term, with its name in words and the claim that names it, all else left out.
+    """Something that can be read off every term, with the claim that names it, all else left out.
 
     read: what the terms read, in counting order; or period: after how many terms it comes again, whatever the view.
     first: for landmarks the first one, else None. covers: a modulus whose remainder stays wherever this one does.
@@ -30,7 +28,6 @@ class Feature:
     """
 
     claim: DigitClaim | RemainderClaim | LandmarksClaim
-    name: str
     read: Sequence[int | None] | None = None
     period: int = 0
     first: int | None = None
@@ -49,16 +46,16 @@ class Feature:
         return self.read[distance:] == self.read[:-distance]
 
 
-def features(count: Count, page: Page) -> list[Feature]:
+def features(count: Count) -> list[Feature]:
     """Give what changes along the count and may line up, most noticeable first.
 
     What is the same in every term lines up in every fold and tells no two apart.
     """
-    found = [*_landmarks(count, page), *_digits(count, page), *_parts(count, page), *_remainders(count, page)]
+    found = [*_landmarks(count), *_digits(count), *_parts(count), *_remainders(count)]
     return sorted((feature for feature in found if not feature.stays(1)), key=attrgetter("rank"))
 
 
-def _landmarks(count: Count, page: Page) -> Iterator[Feature]:
+def _landmarks(count: Count) -> Iterator[Feature]:
     rhythms: set[tuple[int, int]] = set()
     for multiple in sorted(count.friendly_multiples(), reverse=True):
         rhythm = landmark_rhythm(count, multiple)
@@ -67,43 +64,37 @@ def _landmarks(count: Count, page: Page) -> Iterator[Feature]:
             continue
         rhythms.add(rhythm)
         every, first = rhythm
-        name = page.tongue.the_many(page.mark(multiple))
-        rank = NAMED_LANDMARK if page.named_mark(multiple) else LANDMARK
+        rank = NAMED_LANDMARK if has_a_name(count, multiple) else LANDMARK
         claim = LandmarksClaim(multiple, every, first)
-        yield Feature(claim, name, period=every, first=first, covers=multiple, rank=rank)
+        yield Feature(claim, period=every, first=first, covers=multiple, rank=rank)
 
 
-def _digits(count: Count, page: Page) -> Iterator[Feature]:
+def _digits(count: Count) -> Iterator[Feature]:
     above_zero = count.start >= 0 and count.value(count.terms) >= 0
     shown = places(count, count.terms)
     for place in shown:
-        name = page.tongue.the_many(page.digit(place).noun)
         covers = Fraction(10) ** (place + 1) if above_zero and place == shown[-1] else None
         read = _read(PlaceDigit(count, place), count)
-        yield Feature(DigitClaim(place=place), name, read, covers=covers, rank=DIGIT)
+        yield Feature(DigitClaim(place=place), read, covers=covers, rank=DIGIT)
 
 
-def _parts(count: Count, page: Page) -> Iterator[Feature]:
+def _parts(count: Count) -> Iterator[Feature]:
     for name in count.part_names():
         read = _read(Part(count, name), count)
         if None not in read:
             wheel = part_of(count.form, name)
             says_all = wheel is not None and wheel.unit == 1 == count.scale
             covers = wheel.unit * wheel.numbers if wheel and wheel.numbers and says_all else None
-            in_words = page.tongue.the_many(page.part(name).noun)
-            yield Feature(DigitClaim(part=name), in_words, read, covers=covers, rank=DIGIT)
+            yield Feature(DigitClaim(part=name), read, covers=covers, rank=DIGIT)
 
 
-def _remainders(count: Count, page: Page) -> Iterator[Feature]:
+def _remainders(count: Count) -> Iterator[Feature]:
     for multiple in sorted(count.friendly_multiples(), reverse=True):
         period = (multiple / count.step).numerator
-        if count.kind == Kind.WHOLE and multiple == 2:
-            name, rank = PARITY[page.tongue.language], DIGIT
-        else:
-            rank = DIGIT if count.kind == Kind.FRACTION and multiple == 1 else REMAINDER
-            reading = page.tongue.remainder(page.difference(multiple), page.named_mark(multiple))
-            name = page.tongue.the_many(reading.noun)
-        yield Feature(RemainderClaim(multiple), name, period=period, covers=multiple, rank=rank)
+        parity = count.kind == Kind.WHOLE and multiple == 2
+        plain = parity or (count.kind == Kind.FRACTION and multiple == 1)
+        rank = DIGIT if plain else REMAINDER
+        yield Feature(RemainderClaim(multiple), period=period, covers=multiple, rank=rank)
 
 
 def _read(reading: Reading, count: Count) -> list[int | None]:

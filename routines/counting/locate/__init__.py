@@ -1,29 +1,29 @@
-"""Will it appear? Where a value stands in a count that goes on for ever, why, and how to get there through the grid."""
+"""Will it appear? Where a value stands in a count that goes on for ever, and how to get there through the grid."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
 from .clock import part_of_day, since_midnight, turn_of
 from .meeting import meet
-from .reasons import reason_for
-from .routes import Route, routes_to
+from .routes import Move, Route, routes_to
 
-__all__ = ["Location", "Route", "locate"]
+__all__ = ["Location", "Move", "Route", "locate"]
 
 
 @dataclass(frozen=True, slots=True)
 class Location:
-    """Whether and where a value is counted, with its neighbours, the reason and two or three ways to it.
+    """Whether and where a value is counted, with its neighbours and two or three ways to it.
 
     `row` and `column` are the place in the grid grown just to hold it. `before` and `after` are the values counted
     just before and after it; `before` is None ahead of the first term. On a clock `turn` says which time round the
     clock the count is on (1 until the hands have gone all the way round) and `day_part` names the part of the day, in
-    English; elsewhere both are None.
+    English; elsewhere both are None. `half_of_day`: the value was asked for as a.m. or p.m. `jumps` is the number of whole
+    jumps from the first term to the last one before or at the value, None where the count goes away from it; `distance`
+    is how far the value is ahead of the first term, in the counting direction.
 
     Units: values are in the kind's base unit; positions, rows and columns count from 1.
     """
@@ -35,7 +35,9 @@ class Location:
     column: int | None
     before: Fraction | None
     after: Fraction
-    reason: str
+    jumps: int | None
+    distance: Fraction
+    half_of_day: bool
     routes: tuple[Route, ...] = ()
     turn: int | None = None
     day_part: str | None = None
@@ -45,8 +47,8 @@ FARTHEST = 10**12
 """So far from zero a number may be looked for: a thousand times as far as any count goes in view."""
 
 
-def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = None) -> Location:
-    """Say whether `value` is counted if the count goes on, where, and why (or why not).
+def locate(grid: Grid, value: Fraction | int | str) -> Location:
+    """Say whether `value` is counted if the count goes on, and where.
 
     On a clock a time typed with a.m. or p.m. is met in that half of the day only.
     Units: a number is in the base unit; typed text is read in the count's own kind and style.
@@ -61,26 +63,24 @@ def locate(grid: Grid, value: Fraction | int | str, audience: Audience | None = 
     >>> nowhere.appears, int(nowhere.before), int(nowhere.after)
     (False, 76, 82)
     """
-    audience = audience or Audience()
     count = grid.count
     met = meet(count, *_exact(grid, value))
-    reason = reason_for(grid, met, audience)
-    if met.n is None:
-        return Location(met.value, False, None, None, None, met.before, met.after, reason)
-    row, column = grid.place(met.n)
-    on_clock = count.wrap is not None
+    row, column = grid.place(met.n) if met.n is not None else (None, None)
+    turns = count.wrap is not None and met.n is not None
     return Location(
         value=met.value,
-        appears=True,
+        appears=met.n is not None,
         n=met.n,
         row=row,
         column=column,
         before=met.before,
         after=met.after,
-        reason=reason,
-        routes=routes_to(grid, met.n, audience),
-        turn=turn_of(count, met.n) if on_clock else None,
-        day_part=part_of_day(since_midnight(count, count.value(met.n))) if on_clock else None,
+        jumps=met.jumps,
+        distance=met.distance,
+        half_of_day=met.half_of_day,
+        routes=routes_to(grid, met.n) if met.n is not None else (),
+        turn=turn_of(count, met.n) if met.n is not None and turns else None,
+        day_part=part_of_day(since_midnight(count, count.value(met.n))) if met.n is not None and turns else None,
     )
 
 

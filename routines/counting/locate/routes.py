@@ -6,11 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..audience import Audience
 from ..count import Count
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
-from .tongues import tongue
 
 # From one cell to the next in this direction: rows and columns on the page.
 STEPS = {"down": (1, 0), "up": (-1, 0), "right": (0, 1), "left": (0, -1)}
@@ -27,17 +25,13 @@ class Move:
 
 @dataclass(frozen=True, slots=True)
 class Route:
-    """A way from a term that is known to the term looked for, in moves and in words."""
+    """A way from a term that is known to the term looked for."""
 
     start: int
     moves: tuple[Move, ...]
-    text: str
-
-    def __str__(self) -> str:
-        return self.text
 
 
-def routes_to(grid: Grid, n: int, audience: Audience) -> tuple[Route, ...]:
+def routes_to(grid: Grid, n: int) -> tuple[Route, ...]:
     """Give up to three different ways to the n-th term, from what is on the board; none to the first term."""
     routes: list[Route] = []
     ended: set[tuple[int, int]] = set()
@@ -47,7 +41,7 @@ def routes_to(grid: Grid, n: int, audience: Audience) -> tuple[Route, ...]:
         if not moves or (len(moves) == 1 and same in ended):
             continue
         ended.add(same)
-        routes.append(Route(start, moves, _said(grid, start, moves, audience)))
+        routes.append(Route(start, moves))
         if len(routes) == MOST_ROUTES:
             break
     return tuple(routes)
@@ -119,23 +113,3 @@ def terms_moved(grid: Grid, move: Move) -> int:
     if grid.fill is Fill.ACROSS_UP:
         return move.times * (columns - rows * grid.line_length)
     return move.times * (rows * grid.line_length + columns)
-
-
-def _said(grid: Grid, start: int, moves: tuple[Move, ...], audience: Audience) -> str:
-    count, words = grid.count, tongue(audience.language)
-    known = words.value(count.text(start), clock=count.wrap is not None)
-    if start > 1:
-        known = words.known_cell(known, start)
-    if moves[0].way == "on":
-        jumps = words.jumps(moves[0].times, count.difference_text(count.step))
-        return words.route_by_jumps(known, jumps, _change(grid, moves[0], audience))
-    return words.route_in_grid(known, [(move.way, move.times, _change(grid, move, audience)) for move in moves])
-
-
-def _change(grid: Grid, move: Move, audience: Audience) -> str:
-    """Say what a move changes: "60 more", "200 less"; nothing to the youngest, who point and count on."""
-    if audience.level < 2:
-        return ""
-    change = grid.count.step * terms_moved(grid, move)
-    amount = grid.count.difference_text(change)
-    return tongue(audience.language).change(amount, up=change > 0, clock=grid.count.wrap is not None)

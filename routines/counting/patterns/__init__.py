@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from types import ModuleType
 
-from ..audience import Audience
 from ..claims import (
     Claim,
     DigitClaim,
@@ -26,7 +25,6 @@ from ..claims import (
 )
 from ..grid import Grid
 from ..results import Pattern
-from ..texts import describe
 from . import (
     digit,
     digit_run,
@@ -41,7 +39,6 @@ from . import (
     table,
 )
 from .follows import implied as implied_by_others
-from .found import Found
 from .ranking import rank
 
 MODULES: dict[type[Claim], ModuleType] = {
@@ -60,9 +57,7 @@ MODULES: dict[type[Claim], ModuleType] = {
 FINDERS = tuple(module.find for module in MODULES.values())
 
 
-def find_patterns(
-    grid: Grid, upto: int | None = None, implied: bool = False, audience: Audience | None = None
-) -> list[Pattern]:
+def find_patterns(grid: Grid, upto: int | None = None, implied: bool = False) -> list[Pattern]:
     """Everything that can be seen in a grid, most noticeable first.
 
     upto: only the first so many counts are on the board. implied: also what follows from a broader claim on the list.
@@ -74,33 +69,13 @@ def find_patterns(
     [None]
     """
     view = grid if upto is None else grid.cut(upto)
-    return [pattern_of(found, view, audience) for found in facts(view, implied=implied)]
-
-
-def facts(grid: Grid, implied: bool = False) -> list[Found]:
-    """The same without words: what is listed (with `implied`, what follows from it too), most noticeable first."""
-    found = everything(grid)
+    found = everything(view)
     if not implied:
-        follow = implied_by_others(found, grid)
+        follow = implied_by_others(found, view)
         found = [one for i, one in enumerate(found) if i not in follow]
-    return sorted(found, key=lambda one: rank(one.claim, grid))
+    return sorted(found, key=lambda one: rank(one.claim, view))
 
 
-def everything(grid: Grid) -> list[Found]:
+def everything(grid: Grid) -> list[Pattern]:
     """All that can be seen, in the order of the finders."""
     return [one for find in FINDERS for one in find(grid)]
-
-
-def pattern_of(found: Found, grid: Grid, audience: Audience | None = None) -> Pattern:
-    """A find with its words."""
-    words = describe(found.claim, grid, found.holds, found.breaks_at, audience)
-    return Pattern(
-        claim=found.claim,
-        cells=found.cells,
-        groups=found.groups,
-        statement=words.statement,
-        student_words=words.student_words,
-        because=words.because,
-        holds=found.holds,
-        breaks_at=found.breaks_at,
-    )

@@ -10,7 +10,7 @@ from typing import Any
 
 from ..claims import BlockClaim, only_one_line, stated
 from ..grid import ALONG, Along, Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 from .going_on import first_break, last_break
 from .lines import Lines, lines_named, lines_of
 from .readings import Reading
@@ -34,7 +34,7 @@ def _shortest(values: Sequence[int | None], lines: Lines, most: int) -> int | No
     return None
 
 
-def find(made: Made, reading: Reading, grid: Grid, along: Along, values: Sequence[int | None] = ()) -> Found | None:
+def find(made: Made, reading: Reading, grid: Grid, along: Along, values: Sequence[int | None] = ()) -> Pattern | None:
     """The block claim of one reading along one direction.
 
     values: what is read off the terms in view, where that is known already.
@@ -47,7 +47,7 @@ def find(made: Made, reading: Reading, grid: Grid, along: Along, values: Sequenc
     if k is None:
         return None
     breaks_at = break_beyond(reading, lines, k, grid.terms, None)
-    return Found.of(made(along, blocks_in(reading, values, lines, k)), lines.in_view, breaks_at)
+    return Pattern.of(made(along, blocks_in(reading, values, lines, k)), lines.in_view, breaks_at)
 
 
 def blocks_in(reading: Reading, values: Sequence[int | None], lines: Lines, k: int) -> Blocks:
@@ -64,7 +64,7 @@ def break_beyond(reading: Reading, lines: Lines, k: int, terms: int, only: Seque
     return found
 
 
-def judge(claim: BlockClaim, reading: Reading, grid: Grid) -> Judged:
+def judge(claim: BlockClaim, reading: Reading, grid: Grid) -> Verdict:
     """Judge a block claim that names its direction, and its blocks or their length."""
     along: Along = stated(claim.along)
     k, blocks = stated(claim.block_length), claim.blocks
@@ -72,16 +72,16 @@ def judge(claim: BlockClaim, reading: Reading, grid: Grid) -> Judged:
     only = lines_named(grid, along, claim.lines) if claim.lines else None
     chosen = lines.in_view if only is None else only
     if claim.lines and only is None:
-        return Judged.not_so()
+        return Verdict.not_so()
     if blocks is not None and len(blocks) != len(chosen):
-        return Judged.not_so()
+        return Verdict.not_so()
     told = blocks is None or all(len(block) >= min(k, len(line)) for block, line in zip(blocks, chosen, strict=True))
     true_from = _true_from(reading, lines, k, blocks, only) if told else None
     contradiction = _contradiction(reading, chosen, k, lines.stride, blocks)
     if contradiction:
-        return Judged.not_so(contradiction, true_from)
+        return Verdict.not_so(contradiction, true_from)
     seen = max(map(len, chosen)) >= 2 * k
-    return Judged.so(seen, break_beyond(reading, lines, k, grid.terms, only), true_from)
+    return Verdict.so(seen, break_beyond(reading, lines, k, grid.terms, only), true_from)
 
 
 def _contradiction(

@@ -14,8 +14,8 @@ from typing import NamedTuple
 from ..claims import DigitClaim, PlaceClaim, stated
 from ..errors import CountError
 from ..grid import ALONG, Grid
+from ..results import Pattern, Verdict
 from . import blocks
-from .found import Found, Judged
 from .readings import PlaceDigit, Reading, part_reading, places
 
 
@@ -50,7 +50,7 @@ def named_by(claim: PlaceClaim, grid: Grid) -> list[Named]:
     return [named for named, _ in readings(grid)]
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     for named, reading in readings(grid):
         values = reading.upto(grid.terms)
         for along in ALONG:
@@ -66,5 +66,5 @@ def completed(claim: DigitClaim, grid: Grid) -> Iterator[DigitClaim]:
             yield replace(claim, place=named.place, part=named.part, along=along, length=length)
 
 
-def judge(claim: DigitClaim, grid: Grid) -> Judged:
+def judge(claim: DigitClaim, grid: Grid) -> Verdict:
     return blocks.judge(claim, reading_of(claim, grid), grid)

@@ -10,14 +10,14 @@ from itertools import pairwise
 
 from ..claims import DigitRunClaim, stated
 from ..grid import ALONG, Along, Grid
+from ..results import Pattern, Verdict
 from .digit import named_by, reading_of, readings
-from .found import Found, Judged
 from .going_on import first_break, last_break
 from .lines import Lines, lines_of
 from .readings import Reading
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     for named, reading in readings(grid):
         values = reading.upto(grid.terms)
         for along in ALONG:
@@ -27,7 +27,7 @@ def find(grid: Grid) -> Iterator[Found]:
                 claim = DigitRunClaim(*named, along, change)
                 # A line of one cell is no step, and shows nothing where the part is not written.
                 groups = tuple([line for line in lines.in_view if values[line[0]] is not None])
-                yield Found.of(claim, groups, _break_beyond(reading, lines, change, grid.terms))
+                yield Pattern.of(claim, groups, _break_beyond(reading, lines, change, grid.terms))
 
 
 def completed(claim: DigitRunClaim, grid: Grid) -> Iterator[DigitRunClaim]:
@@ -39,7 +39,7 @@ def completed(claim: DigitRunClaim, grid: Grid) -> Iterator[DigitRunClaim]:
             yield DigitRunClaim(*named, along, change)
 
 
-def judge(claim: DigitRunClaim, grid: Grid) -> Judged:
+def judge(claim: DigitRunClaim, grid: Grid) -> Verdict:
     along: Along = stated(claim.along)
     reading, lines, change = reading_of(claim, grid), lines_of(grid, along), stated(claim.change)
     wrong = [
@@ -48,9 +48,9 @@ def judge(claim: DigitRunClaim, grid: Grid) -> Judged:
     last = last_break(reading, lines.later_pairs(1, 0), lines.stride, change)
     true_from = None if last is None else max(1, last - lines.stride + 1)
     if wrong:
-        return Judged.not_so(min(wrong, key=max), true_from)
+        return Verdict.not_so(min(wrong, key=max), true_from)
     seen = lines.longest >= 3 and change != 0
-    return Judged.so(seen, _break_beyond(reading, lines, change, grid.terms), true_from)
+    return Verdict.so(seen, _break_beyond(reading, lines, change, grid.terms), true_from)
 
 
 def _first_change(values: Sequence[int | None], lines: Lines) -> int | None:

@@ -12,8 +12,8 @@ from ..claims import DigitSumClaim
 from ..errors import CountError
 from ..grid import ALONG, Grid
 from ..kinds.names import Kind
+from ..results import Pattern, Verdict
 from . import blocks
-from .found import Found, Judged
 from .lines import Progression
 from .readings import Reading
 
@@ -63,7 +63,7 @@ class DigitSum(Reading):
         return None if power is None or by == 1 else power // worth
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     if grid.count.kind != Kind.WHOLE:
         return
     reading = DigitSum(grid.count)
@@ -84,7 +84,7 @@ def completed(claim: DigitSumClaim, grid: Grid) -> Iterator[DigitSumClaim]:
         yield replace(claim, along=along, length=length)
 
 
-def judge(claim: DigitSumClaim, grid: Grid) -> Judged:
+def judge(claim: DigitSumClaim, grid: Grid) -> Verdict:
     _refuse_other_kinds(grid)
     return blocks.judge(claim, DigitSum(grid.count), grid)
 

@@ -24,38 +24,38 @@ from ..claims import (
 )
 from ..grid import Grid
 from ..kinds.names import Kind
-from .found import Found
+from ..results import Pattern
 from .lines import axis
 from .neighbour import terms_apart
 
 _BY_THE_ONES = (2, 5, 10)
 
 
-def implied(found: Sequence[Found], grid: Grid) -> set[int]:
+def implied(found: Sequence[Pattern], grid: Grid) -> set[int]:
     """The indexes of those that follow from another one."""
     broader = _Broader(found, grid)
     return {i for i, b in enumerate(found) if any(_no_longer(b, a) for a in broader.than(b.claim))}
 
 
-def _no_longer(b: Found, a: Found) -> bool:
+def _no_longer(b: Pattern, a: Pattern) -> bool:
     return a.breaks_at is None or (b.breaks_at is not None and b.breaks_at <= a.breaks_at)
 
 
 class _Broader:
     """The finds of one grid, by what narrower claims may follow from them."""
 
-    def __init__(self, found: Sequence[Found], grid: Grid) -> None:
+    def __init__(self, found: Sequence[Pattern], grid: Grid) -> None:
         self._grid = grid
         self._run = {along for along in LINES_ALONG if axis(grid, along)[0] == 1}
         self._ones_tell = (
             grid.count.kind == Kind.WHOLE and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
         )
-        self._by_topic: dict[Hashable, list[Found]] = defaultdict(list)
+        self._by_topic: dict[Hashable, list[Pattern]] = defaultdict(list)
         for a in found:
             for topic in _topics(a.claim):
                 self._by_topic[topic].append(a)
 
-    def than(self, b: Claim) -> Iterable[Found]:
+    def than(self, b: Claim) -> Iterable[Pattern]:
         """Give the finds that b follows from, if they hold as long."""
         if isinstance(b, NeighbourClaim):  # F1
             return self._by_topic["step"] if abs(terms_apart(self._grid, stated(b.direction))) == 1 else ()
@@ -65,7 +65,7 @@ class _Broader:
             return self._by_topic[_read(b), None] if b.along in self._run else ()
         if not isinstance(b, BlockClaim):
             return ()
-        wider: list[Found] = []
+        wider: list[Pattern] = []
         along, k = b.along, b.block_length
         if along != "count" and (k == 1 or along in self._run):  # F2, F3
             wider += self._by_topic[_read(b), k]
@@ -107,7 +107,7 @@ def _read(claim: BlockClaim | DigitRunClaim) -> Hashable:
     return (claim.family, claim.place, claim.part) if isinstance(claim, PlaceClaim) else (claim.family,)
 
 
-def _of_multiples(found: Iterable[Found], number: Fraction) -> list[Found]:
+def _of_multiples(found: Iterable[Pattern], number: Fraction) -> list[Pattern]:
     """Those that speak of a proper multiple of a number."""
     return [a for a in found if _divides(number, _number(a.claim))]
 

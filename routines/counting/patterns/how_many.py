@@ -13,7 +13,7 @@ from itertools import pairwise
 from ..claims import HowManyClaim, stated
 from ..errors import CountError
 from ..grid import Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 from .multiples import Scaled, friendly_ones
 from .windows import first_in_window
 
@@ -82,7 +82,7 @@ class Intervals:
         return min(found, default=None)
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     if grid.count.wrap is not None:
         return
     for scaled in friendly_ones(grid.count):
@@ -93,7 +93,7 @@ def find(grid: Grid) -> Iterator[Found]:
         if block:
             unlike = intervals.first_unlike(block)
             claim = HowManyClaim(scaled.multiple, block)
-            yield Found.of(claim, intervals.groups(), None if unlike is None else intervals.completed_by(unlike))
+            yield Pattern.of(claim, intervals.groups(), None if unlike is None else intervals.completed_by(unlike))
 
 
 def _shortest_block(intervals: Intervals) -> tuple[int, ...]:
@@ -116,17 +116,17 @@ def completed(claim: HowManyClaim, grid: Grid) -> Iterator[HowManyClaim]:
         yield HowManyClaim(chosen, block)
 
 
-def judge(claim: HowManyClaim, grid: Grid) -> Judged:
+def judge(claim: HowManyClaim, grid: Grid) -> Verdict:
     _refuse_clocks(grid)
     multiple, block = stated(claim.multiple), stated(claim.block)
     intervals = Intervals(Scaled.of(grid.count, multiple), grid.terms)
     unlike = intervals.first_unlike(block)
     if unlike is None:
-        return Judged.so(seen=intervals.complete >= 2 * len(block))
+        return Verdict.so(seen=intervals.complete >= 2 * len(block))
     by = intervals.completed_by(unlike)
     if unlike < intervals.complete:
-        return Judged.not_so((*(n for n in intervals.members(unlike) if n != by), by))
-    return Judged.so(intervals.complete >= 2 * len(block), by)
+        return Verdict.not_so((*(n for n in intervals.members(unlike) if n != by), by))
+    return Verdict.so(intervals.complete >= 2 * len(block), by)
 
 
 def _refuse_clocks(grid: Grid) -> None:

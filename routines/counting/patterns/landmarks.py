@@ -14,25 +14,25 @@ from ..claims import LIES, LandmarksClaim, stated
 from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 from .lie import FILLED, Lie, Terms
 from .lines import lines_of
 from .multiples import Scaled, friendly_ones
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     for scaled in friendly_ones(grid.count):
         found = _found(grid, scaled)
         if found is not None:
             yield found
 
 
-def found_for(grid: Grid, multiple: Fraction) -> Found | None:
+def found_for(grid: Grid, multiple: Fraction) -> Pattern | None:
     """The landmarks of one multiple; None unless two or more can be seen, with other terms between."""
     return _found(grid, Scaled.of(grid.count, multiple))
 
 
-def _found(grid: Grid, scaled: Scaled) -> Found | None:
+def _found(grid: Grid, scaled: Scaled) -> Pattern | None:
     every, terms_in_view = scaled.every, grid.terms
     if every < 2 or every >= terms_in_view:
         return None
@@ -42,7 +42,7 @@ def _found(grid: Grid, scaled: Scaled) -> Found | None:
     terms = tuple(range(first, terms_in_view + 1, every))
     lie = Lie.seen_in(grid, every, first)
     claim = LandmarksClaim(scaled.multiple, every, first, lie.name, lie.lines)
-    return Found.of(claim, _groups(grid, lie, terms), lie.breaks_at())
+    return Pattern.of(claim, _groups(grid, lie, terms), lie.breaks_at())
 
 
 def landmark_rhythm(count: Count, multiple: Fraction) -> tuple[int, int] | None:
@@ -67,29 +67,29 @@ def completed(claim: LandmarksClaim, grid: Grid) -> Iterator[LandmarksClaim]:
         yield replace(claim, multiple=chosen, every=claim.every or every, first=claim.first or first)
 
 
-def judge(claim: LandmarksClaim, grid: Grid) -> Judged:
+def judge(claim: LandmarksClaim, grid: Grid) -> Verdict:
     count, multiple = grid.count, stated(claim.multiple)
     if count.wrap is not None and (count.wrap / multiple).denominator != 1:
         raise CountError("multiple", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60.")
     every, first = claim.every, claim.first
     rhythm = landmark_rhythm(count, multiple)
     if every is None or first is None:
-        return Judged.not_so()
+        return Verdict.not_so()
     differs_at = _first_difference(rhythm, (every, first))
     if differs_at is not None and differs_at <= grid.terms:
-        return Judged.not_so((differs_at,), _same_from(rhythm, (every, first)) if claim.lie is None else None)
+        return Verdict.not_so((differs_at,), _same_from(rhythm, (every, first)) if claim.lie is None else None)
     there = () if rhythm is None else tuple(range(rhythm[1], grid.terms + 1, rhythm[0]))
     seen = every >= 2 and len(there) >= 2
     if claim.lie is None and claim.lines is None:
-        return Judged.so(seen, differs_at)
+        return Verdict.so(seen, differs_at)
     names = LIES if claim.lie is None else (claim.lie,)
     lies = [Lie(grid, name, claim.lines, rhythm) for name in names]
     fitting = [lie for lie in lies if lie.fits(there)]
     if not fitting:
         wrong = lies[0].contradicted_by(there) if len(lies) == 1 else None
-        return Judged.not_so((wrong,) if wrong else ())
+        return Verdict.not_so((wrong,) if wrong else ())
     breaks = [n for n in (differs_at, fitting[0].breaks_at()) if n is not None]
-    return Judged.so(seen, min(breaks, default=None))
+    return Verdict.so(seen, min(breaks, default=None))
 
 
 def _first_difference(there: tuple[int, int] | None, said: tuple[int, int]) -> int | None:

@@ -10,17 +10,17 @@ from collections.abc import Iterator
 
 from ..claims import DIRECTIONS, Direction, NeighbourClaim, stated
 from ..grid import Fill, Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 
 DOWN = {"right": 0, "down": 1, "down-right": 1, "down-left": 1}
 RIGHT = {"right": 1, "down": 0, "down-right": 1, "down-left": -1}
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     for direction in DIRECTIONS:
         pairs = neighbours(grid, direction, grid.terms)
         if len(pairs) >= 2:
-            yield Found.of(NeighbourClaim(direction, grid.count.step * terms_apart(grid, direction)), pairs)
+            yield Pattern.of(NeighbourClaim(direction, grid.count.step * terms_apart(grid, direction)), pairs)
 
 
 def completed(claim: NeighbourClaim, grid: Grid) -> Iterator[NeighbourClaim]:
@@ -31,16 +31,16 @@ def completed(claim: NeighbourClaim, grid: Grid) -> Iterator[NeighbourClaim]:
         yield NeighbourClaim(direction, difference)
 
 
-def judge(claim: NeighbourClaim, grid: Grid) -> Judged:
+def judge(claim: NeighbourClaim, grid: Grid) -> Verdict:
     direction: Direction = stated(claim.direction)
     pairs = neighbours(grid, direction, grid.terms)
     if claim.difference == grid.count.step * terms_apart(grid, direction):
-        return Judged.so(seen=len(pairs) >= 2)
+        return Verdict.so(seen=len(pairs) >= 2)
     if pairs:
-        return Judged.not_so(min(pairs, key=max))
+        return Verdict.not_so(min(pairs, key=max))
     # The first pair of any direction comes by the time two whole lines stand beside each other.
     later = neighbours(grid, direction, grid.terms + 3 * grid.line_length)
-    return Judged.so(seen=False, breaks_at=min(map(max, later), default=None))
+    return Verdict.so(seen=False, breaks_at=min(map(max, later), default=None))
 
 
 def cells_along(grid: Grid, direction: Direction) -> tuple[int, int]:

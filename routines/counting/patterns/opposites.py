@@ -11,28 +11,28 @@ from collections.abc import Iterator
 from ..claims import OppositesClaim, stated
 from ..errors import CountError
 from ..grid import Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     pairs = opposite_pairs(grid, grid.terms) if grid.count.wrap is None else ()
     if pairs:
-        yield Found(OppositesClaim(pairs), pairs, _next_pair(grid), "shown")
+        yield Pattern(OppositesClaim(pairs), pairs, _next_pair(grid), "shown")
 
 
 def completed(claim: OppositesClaim, grid: Grid) -> Iterator[OppositesClaim]:
     yield OppositesClaim(opposite_pairs(grid, grid.terms)) if claim.pairs is None else claim
 
 
-def judge(claim: OppositesClaim, grid: Grid) -> Judged:
+def judge(claim: OppositesClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock have no opposites; choose another claim.")
     said, there = set(stated(claim.pairs)), set(opposite_pairs(grid, grid.terms))
     wrong = sorted(said ^ there, key=lambda pair: (pair[1], pair[0]))
     if wrong:
-        return Judged.not_so(wrong[0])
+        return Verdict.not_so(wrong[0])
     breaks_at = _next_pair(grid)
-    return Judged(True, bool(there), "shown", 1 if breaks_at is None else None, breaks_at)
+    return Verdict(True, bool(there), "shown", 1 if breaks_at is None else None, breaks_at)
 
 
 def _sum_of_positions(grid: Grid) -> int | None:

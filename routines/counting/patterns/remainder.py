@@ -15,8 +15,8 @@ from ..claims import RemainderClaim, stated
 from ..count import Count
 from ..errors import CountError
 from ..grid import ALONG, Grid
+from ..results import Pattern, Verdict
 from . import blocks
-from .found import Found, Judged
 from .lines import Progression, lines_of
 from .multiples import Scaled, friendly_ones
 from .readings import Reading, within
@@ -62,7 +62,7 @@ class Remainder(Reading):
         return 1
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     lines_along = [(along, lines_of(grid, along)) for along in ALONG]
     most = [lines.longest // 2 for _, lines in lines_along]
     for scaled in friendly_ones(grid.count):
@@ -75,7 +75,7 @@ def find(grid: Grid) -> Iterator[Found]:
                 reading = Remainder(grid.count, scaled.multiple)
                 values = reading.upto(grid.terms)
             rests = blocks.blocks_in(reading, values, lines, k)
-            yield Found.of(RemainderClaim(scaled.multiple, along, rests), lines.in_view)
+            yield Pattern.of(RemainderClaim(scaled.multiple, along, rests), lines.in_view)
 
 
 def completed(claim: RemainderClaim, grid: Grid) -> Iterator[RemainderClaim]:
@@ -88,5 +88,5 @@ def completed(claim: RemainderClaim, grid: Grid) -> Iterator[RemainderClaim]:
             yield replace(claim, modulus=modulus, along=along, length=length)
 
 
-def judge(claim: RemainderClaim, grid: Grid) -> Judged:
+def judge(claim: RemainderClaim, grid: Grid) -> Verdict:
     return blocks.judge(claim, Remainder(grid.count, stated(claim.modulus)), grid)

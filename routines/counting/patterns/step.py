@@ -9,21 +9,21 @@ from collections.abc import Iterator
 
 from ..claims import StepClaim
 from ..grid import Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     if grid.terms >= 2:
-        yield Found.of(StepClaim(grid.count.step), (tuple(range(1, grid.terms + 1)),))
+        yield Pattern.of(StepClaim(grid.count.step), (tuple(range(1, grid.terms + 1)),))
 
 
 def completed(claim: StepClaim, grid: Grid) -> Iterator[StepClaim]:
     yield StepClaim(grid.count.step) if claim.difference is None else claim
 
 
-def judge(claim: StepClaim, grid: Grid) -> Judged:
+def judge(claim: StepClaim, grid: Grid) -> Verdict:
     if claim.difference == grid.count.step:
-        return Judged.so(seen=grid.terms >= 2)
+        return Verdict.so(seen=grid.terms >= 2)
     if grid.terms == 1:
-        return Judged.so(seen=False, breaks_at=2)
-    return Judged.not_so((1, 2))
+        return Verdict.so(seen=False, breaks_at=2)
+    return Verdict.not_so((1, 2))

@@ -16,23 +16,23 @@ from fractions import Fraction
 from ..claims import LINES_ALONG, SUMS, LineAlong, SumName, SumsClaim, stated
 from ..errors import CountError
 from ..grid import Fill, Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 
 Groups = tuple[tuple[int, ...], ...]
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     if grid.count.wrap is not None:
         return
     for which, groups_in in ALWAYS.items():
         groups = groups_in(grid)
         if groups:
-            yield Found.of(SumsClaim(which), groups)
+            yield Pattern.of(SumsClaim(which), groups)
     for along in LINES_ALONG:
         lines = full_lines(grid, along)
         if len(lines) >= 2 and len(lines[0]) >= 2:
             claim = SumsClaim("line-totals", along, apart(grid, along))
-            yield Found.of(claim, lines, _growth(grid, along))
+            yield Pattern.of(claim, lines, _growth(grid, along))
 
 
 def completed(claim: SumsClaim, grid: Grid) -> Iterator[SumsClaim]:
@@ -51,24 +51,24 @@ def which_meant(claim: SumsClaim) -> tuple[SumName, ...]:
     return SUMS if claim.along is None and claim.difference is None else ("line-totals",)
 
 
-def judge(claim: SumsClaim, grid: Grid) -> Judged:
+def judge(claim: SumsClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock are not added; choose another claim.")
     which: SumName = stated(claim.which)
     if which == "line-totals":
         return _judge_totals(stated(claim.along), stated(claim.difference), grid)
-    return Judged.so(seen=bool(ALWAYS[which](grid)))
+    return Verdict.so(seen=bool(ALWAYS[which](grid)))
 
 
-def _judge_totals(along: LineAlong, said: Fraction, grid: Grid) -> Judged:
+def _judge_totals(along: LineAlong, said: Fraction, grid: Grid) -> Verdict:
     lines = full_lines(grid, along)
     if len(lines) < 2:
-        return Judged.so(False, _first_other_totals(grid, along, said, grid.terms))
+        return Verdict.so(False, _first_other_totals(grid, along, said, grid.terms))
     if said == apart(grid, along):
-        return Judged.so(len(lines[0]) >= 2, _growth(grid, along))
+        return Verdict.so(len(lines[0]) >= 2, _growth(grid, along))
     n = _first_other_totals(grid, along, said, 0)
     assert n is not None
-    return Judged.not_so((n - (1 if across_the_fill(grid, along) else grid.line_length), n))
+    return Verdict.not_so((n - (1 if across_the_fill(grid, along) else grid.line_length), n))
 
 
 def _first_other_totals(grid: Grid, along: LineAlong, said: Fraction, after: int) -> int | None:

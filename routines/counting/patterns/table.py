@@ -11,24 +11,24 @@ from collections.abc import Iterator
 from ..claims import TableClaim, stated
 from ..errors import CountError
 from ..grid import Grid
-from .found import Found, Judged
+from ..results import Pattern, Verdict
 
 
-def find(grid: Grid) -> Iterator[Found]:
+def find(grid: Grid) -> Iterator[Pattern]:
     count = grid.count
     if count.wrap is None and count.start == count.step and grid.terms >= 2:
-        yield Found.of(TableClaim(count.step), (tuple(range(1, grid.terms + 1)),))
+        yield Pattern.of(TableClaim(count.step), (tuple(range(1, grid.terms + 1)),))
 
 
 def completed(claim: TableClaim, grid: Grid) -> Iterator[TableClaim]:
     yield TableClaim(grid.count.step) if claim.step is None else claim
 
 
-def judge(claim: TableClaim, grid: Grid) -> Judged:
+def judge(claim: TableClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
         raise CountError("family", "Times on a clock make no multiplication table; choose another claim.")
     step = stated(claim.step)
     wrong = next((n for n in (1, 2) if grid.count.value(n) != n * step), None)
     if wrong is None:
-        return Judged.so(seen=grid.terms >= 2)
-    return Judged.not_so((wrong,)) if wrong <= grid.terms else Judged.so(seen=False, breaks_at=wrong)
+        return Verdict.so(seen=grid.terms >= 2)
+    return Verdict.not_so((wrong,)) if wrong <= grid.terms else Verdict.so(seen=False, breaks_at=wrong)

@@ -15,7 +15,7 @@ from ..audience import Audience
 from ..errors import CountError
 from ..grid import Grid
 from ..kinds.names import Kind
-from . import notes
+from ..languages import LANGUAGES
 from .asking import count_number, in_order, reader_of, said_text
 from .foreseeing import rules_for, slip_at
 from .forms import form_slip
@@ -23,7 +23,7 @@ from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right
 from .jump import Jump
 from .otherwise import what_it_takes
 from .reading import is_renamed, offset, plain, same_offset, value_of
-from .sayings import LANGUAGES, said_as, value_in_words
+from .sayings import said_as, value_in_words
 from .slip import Slip
 
 # A class skips a count or a few; see the order above.
@@ -48,42 +48,39 @@ def classify(grid: Grid, n: int, said: str, earlier: Earlier = (), *, audience: 
     texts = {at: text for at, text in _in_pairs(n, earlier) if 1 <= at < n}
     count, correct = grid.count, grid.count.text(n)
     if _is_right(grid, n, said):
-        return Right(n, said, correct, notes.right(audience.language))
+        return Right(n, said, correct)
     known = _known_slip(grid, n, said, audience)
     value = value_of(count, said)
     if value is None:
         value = value_in_words(count, said, n)
     if (known is not None and known.equal_name) or said_as(count, count.value(n), said):
-        return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
+        return EqualName(n, said, correct, is_renamed(count, said))
     if value is None:
-        return (
-            known or _form_slip(grid, n, said, audience) or Other(n, said, correct, notes.unreadable(audience.language))
-        )
+        return known or _form_slip(grid, n, said) or Other(n, said, correct)
     away = offset(count, value, said, n)
     if away == 0:
-        return EqualName(n, said, correct, notes.equal_name(correct, audience.language), is_renamed(count, said))
+        return EqualName(n, said, correct, is_renamed(count, said))
     before = _offsets(grid, texts)
     again = n > 1 and same_offset(count, away + count.step, before.get(n - 1, Fraction(0)))
     # 2/16 after 1/8 is of the same value, but it is no repeating: it is a slip of its own.
     if again and (known is None or _said_alike(grid, n - 1, texts.get(n - 1), said)):
-        return Repeated(n, said, correct, notes.repeated(said, audience.language), known)
+        return Repeated(n, said, correct, known)
     since = _carried_since(before, away)
     if since is not None:
-        return Carried(n, said, correct, notes.carried(since, audience.language), since)
+        return Carried(n, said, correct, since)
     ahead = _jumps_ahead(grid, n, value, said)
     if ahead is not None and (ahead <= FEW or known is None):
-        return SkippedAhead(n, said, correct, notes.skipped(ahead, audience.language), ahead, known)
-    known = known or _form_slip(grid, n, said, audience)
+        return SkippedAhead(n, said, correct, ahead, known)
+    known = known or _form_slip(grid, n, said)
     if known is not None:
         return known
-    takes, note = what_it_takes(grid, n, said, value, away, audience.language)
-    return Other(n, said, correct, note, away, takes)
+    return Other(n, said, correct, away, *what_it_takes(grid, n, said, value, away))
 
 
 def _is_right(grid: Grid, n: int, said: str) -> bool:
     count = grid.count
     text = count.text(n)
-    forms = (text, *text.split(" = "), count.words(n, "en"), count.words(n, "es"))
+    forms = (text, *text.split(" = "), *(count.words(n, language) for language in LANGUAGES))
     if plain(count, said) in {plain(count, form) for form in forms}:
         return True
     # A whole number is the same number with a plus, or with other marks between its thousands.
@@ -110,7 +107,7 @@ def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | Non
         return None
     suited = [rule for rule in found if rule.suits(audience.level)]
     rule = max(suited or found, key=lambda rule: rule.weight)
-    return slip_at(rule, jump, rule.heard(jump, audience.language), audience)
+    return slip_at(rule, jump, rule.heard(jump, audience.language))
 
 
 def _said_alike(grid: Grid, n: int, before: str | None, said: str) -> bool:
@@ -121,8 +118,8 @@ def _said_alike(grid: Grid, n: int, before: str | None, said: str) -> bool:
     return before is None and said_as(count, count.value(n), said)
 
 
-def _form_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | None:
-    return form_slip(Jump(grid, n), said, audience) if n > 1 else None
+def _form_slip(grid: Grid, n: int, said: str) -> Slip | None:
+    return form_slip(Jump(grid, n), said) if n > 1 else None
 
 
 def _sounds_like(jump: Jump, heard: str, said: str) -> bool:

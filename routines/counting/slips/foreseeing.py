@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from ..audience import Audience
 from ..grid import Grid
-from . import decimals, fractions, integers, measurement, money, one_unit, replies, spanish_words, time, whole_numbers
+from . import decimals, fractions, integers, measurement, money, one_unit, spanish_words, time, whole_numbers
 from .asking import reader_of
 from .jump import Jump
 from .reading import names_the_same
@@ -58,7 +58,7 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     found: dict[tuple[int, str], Slip] = {}
     for _, rule, jump, heard in ranked:
         if (jump.n, heard) not in found:
-            found[jump.n, heard] = slip_at(rule, jump, heard, audience)
+            found[jump.n, heard] = slip_at(rule, jump, heard)
     return list(found.values())
 
 
@@ -76,14 +76,13 @@ def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[J
                 yield jump, heard
 
 
-def slip_at(rule: Rule, jump: Jump, heard: str, audience: Audience) -> Slip:
-    """The slip of a rule at one count, with its sentences."""
+def slip_at(rule: Rule, jump: Jump, heard: str) -> Slip:
+    """The slip of a rule at one count."""
     return Slip(
         rule=rule.id,
         n=jump.n,
         heard=heard,
         correct=jump.due,
-        why=replies.why(rule.id, jump, audience.language),
-        reply=replies.reply(rule.id, jump, audience),
         equal_name=rule.same_number(jump) or names_the_same(jump.count, heard, jump.n),
+        of_writing=rule.of_writing,
     )

@@ -7,30 +7,23 @@ They are never foreseen by themselves; where a rule of the tables hears the same
 import re
 from fractions import Fraction
 
-from ..audience import Audience
 from ..kinds.decimal import DecimalNumber
 from ..kinds.names import Kind
-from . import replies
 from .jump import Jump
 from .slip import Slip
+
+FORMS = ("A01", "A02", "A03")
 
 _CLOCK = re.compile(r"\s*\d{1,2}:(\d{2})(?!\d)")
 _SPLIT = re.compile(r"\s*([-\u2212]?)(\d+)\W(\d+)\s*$")
 
 
-def form_slip(jump: Jump, said: str, audience: Audience) -> Slip | None:
+def form_slip(jump: Jump, said: str) -> Slip | None:
     """The slip in how a number is written, if what was said has a form that nobody may write."""
     form = _form(jump, said)
     if form is None:
         return None
-    return Slip(
-        rule=form,
-        n=jump.n,
-        heard=said,
-        correct=jump.due,
-        why=replies.why(form, jump, audience.language),
-        reply=replies.reply(form, jump, audience),
-    )
+    return Slip(rule=form, n=jump.n, heard=said, correct=jump.due, of_writing=True)
 
 
 def _form(jump: Jump, said: str) -> str | None:

@@ -200,8 +200,8 @@ RULES = (
         lambda j: _mixed(j) and 0 < j.s < 1 and j.a > 1 and j.a % 1 != 0,
         lambda j, _: j.text(j.a + 1),
     ),
-    Rule("F08", (4, 5), lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0, _run_together, 1),
-    Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed),
+    Rule("F08", (4, 5), lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0, _run_together, 1, of_writing=True),
+    Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed, of_writing=True),
     Rule(
         "F10",
         (4, 5),

@@ -8,12 +8,11 @@ from .slip import Slip
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """Something said at the n-th count. correct: what was due. note: for the teacher, what it is."""
+    """Something said at the n-th count. correct: what was due."""
 
     n: int
     said: str
     correct: str
-    note: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,11 +55,13 @@ class Other(Heard):
 
     difference: what was said minus what was due, in the base unit; None where the text is no number of this kind.
     takes: what would lead there: "wrong-way", "jumps", "swapped", "place", "half-day", "difference"; None with no
-    difference.
+    difference. place: for "place", "digits moved" (all of them), "place off" (a digit or the jump), "one in a place" (too many
+    or too few).
     """
 
     difference: Fraction | None = None
     takes: str | None = None
+    place: str | None = None
 
 
 Hearing = Right | EqualName | Slip | Carried | SkippedAhead | Repeated | Other

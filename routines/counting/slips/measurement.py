@@ -106,12 +106,14 @@ def _rule(
     happens: Callable[[Parts], bool],
     heard: Callable[[Parts], str],
     weight: int,
+    *,
+    of_writing: bool = False,
 ) -> Rule:
     def likely(jump: Jump) -> bool:
         units = two_units(jump.grid)
         return units is not None and (units[0].symbol, units[1].symbol) in pairs and happens(Parts(jump))
 
-    return Rule(name, (4, 5), likely, lambda jump, _: heard(Parts(jump)), weight)
+    return Rule(name, (4, 5), likely, lambda jump, _: heard(Parts(jump)), weight, of_writing=of_writing)
 
 
 def _passes_ten(parts: Parts) -> bool:
@@ -137,13 +139,13 @@ _OTHERS = tuple(
 RULES = (
     _rule("L01", (("ft", "in"),), _filled, _not_renamed, 3),
     _rule("L02", (("ft", "in"),), _passes_ten, _full_at_ten, 2),
-    _rule("L03", (("ft", "in"),), lambda parts: parts.b % parts.size != 0, _with_a_point, 1),
+    _rule("L03", (("ft", "in"),), lambda parts: parts.b % parts.size != 0, _with_a_point, 1, of_writing=True),
     _rule("L04", (("lb", "oz"),), _passes_ten, _full_at_ten, 2),
     _rule("L05", (("lb", "oz"),), _filled, _not_renamed, 3),
     _rule("L06", (("yd", "ft"),), _filled, _not_renamed, 3),
     _rule("L07", (("gal", "qt"),), _filled, _not_renamed, 3),
     _rule("L08", (("m", "cm"),), _filled, _not_renamed, 3),
-    _rule("L09", (("kg", "g"),), lambda parts: 0 < parts.b % 1000 < 100, _empty_places_left_out, 2),
+    _rule("L09", (("kg", "g"),), lambda parts: 0 < parts.b % 1000 < 100, _empty_places_left_out, 2, of_writing=True),
     _rule("L10", (("L", "mL"),), _filled, _not_renamed, 3),
     # Beyond the table: other pairs of units, trading at ten across the large unit, and opening it when counting back.
     _rule("L11", (("ft", "in"),), _filled, _traded_at_ten, 3),

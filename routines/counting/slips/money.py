@@ -50,9 +50,16 @@ RULES = (
     # Ahead of M01, which hears the same from wherever the count comes.
     Rule("M07", (2, 4), lambda j: j.s == 10 and _up_past_a_dollar(j) and j.a % 10 != 0, _cents_run_on, 3),
     Rule("M01", (2, 4), _up_past_a_dollar, _cents_run_on, 3),
-    Rule("M02", (2, 4), lambda j: _in_dollars(j) and 0 < j.b % 100 < 10, _zero_left_out, 3),
-    Rule("M03", (2, 4), lambda j: _in_dollars(j) and j.b % 10 == 0 and j.b % 100 != 0, _last_zero_dropped, 1),
-    Rule("M04", (2, 4), lambda j: 0 < j.b < 100, _point_and_cent_sign, 1),
+    Rule("M02", (2, 4), lambda j: _in_dollars(j) and 0 < j.b % 100 < 10, _zero_left_out, 3, of_writing=True),
+    Rule(
+        "M03",
+        (2, 4),
+        lambda j: _in_dollars(j) and j.b % 10 == 0 and j.b % 100 != 0,
+        _last_zero_dropped,
+        1,
+        of_writing=True,
+    ),
+    Rule("M04", (2, 4), lambda j: 0 < j.b < 100, _point_and_cent_sign, 1, of_writing=True),
     Rule("M05", (2, 3), lambda j: j.s == 25 and j.a % 100 == 0 and j.a > 0, lambda j, _: j.text(j.a + 50)),
     Rule(
         "M06",

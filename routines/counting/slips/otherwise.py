@@ -5,7 +5,6 @@ from fractions import Fraction
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
 from ..kinds.names import Kind
-from . import notes
 
 # So few jumps are a likelier cause than a place that is off; so many nobody counts.
 FEW, MANY = 3, 12
@@ -14,30 +13,29 @@ HALF_DAY = 720
 IN_PLACES = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
 
 
-def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction, language: str) -> tuple[str, str]:
-    """What would lead from what was due to what was said, and the same as a note.
+def what_it_takes(grid: Grid, n: int, said: str, value: Fraction, away: Fraction) -> tuple[str, str | None]:
+    """What would lead from what was due to what was said, and of a place what is off.
 
     Units: value and away (said minus due) are in the base unit.
     """
     count = grid.count
-    size = count.difference_text(away)
     jumps = away / count.step
     if jumps == -2 and n > 1:
-        return "wrong-way", notes.wrong_way(count.difference_text(count.step), language)
+        return "wrong-way", None
     if count.wrap is not None and abs(away) == HALF_DAY:
-        return "half-day", notes.half_of_the_day(language)
+        return "half-day", None
     if _mark_moved(grid, n, value):
-        return "place", notes.mark(size, away > 0, language)
+        return "place", "digits moved"
     if _swapped(count.text(n), said):
-        return "swapped", notes.swapped(language)
+        return "swapped", None
     if jumps.denominator > 1 or abs(jumps) > FEW:
         if _one_place_off(grid, n, value):
-            return "place", notes.place(size, away > 0, language)
+            return "place", "place off"
         if _one_in_a_place(grid, away):
-            return "place", notes.one_in_a_place(size, away > 0, language)
+            return "place", "one in a place"
     if jumps.denominator == 1 and abs(jumps) <= max(MANY, grid.line_length):
-        return "jumps", notes.jumps(int(jumps), count.difference_text(count.step), language)
-    return "difference", notes.difference(size, away > 0, language)
+        return "jumps", None
+    return "difference", None
 
 
 def _swapped(due: str, said: str) -> bool:

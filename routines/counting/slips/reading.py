@@ -9,6 +9,7 @@ from ..errors import CountError
 from ..kinds.clock import DAY
 from ..kinds.currency import currency_named
 from ..kinds.names import Kind
+from ..languages import LANGUAGES
 from ..locate.clock import since_midnight
 from ..written_units import written_units
 
@@ -72,7 +73,7 @@ def _as_whole(typed: str) -> str:
 @lru_cache(maxsize=64)
 def _small_unit(code: str) -> tuple[str, re.Pattern[str]] | None:
     """The sign of a currency's small unit, and what may stand for it behind a number; None where it has no sign."""
-    named = [currency_named(code, language) for language in ("en", "es")]
+    named = [currency_named(code, language) for language in LANGUAGES]
     sign = named[0].small_symbol
     signs = _CENT_SIGNS if sign in _CENT_SIGNS else (sign,)
     words = {word for each in named for word in (each.small.one, each.small.several)} | {*signs}

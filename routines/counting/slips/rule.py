@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from ..grid import Grid
+from ..languages import LANGUAGES
 from .jump import Jump
 
 NO_SOURCE = "common practice, no source"
@@ -17,6 +18,7 @@ class Rule:
     grades: the levels it is foreseen at; the last slips of elementary school (5 and 6) stay open upwards.
     happens: the jumps it is likely at. heard: what is said or written there, by language ("" where it would be what
     is due anyway). weight: 3 for the slips every teacher of these grades meets, 2 for the usual, 1 for the rarer.
+    of_writing: whether it is about how one number is written or named, not about the jump to it.
     same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.
     """
 
@@ -26,8 +28,9 @@ class Rule:
     heard: Callable[[Jump, str], str]
     weight: int = 2
     same_number: Callable[[Jump], bool] = lambda jump: False
-    languages: tuple[str, ...] = ("en", "es")
+    languages: tuple[str, ...] = LANGUAGES
     source: str = NO_SOURCE
+    of_writing: bool = False
 
     def suits(self, level: int) -> bool:
         low, high = self.grades

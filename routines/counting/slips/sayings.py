@@ -7,10 +7,10 @@ from fractions import Fraction
 from ..count import Count
 from ..kinds.kind import NumberKind
 from ..kinds.registry import number_kind
+from ..languages import LANGUAGES
 from .reading import plain
 
 SAYINGS = ("written", "counted", "renamed")
-LANGUAGES = ("en", "es")
 
 # A class that says a count in words is near the one that is due.
 NEAR = 12

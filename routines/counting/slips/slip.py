@@ -7,15 +7,14 @@ from dataclasses import dataclass
 class Slip:
     """A predictable answer at the `n`-th count.
 
-    rule: the id of its rule. heard, correct: what is said or written, and what is due. why: for the teacher.
-    reply: what she may ask, without giving the answer away. equal_name: `heard` is the same number in another form,
-    so it is no error.
+    rule: the id of its rule. heard, correct: what is said or written, and what is due. equal_name: `heard` is the same
+    number in another form, so it is no error. of_writing: whether it is about how one number is written or named, not
+    about the jump to it.
     """
 
     rule: str
     n: int
     heard: str
     correct: str
-    why: str
-    reply: str
     equal_name: bool = False
+    of_writing: bool = False

@@ -65,6 +65,7 @@ RULES = (
         lambda j: _whole(j) and 11 <= j.b <= 15,
         lambda j, _: _MADE_UP_TEENS[int(j.b)],
         languages=_ES,
+        of_writing=True,
     ),
     Rule(
         "S04",
@@ -73,6 +74,7 @@ RULES = (
         _without_y,
         1,
         languages=_ES,
+        of_writing=True,
     ),
     Rule(
         "S05",
@@ -81,6 +83,7 @@ RULES = (
         _made_up_hundred,
         3,
         languages=_ES,
+        of_writing=True,
     ),
     Rule(
         "S06",
@@ -88,6 +91,7 @@ RULES = (
         lambda j: _whole(j) and 100 < j.b < 200 and (j.a <= 100 or j.a >= 200),
         _cien_kept,
         languages=_ES,
+        of_writing=True,
     ),
     Rule(
         "S07",
@@ -100,6 +104,7 @@ RULES = (
         ),
         _ordinal_parts,
         languages=_ES,
+        of_writing=True,
     ),
 )
 

@@ -113,6 +113,7 @@ RULES = (
         (2, 4),
         lambda j: _twelve(j) and j.a // 60 % 12 == 0 and j.b // 60 % 12 == 1,
         _thirteen,
+        of_writing=True,
     ),
     Rule(
         "T05",
@@ -133,6 +134,7 @@ RULES = (
         (1, 3),
         lambda j: _clock(j) and 0 < j.b % 60 < 10,
         lambda j, _: with_part(j, j.b, "minutes", str(int(j.b % 60))),
+        of_writing=True,
     ),
     Rule(
         "T08",

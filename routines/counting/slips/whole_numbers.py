@@ -132,6 +132,7 @@ RULES = (
         lambda j: 13 <= j.b <= 19,
         lambda j, _: j.text((j.b - 10) * 10 + 1),
         languages=("en",),
+        of_writing=True,
     ),
     Rule("W08", (0, 2), lambda j: j.s == 1 and j.a == 99, _ten_more_than, 3),
     Rule(
@@ -193,7 +194,15 @@ RULES = (
         lambda j, _: j.text(j.a + 1000),
         3,
     ),
-    Rule("W18", (2, 4), lambda j: 100 < j.b < 1000 and j.b % 100 != 0, _as_it_is_said, 1, source=BYRGE_2014),
+    Rule(
+        "W18",
+        (2, 4),
+        lambda j: 100 < j.b < 1000 and j.b % 100 != 0,
+        _as_it_is_said,
+        1,
+        source=BYRGE_2014,
+        of_writing=True,
+    ),
     Rule(
         "W19",
         (2, 4),
@@ -291,7 +300,7 @@ RULES = (
     Rule("W37", (0, 2), lambda j: j.s == 5 and _from_a_ten(j), lambda j, _: j.text(j.a + 10)),
     Rule("W38", (2, 4), lambda j: j.s == 25 and j.a % 100 == 0 and j.a > 0, lambda j, _: j.text(j.a + 50)),
     Rule("W39", (0, 1), lambda j: _ones(j) and j.b == 15, lambda j, _: j.text(16), 1),
-    Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1),
+    Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1, of_writing=True),
 )
 
 AREA = Area("whole numbers", serves, RULES)

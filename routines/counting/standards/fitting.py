@@ -1,4 +1,4 @@
-"""Which standards a count serves, direct fits first, each with the reason."""
+"""Which standards a count serves, direct fits first."""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
@@ -9,7 +9,6 @@ from ..grid import Grid
 from ..kinds.names import Kind
 from .conditions import Facts, meets
 from .features import Features, read_features
-from .reasons import reason
 
 _LEVELS = {"K": 0, **{str(grade): grade for grade in range(1, 9)}}
 _RATIOS = "ratios"
@@ -21,7 +20,7 @@ class StandardFit:
     """A standard that a count serves.
 
     fit: "direct" (the count does what it names) or "support" (it rehearses the numbers). hints: what the standard
-    suggests to look for, ask or show, by name.
+    suggests to look for, ask or show, by name. features: what it asks of a count.
     """
 
     code: str
@@ -29,8 +28,8 @@ class StandardFit:
     area: str
     summary: str
     fit: str
-    reason: str
     hints: Mapping[str, str]
+    features: Features
 
 
 def suggest_standards(
@@ -46,7 +45,6 @@ def suggest_standards(
     Raises: CountError on `count_features` for features that cannot be read.
     """
     facts = Facts(grid.count, grid.terms)
-    language = audience.language if audience else "en"
     grade = audience.level if grade is None and audience else grade
     fits: list[tuple[int, StandardFit, int]] = []
     for row in standards:
@@ -63,8 +61,8 @@ def suggest_standards(
             area=_part(row, "area"),
             summary=_part(row, "summary"),
             fit=fit,
-            reason=reason(features, facts, fit, language),
             hints=features.hints,
+            features=features,
         )
         away = abs(_LEVELS.get(found.grade, grade) - grade) if grade is not None else 0
         fits.append((away, found, _particular(features)))

@@ -1,4 +1,4 @@
-"""Stops: where to pause in a count, what to ask there, and the ways to the answer."""
+"""Stops: where to pause in a count, what to ask for there, and the ways to the answer."""
 
 from collections.abc import Iterable
 from typing import Any
@@ -29,4 +29,4 @@ def suggest_stops(
     """
     reader = reader_of(grid, grade, audience)
     claims = [claim_of(target, "targets") for target in in_order(targets, "targets")]
-    return [ask(grid, choice, reader) for choice in choose(grid, claims, reader.level)]
+    return [ask(grid, choice, reader.level) for choice in choose(grid, claims, reader.level)]

@@ -9,7 +9,7 @@ from ..checking import judge
 from ..claims import Claim, DigitClaim, DigitSumClaim, LandmarksClaim, OppositesClaim, RemainderClaim
 from ..errors import CountError
 from ..grid import Grid
-from ..patterns import facts
+from ..patterns import find_patterns
 from .dying import claim_of_idea, dying_ideas
 from .hard_spots import HardSpot, hard_spots
 
@@ -87,7 +87,7 @@ def claim_of(given: Any, field: str) -> Claim:
 
 
 def _what_shows(grid: Grid) -> list[Claim]:
-    return [found.claim for found in facts(grid) if found.claim.family not in PLAIN][:2]
+    return [found.claim for found in find_patterns(grid) if found.claim.family not in PLAIN][:2]
 
 
 def seen_at(claim: Claim, grid: Grid) -> int | None:

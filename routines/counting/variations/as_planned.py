@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from ..claims import Claim, RemainderClaim
 from ..grid import Grid
-from ..patterns import facts
+from ..patterns import find_patterns
 from ..round_number import round_number
 from . import not_yet
 from .changes import Change, across_the_fill, changed, shown, small_unit
@@ -40,7 +40,7 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
         return
     kept = [
         found.claim
-        for found in facts(grid, implied=True)
+        for found in find_patterns(grid, implied=True)
         if isinstance(found.claim, RemainderClaim) and found.claim.modulus == size
     ]
     told = {"size": count.difference_text(new.count.step), "round": count.difference_text(size)}

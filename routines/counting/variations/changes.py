@@ -20,11 +20,11 @@ HANDY = ("clock", "money", "min", "g", "cm", "mL")
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """A new grid, the name of its sentences, the words that stand in them, and what it shows."""
+    """A new grid, the name of the change that makes it, the numbers of the change as they are written, and what it shows."""
 
     name: str
     grid: Grid
-    facts: dict[str, str] = field(default_factory=dict)
+    written: dict[str, str] = field(default_factory=dict)
     shows: tuple[Claim, ...] = ()
 
 

@@ -27,7 +27,6 @@ from ..slips.asking import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.hearings import Heard
 from ..slips.known_facts import knows_multiples_of
-from ..slips.replies import is_of_writing
 from ..slips.slip import Slip
 from ..stops.hard_spots import hard_spots
 from .changes import Change, changed, finest, other_lengths, shown
@@ -54,7 +53,7 @@ def slipped_at(one: Any) -> SlippedAt:
     if not isinstance(one, (Slip, Heard)):
         return SlippedAt(count_number(one, "slips"))
     slip = one if isinstance(one, Slip) else getattr(one, "slip", None)
-    return SlippedAt(one.n, slip is not None and is_of_writing(slip.rule))
+    return SlippedAt(one.n, slip is not None and slip.of_writing)
 
 
 def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], audience: Audience) -> Iterator[Change]:

@@ -1,6 +1,7 @@
 """A count to do next, ready to copy."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from ..claims import Claim
 from ..grid import Grid
@@ -10,18 +11,15 @@ from ..grid import Grid
 class Variation:
     """The next count after one that went a certain way.
 
-    what: what changes, and reason: why this, after what happened. Both speak to the teacher and are the same at all
-    grades, because a change of numbers is. ask: a question for the class, in the voice of its grade. why: the reason
-    with the question. shows: claims that are true of the new grid and can be seen in it.
+    change: the name of what changes. shows: claims that are true of the new grid and can be seen in it. written: numbers
+    of the change as they are written, by name: counts of the new grid, sizes of jumps, how many.
     """
 
     outcome: str
-    what: str
-    reason: str
-    ask: str
-    why: str
+    change: str
     grid: Grid
     shows: tuple[Claim, ...] = ()
+    written: Mapping[str, str] = field(default_factory=dict, hash=False)
 
     @property
     def typed_start(self) -> str:

@@ -12,7 +12,7 @@ from django.views.decorators.http import require_GET, require_POST
 
 from accounts.fragments import wants_fragment
 from accounts.requests import Request
-from routines.counting import CountError, check, probes
+from routines.counting import CountError
 from routines.lessons.forms import PairForm
 from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
@@ -23,6 +23,7 @@ from routines.models import LessonPass
 from routines.models.shown_plan import ShownPlan
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.suggestions.appearing import look_for
+from routines.words import check, probes
 
 AT_THE_LECTERN = (Role.TEACHER, Role.CO_TEACHER, Role.SUBSTITUTE)
 SHOWN = ("version", "grade", "class_group", "routine")

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import zip_longest
 
-from routines.counting import Audience, Claim, Grid, Kind, Pattern, check, find_patterns, likely_slips, locate, probes
+from routines.counting import Audience, Claim, Grid, Kind
 from routines.counting.claims import NeighbourClaim, RemainderClaim, StepClaim, TableClaim
-from routines.counting.texts import ordinal
+from routines.words import SpokenPattern, check, find_patterns, likely_slips, locate, ordinal, probes
 
 from .sentences import reply_to, said
 
@@ -50,24 +50,24 @@ def suggest_answers(
     return [one for chosen in by_round for one in chosen if one is not None]
 
 
-def _easy(patterns: Iterable[Pattern], audience: Audience) -> Iterator[AnswerSuggestion]:
+def _easy(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[AnswerSuggestion]:
     for pattern in patterns:
         claim = pattern.claim
         if isinstance(claim, StepClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):
             yield _of("easy", pattern, audience)
 
 
-def _deeper(patterns: Iterable[Pattern], audience: Audience) -> Iterator[AnswerSuggestion]:
+def _deeper(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[AnswerSuggestion]:
     for pattern in patterns:
         if pattern.holds == "always" and not isinstance(pattern.claim, StepClaim | NeighbourClaim):
             yield _of("deeper", pattern, audience)
 
 
-def _of(sort: str, pattern: Pattern, audience: Audience) -> AnswerSuggestion:
+def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> AnswerSuggestion:
     return AnswerSuggestion(sort, pattern.student_words, reply_to(pattern.claim, audience.language), pattern.because)
 
 
-def _not_for_long(patterns: Iterable[Pattern], grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
+def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
     for pattern in patterns:
         if pattern.breaks_at is not None:
             nth = ordinal(pattern.breaks_at, audience.language)

@@ -3,7 +3,8 @@
 import json
 from dataclasses import dataclass
 
-from routines.counting import Audience, Grid, Location, locate
+from routines.counting import Audience, Grid
+from routines.words import SpokenLocation, locate
 
 from .sentences import said
 
@@ -13,7 +14,7 @@ class Appearing:
     """Where a value stands, or between which counts it is jumped over; all texts are the count's own writing."""
 
     text: str
-    location: Location
+    location: SpokenLocation
     before: str
     after: str
     routes: tuple[str, ...]

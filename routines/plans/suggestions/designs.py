@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from routines.counting import Audience, Claim, Fill, Grid, Limits, Pattern, design_grids, find_patterns
+from routines.counting import Audience, Claim, Fill, Grid, Limits, design_grids
 from routines.counting.claims import BlockClaim
 from routines.models.facts import count_in_words
+from routines.words import SpokenPattern, find_patterns
 
 from .taking import take_count
 
@@ -15,12 +16,12 @@ MOST_SHOWN = 8
 @dataclass(frozen=True, slots=True)
 class Design:
     grid: Grid
-    pattern: Pattern | None
+    pattern: SpokenPattern | None
     take: str
     in_words: str
 
     @property
-    def lit(self) -> tuple[Pattern, ...]:
+    def lit(self) -> tuple[SpokenPattern, ...]:
         return (self.pattern,) if self.pattern else ()
 
 
@@ -37,7 +38,7 @@ def designs_for(wanted: Claim, limits: Limits, audience: Audience) -> tuple[list
     return designs, found.complete and len(shown) == len(found.grids)
 
 
-def _wanted_in(grid: Grid, wanted: Claim, audience: Audience) -> Pattern | None:
+def _wanted_in(grid: Grid, wanted: Claim, audience: Audience) -> SpokenPattern | None:
     """The wanted pattern as this grid shows it, with what was left open filled in."""
     given = {name: value for name, value in wanted.parameters.items() if name != "length"}
     for pattern in find_patterns(grid, implied=True, audience=audience):

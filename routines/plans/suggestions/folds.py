@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from routines.counting import Audience, Claim, Grid, Pattern, compare_folds
+from routines.counting import Audience, Claim, Grid
+from routines.words import SpokenPattern, compare_folds
 
 from .taking import take_fold
 
@@ -15,7 +16,7 @@ class OtherFold:
     """`lit`: the chosen patterns as they look in this fold; empty where they are not to be seen."""
 
     grid: Grid
-    lit: tuple[Pattern, ...]
+    lit: tuple[SpokenPattern, ...]
     sentence: str
     take: str
 
@@ -37,7 +38,7 @@ def other_folds(grid: Grid, chosen: Iterable[Claim], audience: Audience) -> list
     ]
 
 
-def _alike(claim: Claim, patterns: Iterable[Pattern]) -> Pattern | None:
+def _alike(claim: Claim, patterns: Iterable[SpokenPattern]) -> SpokenPattern | None:
     return next((pattern for pattern in patterns if same_subject(pattern.claim, claim)), None)
 
 

@@ -3,16 +3,17 @@
 import json
 from dataclasses import dataclass
 
-from routines.counting import Audience, Claim, Grid, Outcome, StopSuggestion, Variation, next_counts, suggest_stops
+from routines.counting import Audience, Claim, Grid, Outcome
 from routines.models.declared import declared
 from routines.models.plan_document import Stop
+from routines.words import SpokenStop, SpokenVariation, next_counts, suggest_stops
 
 
 @dataclass(frozen=True, slots=True)
 class Offer:
     """Something to take: what the engine says, and the change that takes it."""
 
-    offered: StopSuggestion | Variation
+    offered: SpokenStop | SpokenVariation
     take: str
 
 

@@ -3,8 +3,9 @@
 from collections.abc import Collection
 from functools import lru_cache
 
-from routines.counting import Audience, Claim, Grid, Idea, find_patterns, ideas
+from routines.counting import Audience, Claim, Grid
 from routines.counting.claims import LandmarksClaim
+from routines.words import SpokenIdea, find_patterns, ideas
 
 from .folds import same_subject
 
@@ -18,12 +19,12 @@ FAMILIES = ("digit-run", "digit", "landmarks", "digit-sum", "remainder")
 
 
 @lru_cache(maxsize=64)
-def ideas_of(grid: Grid, audience: Audience) -> tuple[Idea, ...]:
+def ideas_of(grid: Grid, audience: Audience) -> tuple[SpokenIdea, ...]:
     """Finding ideas looks at every length of the count, so a fold once looked at is remembered."""
     return tuple(ideas(grid, audience=audience))
 
 
-def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
+def dying_ideas(grid: Grid, audience: Audience) -> list[SpokenIdea]:
     """What holds for a while and is over on this very grid: digits before all, the longest lived first.
 
     Landmarks that turn out to lie on a line are not over: they still come every so many counts. Nothing is looked for
@@ -44,7 +45,7 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[Idea]:
     ]
 
 
-def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> list[Idea]:
+def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> list[SpokenIdea]:
     """In the order in which they can be seen. `chosen`: the ticked and lit patterns.
 
     Of a long count the first part is looked at: when an idea is first seen, and when it dies, is the same.
@@ -58,7 +59,7 @@ def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> 
     return sorted(shown, key=lambda idea: (idea.seen_at, idea.dies_at or grid.terms + 1))
 
 
-def _idea_of(claim: Claim, known: Collection[Idea]) -> Idea | None:
+def _idea_of(claim: Claim, known: Collection[SpokenIdea]) -> SpokenIdea | None:
     """The idea that became this claim."""
     same = (idea for idea in known if idea.pattern.claim == claim)
     alike = (idea for idea in known if same_subject(idea.pattern.claim, claim) and idea.dies_at is None)

@@ -18,7 +18,7 @@ from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
-from routines.counting import Claim, CountError, Pattern, check
+from routines.counting import Claim, CountError
 from routines.counting.claims import LandmarksClaim
 from routines.models.facts import count_in_words
 from routines.models.shown_plan import ShownPattern, ShownPlan
@@ -28,6 +28,7 @@ from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
 from routines.plans.suggestions.folds import same_subject
 from routines.plans.suggestions.timeline import dying_ideas
+from routines.words import SpokenPattern, check
 
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
@@ -43,7 +44,7 @@ class FoundRow:
 
     key: str
     value: str
-    pattern: Pattern
+    pattern: SpokenPattern
     target: bool
     lit: bool
     words: str
@@ -129,7 +130,7 @@ class LivePlan:
         running = [item for item in for_a_while if item.pattern.claim.family == "digit-run"]
         return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *(running or for_a_while)[:1]]
 
-    def _are_ringed(self, pattern: Pattern) -> bool:
+    def _are_ringed(self, pattern: SpokenPattern) -> bool:
         lies = isinstance(pattern.claim, LandmarksClaim) and pattern.claim.lie != "scattered"
         return bool(lies) and set(pattern.cells) == set(self.shown.landmarks)
 
@@ -197,7 +198,7 @@ class LivePlan:
         return grid.columns > PHONE_COLUMNS or grid.rows > PHONE_ROWS
 
     @property
-    def lit_patterns(self) -> tuple[Pattern, ...]:
+    def lit_patterns(self) -> tuple[SpokenPattern, ...]:
         return tuple(item.pattern for item in self.lit)
 
     @cached_property

@@ -5,7 +5,7 @@ from typing import Any
 from routines.counting import Claim, Count, Grid, Style
 from routines.counting.claims import FAMILIES
 from routines.counting.patterns import MODULES
-from routines.counting.patterns.found import Found
+from routines.counting.results import Pattern
 
 
 def grid(start: str, step: str, terms: int, length: int, kind: str = "whole", **fold: Any) -> Grid:
@@ -13,7 +13,7 @@ def grid(start: str, step: str, terms: int, length: int, kind: str = "whole", **
     return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms, style=style), length, **fold)
 
 
-def seen(family: str, view: Grid) -> list[Found]:
+def seen(family: str, view: Grid) -> list[Pattern]:
     return list(MODULES[FAMILIES[family]].find(view))
 
 
@@ -21,7 +21,7 @@ def claims(family: str, view: Grid) -> list[Claim]:
     return [found.claim for found in seen(family, view)]
 
 
-def the_one(family: str, view: Grid, **parameters: Any) -> Found:
+def the_one(family: str, view: Grid, **parameters: Any) -> Pattern:
     """The one find of a family with these parameters."""
     (found,) = (
         f

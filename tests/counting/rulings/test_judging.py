@@ -6,7 +6,8 @@ from typing import Any
 
 import pytest
 
-from routines.counting import Claim, Count, CountError, Grid, Style, check, find_patterns, ideas, locate, next_counts
+from routines.counting import Claim, Count, CountError, Grid, Style
+from routines.words import check, find_patterns, ideas, locate, next_counts
 from tests.counting.claims import a_claim
 
 from .asking import grid, life, verdict

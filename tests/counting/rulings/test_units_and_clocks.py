@@ -5,7 +5,8 @@ from typing import Any
 
 import pytest
 
-from routines.counting import Count, CountError, Style, locate
+from routines.counting import Count, CountError, Style
+from routines.words import locate
 
 from .asking import grid, listed, pattern
 

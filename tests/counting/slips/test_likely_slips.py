@@ -5,7 +5,8 @@ from itertools import groupby
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid, likely_slips
+from routines.counting import Audience, Count, Grid
+from routines.words import likely_slips
 from tests.counting.any_count import KINDS, grids
 from tests.counting.slips.table import EXAMPLE_GRIDS
 

@@ -4,7 +4,9 @@ import re
 
 import pytest
 
-from routines.counting import Count, EqualName, Grid, Other, Right, Slip, Style, classify, likely_slips
+from routines.counting import Count, EqualName, Grid, Other, Right, Slip, Style, classify
+from routines.words import classify as spoken
+from routines.words import likely_slips
 
 
 def grid_of(kind: str, start: str, step: str, terms: int = 12, **style: object) -> Grid:
@@ -87,9 +89,9 @@ class TestHowFarOff:
         ],
     )
     def test_one_off_is_not_one_place_off(self, said: str, takes: str, note: str) -> None:
-        told = classify(Grid(Count.parse(kind="whole", start="58", step="6", terms=12), 4), 4, said)
-        assert isinstance(told, Other)
-        assert (told.takes, told.note) == (takes, note)
+        told = spoken(grid_of("whole", "58", "6"), 4, said)
+        assert isinstance(told.hearing, Other)
+        assert (told.hearing.takes, told.note) == (takes, note)
 
     def test_a_cent_and_a_hundredth_are_one_off_too(self) -> None:
         for grid, said in ((grid_of("money", "$1.35", "$0.25"), "$1.61"), (grid_of("decimal", "1.35", "0.25"), "1.61")):

@@ -10,19 +10,20 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, CountError, Grid, StandardFit, suggest_standards
+from routines.counting import Audience, Count, CountError, Grid
+from routines.words import SpokenFit, suggest_standards
 from tests.counting.any_count import KINDS, grids
 from tests.counting.standards.test_features import rows
 
 ROWS = rows()
 
 
-def fits(kind: str, start: str, step: str, terms: int = 12, grade: int | None = None) -> list[StandardFit]:
+def fits(kind: str, start: str, step: str, terms: int = 12, grade: int | None = None) -> list[SpokenFit]:
     grid = Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), min(4, terms))
     return suggest_standards(grid, ROWS, grade)
 
 
-def direct(found: list[StandardFit]) -> set[str]:
+def direct(found: list[SpokenFit]) -> set[str]:
     return {fit.code for fit in found if fit.fit == "direct"}
 
 

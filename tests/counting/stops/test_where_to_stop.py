@@ -2,9 +2,10 @@
 
 import pytest
 
-from routines.counting import Audience, Claim, Count, Grid, StopSuggestion, Style, ideas, suggest_stops
+from routines.counting import Audience, Claim, Count, Grid, Style
 from routines.counting.stops.dying import dying_ideas
 from routines.counting.stops.hard_spots import hard_spots
+from routines.words import SpokenStop, ideas, suggest_stops
 from tests.counting.claims import a_claim
 
 
@@ -93,7 +94,7 @@ class TestSpread:
 
 class TestBelowZero:
     @staticmethod
-    def end(grid: Grid, level: int) -> StopSuggestion:
+    def end(grid: Grid, level: int) -> SpokenStop:
         return suggest_stops(grid, (), audience=Audience(level))[-1]
 
     def test_no_class_is_asked_for_a_number_it_has_not_met(self) -> None:

@@ -4,8 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Count, Grid, Variation, classify, likely_slips, next_counts
+from routines.counting import Count, Grid, classify
 from routines.counting.outcome import Outcome
+from routines.words import SpokenVariation, likely_slips, next_counts
 from tests.counting.claims import a_claim
 
 
@@ -13,7 +14,7 @@ def grid_of(kind: str, start: str, step: str, terms: int, length: int) -> Grid:
     return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
 
 
-def typed(variations: list[Variation]) -> list[tuple[str, str, int, int]]:
+def typed(variations: list[SpokenVariation]) -> list[tuple[str, str, int, int]]:
     return [(one.typed_start, one.typed_step, one.grid.terms, one.grid.line_length) for one in variations]
 
 

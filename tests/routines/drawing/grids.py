@@ -1,10 +1,12 @@
 """Grids and hand-made patterns that the drawing tests draw."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from hypothesis import strategies as st
 
-from routines.counting import Count, Grid, Pattern, Style
+from routines.counting import Count, Grid, Style
+from routines.counting.results import Pattern
 from tests.counting.claims import a_claim
 
 SIX_FROM_TEN = "10 16 22 ... 154, five in a line"
@@ -14,17 +16,20 @@ def grid(start="10", step="6", terms=25, length=5, fill="across", lead=0, kind="
     return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms, style=Style(**style)), length, fill, lead)
 
 
-def pattern(groups: Sequence[Sequence[int]], holds="always", breaks_at=None, family="step", **claim) -> Pattern:
+@dataclass(frozen=True)
+class HandMade(Pattern):
+    """A pattern of the tests' own, with words that do not depend on a count."""
+
+    statement: str = "Six more each time"
+
+
+def pattern(groups: Sequence[Sequence[int]], holds="always", breaks_at=None, family="step", **claim) -> HandMade:
     claim = claim or {"difference": "6"}
-    return Pattern(
+    return HandMade(
         a_claim(family, **claim),
-        tuple(n for group in groups for n in group),
         tuple(map(tuple, groups)),
-        "Six more each time",
-        "",
-        "",
-        holds,
         breaks_at,
+        holds,
     )
 
 

@@ -1,5 +1,6 @@
 """The unfolded strip, the idea timeline and the small drawings."""
 
+from dataclasses import replace
 from xml.etree import ElementTree
 
 import pytest
@@ -26,7 +27,7 @@ def of_class(drawn: str, name: str) -> list[ElementTree.Element]:
 
 def idea(seen_at: int, dies_at: int | None = None) -> Idea:
     shows = pattern([[1, 2]], "shown" if dies_at else "always", dies_at)
-    return Idea(shows.claim, seen_at, dies_at, shows)
+    return Idea(shows.claim, seen_at, dies_at, 25, shows)
 
 
 def test_the_strip_is_creased_where_the_grid_folds() -> None:
@@ -63,14 +64,9 @@ def test_tabs_of_close_stops_do_not_cover_each_other() -> None:
 
 
 def test_a_long_statement_is_shortened_in_the_timeline_but_whole_in_its_description() -> None:
-    long = idea(2)
     statement = "Every count of this grid is so and so and goes on being so for ever and a day"
-    told = Idea(
-        long.claim,
-        2,
-        None,
-        pattern([[1, 2]]).__class__(long.claim, (1, 2), ((1, 2),), statement, "", "", "always", None),
-    )
+    long = replace(pattern([[1, 2]]), statement=statement)
+    told = Idea(long.claim, 2, None, 25, long)
     drawn = draw_timeline([told], [], 25, count=grid().count)
     assert any(word.endswith("…") for word in words(drawn))
     assert statement in parse(drawn).find(f"{SVG}desc").text

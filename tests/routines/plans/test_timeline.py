@@ -1,7 +1,8 @@
 """Which ideas the timeline shows as over."""
 
-from routines.counting import Audience, Count, Grid, ideas
+from routines.counting import Audience, Count, Grid
 from routines.plans.suggestions.timeline import dying_ideas
+from routines.words import ideas
 
 
 def test_landmarks_that_come_to_lie_on_a_line_are_not_over() -> None:

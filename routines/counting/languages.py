@@ -1,0 +1,3 @@
+"""The languages in which numbers are said and a class is heard."""
+
+LANGUAGES = ("en", "es")

@@ -1,0 +1,57 @@
+"""The words: what the counting engine finds, said for an audience, in sentences that are made when they are read.
+
+This is the public face. Each function has the name and the parameters of the one in `routines.counting` whose answer it
+says, and an audience; each answer is that of the engine with its sentences. A language is a folder (`en`, `es`) with
+its line in `languages.py`.
+"""
+
+from .asking import SpokenProbe, probes
+from .claims import Words
+from .describing import describe
+from .folds import SpokenFold, SpokenSight, compare_folds
+from .languages import LANGUAGES, listing, ordinal
+from .locating import SpokenLocation, SpokenRoute, locate
+from .numbers import series
+from .seen import SpokenIdea, SpokenPattern, SpokenVerdict, check, explain_cells, find_patterns, ideas, show_claim
+from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
+from .standards import SpokenFit, suggest_standards
+from .stops import SpokenStop, suggest_stops
+from .stories import NamedLandmarks, proposed_landmarks
+from .variations import SpokenVariation, next_counts
+
+__all__ = [
+    "LANGUAGES",
+    "NamedLandmarks",
+    "SpokenFit",
+    "SpokenFold",
+    "SpokenHearing",
+    "SpokenIdea",
+    "SpokenLocation",
+    "SpokenPattern",
+    "SpokenProbe",
+    "SpokenRoute",
+    "SpokenSight",
+    "SpokenSlip",
+    "SpokenStop",
+    "SpokenVariation",
+    "SpokenVerdict",
+    "Words",
+    "check",
+    "classify",
+    "compare_folds",
+    "describe",
+    "explain_cells",
+    "find_patterns",
+    "ideas",
+    "likely_slips",
+    "listing",
+    "locate",
+    "next_counts",
+    "ordinal",
+    "probes",
+    "proposed_landmarks",
+    "series",
+    "show_claim",
+    "suggest_standards",
+    "suggest_stops",
+]

@@ -1,0 +1,145 @@
+"""English."""
+
+from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.unit_names import NAMES
+
+from ..language import Feature, Language, Noun
+from . import names
+from .folds import FOLDS
+from .locating import LOCATING
+from .next_counts import NEXT_COUNTS
+from .patterns import PATTERNS
+from .probes import PROBES
+from .replies import REPLIES
+from .ringed import COINS, RINGED
+from .standards import STANDARDS
+from .stops import STOPS
+
+
+class English(Language):
+    """English as US classrooms speak it."""
+
+    code = "en"
+    conjunction = "and"
+    more, less, up, down = "more", "less", "up", "down"
+    later, earlier, after, before = "later", "earlier", "after", "before"
+    landmark_nouns = names.LANDMARKS
+    part_features = names.PARTS
+    clock_parts = names.CLOCK_PARTS
+    digit_sum = names.DIGIT_SUM
+    small_coins = names.SMALL_COINS
+    cell = "row {row}, column {column}"
+    patterns = PATTERNS
+    locating = LOCATING
+    probes = PROBES
+    replies = REPLIES
+    stops = STOPS
+    next_counts = NEXT_COUNTS
+    folds = FOLDS
+    standards = STANDARDS
+    ringed = RINGED
+    ringed_coins = COINS
+    lines = {"row": Noun("row", "rows"), "column": Noun("column", "columns"), "count": Noun("count", "counts")}
+    directions = {
+        "right": "across a row",
+        "down": "down a column",
+        "down-right": "down and right",
+        "down-left": "down and left",
+    }
+
+    def value(self, text: str, *, clock: bool) -> str:
+        return text
+
+    def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
+        if n % 100 in (11, 12, 13):
+            return f"{n}th"
+        return f"{n}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(n % 10, 'th') }"
+
+    def nth(self, n: int) -> str:
+        return self.ordinal(n)
+
+    def many_jumps(self, times: int, step: str) -> str:
+        return f"{times} {'jump' if times == 1 else 'jumps'} of {step}"
+
+    def turn(self, turn: int) -> str:
+        return f"the {self.ordinal(turn)}"
+
+    def units(self, symbol: str) -> str:
+        return NAMES[symbol, "en"].several
+
+    def coins(self, name: str) -> str:
+        return name or "small coins"
+
+    def line(self, along: str, number: int) -> str:
+        return f"{along} {number}"
+
+    def jumps(self, k: int, step: str, total: str) -> str:
+        return f"each jump is {step}" if k == 1 else f"{k} jumps of {step} make {total}"
+
+    def multiple(self, text: str) -> Noun:
+        return Noun(f"multiple of {text}", f"multiples of {text}")
+
+    def stretch(self, text: str) -> Noun:
+        return Noun(f"stretch of {text}", f"stretches of {text}")
+
+    def rises(self, *, downwards: bool, plural: bool) -> str:
+        return f"{'go' if plural else 'goes'} {'down' if downwards else 'up'}"
+
+    def parity(self, *, odd: bool, plural: bool) -> str:
+        return "odd" if odd else "even"
+
+    def place_digit(self, place: int) -> Feature:
+        name = names.PLACES[place].many
+        return Feature(Noun(f"{name} digit", f"{name} digits"))
+
+    def place_amount(self, many: int, place: int) -> str:
+        name = names.PLACES[place]
+        return f"{many} {name.one if many == 1 else name.many}"
+
+    def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        name = f"{('last', 'first')[place]} {coin.several} digit"
+        return Feature(Noun(name, f"{name}s"))
+
+    def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        name = coin.several if place == 0 else f"{names.PLACES[place].many} of {coin.several}"
+        return Feature(Noun(f"{name} digit", f"{name} digits"))
+
+    def whole_units(self, unit: CoinName) -> Noun:
+        return Noun(f"whole {unit.one}", f"whole {unit.several}")
+
+    def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        brief = Noun("leftover", "leftovers")
+        if mark is None:
+            return Feature(Noun(f"remainder by {modulus}", f"remainders by {modulus}"), brief=brief)
+        return Feature(Noun(f"part past {self.a(mark)}", f"parts past {self.a(mark)}"), brief=brief)
+
+    def a(self, noun: Noun) -> str:
+        return f"{'an' if noun.one[0] in 'aeiou' else 'a'} {noun.one}"
+
+    def the_one(self, noun: Noun) -> str:
+        return f"the {noun.one}"
+
+    def the_many(self, noun: Noun) -> str:
+        return f"the {noun.many}"
+
+    def be(self, *, plural: bool) -> str:
+        return "are" if plural else "is"
+
+    def stay(self, *, plural: bool) -> str:
+        return "stay at" if plural else "stays at"
+
+    def restart(self, *, plural: bool) -> str:
+        return "start again at" if plural else "starts again at"
+
+    def each_way(self, along: str, *, upwards: bool) -> str:
+        if along == "count":
+            return "each time"
+        if along == "row":
+            return "along each row"
+        return f"{'up' if upwards else 'down'} each column"
+
+    def in_line(self, along: str, number: int) -> str:
+        return f"in {self.line(along, number)}"
+
+
+ENGLISH = English()

@@ -1,0 +1,25 @@
+"""English clauses about what a fold does."""
+
+from routines.counting.grid import Fill
+
+from ..language import Folds
+
+PARITY = "the odd and even numbers"
+
+LINES = {Fill.ACROSS: "rows", Fill.ACROSS_UP: "rows", Fill.DOWN: "columns"}
+
+CLAUSES = {
+    "here": "in {lines} of {length}",
+    "against": "{lines} of {length} instead of {before}:",
+    "nothing": "nothing lines up",
+    "still nothing": "still nothing lines up",
+    "line up": "{names} line up",
+    "slide": "{names} slide",
+    "now line up": "{names} now line up",
+    "now slide": "{names} slide",
+    "no longer": "{names} no longer line up or slide",
+    "stay": "{names} still line up",
+    "slide on": "{names} still slide",
+}
+
+FOLDS = Folds(CLAUSES, LINES, PARITY)

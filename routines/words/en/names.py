@@ -1,0 +1,66 @@
+"""English names of landmarks, places and parts. Keys of landmarks: base unit or kind, and the multiple."""
+
+from ..language import Feature, Noun
+
+LANDMARKS: dict[tuple[str, str], Noun] = {
+    ("whole", "2"): Noun("even number", "even numbers", counts=False),
+    ("whole", "10"): Noun("ten", "tens"),
+    ("whole", "100"): Noun("hundred", "hundreds"),
+    ("whole", "1000"): Noun("thousand", "thousands"),
+    ("decimal", "1/10"): Noun("tenth", "tenths"),
+    ("decimal", "1"): Noun("whole", "wholes"),
+    ("decimal", "10"): Noun("ten", "tens"),
+    ("decimal", "100"): Noun("hundred", "hundreds"),
+    ("fraction", "1"): Noun("whole", "wholes"),
+    ("in", "1"): Noun("whole inch", "whole inches"),
+    ("in", "6"): Noun("half foot", "half feet"),
+    ("in", "12"): Noun("whole foot", "whole feet"),
+    ("in", "36"): Noun("whole yard", "whole yards"),
+    ("cm", "1"): Noun("whole centimeter", "whole centimeters"),
+    ("cm", "50"): Noun("half meter", "half meters"),
+    ("cm", "100"): Noun("whole meter", "whole meters"),
+    ("oz", "8"): Noun("half pound", "half pounds"),
+    ("oz", "16"): Noun("whole pound", "whole pounds"),
+    ("g", "500"): Noun("half kilogram", "half kilograms"),
+    ("g", "1000"): Noun("whole kilogram", "whole kilograms"),
+    ("fl oz", "8"): Noun("full cup", "full cups"),
+    ("fl oz", "16"): Noun("full pint", "full pints"),
+    ("fl oz", "32"): Noun("full quart", "full quarts"),
+    ("fl oz", "128"): Noun("full gallon", "full gallons"),
+    ("mL", "250"): Noun("quarter liter", "quarter liters"),
+    ("mL", "500"): Noun("half liter", "half liters"),
+    ("mL", "1000"): Noun("full liter", "full liters"),
+    ("min", "15"): Noun("quarter hour", "quarter hours"),
+    ("min", "30"): Noun("half hour", "half hours"),
+    ("min", "60"): Noun("full hour", "full hours"),
+    ("min", "720"): Noun("noon or midnight", "noons and midnights"),
+}
+
+PLACES: dict[int, Noun] = {
+    -3: Noun("thousandth", "thousandths"),
+    -2: Noun("hundredth", "hundredths"),
+    -1: Noun("tenth", "tenths"),
+    0: Noun("one", "ones"),
+    1: Noun("ten", "tens"),
+    2: Noun("hundred", "hundreds"),
+    3: Noun("thousand", "thousands"),
+    4: Noun("ten-thousand", "ten-thousands"),
+    5: Noun("hundred-thousand", "hundred-thousands"),
+    6: Noun("million", "millions"),
+    7: Noun("ten-million", "ten-millions"),
+    8: Noun("hundred-million", "hundred-millions"),
+    9: Noun("billion", "billions"),
+}
+
+PARTS: dict[str, Feature] = {
+    "top": Feature(Noun("top number", "top numbers")),
+    "bottom": Feature(Noun("bottom number", "bottom numbers")),
+    "whole": Feature(Noun("whole number", "whole numbers")),
+}
+
+CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}
+
+DIGIT_SUM = Feature(Noun("digit sum", "digit sums"))
+
+# Where a currency's smaller coins have no name here.
+SMALL_COINS = Feature(Noun("small coins", "small coins"), plural=True)

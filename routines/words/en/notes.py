@@ -1,0 +1,26 @@
+"""English notes for the teacher about what was heard, one line each."""
+
+NOTES = {
+    "right": "This is the count.",
+    "equal name": "Another name for {correct}: which names does the class know for it?",
+    "unreadable": "This is no number of this kind as written.",
+    "repeated": "{said} was said just before.",
+    "carried": "The jump is as it should be; it goes on from the {nth} count.",
+    "skipped one": "One count was left out.",
+    "skipped": "{by} counts were left out.",
+    "wrong-way": "The jump of {step} went the other way.",
+    "jump too many": "1 jump of {step} too many.",
+    "jumps too many": "{many} jumps of {step} too many.",
+    "jump to go": "1 jump of {step} more to go.",
+    "jumps to go": "{many} jumps of {step} more to go.",
+    "swapped": "Two digits have changed places.",
+    "half-day": "The time is right, but in the other half of the day.",
+    "digits moved, more": "All the digits have moved to other places: {size} too much.",
+    "digits moved, less": "All the digits have moved to other places: {size} too little.",
+    "place off, more": "A digit or the jump is one place off: {size} too much.",
+    "place off, less": "A digit or the jump is one place off: {size} too little.",
+    "one in a place, more": "One too many in one place: {size} too much.",
+    "one in a place, less": "One too few in one place: {size} too little.",
+    "difference, more": "{size} too much.",
+    "difference, less": "{size} too little.",
+}

@@ -1,0 +1,37 @@
+"""What is said in English about slips in counts that go below zero."""
+
+from ...language import SlipWords
+
+WORDS = {
+    "N01": SlipWords(
+        "Zero is taken for the smallest number, so the count stays there.",
+        "What lies one jump below {a}, and how far from zero is it?",
+    ),
+    "N02": SlipWords(
+        "{b} is left out: it is not taken for a number of its own.",
+        "What stands between the counts above zero and those below, and do we land there?",
+    ),
+    "N03": SlipWords(
+        "The count starts again at zero: the part of the jump that led from {a} to zero is forgotten.",
+        "How much of the jump from {a} takes us to zero, and how much is left?",
+    ),
+    "N04": SlipWords(
+        "Larger digits are taken for larger numbers, so the count goes the wrong way from {a}.",
+        "We are counting up: is that nearer to zero than {a}, or further away?",
+    ),
+    "N05": SlipWords(
+        "The distance from zero is said without the sign.",
+        "On which side of zero is the count after {a}, and how do we show that?",
+    ),
+    "N06": SlipWords(
+        (
+            "After {a} the end of the number starts again, but what stands before it is not changed: going up leads "
+            "nearer to zero."
+        ),
+        "Going up from {a}, do we come nearer to zero or move away from it?",
+    ),
+    "N07": SlipWords(
+        "After {a} the end of the number starts again, but what stands before it must lie further from zero.",
+        "Counting down from {a}, how does the distance from zero change?",
+    ),
+}

@@ -1,0 +1,59 @@
+"""What is said in English about slips in counts of time."""
+
+from ...language import SlipWords
+
+_HUNDRED_MINUTES = SlipWords(
+    "In the jump from {a} the hour is treated as one hundred minutes.",
+    "How many minutes are left in the hour at {a}, and is our jump longer?",
+)
+_HOUR_KEPT = SlipWords(
+    "The minutes start again after {a}, but the hour is kept.",
+    "The minutes have gone all the way round: is that later than {a}?",
+)
+WORDS = {
+    "T01": SlipWords(
+        "After {a} the minutes are counted up to sixty instead of opening a new hour.",
+        "How many minutes fill the hour after {a}, and what begins then?",
+    ),
+    "T02": _HUNDRED_MINUTES,
+    "T03": _HOUR_KEPT,
+    "T04": SlipWords(
+        "After {a} the hours are counted on past twelve, as a 24-hour clock counts them after noon.",
+        "Where does the hour hand point then, and what does our clock call it?",
+    ),
+    "T05": SlipWords(
+        "After {a} the half of the day is not changed at noon.",
+        "What do we do in school at that time: is it morning or afternoon?",
+    ),
+    "T06": SlipWords(
+        "After {a} midnight and noon are confused.",
+        "When does a new day begin: in the light or in the dark?",
+    ),
+    "T07": SlipWords(
+        "The empty tens place in the minutes of {b} is left out.",
+        "How many digits do we write for the minutes, and what does each one show?",
+        "How many digits show the minutes?",
+    ),
+    "T08": SlipWords(
+        "After {a} the minutes start again, but the hour is not lowered.",
+        "We are counting back: is that time earlier than {a}, or later?",
+    ),
+    "T09": SlipWords(
+        "In the jump from {a} a hundred minutes, not sixty, are taken to fill the hour.",
+        "How many of all those minutes would fill another whole hour?",
+    ),
+    "T10": SlipWords(
+        "After {a} the hours are counted on past midnight.",
+        "What does our clock show when a new day begins after {a}?",
+    ),
+    "T11": SlipWords(
+        "The jump back from {a} crosses the hour, and the hour is not lowered.",
+        "When we jump back from {a}, do we stay in the same hour?",
+    ),
+    "T12": _HUNDRED_MINUTES,
+    "T13": _HOUR_KEPT,
+    "T14": SlipWords(
+        "After {a} the minutes fill an hour and start again, but no hour is added.",
+        "The minutes filled another hour after {a}: where do we see that hour?",
+    ),
+}

@@ -1,0 +1,25 @@
+"""English phrases of the reason why a count serves a standard."""
+
+STANDARDS = {
+    "count": "The count {parts}",
+    "up": "goes up by {size}",
+    "down": "goes down by {size}",
+    "reaches": "reaches or passes {landmark}",
+    "pair": "; it takes a second count beside it",
+    "missed": "; it does not reach {landmark}",
+    "from": "starts at {first}",
+    "within": "has {largest} as its largest number",
+    "down to": "has {smallest} as its smallest number",
+    "terms": "has {terms} numbers",
+    "different parts": "has a start and a step in different parts",
+    "over": "is written over {over}",
+    "0": "zero",
+    "1": "a whole",
+    "whole": "a whole",
+    "hour": "a full hour",
+    "noon": "noon",
+    "midnight": "midnight",
+    "larger unit": "a larger unit, for it is written in the largest",
+    "one": "a whole {unit}",
+    "multiple": "a multiple of {multiple}",
+}

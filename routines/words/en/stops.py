@@ -1,0 +1,103 @@
+"""English sentences about what is asked and answered at a stop, by level band, and why it is there."""
+
+from ..language import Stops
+
+QUESTIONS = {
+    "target": (
+        (
+            "What do you see? Which number goes in {place}?",
+            "What stays the same? Point, and say what goes in {place}.",
+        ),
+        (
+            "What do you notice so far? Which number will stand in {place}, and how do you know?",
+            "Look along the rows and down the columns: what will stand in {place}, and why?",
+        ),
+        (
+            "What do you notice, and why does {jump} make it so? Use it to say which count will stand in {place}.",
+            "Which count will stand in {place}? Find two ways to be sure before we get there by {jump}.",
+        ),
+        (
+            "Say what you notice as a rule, and use your rule to predict {place}. How could we test whether it "
+            "works everywhere?",
+            "Make a conjecture about where {jump} leads from any cell, and use it to predict {place}. How would you "
+            "test it?",
+        ),
+    ),
+    "hard": (
+        (
+            "We said {a}. What do we say next?",
+            "Point to {a}. Which number comes next?",
+        ),
+        (
+            "Stop at {a}. Which number comes next, and which number on the grid can help you?",
+            "What comes after {a}, and which digits or parts will change? How do you know?",
+        ),
+        (
+            "We are at {a}. What does {jump} lead to, and which parts of the number change? Show it in two ways.",
+            "Before we go on from {a}: which count comes next, what changes in it, and which count helps you?",
+        ),
+        (
+            "The jump from {a} is not like those before it. What changes, and why? Predict it, and test it with "
+            "another way through the grid.",
+            "What must change in the next count after {a}, and what cannot? Make your conjecture before we count.",
+        ),
+    ),
+    "dies": (
+        (
+            "What did we see each time so far? Will the next one fit?",
+            "Will it go on like this? What comes next?",
+        ),
+        (
+            "“{idea}” Will the next count, after {a}, still say so? Why?",
+            "We saw something that was true up to {a}. Will the next count still fit? Why?",
+        ),
+        (
+            "“{idea}” Up to {a} that is so. What does {jump} do to it next, and why?",
+            "Something has been true up to {a}. Will it still be true after {jump}, and how can you tell?",
+        ),
+        (
+            "“{idea}” It is true of every count up to {a}. Is that a proof? Predict the next count, and test it.",
+            "A rule of ours has been true up to {a}. Does that prove it? Predict the next count, and test the rule.",
+        ),
+    ),
+    "end": (
+        (
+            "If we go on, will we say {probe}? Show us.",
+            "We could go on. Will we say {probe}?",
+        ),
+        (
+            "If we kept counting, would we ever say {probe}? Where would it be, and how do you know?",
+            "Is {probe} one of our counts if we go on? In which row and column, and why?",
+        ),
+        (
+            "If we kept on by {jump}, would {probe} come? In which row and column? Find two ways to be sure.",
+            "Would {probe} be one of our counts? Say where it would stand and which count helps you, without "
+            "counting all the way.",
+        ),
+        (
+            "Decide whether {probe} would come, without writing the counts between. Which rule tells you, and "
+            "would it work for any number?",
+            "Would {probe} be counted? Give a rule that answers this for any number, and test it on a count you "
+            "can see.",
+        ),
+    ),
+}
+
+ANSWERS = {
+    "target": "{idea} So {far} stands in {place}.",
+    "beside": "{idea} In {place} we will have {far}.",
+    "place": "{far} stands in {place}.",
+    "hard": "{next} comes next.",
+    "dies": "{next} comes next, and there it ends: {idea_lower}",
+}
+
+REASONS = {
+    "target": "Enough is on the board to see: {idea}",
+    "hard": "The next jump, from {a} to {next}, passes {landmark}.",
+    "hard on": "The next jump, from {a}, reaches {landmark}.",
+    "hard back": "The next jump, from {a} to {next}, leaves {landmark} behind.",
+    "dies": "{idea} The next count, {next}, is the first that does not fit.",
+    "end": "The whole grid is there: time to look at it and to think past its end.",
+}
+
+STOPS = Stops(QUESTIONS, ANSWERS, REASONS)

@@ -1,0 +1,177 @@
+"""Spanish.
+
+A clock time takes its article ("las 9:30", "la 1:50"); sentences reach a count with words that need not agree with
+it ("hay", "llegar a").
+"""
+
+import re
+from dataclasses import replace
+
+from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.unit_names import NAMES
+
+from ..language import Feature, Language, Noun
+from . import names
+from .folds import FOLDS
+from .locating import LOCATING
+from .next_counts import NEXT_COUNTS
+from .patterns import PATTERNS
+from .probes import PROBES
+from .replies import REPLIES
+from .ringed import COINS, RINGED
+from .standards import STANDARDS
+from .stops import STOPS
+
+
+class Spanish(Language):
+    """Spanish as bilingual classrooms in the Americas speak it."""
+
+    code = "es"
+    conjunction = "y"
+    more, less, up, down = "más", "menos", "sube", "baja"
+    later, earlier, after, before = "más tarde", "antes", "después", "antes"
+    landmark_nouns = names.LANDMARKS
+    part_features = names.PARTS
+    clock_parts = names.CLOCK_PARTS
+    digit_sum = names.DIGIT_SUM
+    small_coins = names.SMALL_COINS
+    cell = "la fila {row}, columna {column}"
+    patterns = PATTERNS
+    locating = LOCATING
+    probes = PROBES
+    replies = REPLIES
+    stops = STOPS
+    next_counts = NEXT_COUNTS
+    folds = FOLDS
+    standards = STANDARDS
+    ringed = RINGED
+    ringed_coins = COINS
+    lines = {
+        "row": Noun("fila", "filas", feminine=True),
+        "column": Noun("columna", "columnas", feminine=True),
+        "count": Noun("número", "números"),
+    }
+    directions = {
+        "right": "a lo largo de una fila",
+        "down": "al bajar por una columna",
+        "down-right": "en diagonal hacia abajo y a la derecha",
+        "down-left": "en diagonal hacia abajo y a la izquierda",
+    }
+
+    def value(self, text: str, *, clock: bool) -> str:
+        if not clock:
+            return text
+        return f"{'la' if re.match(r'0?1:', text) else 'las'} {text}"
+
+    def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
+        if feminine:
+            return f"{n}.ª"
+        shortened = before_noun and (n % 10 == 3 or (n % 10 == 1 and n % 100 != 11))
+        return f"{n}.er" if shortened else f"{n}.º"
+
+    def nth(self, n: int) -> str:
+        return self.ordinal(n, before_noun=True)
+
+    def many_jumps(self, times: int, step: str) -> str:
+        return f"{times} {'salto' if times == 1 else 'saltos'} de {step}"
+
+    def turn(self, turn: int) -> str:
+        return f"en la {self.ordinal(turn, feminine=True)}"
+
+    def units(self, symbol: str) -> str:
+        name = NAMES[symbol, "es"]
+        return f"{'las' if name.form == 'feminine' else 'los'} {name.several}"
+
+    def coins(self, name: str) -> str:
+        return f"los {name}" if name else "las monedas pequeñas"
+
+    def line(self, along: str, number: int) -> str:
+        return f"la {'columna' if along == 'column' else 'fila'} {number}"
+
+    def jumps(self, k: int, step: str, total: str) -> str:
+        return f"cada salto es de {step}" if k == 1 else f"{k} saltos de {step} hacen {total}"
+
+    def multiple(self, text: str) -> Noun:
+        return Noun(f"múltiplo de {text}", f"múltiplos de {text}")
+
+    def stretch(self, text: str) -> Noun:
+        return Noun(f"tramo de {text}", f"tramos de {text}")
+
+    def rises(self, *, downwards: bool, plural: bool) -> str:
+        return f"{'baja' if downwards else 'sube'}{'n' if plural else ''}"
+
+    def parity(self, *, odd: bool, plural: bool) -> str:
+        return f"{'impar' if odd else 'par'}{'es' if plural else ''}"
+
+    def place_digit(self, place: int) -> Feature:
+        return self._digit(names.PLACES[place])
+
+    def _digit(self, of: Noun) -> Feature:
+        whose = f"de {self.the_many(of)}"
+        return Feature(Noun(f"dígito {whose}", f"dígitos {whose}"))
+
+    def place_amount(self, many: int, place: int) -> str:
+        name = names.PLACES[place]
+        return f"{many} {name.one if many == 1 else name.many}"
+
+    def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        one, many = (("último dígito", "últimos dígitos"), ("primer dígito", "primeros dígitos"))[place]
+        whose = f"de {self.the_many(_noun(coin))}"
+        return Feature(Noun(f"{one} {whose}", f"{many} {whose}"), brief=Noun(one, many))
+
+    def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        if place == 0:
+            return self._digit(_noun(coin))
+        name = names.PLACES[place]
+        feature = self._digit(Noun(name.one, f"{name.many} de {coin.several}", name.feminine))
+        return replace(feature, brief=self._digit(name).noun)
+
+    def whole_units(self, unit: CoinName) -> Noun:
+        feminine = unit.gender == "feminine"
+        whole = ("entera", "enteras") if feminine else ("entero", "enteros")
+        return Noun(f"{unit.one} {whole[0]}", f"{unit.several} {whole[1]}", feminine)
+
+    def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        brief = Noun("resto", "restos")
+        if mark is None:
+            return Feature(Noun(f"resto al dividir entre {modulus}", f"restos al dividir entre {modulus}"), brief=brief)
+        # "media hora" stands without an article.
+        past = f"de {mark.one if mark.one.startswith(('medio ', 'media ')) else self.a(mark)}"
+        return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
+
+    def a(self, noun: Noun) -> str:
+        return f"{'una' if noun.feminine else 'un'} {noun.one}"
+
+    def the_one(self, noun: Noun) -> str:
+        if noun.one == noun.many:
+            return self.the_many(noun)
+        return f"{'la' if noun.feminine else 'el'} {noun.one}"
+
+    def the_many(self, noun: Noun) -> str:
+        return f"{'las' if noun.feminine else 'los'} {noun.many}"
+
+    def be(self, *, plural: bool) -> str:
+        return "son" if plural else "es"
+
+    def stay(self, *, plural: bool) -> str:
+        return "se quedan en" if plural else "se queda en"
+
+    def restart(self, *, plural: bool) -> str:
+        return "vuelven a empezar en" if plural else "vuelve a empezar en"
+
+    def each_way(self, along: str, *, upwards: bool) -> str:
+        if along == "count":
+            return "cada vez"
+        if along == "row":
+            return "a lo largo de cada fila"
+        return f"al {'subir' if upwards else 'bajar'} por cada columna"
+
+    def in_line(self, along: str, number: int) -> str:
+        return f"en {self.line(along, number)}"
+
+
+def _noun(coin: CoinName) -> Noun:
+    return Noun(coin.one, coin.several, coin.gender == "feminine")
+
+
+SPANISH = Spanish()

@@ -1,0 +1,66 @@
+"""Spanish names of landmarks, places and parts. Keys of landmarks: base unit or kind, and the multiple."""
+
+from ..language import Feature, Noun
+
+LANDMARKS: dict[tuple[str, str], Noun] = {
+    ("whole", "2"): Noun("número par", "números pares", counts=False),
+    ("whole", "10"): Noun("decena", "decenas", feminine=True),
+    ("whole", "100"): Noun("centena", "centenas", feminine=True),
+    ("whole", "1000"): Noun("millar", "millares"),
+    ("decimal", "1/10"): Noun("décima", "décimas", feminine=True),
+    ("decimal", "1"): Noun("entero", "enteros"),
+    ("decimal", "10"): Noun("decena", "decenas", feminine=True),
+    ("decimal", "100"): Noun("centena", "centenas", feminine=True),
+    ("fraction", "1"): Noun("entero", "enteros"),
+    ("in", "1"): Noun("pulgada entera", "pulgadas enteras", feminine=True),
+    ("in", "6"): Noun("medio pie", "medios pies"),
+    ("in", "12"): Noun("pie entero", "pies enteros"),
+    ("in", "36"): Noun("yarda entera", "yardas enteras", feminine=True),
+    ("cm", "1"): Noun("centímetro entero", "centímetros enteros"),
+    ("cm", "50"): Noun("medio metro", "medios metros"),
+    ("cm", "100"): Noun("metro entero", "metros enteros"),
+    ("oz", "8"): Noun("media libra", "medias libras", feminine=True),
+    ("oz", "16"): Noun("libra entera", "libras enteras", feminine=True),
+    ("g", "500"): Noun("medio kilogramo", "medios kilogramos"),
+    ("g", "1000"): Noun("kilogramo entero", "kilogramos enteros"),
+    ("fl oz", "8"): Noun("taza entera", "tazas enteras", feminine=True),
+    ("fl oz", "16"): Noun("pinta entera", "pintas enteras", feminine=True),
+    ("fl oz", "32"): Noun("cuarto de galón entero", "cuartos de galón enteros"),
+    ("fl oz", "128"): Noun("galón entero", "galones enteros"),
+    ("mL", "250"): Noun("cuarto de litro", "cuartos de litro"),
+    ("mL", "500"): Noun("medio litro", "medios litros"),
+    ("mL", "1000"): Noun("litro entero", "litros enteros"),
+    ("min", "15"): Noun("cuarto de hora", "cuartos de hora"),
+    ("min", "30"): Noun("media hora", "medias horas", feminine=True),
+    ("min", "60"): Noun("hora en punto", "horas en punto", feminine=True),
+    ("min", "720"): Noun("mediodía o medianoche", "mediodías y medianoches"),
+}
+
+PLACES: dict[int, Noun] = {
+    -3: Noun("milésima", "milésimas", feminine=True),
+    -2: Noun("centésima", "centésimas", feminine=True),
+    -1: Noun("décima", "décimas", feminine=True),
+    0: Noun("unidad", "unidades", feminine=True),
+    1: Noun("decena", "decenas", feminine=True),
+    2: Noun("centena", "centenas", feminine=True),
+    3: Noun("millar", "millares"),
+    4: Noun("decena de millar", "decenas de millar", feminine=True),
+    5: Noun("centena de millar", "centenas de millar", feminine=True),
+    6: Noun("millón", "millones"),
+    7: Noun("decena de millón", "decenas de millón", feminine=True),
+    8: Noun("centena de millón", "centenas de millón", feminine=True),
+    9: Noun("millar de millón", "millares de millón"),
+}
+
+PARTS: dict[str, Feature] = {
+    "top": Feature(Noun("número de arriba", "números de arriba")),
+    "bottom": Feature(Noun("número de abajo", "números de abajo")),
+    "whole": Feature(Noun("parte entera", "partes enteras", feminine=True)),
+}
+
+CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}
+
+DIGIT_SUM = Feature(Noun("suma de los dígitos", "sumas de los dígitos", feminine=True))
+
+# Where a currency's smaller coins have no name here.
+SMALL_COINS = Feature(Noun("monedas pequeñas", "monedas pequeñas", feminine=True), plural=True)

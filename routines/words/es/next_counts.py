@@ -1,0 +1,97 @@
+"""Spanish sentences about what changes in a next count, and why: for the teacher, and so the same at all grades."""
+
+from ..language import NextCounts
+from .next_questions import QUESTIONS
+
+CHANGES = {
+    "hard place": (
+        "Los mismos saltos, pero solo {terms} números, desde {start}.",
+        "El salto de {before} a {hard} llega pronto y en un conteo corto, y queda tiempo para mirarlo dos veces.",
+    ),
+    "hard to write": (
+        "Los mismos saltos, pero solo {terms} números, desde {start}.",
+        "{hard} llega pronto y en un conteo corto, y queda tiempo para mirar cómo se escriben él y sus vecinos.",
+    ),
+    "fold": (
+        "El mismo conteo en líneas de {length}.",
+        "En líneas de {length} queda alineado y se ve de una mirada: {shows}",
+    ),
+    "fewer": (
+        "El mismo conteo, pero solo los primeros {terms}, hasta {last}.",
+        "Con menos en la pizarra hay menos que mirar y tiempo para mirar cada línea.",
+    ),
+    "multiples": (
+        "Los mismos saltos de {size}, desde {start}.",
+        "Desde {start} cada número es un múltiplo de {size}, con saltos que la clase conoce.",
+    ),
+    "first jumps": (
+        "Los mismos saltos de {size} con números más pequeños y conocidos, desde {start}.",
+        "Con números que no cuestan, la clase puede mirar lo que hacen los saltos.",
+    ),
+    "round start": (
+        "Los mismos saltos de {size}, desde {start}.",
+        "Así es más fácil seguir lo que sobra después de cada {landmark}.",
+    ),
+    "smaller place": (
+        "Los mismos saltos, desde {start}: pasan por {landmark} en vez de {larger}.",
+        "El salto de {before} a {hard} es otra vez el difícil, con números más fáciles de imaginar.",
+    ),
+    "round number more": (
+        "El mismo comienzo, de {size} en {size}: {round} más en cada salto.",
+        "Lo que queda después de cada {landmark} es igual que antes en cada celda.",
+    ),
+    "other start": (
+        "Los mismos saltos de {size} y las mismas líneas, desde {start}.",
+        "Se ve distinto, y aun así de línea a línea siguen siendo {kept}.",
+    ),
+    "going on": (
+        "Los mismos saltos de {size}, siguiendo desde {end}, donde terminó la pizarra.",
+        "Lo que se vio se busca más adelante, donde de línea a línea siguen siendo {kept}.",
+    ),
+    "back again": (
+        "Los mismos números al revés, desde {start} hasta {last} de {size} en {size}.",
+        "Lo que se vio en una dirección se busca en la otra.",
+    ),
+    "two in one": (
+        "Saltos de {size}, en líneas de {length}.",
+        "Un salto hace lo que hacían dos y de línea a línea siguen siendo {kept}.",
+    ),
+    "landmark": (
+        "Los mismos saltos de {size}, desde {start}, para que el conteo pase por {landmark}.",
+        "Lo que se vio se pone a prueba donde los números cambian de aspecto.",
+    ),
+    "nearly round": (
+        "Saltos de {size} en vez de {old}.",
+        "{size} es casi {round}: contar de {round} en {round} y corregir es un camino que la clase puede encontrar.",
+    ),
+    "ten times": (
+        "Saltos de {size} en vez de {old}.",
+        "Cada salto es diez veces el de antes: los patrones vuelven un lugar más a la izquierda.",
+    ),
+    "finer": (
+        "Saltos de {size} en vez de {old}.",
+        "Cada salto mide un décimo del anterior: los patrones vuelven un lugar más a la derecha.",
+    ),
+    "several parts": (
+        "Saltos de {size} en vez de {old}.",
+        "Las partes son las mismas y un salto toma varias, y no todos los enteros se alcanzan.",
+    ),
+    "unfriendly": (
+        "Saltos de {size} en vez de {old}.",
+        "Los saltos de {size} no llenan {round} sin que sobre: se cruza en medio de un salto.",
+    ),
+    "by tens": (
+        "Saltos de {size} en vez de {old}.",
+        "Un salto de {size} hace lo que hacían {many} saltos de {old}.",
+    ),
+    "one more": (
+        "El mismo conteo en líneas de {length}.",
+        "De línea a línea ahora son {across}, y lo que estaba alineado se desliza.",
+    ),
+    "other fold": (
+        "El mismo conteo en líneas de {length}.",
+        "Los números son conocidos y todos pueden mirar lo que hacen las líneas.",
+    ),
+}
+
+NEXT_COUNTS = NextCounts(CHANGES, QUESTIONS, why="{reason} Pregunta: «{ask}»")

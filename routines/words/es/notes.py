@@ -1,0 +1,26 @@
+"""Spanish notes for the teacher about what was heard, one line each."""
+
+NOTES = {
+    "right": "Es el número que toca.",
+    "equal name": "Otro nombre de {correct}: ¿qué nombres conoce la clase?",
+    "unreadable": "Así escrito no es un número de esta clase.",
+    "repeated": "Se acaba de decir {said}.",
+    "carried": "El salto es el debido; viene desde el {nth} número.",
+    "skipped one": "Se dejó fuera un número.",
+    "skipped": "Se dejaron fuera {by} números.",
+    "wrong-way": "El salto de {step} fue en la otra dirección.",
+    "jump too many": "Sobra 1 salto de {step}.",
+    "jumps too many": "Sobran {many} saltos de {step}.",
+    "jump to go": "Falta 1 salto de {step}.",
+    "jumps to go": "Faltan {many} saltos de {step}.",
+    "swapped": "Dos cifras cambiaron de lugar.",
+    "half-day": "La hora es esa, pero en la otra mitad del día.",
+    "digits moved, more": "Todas las cifras se corrieron de lugar: {size} de más.",
+    "digits moved, less": "Todas las cifras se corrieron de lugar: {size} de menos.",
+    "place off, more": "Una cifra o el salto está un lugar corrido: {size} de más.",
+    "place off, less": "Una cifra o el salto está un lugar corrido: {size} de menos.",
+    "one in a place, more": "Uno de más en un lugar: {size} de más.",
+    "one in a place, less": "Uno de menos en un lugar: {size} de menos.",
+    "difference, more": "{size} de más.",
+    "difference, less": "{size} de menos.",
+}

@@ -1,0 +1,50 @@
+"""What is said in Spanish about slips in decimal counts."""
+
+from ...language import SlipWords
+
+WORDS = {
+    "D01": SlipWords(
+        "Las cifras decimales de {a} se leen como un número entero que sigue.",
+        "¿Qué forman diez décimas y dónde lo escribimos?",
+    ),
+    "D02": SlipWords(
+        "En el salto desde {a} las décimas pasan de diez y no se cambian por una unidad.",
+        "¿Cuántas décimas forma el salto desde {a} y cuántas llenan una unidad?",
+    ),
+    "D03": SlipWords(
+        "En el salto desde {a} las centésimas pasan de cien y no se cambian.",
+        "¿Qué forman cien centésimas y dónde lo escribimos?",
+    ),
+    "D04": SlipWords(
+        "Después de {a} se escribe el diez detrás de la cifra que ya está.",
+        "¿Qué forman diez centésimas y en qué lugar lo escribimos?",
+    ),
+    "D05": SlipWords(
+        "El último lugar de {a} pasa de nueve y no se cambia.",
+        "¿Qué forman diez milésimas y en qué lugar lo escribimos?",
+    ),
+    "D06": SlipWords(
+        "Se cree que un cero al final cambia el valor de {b}.",
+        "¿Un cero al final cambia cuánto hay o solo cómo lo escribimos?",
+    ),
+    "D07": SlipWords(
+        "Las cifras del salto {size} se {joined} un lugar más a la izquierda.",
+        "¿En qué lugar va la última cifra de nuestro salto y qué hay ahí en {a}?",
+    ),
+    "D08": SlipWords(
+        "Después de {a} se cuentan las unidades, porque no se ve otra cifra.",
+        "¿Nuestro salto cambia las unidades de {a} o los lugares que siguen?",
+    ),
+    "D09": SlipWords(
+        "Se deja fuera {b}, un número entero.",
+        "¿Cuánto hay desde {a} hasta ese número: un salto, o más?",
+    ),
+    "D10": SlipWords(
+        "Después de {a} las cifras decimales vuelven a empezar, pero no baja la unidad.",
+        "Contamos hacia atrás desde {a}: ¿cuántas unidades pueden quedar?",
+    ),
+    "D11": SlipWords(
+        "El salto atrás desde {a} pasa de una unidad y la unidad no baja.",
+        "Al saltar atrás desde {a}, ¿nos quedamos en la misma unidad?",
+    ),
+}

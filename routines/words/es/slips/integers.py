@@ -1,0 +1,37 @@
+"""What is said in Spanish about slips in counts that go below zero."""
+
+from ...language import SlipWords
+
+WORDS = {
+    "N01": SlipWords(
+        "El cero se toma por el número más pequeño y el conteo se queda ahí.",
+        "¿Qué hay un salto por debajo de {a} y a qué distancia del cero está?",
+    ),
+    "N02": SlipWords(
+        "Se deja fuera {b}: no se toma por un número.",
+        "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
+    ),
+    "N03": SlipWords(
+        "El conteo vuelve a empezar en cero: se olvida la parte del salto que llevó de {a} a cero.",
+        "¿Cuánto del salto desde {a} nos lleva a cero y cuánto queda?",
+    ),
+    "N04": SlipWords(
+        "Las cifras mayores se toman por números mayores y el conteo va al revés desde {a}.",
+        "Contamos hacia arriba: ¿está más cerca del cero que {a}, o más lejos?",
+    ),
+    "N05": SlipWords(
+        "Se dice la distancia al cero sin el signo.",
+        "¿De qué lado del cero está el número después de {a} y cómo lo mostramos?",
+    ),
+    "N06": SlipWords(
+        (
+            "Después de {a} el final del número vuelve a empezar, pero no cambia lo que está antes: subir acerca al "
+            "cero."
+        ),
+        "Al subir desde {a}, ¿nos acercamos al cero o nos alejamos?",
+    ),
+    "N07": SlipWords(
+        "Después de {a} el final del número vuelve a empezar, pero lo que está antes tiene que alejarse del cero.",
+        "Al contar hacia abajo desde {a}, ¿cómo cambia la distancia al cero?",
+    ),
+}

@@ -1,0 +1,50 @@
+"""What is said in Spanish about slips in counts of measures in two units."""
+
+from ...language import SlipWords
+
+_NOT_RENAMED = SlipWords(
+    "Después de {a} las unidades chicas ({smalls}) completan 1 {large} y no se cambian: es la misma cantidad, {b}.",
+    "¿Cuánto hace falta, contado en {smalls}, para 1 {large}, y ya lo tenemos?",
+)
+_FULL_AT_TEN = SlipWords(
+    "Después de {a} se cree que diez {smalls} completan 1 {large}.",
+    "¿Diez {smalls} ya completan 1 {large}, y cómo podríamos comprobarlo?",
+)
+_TRADED_AT_TEN = SlipWords(
+    "En el salto desde {a} se cambian diez {smalls} por 1 {large}.",
+    "¿Por cuánto, contado en {smalls}, cambiamos 1 {large}, y qué sobra entonces?",
+)
+
+WORDS = {
+    "L01": _NOT_RENAMED,
+    "L02": _FULL_AT_TEN,
+    "L03": SlipWords(
+        "En {b} las {smalls} se escriben como si fueran décimos de 1 {large}.",
+        "¿Qué parte de 1 {large} es 1 {small}: es un décimo?",
+    ),
+    "L04": _FULL_AT_TEN,
+    "L05": _NOT_RENAMED,
+    "L06": _NOT_RENAMED,
+    "L07": _NOT_RENAMED,
+    "L08": _NOT_RENAMED,
+    "L09": SlipWords(
+        "Se dejan fuera los lugares vacíos entre {larges} y {smalls} en {b}.",
+        "¿Cuántos {smalls} hacen 1 {large} y cuántos lugares necesitan?",
+    ),
+    "L10": _NOT_RENAMED,
+    "L11": _TRADED_AT_TEN,
+    "L12": _TRADED_AT_TEN,
+    "L13": SlipWords(
+        "En el salto atrás desde {a} se abre 1 {large} en diez {smalls}.",
+        "¿Qué nos da, contado en {smalls}, abrir 1 {large}?",
+    ),
+    "L14": _NOT_RENAMED,
+    "L15": SlipWords(
+        "{b} tiene otro nombre en la unidad mayor: es la misma cantidad.",
+        "¿Son dos nombres de la misma cantidad, o dos cantidades distintas?",
+    ),
+    "L16": SlipWords(
+        "En el salto desde {a} se pasa de una centena y la cifra de las centenas queda igual.",
+        "Al saltar desde {a}, ¿nos quedamos en la misma centena?",
+    ),
+}

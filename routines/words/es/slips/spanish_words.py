@@ -1,0 +1,39 @@
+"""What is said in Spanish about slips of the Spanish number words. They are foreseen where a class counts in Spanish."""
+
+from ...language import SlipWords
+
+WORDS = {
+    "S01": SlipWords(
+        "Sesenta y setenta suenan parecido y después de {a} se dice la otra.",
+        "¿Cuántas decenas tiene {a} y qué palabra va con la que sigue?",
+        "¿Cuántas decenas vienen después de {a}?",
+    ),
+    "S02": SlipWords(
+        "Después de {a} se siguen las palabras que empiezan con dieci-.",
+        "¿Qué forman dos decenas después de {a}?",
+        "¿Qué forman dos decenas?",
+    ),
+    "S03": SlipWords(
+        "La palabra para {b} se forma como dieciséis.",
+        "¿Qué palabra especial aprendimos para el que sigue?",
+        "¿Qué palabra especial sigue?",
+    ),
+    "S04": SlipWords(
+        "Se deja fuera la y entre decenas y unidades en la palabra de {b}.",
+        "¿Qué palabrita une las decenas y las unidades?",
+        "¿Qué palabrita las une?",
+    ),
+    "S05": SlipWords(
+        "La palabra de las centenas de {b} se forma con su cifra, como las otras centenas.",
+        "¿Qué centenas tienen una palabra propia, distinta de las otras que dijimos?",
+    ),
+    "S06": SlipWords(
+        "Se deja cien cuando el número sigue: {b} empieza con ciento.",
+        "¿Cómo cambia la palabra cien cuando viene algo más después?",
+        "¿Cómo cambia cien si sigue algo?",
+    ),
+    "S07": SlipWords(
+        "Las partes de {b} se nombran como lugares en una fila: terceros y no tercios.",
+        "¿Cómo llamamos a una parte cuando la unidad se corta en tres partes iguales?",
+    ),
+}

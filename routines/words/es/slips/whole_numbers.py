@@ -1,0 +1,145 @@
+"""What is said in Spanish about slips in counts of whole numbers."""
+
+from ...language import SlipWords
+
+WORDS = {
+    "W01": SlipWords(
+        "Después de {a} se sigue la serie más allá del nueve; toca otra decena.",
+        "¿Qué decena viene después del nueve de {a}?",
+        "¿Qué decena viene después de {a}?",
+    ),
+    "W02": SlipWords(
+        "El orden de las decenas aún no es seguro: después de {a} se dice otra decena y no {b}.",
+        "¿Qué decenas hemos dicho hasta ahora, en orden?",
+        "¿Qué decenas dijimos antes de {a}?",
+    ),
+    "W03": SlipWords(
+        "Se deja fuera {b}: su palabra no tiene unidades que contar.",
+        "¿Hay un número entre {a} y ese?",
+        "¿Nos saltamos uno después de {a}?",
+    ),
+    "W04": SlipWords(
+        "Se repite {a} mientras se busca la palabra siguiente.",
+        "Acabamos de decir {a}: ¿cuál es uno más?",
+        "Ya dijimos {a}: ¿cuál es uno más?",
+    ),
+    "W05": SlipWords(
+        "El final de la palabra de {b} suena como el de una decena.",
+        "¿Cuántas unidades tiene el número que sigue?",
+        "¿Cuántas unidades van con la decena?",
+    ),
+    "W06": SlipWords(
+        "La palabra de {a} suena como noventa y el conteo sigue desde ahí.",
+        "¿Cuántas decenas tiene {a}?",
+        "¿Cuántas decenas hay en {a}?",
+    ),
+    "W07": SlipWords(
+        "En la palabra de {b} se oyen primero las unidades y se escriben primero.",
+        "¿Qué cifra dice cuántas decenas hay y cuál dice las unidades?",
+        "¿Qué cifra muestra la decena?",
+    ),
+    "W08": SlipWords(
+        "Después de {a} las diez decenas aún no se llaman una centena.",
+        "¿Qué nombre nuevo damos a diez decenas después de {a}?",
+        "¿Qué forman diez decenas después de {a}?",
+    ),
+    "W09": SlipWords(
+        "Después de {a} se cuentan centenas y no unidades.",
+        "Contamos de uno en uno: ¿cuál es solo uno más que {a}?",
+        "¿Cuál es uno más que {a}?",
+    ),
+    "W10": SlipWords(
+        "El nueve del final de {a} se toma por el final de la centena.",
+        "¿Qué lugar de {a} cambia al contar uno más: las decenas o las centenas?",
+        "¿Qué decena viene después de {a}?",
+    ),
+    "W11": SlipWords(
+        "Después de {a} se sigue la serie más allá del nueve.",
+        "Cuando las unidades llegan a nueve en {a}, ¿qué lugar cambia después?",
+        "¿Qué decena viene después de {a}?",
+    ),
+    "W12": SlipWords(
+        "Los nueves de {a} parecen llevar a un millar.",
+        "Las decenas y unidades de {a} están completas: ¿qué lugar sube uno?",
+    ),
+    "W13": SlipWords(
+        "Después de {a} siguen solo las tres últimas cifras, sin otro millar.",
+        "Si las tres últimas cifras de {a} son nueves, ¿qué lugar tiene que cambiar?",
+    ),
+    "W14": SlipWords(
+        "Después de {a} las decenas vuelven a empezar, pero la centena queda como estaba.",
+        "Las decenas pasan de nueve después de {a}: ¿qué más tiene que cambiar?",
+    ),
+    "W15": SlipWords(
+        "Después de {a} se dice la centena siguiente y no la decena.",
+        "Saltamos de diez en diez y no de cien en cien: ¿qué cambia en {a}?",
+        "¿Cuál es diez más que {a}?",
+    ),
+    "W16": SlipWords(
+        "Después de {a} las centenas forman un millar y su lugar se pierde o se sigue contando.",
+        "¿Qué lugares tiene un número que pasa de mil y qué hay en cada uno?",
+    ),
+    "W17": SlipWords(
+        "Después de {a} se dice el millar siguiente y no la centena.",
+        "Saltamos de cien en cien: ¿qué cifra de {a} cambia y cuáles se quedan?",
+    ),
+    "W18": SlipWords(
+        "Cada parte que se oye de {b} se escribe completa.",
+        "¿Cuántas centenas, decenas y unidades oyes en ese número?",
+    ),
+    "W19": SlipWords(
+        "El salto desde {a} se parte en la decena y se cuenta uno de más.",
+        "¿Cuánto del salto desde {a} llega a la decena y cuánto queda?",
+    ),
+    "W20": SlipWords(
+        "Se imponen los múltiplos conocidos de {size}, aunque el conteo empezó en {start}.",
+        "¿Cuánto hay desde {a} hasta ese número: es uno de nuestros saltos?",
+        "¿Es ese nuestro salto desde {a}?",
+    ),
+    "W21": SlipWords(
+        "Subir diez y bajar uno no se ve en {a}: no tiene unidades que bajar.",
+        "Nueve es casi diez: ¿cómo ayuda eso cuando {a} termina en cero?",
+    ),
+    "W22": SlipWords(
+        "Se siguen las cifras iguales más allá de {a}.",
+        "Las cifras fueron iguales hasta {a}: ¿siguen así con un salto de once?",
+    ),
+    "W23": SlipWords(
+        "Después de {a} se encuentra el nueve, pero no baja la decena.",
+        "Contamos hacia atrás: ¿es ese número menor que {a}, o mayor?",
+        "¿Es ese menor que {a}?",
+    ),
+    "W24": SlipWords(
+        "Después de {a} se dice la decena de abajo, diez antes de tiempo.",
+        "¿Cuál es solo uno menos que {a} y en qué decena está?",
+        "¿Cuál es uno menos que {a}?",
+    ),
+    "W25": SlipWords(
+        "Después de {a} se encuentran los nueves, pero no baja la centena.",
+        "Contamos hacia atrás desde {a}: ¿cuántas centenas pueden quedar?",
+    ),
+    "W26": SlipWords(
+        "Después de {a} baja la centena, pero las decenas se quedan en cero.",
+        "Para quitar diez de {a} abrimos una centena: ¿cuántas decenas da?",
+    ),
+    "W27": SlipWords(
+        "Después de {a} se encuentra el novecientos, pero no baja el millar.",
+        "Contamos hacia atrás desde {a}: ¿puede haber aún los mismos millares?",
+    ),
+    "W28": SlipWords(
+        "El salto de {size} desde {a} pasa de una centena y la cifra de las centenas queda igual.",
+        "¿Pasa de una centena el salto desde {a} y dónde se vería?",
+    ),
+    "W29": SlipWords(
+        "El salto atrás de {size} desde {a} pasa de una centena y la cifra de las centenas queda igual.",
+        "Al saltar atrás desde {a}, ¿nos quedamos en la misma centena?",
+    ),
+    "W30": SlipWords(
+        "Las unidades de {a} y de {size} forman otra decena y se pierde.",
+        "¿Qué forman juntas las unidades en el salto desde {a}?",
+    ),
+    "W31": SlipWords(
+        "Las unidades se restan al revés en el salto atrás desde {a}: la menor de la mayor.",
+        "¿Podemos quitar todas las unidades de {a} sin abrir una decena?",
+    ),
+}

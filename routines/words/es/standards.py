@@ -1,0 +1,25 @@
+"""Spanish phrases of the reason why a count serves a standard."""
+
+STANDARDS = {
+    "count": "El conteo {parts}",
+    "up": "sube de {size} en {size}",
+    "down": "baja de {size} en {size}",
+    "reaches": "alcanza o pasa {landmark}",
+    "pair": "; pide otro conteo al lado",
+    "missed": "; no alcanza {landmark}",
+    "from": "empieza en {first}",
+    "within": "tiene {largest} como número mayor",
+    "down to": "tiene {smallest} como número menor",
+    "terms": "tiene {terms} números",
+    "different parts": "tiene un comienzo y un paso en partes distintas",
+    "over": "se escribe con {over} abajo",
+    "0": "el cero",
+    "1": "un entero",
+    "whole": "un entero",
+    "hour": "una hora en punto",
+    "noon": "el mediodía",
+    "midnight": "la medianoche",
+    "larger unit": "otra mayor: ya va en la mayor unidad",
+    "one": "1 {unit}",
+    "multiple": "un múltiplo de {multiple}",
+}

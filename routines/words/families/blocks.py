@@ -1,0 +1,226 @@
+"""What stays or comes back along lines: the frame that digit, digit-sum and remainder share."""
+
+from __future__ import annotations
+
+from abc import abstractmethod
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+from typing import TypeVar
+
+from routines.counting.claims import BlockClaim
+from routines.counting.grid import Along
+
+from ..language import Feature
+from ..numbers import series
+from ..page import Page
+from .phrases import Life, Line, Phrases
+
+FORMS = {1: "keep", 2: "turns"}
+COUNT_FORMS = {1: "always", 2: "turns"}
+
+
+B = TypeVar("B", bound=BlockClaim)
+
+
+class Block(Phrases[B]):
+    """A repeating block per line; subclasses say what is read off a count and why it comes back."""
+
+    def __init__(self, page: Page, claim: B, life: Life) -> None:
+        super().__init__(page, claim, life)
+        self.along: Along = claim.along or "count"
+        self.line = self._line()
+        self.length = claim.block_length or self._shortest_length()
+
+    def _line(self) -> tuple[int, ...]:
+        """The line that is pointed at: the first of the longest ones the claim speaks of."""
+        lines = self.grid.lines(self.along)
+        wanted = self.claim.lines
+        if wanted:
+            lines = tuple(line for line in lines if self._number(line) in wanted) or lines
+        return max(lines, key=len)
+
+    def _shortest_length(self) -> int:
+        """The length of the shortest block that fits what is in view, where the claim leaves it open."""
+        return next((k for k in range(1, self.grid.terms) if self._repeats(k)), self.grid.terms)
+
+    def _repeats(self, k: int) -> bool:
+        return all(
+            self.reading(n) == self.reading(line[at - k])
+            for line in self.grid.lines(self.along)
+            for at, n in enumerate(line)
+            if at >= k
+        )
+
+    @abstractmethod
+    def _feature(self) -> Feature:
+        """Name what is read off each count."""
+
+    @abstractmethod
+    def reading(self, n: int) -> str | None:
+        """What is read off the n-th count; None where it is not written."""
+
+    @abstractmethod
+    def written(self, item: int | Fraction) -> str:
+        """An item of a claim's block as it is written in a sentence."""
+
+    @abstractmethod
+    def period(self) -> Fraction | None:
+        """The amount that leaves every reading as it is: 10 for ones digits, 12 in for inches."""
+
+    def _number(self, line: Sequence[int]) -> int:
+        row, column = self.grid.place(line[0])
+        return column if self.along == "column" else row
+
+    @cached_property
+    def fields(self) -> dict[str, object]:
+        """What the phrases of the family may hold."""
+        return {
+            **self.page.about(self._feature()),
+            **self.page.about_lines(self.along),
+            "in_line": self.language.in_line(self.along, self._number(self.line)),
+            "k": self.length,
+        }
+
+    # The teacher's line.
+
+    def statement(self) -> str:
+        said = self._whole_statement()
+        wanted = self.claim.lines
+        if not wanted:
+            return said
+        name = self.language.lines[self.along]
+        numbers = self.page.listing([str(i) for i in wanted])
+        return self.say(
+            "lines.statement", statement=said, lines=name.one if len(wanted) == 1 else name.many, numbers=numbers
+        )
+
+    def _whole_statement(self) -> str:
+        fields = dict(self.fields)
+        blocks = self.claim.blocks
+        if self.claim.along is None:
+            return self.say("any-count.statement", **fields)
+        if blocks is None:
+            return self.say(self._open_key(), **fields)
+        first = max(blocks, key=len)
+        longest = [self.written(item) for item in first]
+        if self.along == "count":
+            key = COUNT_FORMS.get(self.length, "repeat")
+            if key == "always" and self.life.breaks_at is not None:
+                key = "always.shown"
+            return self.say(f"{key}.statement", x=longest[0], series=self.short_series(longest), **fields)
+        if self.length == 1:
+            return self.say(
+                "keep.statement", series=self.short_series([self.written(block[0]) for block in blocks]), **fields
+            )
+        same = all(block == first[: len(block)] for block in blocks)
+        key = f"{FORMS.get(self.length, 'repeat')}-{'same' if same else 'line'}"
+        fields["in_line"] = self._in_line_of(blocks.index(first))
+        return self.say(f"{key}.statement", series=self.short_series(longest, most=6), **fields)
+
+    def _in_line_of(self, index: int) -> str:
+        wanted = self.claim.lines
+        lines = self.grid.lines(self.along)
+        if wanted and index < len(wanted):
+            return self.language.in_line(self.along, wanted[index])
+        return self.language.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
+
+    def _open_key(self) -> str:
+        length = self.claim.length
+        if length is None:
+            return "any-count.statement" if self.along == "count" else "any.statement"
+        if self.along == "count":
+            return {1: "any-always", 2: "any-turns-count"}.get(length, "any-repeat-count") + ".statement"
+        return {1: "any-keep", 2: "any-turns"}.get(length, "any-repeat") + ".statement"
+
+    # The child's words.
+
+    def cores(self) -> Iterator[Line]:
+        readings = self._readings(2)
+        if self.along == "count":
+            key = COUNT_FORMS.get(self.length, "repeat")
+        else:
+            key = {1: "keep", 2: "turns-line"}.get(self.length, "repeat-line")
+        return self.saying(f"{key}.core", x=readings[0], y=readings[-1], **self.fields)
+
+    def _readings(self, most: int) -> list[str]:
+        return [self.reading(n) or "0" for n in self.line[:most]]
+
+    def evidence(self) -> Iterator[Line]:
+        fields = self.fields
+        if self.length == 1:
+            key = "same.evidence-count" if self.along == "count" else "same.evidence"
+            for most in (3, 2):
+                terms = self.line[:most]
+                yield from self.saying(key, some=self.some(terms), x=self._readings(1)[0], **fields)
+        key = "seen.evidence-count" if self.along == "count" else "seen.evidence"
+        for most in (min(2 * self.length, 8), 4, 3):
+            yield from self.saying(key, series=self.short_series(self._readings(most)), **fields)
+
+    # The reason.
+
+    def reasons(self) -> Iterator[Line]:
+        yield from self.own_reasons()
+        moved = self.length * self.terms_along(self.along)
+        period = self.period()
+        if period and self.page.how_many_in(moved, period) is not None:
+            yield from self._jump_reasons(moved, period)
+        yield from self._listed_reasons()
+
+    def own_reasons(self) -> Iterator[Line]:
+        """Reasons better than jumps, if the family has any."""
+        return iter(())
+
+    def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
+        jumps, pure = self.page.jumps(moved), self.page.pure_move(moved, period)
+        more = self.page.more(self.count.scaled_step)
+        fields = {**self.fields, "jumps": jumps, "total": self.page.move(moved), "more": more}
+        if pure:
+            yield from self.saying("reason.pure", pure=pure, **fields)
+        yield from self.saying("reason.jumps", **fields)
+        yield lambda: jumps
+
+    def _listed_reasons(self) -> Iterator[Line]:
+        end = "-count" if self.along == "count" else ""
+        if self.length == 1 and len(self.line) > 1:
+            a, b = self.page.value(self.line[0]), self.page.value(self.line[-1])
+            span = {**self.fields, "a": a, "b": b, "x": self._readings(1)[0]}
+            yield from self.saying(f"reason.span{end}", **span)
+        for most in (min(2 * self.length, 6), 4, 3, 2):
+            terms = self.line[:most]
+            readings = self.short_series(self._readings(most))
+            yield from self.saying(f"reason.list{end}", some=self.some(terms), series=readings, **self.fields)
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        due, found = self._due(n), self.reading(n)
+        if due is None or found is None or due == found:
+            return super().note()
+        return self.say("note.digit", until=self.page.value(n), x=due, y=found, **self.fields)
+
+    def _due(self, n: int) -> str | None:
+        """What the n-th count would have to show for its line to repeat; None where its line is too short to tell."""
+        before = self.cell_before(n, self.length, self.along)
+        return None if before is None else self.reading(before)
+
+    # The answer to a false claim.
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        blocks = self.claim.blocks
+        lines = self.grid.lines(self.along)
+        if all(self.reading(n) is None for n in self.line[:2]):
+            return self.say("no.absent", **self.fields)
+        if blocks is not None and not self.claim.lines and len(blocks) != len(lines):
+            key = "no.line" if len(lines) == 1 else "no.lines"
+            return self.say(key, n=len(lines), claimed=len(blocks), **self.fields)
+        n = counterexample[-1] if counterexample else self.line[-1]
+        line = next((line for line in lines if n in line), self.line)
+        shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
+        fields = {**self.fields, "in_line": self.language.in_line(self.along, self._number(line))}
+        key = "no.block-count" if self.along == "count" else "no.block"
+        key = "no.block-one" if len(shown) == 1 else key
+        first = "..., " if line.index(n) >= 6 else ""
+        # Never cut at its end: the last one is the one that speaks against the claim.
+        return self.say(key, nth=self.language.nth(n), v=self.page.value(n), series=first + series(shown), **fields)

@@ -1,0 +1,210 @@
+"""Landmarks: where the multiples stand; and how many counts lie in each stretch between them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from routines.counting.claims import HowManyClaim, LandmarksClaim
+from routines.counting.grid import Fill
+
+from ..language import Noun
+from .phrases import Line, Phrases
+
+MOST_STRETCHES = 12
+MOST_SAID = 5
+
+
+class Landmarks(Phrases[LandmarksClaim]):
+    """The multiples of a friendly number come every so many counts and lie in a certain way."""
+
+    @cached_property
+    def _multiple(self) -> Fraction:
+        return self.claim.multiple or Fraction(10)
+
+    @cached_property
+    def _found(self) -> tuple[int, ...]:
+        """The landmarks in view, as term numbers."""
+        start, step, parts = self.count.scaled_start, self.count.scaled_step, self._multiple.denominator
+        modulus = self._multiple.numerator * self.count.scale
+        return tuple(n for n in range(1, self.grid.terms + 1) if (start + (n - 1) * step) * parts % modulus == 0)
+
+    def _every(self) -> int:
+        if self.claim.every is not None:
+            return self.claim.every
+        return (Fraction(self.count.step) / self._multiple).denominator
+
+    def _first(self) -> int:
+        return (self._found or (1,))[0] if self.claim.first is None else self.claim.first
+
+    @cached_property
+    def _fields(self) -> dict[str, object]:
+        mark = self.page.mark(self._multiple)
+        lines = self.claim.lines or ()
+        every, first = self._every(), self._first()
+        return {
+            "mark": mark.one,
+            "marks": mark.many,
+            "a_mark": self.language.a(mark),
+            "the_marks": self.language.the_many(mark),
+            "i": self.page.listing([str(line) for line in lines]),
+            "k": every,
+            "kth": self.language.nth(every),
+            "nth": self.language.nth(first),
+        }
+
+    def _lie(self) -> str:
+        """Where they lie, as a key; a claim that leaves the lie or its lines open tells only how often they come."""
+        lie = self.claim.lie
+        if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.lines):
+            return "scattered" if self._first() > self._every() or self.claim.first else "scattered-first"
+        return str(lie)
+
+    def statement(self) -> str:
+        lie = self._lie()
+        if lie == "scattered" and self._first() == self._every():
+            lie = "scattered-first"
+        return self.say(f"lie.{lie}.statement", **self._fields)
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying(f"lie.{self._lie().removesuffix('-first')}.core", **self._fields)
+
+    def evidence(self) -> Iterator[Line]:
+        for most in (4, 3, 2):
+            yield from self.saying("lie.evidence", some=self.some(self._found[:most]), **self._fields)
+
+    def reasons(self) -> Iterator[Line]:
+        every = self._every()
+        if self.page.how_many_in(every, self._multiple) is None:
+            yield from self.evidence()
+            return
+        pure = self.page.pure_move(every, self._multiple)
+        fields = {"jumps": self.page.jumps(every), "total": self.page.move(every), "pure": pure}
+        yield from self.saying("lie.reason" if fields["pure"] else "lie.reason-bare", **fields)
+        yield lambda: str(fields["jumps"])
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        if self.grid.fill is Fill.ACROSS_UP and n > self._last_row_end():
+            return super().note()
+        row, column = self.grid.place(n)
+        return self.say("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)
+
+    def _last_row_end(self) -> int:
+        """The last term that still fits the rows in view, whose numbers then stay as they are."""
+        return self.grid.fill_lines * self.grid.line_length - self.grid.lead
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        found, fields = self._found, dict(self._fields)
+        if not found:
+            return self.say("no.none", **fields)
+        shown = found[:6]
+        places = [self.grid.place(n) for n in shown]
+        fields |= {
+            "some": self.some(shown),
+            "numbers": self.page.listing([str(n) for n in shown]),
+            "rows": self.page.listing([str(row) for row in sorted({row for row, _ in places})]),
+            "columns": self.page.listing([str(column) for column in sorted({column for _, column in places})]),
+        }
+        key = "no.landmark" if len(found) == 1 else "no.landmarks" if len(found) <= 6 else "no.landmarks-many"
+        return self.say(key, **fields)
+
+
+class HowMany(Phrases[HowManyClaim]):
+    """So many counts lie in each stretch from one multiple to just before the next."""
+
+    @cached_property
+    def _multiple(self) -> Fraction:
+        return self.claim.multiple or Fraction(10)
+
+    @cached_property
+    def _stretches(self) -> tuple[tuple[int, tuple[int, ...]], ...]:
+        """The first stretches wholly inside the terms in view, in counting order: j and the terms in [j m, (j + 1) m)."""
+        count, parts = self.count, self._multiple.denominator
+        width = self._multiple.numerator * count.scale
+        start, step = count.scaled_start * parts, count.scaled_step * parts
+        end = start + (self.grid.terms - 1) * step
+        first, last = -(-min(start, end) // width), max(start, end) // width - 1
+        if step > 0:
+            order = range(first, min(last, first + MOST_STRETCHES) + 1)
+            edges = {j: -(-(j * width - start) // step) + 1 for j in [*order, order.stop]}
+            return tuple((j, tuple(range(edges[j], edges[j + 1]))) for j in order)
+        order = range(last, max(first, last - MOST_STRETCHES) - 1, -1)
+        edges = {j: (j * width - start) // step + 2 for j in [last + 1, *order]}
+        return tuple((j, tuple(range(edges[j + 1], edges[j]))) for j in order)
+
+    def _block(self) -> tuple[int, ...]:
+        return self.claim.block or tuple(len(terms) for _, terms in self._stretches[:3])
+
+    def _stretch(self) -> Noun:
+        mark = self.page.named_mark(self._multiple)
+        return mark if mark and mark.counts else self.language.stretch(self.page.difference(self._multiple))
+
+    @cached_property
+    def _fields(self) -> dict[str, object]:
+        block = self._block()
+        return {
+            "stretch": self._stretch().one,
+            "k": block[0] if block else 0,
+            "series": self.short_series([str(many) for many in block]),
+        }
+
+    def _form(self) -> str:
+        block = self._block()
+        if len(block) != 1:
+            return "many.turns"
+        return "many.one-only" if block[0] == 1 else "many.one"
+
+    def statement(self) -> str:
+        return self.say(f"{self._form()}.statement", **self._fields)
+
+    def cores(self) -> Iterator[Line]:
+        keys = [f"{self._form()}.core"]
+        return self.saying(*keys, **self._fields)
+
+    def evidence(self) -> Iterator[Line]:
+        filled = [(j, terms) for j, terms in self._stretches if terms]
+        if not filled:
+            yield from self.reasons()
+            return
+        j, terms = min(filled[:4], key=lambda stretch: len(stretch[1]))
+        value = self.page.value
+        fields: dict[str, object] = {
+            "a": self.page.spot(j * self._multiple),
+            "b": self.page.spot((j + 1) * self._multiple),
+            "n": len(terms),
+            "first": value(terms[0]),
+            "last": value(terms[-1]),
+        }
+        if len(terms) <= MOST_SAID:
+            yield from self.saying("many.evidence", some=self.some(terms), **fields)
+        else:
+            yield from self.saying("many.evidence-long", **fields)
+        if len(terms) > 1:
+            yield from self.saying("many.evidence-short", **fields)
+
+    def reasons(self) -> Iterator[Line]:
+        block = self._block()
+        jumps, total = sum(block), self._multiple * len(block)
+        if not jumps or abs(self.count.step) * jumps != total:
+            filled = any(terms for _, terms in self._stretches)
+            if filled:
+                yield from self.evidence()
+            else:
+                yield from self.saying("many.reason-bare", jumps=self.page.jumps(1))
+            return
+        pure = self.page.pure(total, self._multiple)
+        fields = {"jumps": self.page.jumps(jumps), "total": self.page.difference(total), "pure": pure}
+        yield from self.saying("many.reason" if pure else "many.reason-bare", **fields)
+
+    def note(self) -> str:
+        if not self.life.breaks_at:
+            return ""
+        return self.say("many.note", until=self.page.value(self.life.breaks_at), **self._fields)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        many = [str(len(terms)) for _, terms in self._stretches]
+        return self.say("no.many", stretch=self._stretch().one, series=self.short_series(many))

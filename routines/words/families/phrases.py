@@ -1,0 +1,142 @@
+"""What every family tells about one of its claims on one page."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
+from typing import Generic, TypeVar
+from zlib import crc32
+
+from routines.counting.claims import Claim
+from routines.counting.grid import Fill
+
+from ..numbers import series
+from ..page import Page
+
+Line = Callable[[], str]
+C = TypeVar("C", bound=Claim)
+
+SUBJECTS = ("along", "place", "part", "direction", "modulus", "multiple", "which")
+"""What a claim may be about, in the order in which it chooses a phrase."""
+
+
+@dataclass(frozen=True, slots=True)
+class Life:
+    """How long a claim holds: "always", "shown" or None (false), and the term with which it is false."""
+
+    holds: str | None = None
+    breaks_at: int | None = None
+
+
+class Phrases(ABC, Generic[C]):
+    """The phrases of one claim, without capitals and full stops; `claims.py` puts them together by level.
+
+    Each method that gives several phrases gives the one that suits best first; nothing is worked out before it is
+    asked for.
+    """
+
+    def __init__(self, page: Page, claim: C, life: Life) -> None:
+        self.page = page
+        self.grid = page.grid
+        self.count = page.count
+        self.language = page.language
+        self.claim = claim
+        self.life = life
+        subject = claim.subject
+        about = "".join(str(subject.get(name)) for name in SUBJECTS)
+        self._seed = crc32(f"{page.seed}{claim.family}{about}".encode())
+
+    @abstractmethod
+    def statement(self) -> str:
+        """The teacher's line, as for a claim that never stops."""
+
+    @abstractmethod
+    def cores(self) -> Iterator[Line]:
+        """What a child says first."""
+
+    @abstractmethod
+    def evidence(self) -> Iterator[Line]:
+        """What a child points at."""
+
+    @abstractmethod
+    def reasons(self) -> Iterator[Line]:
+        """Why, in numbers."""
+
+    @abstractmethod
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        """What is there instead, when the claim is false."""
+
+    def note(self) -> str:
+        """What happens where the claim stops holding; empty if there is nothing exact to say."""
+        return self.say("note.plain", until=self.page.value(self.life.breaks_at)) if self.life.breaks_at else ""
+
+    def term_to_test(self) -> int:
+        """Where to test a claim that never stops: further on, as far as the count goes."""
+        further = self.grid.terms + 10 + len(self.page.jump)
+        last = self.page.last_term()
+        return further if last is None else min(further, last)
+
+    def say(self, key: str, **fields: object) -> str:
+        """One phrase of the language, the same one for the same claim every time."""
+        variants = self.variants(key)
+        return variants[self._seed % len(variants)].format(**fields)
+
+    def variants(self, key: str) -> tuple[str, ...]:
+        """The phrases under a key, on a clock its own where there are some."""
+        sentences = self.language.patterns
+        if self.page.on_clock and (on_clock := f"{key}, on a clock") in sentences:
+            return sentences[on_clock]
+        return sentences[key]
+
+    def saying(self, *keys: str, **fields: object) -> Iterator[Line]:
+        """Every phrase under the keys, the chosen one of each key first."""
+        for key in keys:
+            variants = self.variants(key)
+            first = self._seed % len(variants)
+            for template in variants[first:] + variants[:first]:
+                yield partial(template.format, **fields)
+
+    def terms_along(self, along: str) -> int:
+        """How many counts one cell on along a line is."""
+        if along == "count" or (along == "column") == (self.grid.fill is Fill.DOWN):
+            return 1
+        return self.grid.line_length
+
+    def cell_before(self, n: int, k: int, along: str) -> int | None:
+        """The term `k` cells before the n-th in its line, when the count has gone on to the n-th; None ahead of it."""
+        before = n - k * self.terms_along(along)
+        if before < 1 or along == "count":
+            return before if before >= 1 else None
+        grown, at = self.grid.grown(n), 1 if along == "column" else 0
+        return before if grown.place(before)[at] == grown.place(n)[at] else None
+
+    def some(self, terms: Sequence[int]) -> str:
+        """Counts as a list that ends in "and"."""
+        return self.page.listing([self.page.value(n) for n in terms])
+
+    def change(self, value: Fraction) -> dict[str, str]:
+        """A difference with its direction, as fields of a phrase."""
+        page = self.page
+        return {
+            "diff": page.difference(value),
+            "more": page.more(value),
+            "up": page.up(value),
+            "after": page.after(value),
+        }
+
+    @staticmethod
+    def bracketed(amount: str) -> str:
+        """An amount as it stands after + or ×: below zero it takes brackets."""
+        return f"({amount})" if amount.startswith("-") else amount
+
+    @staticmethod
+    def short_series(items: Sequence[str], most: int = 8) -> str:
+        """Items in a row, cut off where a line would not hold them."""
+        if any(" " in item for item in items):
+            most = 2 * most // 3
+        if len(items) <= most:
+            return series(items)
+        return series(items[: most - 2]) + (", ..." if all("," not in item for item in items) else "; ...")

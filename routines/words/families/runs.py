@@ -1,0 +1,145 @@
+"""Digit-run: a digit or a part that changes by the same amount each time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from routines.counting.claims import DigitRunClaim
+from routines.counting.grid import Along
+from routines.counting.kinds.names import Kind
+
+from .digits import DigitReader
+from .phrases import Line, Phrases
+
+
+class DigitRun(Phrases[DigitRunClaim]):
+    """A digit or a part goes up or down by the same amount from cell to cell."""
+
+    @cached_property
+    def _reader(self) -> DigitReader:
+        return DigitReader(self.page, self.claim.place, self.claim.part)
+
+    @cached_property
+    def _along(self) -> Along:
+        return self.claim.along or "count"
+
+    @cached_property
+    def _line(self) -> tuple[int, ...]:
+        return max(self.grid.lines(self._along), key=len)
+
+    @cached_property
+    def _change(self) -> int:
+        """The change as claimed, or as it is between the first two cells."""
+        if self.claim.change is not None:
+            return self.claim.change
+        first = [self._reader.number(n) or 0 for n in self._line[:2]]
+        return first[-1] - first[0]
+
+    @cached_property
+    def _fields(self) -> dict[str, object]:
+        feature = self._reader.feature()
+        row, column = self.grid.place(self._line[0])
+        number = column if self._along == "column" else row
+        return {
+            **self.page.about(feature),
+            **self.page.about_lines(self._along),
+            "up": self.language.down if self._change < 0 else self.language.up,
+            "rises": self.language.rises(downwards=self._change < 0, plural=feature.plural),
+            "rise": self.language.rises(downwards=self._change < 0, plural=True),
+            "change": abs(self._change),
+            "in_line": self.language.in_line(self._along, number),
+        }
+
+    def statement(self) -> str:
+        return self.say("run.statement", **self._fields)
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("run.core", **self._fields)
+
+    def _shown(self, most: int) -> dict[str, object]:
+        terms = self._line[:most]
+        readings = [str(self._reader.number(n) or 0) for n in terms]
+        return {**self._fields, "some": self.some(terms), "series": self.short_series(readings)}
+
+    def evidence(self) -> Iterator[Line]:
+        key = "run.evidence-count" if self._along == "count" else "run.evidence"
+        for most in (4, 3, 2):
+            yield from self.saying(key, **self._shown(most))
+
+    def reasons(self) -> Iterator[Line]:
+        moved = self.count.step * self.terms_along(self._along)
+        yield from self._sum_reasons(moved)
+        key = "run.reason-list-count" if self._along == "count" else "run.reason-list"
+        for most in (4, 3, 2):
+            yield from self.saying(key, **self._shown(most))
+
+    def _sum_reasons(self, moved: Fraction) -> Iterator[Line]:
+        """One cell on as so many of the place, and a rest of whole periods that the place does not show."""
+        unit, period = self._unit(), self._reader.period()
+        if unit is None:
+            return
+        own = unit * self._change
+        rest = moved - own
+        fields = {"total": self.page.difference(moved), "more": self.page.more(moved)}
+        if rest == 0:
+            jumps = self.terms_along(self._along)
+            fields["jumps"] = self.page.jumps(jumps)
+            if self._reader.part is None and self.count.kind != Kind.MONEY and self.claim.place != 0:
+                place = self.language.place_amount(abs(self._change), self._reader.place)
+                yield from self.saying("run.reason-place", place=place, **fields)
+            elif jumps > 1:
+                yield from self.saying("run.reason-jumps", **fields)
+            else:
+                yield from self.saying("run.reason-one", **fields)
+        elif period and rest % period == 0:
+            yield from self.saying(
+                "run.reason-carry",
+                carry=self.page.difference(rest),
+                carry_more=self.page.more(rest),
+                own=self.page.difference(own),
+                own_more=self.page.more(own),
+                **fields,
+            )
+
+    def _unit(self) -> Fraction | None:
+        """What 1 in the digit or part stands for; None where that depends on how the count is written."""
+        return self._reader.unit()
+
+    def note(self) -> str:
+        n = self.life.breaks_at
+        if n is None:
+            return ""
+        cell = self.cell_before(n, 1, self._along)
+        found, before = self._reader.number(n), None if cell is None else self._reader.number(cell)
+        if found is None or before is None:
+            return super().note()
+        due = before + self._change
+        if due == found:
+            return super().note()
+        fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
+        if not self._past_the_end(due):
+            return self.say("note.digit", **fields)
+        turned_back = found < before if self._change > 0 else found > before
+        return self.say("note.restart", **fields) if turned_back else super().note()
+
+    def _past_the_end(self, due: int) -> bool:
+        """Whether a digit or part has no such number: no digit is 10, no clock shows 62 minutes."""
+        if self._reader.part is None:
+            return not 0 <= due <= 9
+        unit, period = self._unit(), self._reader.period()
+        return due < 0 or (unit is not None and period is not None and unit * due >= period)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        lines = self.grid.lines(self._along)
+        n = counterexample[-1] if counterexample else self._line[-1]
+        line = next((line for line in lines if n in line), self._line)
+        at = max(line.index(n), 1) if n in line else 1
+        if len(line) < 2:
+            return self.say("small")
+        a, b = line[at - 1], line[at]
+        x, y = self._reader.number(a), self._reader.number(b)
+        if x is None or y is None:
+            return self.say("no.absent", **self._fields)
+        return self.say("no.run", a=self.page.value(a), b=self.page.value(b), x=x, y=y, **self._fields)

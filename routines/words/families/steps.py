@@ -1,0 +1,159 @@
+"""Step, neighbour and table: what one move adds."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import cached_property
+
+from routines.counting.claims import NeighbourClaim, StepClaim, TableClaim
+from routines.counting.grid import Fill
+
+from .phrases import Line, Phrases
+
+
+class Step(Phrases[StepClaim]):
+    """Each count is so much more than the one before."""
+
+    @cached_property
+    def _fields(self) -> dict[str, str]:
+        value, more = self.page.value, self.page.more(self.count.scaled_step)
+        up, after = self.page.up(self.count.scaled_step), self.page.after(self.count.scaled_step)
+        way = {"more": more, "up": up, "after": after}
+        return {"d": self.page.jump, **way, "a": value(1), "b": value(2), "c": value(3)}
+
+    def statement(self) -> str:
+        by = self.count.step if self.claim.difference is None else self.claim.difference
+        return self.say("step.statement", d=self.page.difference(by), more=self.page.more(by))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("step.core", **self._fields)
+
+    def evidence(self) -> Iterator[Line]:
+        keys = ("step.evidence", "step.evidence-short") if self.grid.terms > 2 else ("step.evidence-short",)
+        return self.saying(*keys, **self._fields)
+
+    def reasons(self) -> Iterator[Line]:
+        keys = ("step.reason", "step.reason-short") if self.grid.terms > 2 else ("step.reason-short",)
+        return self.saying(*keys, **self._fields)
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        n = max(counterexample[-1] if counterexample else 2, 2)
+        change = self.change(self.count.step)
+        return self.say("no.step", a=self.page.value(n - 1), b=self.page.value(n), **change)
+
+
+class Neighbour(Phrases[NeighbourClaim]):
+    """One cell on, in a direction as seen on the page."""
+
+    @cached_property
+    def _offset(self) -> int:
+        length = self.grid.line_length
+        rights = {Fill.ACROSS: 1, Fill.DOWN: length, Fill.ACROSS_UP: 1}[self.grid.fill]
+        downs = {Fill.ACROSS: length, Fill.DOWN: 1, Fill.ACROSS_UP: -length}[self.grid.fill]
+        direction = self.claim.direction or "right"
+        right, down = {"right": (1, 0), "down": (0, 1), "down-right": (1, 1), "down-left": (-1, 1)}[direction]
+        return right * rights + down * downs
+
+    def _pairs(self) -> Iterator[tuple[int, int]]:
+        """The cells with a neighbour that way, as term numbers, in counting order of the first."""
+        right, down = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}[
+            self.claim.direction or "right"
+        ]
+        for n in range(1, self.grid.terms + 1):
+            row, column = self.grid.place(n)
+            other = self.grid.at(row + right, column + down)
+            if other is not None:
+                yield n, other
+
+    def _difference(self) -> Fraction:
+        """What one step that way really is; 0 counts on where the grid is one cell wide."""
+        return self.count.step * self._offset
+
+    @cached_property
+    def _fields(self) -> dict[str, str]:
+        pairs = self._pairs()
+        a, b = next(pairs, (1, 1 + abs(self._offset)))
+        b2, c2 = next(pairs, (a, b))
+        value = self.page.value
+        return {
+            "direction": self._direction(),
+            **self.change(self._difference()),
+            "a": value(a),
+            "b": value(b),
+            "b2": value(b2),
+            "c2": value(c2),
+        }
+
+    def _direction(self) -> str:
+        return self.language.directions[self.claim.direction or "right"]
+
+    def statement(self) -> str:
+        by = self._difference() if self.claim.difference is None else self.claim.difference
+        return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("neighbour.core", **self._fields)
+
+    def evidence(self) -> Iterator[Line]:
+        return self.saying("neighbour.evidence", "neighbour.evidence-short", **self._fields)
+
+    def reasons(self) -> Iterator[Line]:
+        offset, direction = self._offset, self._direction()
+        if abs(offset) == 1:
+            key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
+            keys = (key, "neighbour.reason-short")
+            return self.saying(*keys, direction=direction, diff=self.page.jump, jumps=self.page.jumps(1))
+        key = "neighbour.reason" if offset > 0 else "neighbour.reason-back"
+        k = abs(offset)
+        return self.saying(key, "neighbour.reason-short", direction=direction, k=k, jumps=self.page.jumps(k))
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        pair = self._pair_of(counterexample)
+        if pair is None:
+            return self.say("small")
+        a, b = pair
+        change = self.change(self.count.step * (b - a))
+        return self.say(
+            "no.neighbour", a=self.page.value(a), b=self.page.value(b), direction=self._direction(), **change
+        )
+
+    def _pair_of(self, counterexample: Sequence[int]) -> tuple[int, int] | None:
+        pairs = list(self._pairs())
+        last = counterexample[-1] if counterexample else 0
+        return next((pair for pair in pairs if max(pair) == last), pairs[0] if pairs else None)
+
+
+class Table(Phrases[TableClaim]):
+    """The n-th count is n jumps of the step."""
+
+    def _fields(self, n: int, step: Fraction) -> dict[str, object]:
+        written = self.page.amount(step)
+        return {
+            "nth": self.language.nth(n),
+            "n": n,
+            "step": written,
+            "factor": self.bracketed(written),
+            "v": self.page.value(n),
+            "w": self.page.amount(step * n),
+        }
+
+    def _step(self) -> Fraction:
+        return self.count.step if self.claim.step is None else self.claim.step
+
+    def _example(self) -> int:
+        return min(4 + self._seed % 3, self.grid.terms)
+
+    def statement(self) -> str:
+        return self.say("table.statement", step=self.page.amount(self._step()))
+
+    def cores(self) -> Iterator[Line]:
+        return self.saying("table.core", **self._fields(self._example(), self.count.step))
+
+    def evidence(self) -> Iterator[Line]:
+        return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example(), self.count.step))
+
+    def reasons(self) -> Iterator[Line]:
+        return self.saying("table.reason", **self._fields(self._example(), self.count.step))
+
+    def refutation(self, counterexample: Sequence[int]) -> str:
+        n = counterexample[-1] if counterexample else 1
+        return self.say("no.table", **self._fields(n, self._step()))

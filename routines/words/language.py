@@ -1,0 +1,272 @@
+"""What every language brings: its small grammar, its names, and its sentences by subject."""
+
+from abc import ABC, abstractmethod
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import NamedTuple
+
+from routines.counting.grid import Fill
+from routines.counting.kinds.currency import CoinName
+
+from .numbers import series
+
+
+@dataclass(frozen=True, slots=True)
+class Noun:
+    """A noun with its plural; `feminine` matters in Spanish only.
+
+    `counts` is False where so many of them make no amount: 6 is not 3 even numbers.
+    """
+
+    one: str
+    many: str
+    feminine: bool = False
+    counts: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Feature:
+    """What is read off a count in a block claim: a digit, a part, a remainder.
+
+    `plural` is true where even one reading is plural ("the minutes are 10"); `brief` is what small children say.
+    """
+
+    noun: Noun
+    plural: bool = False
+    brief: Noun | None = None
+
+    @property
+    def short(self) -> Noun:
+        """The shortest name."""
+        return self.brief or self.noun
+
+
+ByBand = tuple[str, ...]
+"""One sentence for each level band: K-1, 2-3, 4-5, 6 and up."""
+
+
+class Locating(NamedTuple):
+    """Sentences about where a value is counted, the marks that tell a skipped one, and the ways to one that is.
+
+    ways: the moves of a route, one of them and several. way: what a route starts from, its moves. make, lead: verbs after
+    one jump and after several. forwards: the direction of a count that goes up, and of one that goes down.
+    """
+
+    sentences: Mapping[str, ByBand]
+    marks: Mapping[str, str]
+    parts_of_day: Mapping[str, str]
+    ways: Mapping[str, tuple[str, str]]
+    way: str
+    known: str
+    down_to_zero: str
+    make: tuple[str, str]
+    lead: tuple[str, str]
+    forwards: tuple[str, str]
+
+
+class SlipWords(NamedTuple):
+    """Sentences about one slip.
+
+    why: what happens, for the teacher. ask: a question that does not give the answer away; what sends children back
+    to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
+    Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
+    {joined} whether it is added or taken away, {start} the first count; {small}, {smalls} and {large} the units or
+    coins of the count by name.
+    """
+
+    why: str
+    ask: str
+    show: str | None = None
+
+
+class Replies(NamedTuple):
+    """What is said about a slip, and how a reply ends: about a jump, or about how a number is written; by level band.
+
+    jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
+    that have no name of their own. notes: one line for the teacher about anything that was heard.
+    """
+
+    slips: Mapping[str, SlipWords]
+    about_a_jump: tuple[tuple[str, ...], ...]
+    about_writing: tuple[tuple[str, ...], ...]
+    jump: tuple[str, str]
+    joined: tuple[str, str]
+    cent: str
+    notes: Mapping[str, str]
+
+
+class Stops(NamedTuple):
+    """What is asked at a stop, by why it is there and by level band; what is answered; and what makes it a good place."""
+
+    questions: Mapping[str, tuple[tuple[str, ...], ...]]
+    answers: Mapping[str, str]
+    reasons: Mapping[str, str]
+
+
+class NextCounts(NamedTuple):
+    """What changes in a next count, and why; what the class is asked, by level band; and both in one line."""
+
+    changes: Mapping[str, tuple[str, str]]
+    questions: Mapping[str, ByBand]
+    why: str
+
+
+class Folds(NamedTuple):
+    """Clauses about what a fold does, the lines it has by its fill, and the name of the odd and even numbers."""
+
+    clauses: Mapping[str, str]
+    lines: Mapping[Fill, str]
+    parity: str
+
+
+class Language(ABC):
+    """One language: a subclass with its grammar, and its sentences, each subject in a file of its own."""
+
+    code: str
+    conjunction: str
+    more: str
+    less: str
+    later: str
+    earlier: str
+    after: str
+    before: str
+    up: str
+    down: str
+    landmark_nouns: Mapping[tuple[str, str], Noun]
+    part_features: Mapping[str, Feature]
+    clock_parts: Mapping[str, Feature]
+    digit_sum: Feature
+    small_coins: Feature
+    lines: Mapping[str, Noun]
+    directions: Mapping[str, str]
+    cell: str
+
+    patterns: Mapping[str, tuple[str, ...]]
+    locating: Locating
+    probes: Mapping[str, str]
+    replies: Replies
+    stops: Stops
+    next_counts: NextCounts
+    folds: Folds
+    standards: Mapping[str, str]
+    ringed: Mapping[tuple[str, str], Mapping[Fraction, str]]
+    ringed_coins: Mapping[str, Mapping[Fraction, str]]
+
+    @abstractmethod
+    def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
+        """Write the place `n` takes in a row, short."""
+
+    def listing(self, items: Sequence[str]) -> str:
+        """Write items as a list that ends in "and"."""
+        return f"{series(items[:-1])} {self.conjunction} {items[-1]}" if len(items) > 1 else "".join(items)
+
+    def compared(self, difference: Fraction | int, *, clock: bool) -> str:
+        """Write "more" or "less", on a clock "later" or "earlier"."""
+        if clock:
+            return self.earlier if difference < 0 else self.later
+        return self.less if difference < 0 else self.more
+
+    @abstractmethod
+    def many_jumps(self, times: int, step: str) -> str:
+        """Write "11 jumps of 6"."""
+
+    @abstractmethod
+    def turn(self, turn: int) -> str:
+        """Write which time round the clock."""
+
+    @abstractmethod
+    def units(self, symbol: str) -> str:
+        """Name a unit of measure whose number is a part of a written value."""
+
+    @abstractmethod
+    def coins(self, name: str) -> str:
+        """Name the small coins of a currency; name is empty where they have none."""
+
+    @abstractmethod
+    def line(self, along: str, number: int) -> str:
+        """Write "column 3"."""
+
+    @abstractmethod
+    def value(self, text: str, *, clock: bool) -> str:
+        """Write a count inside a sentence; clock times take an article in Spanish."""
+
+    @abstractmethod
+    def nth(self, n: int) -> str:
+        """Write the ordinal as it stands before "count"."""
+
+    @abstractmethod
+    def jumps(self, k: int, step: str, total: str) -> str:
+        """Write "5 jumps of 6 make 30"; one jump is "each jump is 6"."""
+
+    @abstractmethod
+    def multiple(self, text: str) -> Noun:
+        """Name the multiples of a number that has no name of its own."""
+
+    @abstractmethod
+    def stretch(self, text: str) -> Noun:
+        """Name a stretch from one multiple to the next that has no name of its own."""
+
+    @abstractmethod
+    def rises(self, *, downwards: bool, plural: bool) -> str:
+        """Write "goes up" or "goes down", or their plurals."""
+
+    @abstractmethod
+    def parity(self, *, odd: bool, plural: bool) -> str:
+        """Write "even" or "odd" of one count or of several."""
+
+    @abstractmethod
+    def place_digit(self, place: int) -> Feature:
+        """Name the digit at a place: 0 the ones."""
+
+    @abstractmethod
+    def place_amount(self, many: int, place: int) -> str:
+        """Write so many of a place: "3 tens", "1 hundredth"."""
+
+    @abstractmethod
+    def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        """Name a digit of the two digits of cents (pence, ...): 0 the last, 1 the first."""
+
+    @abstractmethod
+    def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
+        """Name a digit of the whole dollars (pesos, ...) of an amount: 0 their ones."""
+
+    @abstractmethod
+    def whole_units(self, unit: CoinName) -> Noun:
+        """Name whole amounts: "whole dollars"."""
+
+    @abstractmethod
+    def remainder(self, modulus: str, mark: Noun | None) -> Feature:
+        """Name what is left over past the multiples of a modulus; `mark` is their name where they have one."""
+
+    @abstractmethod
+    def a(self, noun: Noun) -> str:
+        """Write the singular with "a"."""
+
+    @abstractmethod
+    def the_one(self, noun: Noun) -> str:
+        """Write the singular with "the"."""
+
+    @abstractmethod
+    def the_many(self, noun: Noun) -> str:
+        """Write the plural with "the"."""
+
+    @abstractmethod
+    def be(self, *, plural: bool) -> str:
+        """Write "is" or "are"."""
+
+    @abstractmethod
+    def stay(self, *, plural: bool) -> str:
+        """Write "stays at" or "stay at"."""
+
+    @abstractmethod
+    def restart(self, *, plural: bool) -> str:
+        """Write "starts again at" or "start again at"."""
+
+    @abstractmethod
+    def each_way(self, along: str, *, upwards: bool) -> str:
+        """Say the way through every line: "down each column"; along the count "each time"."""
+
+    @abstractmethod
+    def in_line(self, along: str, number: int) -> str:
+        """Say "in column 3"."""

@@ -1,0 +1,231 @@
+"""One grid as an audience reads it: its written counts, names and directions, worked out once and kept."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from functools import lru_cache
+
+from routines.counting.audience import Audience, band_of
+from routines.counting.grid import Fill, Grid
+from routines.counting.kinds.currency import currency_named
+from routines.counting.kinds.names import Kind
+from routines.counting.kinds.unit_names import NAMES
+from routines.counting.kinds.units import UNITS
+
+from .language import Feature, Noun
+from .languages import LANGUAGES
+
+# Bands of levels whose children say "the leftovers" for the remainders by 3.
+YOUNGER = 1
+
+
+class Page:
+    """A grid with the language and the level of its reader."""
+
+    def __init__(self, grid: Grid, audience: Audience) -> None:
+        self.grid = grid
+        self.count = grid.count
+        self.language = LANGUAGES[audience.language]
+        self.band = band_of(audience.level)
+        self.on_clock = self.count.wrap is not None
+        # "3/3 = 1" would read as a second equation inside a sentence.
+        self._two_names = self.count.kind == Kind.FRACTION and self.count.style.wholes == "both"
+        self._differences: dict[tuple[int, int], str] = {}
+        self._texts: dict[int, str] = {}
+        self._values: dict[int, str] = {}
+        self._moves: dict[int, str] = {}
+        self._parts: dict[int, dict[str, int]] = {}
+        self._features: dict[str, dict[str, object]] = {}
+        self._lines: dict[str, dict[str, object]] = {}
+        self._marks: dict[tuple[int, int], tuple[Noun, bool]] = {}
+        self.jump = self.difference(self.count.step)
+        self.seed = f"{self.count.start}{self.count.step}{grid.line_length}{grid.fill}"
+
+    def text(self, n: int) -> str:
+        """The n-th count as written."""
+        text = self._texts.get(n)
+        if text is None:
+            text = self._texts[n] = self._short(self.count.value(n)) if self._two_names else self.count.text(n)
+        return text
+
+    def value(self, n: int) -> str:
+        """The n-th count as it stands in a sentence."""
+        value = self._values.get(n)
+        if value is None:
+            value = self._values[n] = self.language.value(self.text(n), clock=self.on_clock)
+        return value
+
+    def last_term(self) -> int | None:
+        """The last count that is not below zero, in a kind that never goes there and a count that comes down; else None."""
+        count = self.count
+        if count.form.goes_below_zero or count.scaled_step > 0:
+            return None
+        return int(count.scaled_start // -count.scaled_step) + 1
+
+    def difference(self, value: Fraction) -> str:
+        """A difference as written, without sign."""
+        key = (value.numerator, value.denominator)
+        text = self._differences.get(key)
+        if text is None:
+            text = self._differences[key] = self.count.difference_text(value)
+        return text
+
+    def move(self, k: int) -> str:
+        """What `k` jumps make, as written."""
+        text = self._moves.get(k)
+        if text is None:
+            text = self._moves[k] = self.count.difference_text(Fraction(k * self.count.scaled_step, self.count.scale))
+        return text
+
+    def how_many_in(self, k: int, multiple: Fraction) -> int | None:
+        """How many of a multiple `k` jumps make; None where that is no whole number."""
+        many, rest = divmod(
+            k * abs(self.count.scaled_step) * multiple.denominator, self.count.scale * multiple.numerator
+        )
+        return None if rest else many
+
+    def amount(self, value: Fraction) -> str:
+        """A sum or product as written, with its sign; on a clock it is a length of time."""
+        return self._short(value) if self.on_clock or self._two_names else self.count.text_of(value)
+
+    def _short(self, value: Fraction) -> str:
+        return ("-" if value < 0 else "") + self.difference(value)
+
+    def spot(self, value: Fraction) -> str:
+        """A value that need not be a count, as it stands in a sentence."""
+        text = self._short(value) if self._two_names else self.count.text_of(value)
+        return self.language.value(text, clock=self.on_clock)
+
+    def parts(self, n: int) -> dict[str, int]:
+        """The n-th count's parts as written."""
+        found = self._parts.get(n)
+        if found is None:
+            found = self._parts[n] = self.count.parts(n)
+        return found
+
+    def listing(self, items: Sequence[str]) -> str:
+        """Items as a list that ends in "and"."""
+        return self.language.listing(items)
+
+    def jumps(self, k: int) -> str:
+        """`k` jumps of the step and what they make."""
+        return self.language.jumps(k, self.jump, self.move(k))
+
+    def more(self, difference: Fraction | int) -> str:
+        """Write "more" or "less", on a clock "later" or "earlier"."""
+        return self.language.compared(difference, clock=self.on_clock)
+
+    def after(self, difference: Fraction | int) -> str:
+        """Write "after" or "before", as it stands before a time."""
+        return self.language.before if difference < 0 else self.language.after
+
+    def up(self, difference: Fraction | int) -> str:
+        """Write "up" or "down"."""
+        return self.language.down if difference < 0 else self.language.up
+
+    def named_mark(self, multiple: Fraction) -> Noun | None:
+        """The multiples of `multiple` under a name of their own (tens, whole feet), or None."""
+        noun, named = self._mark(multiple)
+        return noun if named else None
+
+    def mark(self, multiple: Fraction) -> Noun:
+        """The multiples of `multiple`, named."""
+        return self._mark(multiple)[0]
+
+    def _mark(self, multiple: Fraction) -> tuple[Noun, bool]:
+        key = (multiple.numerator, multiple.denominator)
+        found = self._marks.get(key)
+        if found is None:
+            own = self._own_mark(multiple)
+            found = (own, True) if own else (self.language.multiple(self.difference(multiple)), False)
+            self._marks[key] = found
+        return found
+
+    def _own_mark(self, multiple: Fraction) -> Noun | None:
+        if self.count.kind == Kind.MONEY:
+            currency = currency_named(self.count.style.currency, self.language.code)
+            return self.language.whole_units(currency.main) if multiple == 10**currency.digits else None
+        unit = self.count.base_unit or self.count.kind
+        return self.language.landmark_nouns.get((unit, str(multiple)))
+
+    def pure(self, value: Fraction, multiple: Fraction) -> str:
+        """Write a multiple as so many of them, "3 tens" or "3 × 7"; empty where that says nothing new."""
+        many = value / multiple
+        return self._pure(many.numerator, self.difference(value), multiple) if many.denominator == 1 else ""
+
+    def pure_move(self, k: int, multiple: Fraction) -> str:
+        """Write what `k` jumps make as so many of a multiple; empty where they don't, or where that is nothing new."""
+        many = self.how_many_in(k, multiple)
+        return "" if many is None else self._pure(many, self.move(k), multiple)
+
+    def _pure(self, many: int, written: str, multiple: Fraction) -> str:
+        if many == 0:
+            return ""
+        noun = self.named_mark(multiple)
+        if noun is None or not noun.counts:
+            return "" if abs(many) == 1 else f"{many} × {self.difference(multiple)}"
+        if written.startswith(f"{many} ") and written.count(" ") == 1 and "/" not in written:
+            return ""
+        return f"{many} {noun.one if abs(many) == 1 else noun.many}"
+
+    def about(self, feature: Feature) -> dict[str, object]:
+        """The fields of phrases that name what is read off a count."""
+        found = self._features.get(feature.noun.many)
+        if found is None:
+            noun, plural = feature.noun, feature.plural
+            short = feature.short if self.band <= YOUNGER else noun
+            found = self._features[noun.many] = {
+                "feat": noun.one,
+                "feats": noun.many,
+                "the_feat": self.language.the_one(noun),
+                "the_feats": self.language.the_many(noun),
+                "short": short.many,
+                "the_short": self.language.the_many(short),
+                "be": self.language.be(plural=plural),
+                "stay": self.language.stay(plural=plural),
+                "restart": self.language.restart(plural=plural),
+            }
+        return found
+
+    def about_lines(self, along: str) -> dict[str, object]:
+        """The fields of phrases that name the lines."""
+        found = self._lines.get(along)
+        if found is None:
+            line = self.language.lines[along]
+            way = self.language.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
+            found = self._lines[along] = {"line": line.one, "lines": line.many, "each_way": way}
+        return found
+
+    def digit(self, place: int) -> Feature:
+        """The digit at a place of the base unit, named."""
+        if self.count.kind != Kind.MONEY:
+            return self.language.place_digit(place)
+        currency = currency_named(self.count.style.currency, self.language.code)
+        if currency.digits == 0 or self.count.style.units == "one":
+            return self.language.place_digit(place)
+        if place >= currency.digits:
+            return self.language.large_coin_digit(place - currency.digits, currency.main)
+        if currency.digits == 2 and place >= 0 and currency.small.several:
+            return self.language.small_coin_digit(place, currency.small)
+        return self.language.place_digit(max(place - currency.digits, -3))
+
+    def part(self, part: str) -> Feature:
+        """A part of the written counts, named."""
+        feature = (self.language.clock_parts if self.on_clock else self.language.part_features).get(part)
+        if feature is not None:
+            return feature
+        unit = next((unit.symbol for unit in UNITS.values() if unit.part == part), None)
+        if unit is not None:
+            name = NAMES[unit, self.language.code]
+            return Feature(Noun(name.several, name.several, name.form == "feminine"), plural=True)
+        own = currency_named(self.count.style.currency, self.language.code)
+        english = currency_named(self.count.style.currency, "en")
+        coin = own.main if part == english.main.several else own.small
+        if not coin.several:
+            return self.language.small_coins
+        return Feature(Noun(coin.several, coin.several, coin.gender == "feminine"), plural=True)
+
+
+@lru_cache(maxsize=64)
+def page_of(grid: Grid, audience: Audience) -> Page:
+    """The page of a grid, kept while its patterns are described one by one."""
+    return Page(grid, audience)

@@ -1,0 +1,143 @@
+"""What is asked and answered at a stop, for a level and a language. Every number in it comes from the count."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import cached_property, partial
+from typing import Any
+
+from routines.counting.audience import Audience, band_of
+from routines.counting.checking import judge
+from routines.counting.claims import Claim
+from routines.counting.grid import Grid
+from routines.counting.slips.asking import reader_of
+from routines.counting.slips.jump import Jump
+from routines.counting.stops import StopSuggestion
+from routines.counting.stops import suggest_stops as suggested
+
+from .describing import describe
+from .language import Language
+from .languages import LANGUAGES
+from .locating import locate, spoken_routes
+from .sentences import STUDENT_BANDS, capital, filled, first_that_fits
+from .slips import jump_phrase, written
+
+# What is seen tells which count stands in a cell further on only where it says how far it is from one to another.
+LEADS_TO_A_CELL = ("step", "neighbour", "table")
+
+
+@dataclass(frozen=True, kw_only=True)
+class SpokenStop(StopSuggestion):
+    """A stop with its question, its answer and the routes to it; why: what makes this a good place, for the teacher."""
+
+    grid: Grid = field(repr=False)
+    audience: Audience = field(repr=False)
+
+    @cached_property
+    def question(self) -> str:
+        """What the class is asked."""
+        asked = "target" if self.reason == "end" and self.asked is None else self.reason
+        band = band_of(self.audience.level)
+        wordings = self._language.stops.questions[asked][band]
+        if not self._fields["idea"] or band == 0:
+            wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
+        turned = wordings if self.after % 2 or asked == "dies" else wordings[::-1]
+        least, most = STUDENT_BANDS[band]
+        return first_that_fits((partial(self._filled, wording) for wording in turned), least, most)
+
+    @cached_property
+    def answer(self) -> str:
+        """What is so, for the teacher."""
+        if self.asked is not None:
+            return locate(self.grid, self.asked, self.audience).reason
+        key = self.reason
+        if key == "target":
+            follows = self.claim is not None and self.claim.family in LEADS_TO_A_CELL
+            key = "target" if follows else "beside" if self._fields["idea"] else "place"
+        return self._filled(self._language.stops.answers["place" if key == "end" else key])
+
+    @property
+    def routes(self) -> tuple[str, ...]:
+        """The ways to the answer, each in one line."""
+        return tuple(route.text for route in spoken_routes(self.grid, self.ways, self.audience))
+
+    @cached_property
+    def why(self) -> str:
+        """What makes this a good place."""
+        key = self.reason
+        if self.spot is not None and key == "hard":
+            back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
+            key = "hard back" if back else "hard on" if landed else "hard"
+        reasons = [key, "target"] if self.spot is not None and self._fields["idea"] else [key]
+        return " ".join(self._filled(self._language.stops.reasons[reason]) for reason in reasons)
+
+    @property
+    def _language(self) -> Language:
+        return LANGUAGES[self.audience.language]
+
+    def _filled(self, wording: str) -> str:
+        return capital(filled(wording, self._fields))
+
+    @cached_property
+    def _fields(self) -> dict[str, str]:
+        """What stands between the braces of the sentences."""
+        language, grid = self._language, self.grid
+        count, here = grid.count, Jump(grid, self.after + 1)
+        row, column = grid.grown(max(self.far, grid.terms)).place(self.far)
+        fields = {
+            "a": written(here, here.said, language),
+            "next": written(here, here.due, language),
+            "jump": jump_phrase(here, language),
+            "far": written(here, count.text(self.far), language),
+            "place": language.cell.format(row=row, column=column),
+            "idea": "",
+        }
+        if self.claim is not None:
+            idea = _ended(self._statement(self.claim))
+            fields |= {"idea": idea, "idea_lower": idea[:1].lower() + idea[1:]}
+        if self.spot is not None:
+            fields["landmark"] = written(here, count.text_of(self.spot.landmark), language)
+        if self.asked is not None:
+            fields["probe"] = written(here, count.text_of(self.asked), language)
+        return fields
+
+    def _statement(self, claim: Claim) -> str:
+        """What is seen, and until when; of what dies with the next count, as a class would say it before."""
+        grid = self.grid
+        view = grid if self.after >= grid.terms else grid.cut(self.after)
+        if self.reason == "dies":
+            return describe(claim, view, "always", None, self.audience).statement
+        _, judged = judge(claim, grid)
+        if not judged.true:  # one that dies in view is told as it stands on the board at the stop
+            _, judged = judge(claim, view)
+        breaks_at = judged.breaks_at if judged.true else None
+        return describe(claim, grid, "always" if breaks_at is None else "shown", breaks_at, self.audience).statement
+
+
+def suggest_stops(
+    grid: Grid, targets: Iterable[Any] = (), grade: int | None = None, *, audience: Audience | None = None
+) -> list[SpokenStop]:
+    """Places to stop with what to ask there: see `routines.counting.suggest_stops`."""
+    reader = reader_of(grid, grade, audience)
+    return [
+        SpokenStop(
+            stop.after,
+            stop.reason,
+            stop.claim,
+            stop.spot,
+            stop.far,
+            stop.asked,
+            stop.ways,
+            stop.think,
+            stop.partner,
+            stop.share,
+            grid=grid,
+            audience=reader,
+        )
+        for stop in suggested(grid, targets, audience=reader)
+    ]
+
+
+def _ended(statement: str) -> str:
+    return statement if statement.endswith((".", "!", "?")) else f"{statement}."

@@ -1,0 +1,38 @@
+"""What landmarks are called where they are ringed."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from routines.counting.count import Count
+from routines.counting.grid import Grid
+from routines.counting.kinds.currency import currency_named
+from routines.counting.kinds.names import Kind
+from routines.counting.stories import proposed_landmarks as proposed
+
+from .languages import LANGUAGES
+
+
+class NamedLandmarks(NamedTuple):
+    """Landmarks to ring, with what they are called in the language of the count's style."""
+
+    multiple: Fraction
+    terms: tuple[int, ...]
+    name: str
+
+
+def proposed_landmarks(grid: Grid) -> list[NamedLandmarks]:
+    """Which multiples to ring, best first, by name: see `routines.counting.proposed_landmarks`."""
+    return [NamedLandmarks(multiple, terms, _plural_name(grid.count, multiple)) for multiple, terms in proposed(grid)]
+
+
+def _plural_name(count: Count, multiple: Fraction) -> str:
+    language = LANGUAGES[count.style.language]
+    if count.kind != Kind.MONEY:
+        return language.ringed[count.kind, count.base_unit][multiple]
+    currency = currency_named(count.style.currency, language.code)
+    if multiple == 10**currency.digits:
+        return currency.main.several
+    coins = language.ringed_coins.get(currency.code, {})
+    return coins.get(multiple) or language.multiple(count.difference_text(multiple)).many

@@ -1,0 +1,123 @@
+"""Every digit, part, remainder, line and direction that a sentence names must be the one its claim is about."""
+
+import re
+from collections.abc import Iterator
+
+from routines.counting.claims import Claim
+from routines.counting.grid import Grid
+from tests.words.feature_names import COINS, LAST_OR_FIRST, PARTS, SMALL_COINS, Feature, feature_named
+from tests.words.number_names import MULTIPLES, PLACES
+from tests.words.written_values import Notation
+
+READ_OFF = ("digit", "digit-run", "digit-sum", "remainder")
+NAMED = "|".join(
+    [
+        f"(?:last|first) (?:{SMALL_COINS}) digits?",
+        rf"{PLACES}(?: of [^\W\d]+)? digits?",
+        rf"(?:{COINS}) digits?",
+        rf"(?:{'|'.join(sorted(LAST_OR_FIRST, reverse=True))}) dígitos?(?: de los (?:{SMALL_COINS}))?",
+        rf"dígitos? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
+        rf"dígitos? de (?:los|las) (?:{COINS})",
+        "digit sums?|sumas? de los dígitos",
+        "leftovers?|restos?(?! al)",
+        "|".join(sorted((name for names in PARTS.values() for name in names.split("|")), key=len, reverse=True)),
+    ]
+)
+# What is past a whole dollar is read with its phrase, whatever the coin is called.
+PAST = f"parts? past an? {MULTIPLES}|partes? que pasan? de (?:una? )?{MULTIPLES}"
+LINES = {"row": "rows?|filas?", "column": "columns?|columnas?"}
+DIRECTIONS = {
+    "right": "across a row|a lo largo de una fila",
+    "down": "down a column|al bajar por una columna",
+    "down-right": "down and right|en diagonal hacia abajo y a la derecha",
+    "down-left": "down and left|en diagonal hacia abajo y a la izquierda",
+}
+DIAGONALS = {
+    "right": "to the right|one right|and right|a la derecha|hacia la derecha",
+    "left": "to the left|one left|and left|a la izquierda|hacia la izquierda",
+}
+A_CELL = r"(?:row|fila) \d+,? (?:and )?(?:y la )?(?:column|columna) \d+"
+
+
+def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> Iterator[str]:
+    """Names in a text that are not those of the claim."""
+    text = re.sub(A_CELL, "~", text, flags=re.IGNORECASE)
+    named = re.sub(f"{notation.value}|{notation.difference}", "~", text)
+    if claim.family in READ_OFF:
+        yield from (
+            f"another feature: {name}"
+            for name in features_in(named, notation)
+            if not is_of(claim, name, grid, notation)
+        )
+    yield from wrong_directions(text, grid, claim)
+    yield from wrong_lines(text, claim)
+
+
+def features_in(text: str, notation: Notation) -> Iterator[str]:
+    names = f"{NAMED}|{COINS}" if notation.kind == "money" else f"{PAST}|{NAMED}"
+    marks = (
+        r"(?:whole|half|full|quarter) [^\W\d]+|[^\W\d]+ enter[oa]s?|horas? en punto|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
+    )
+    for found in re.finditer(rf"(?<![\w-])(?:{marks}|(?P<name>{names}))(?!\w)", text, re.IGNORECASE):
+        if found["name"]:
+            yield found["name"]
+
+
+def is_of(claim: Claim, name: str, grid: Grid, notation: Notation) -> bool:
+    """Whether the name means what the claim is about."""
+    feature = named_at_the_end(name, notation)
+    return feature is not None and is_feature_of(claim, feature, grid)
+
+
+def named_at_the_end(words: str, notation: Notation) -> Feature | None:
+    """The feature that the last of some words name, as many of them as make a name."""
+    pieces = re.sub(
+        r"^[“«]|^.*(?:every|each|cada) (?:row|column|fila|columna),? ", "", words, flags=re.IGNORECASE
+    ).split()
+    names = [" ".join(pieces[at:]) for at in range(len(pieces))]
+    tries = (feature_named(name, notation, known_coins=known) for known in (True, False) for name in names)
+    return next((feature for feature in tries if feature is not None), None)
+
+
+def is_feature_of(claim: Claim, feature: Feature, grid: Grid) -> bool:
+    sort, what = feature
+    if claim.family == "digit-sum":
+        return sort == "digit-sum"
+    if claim.family == "remainder":
+        return sort == "remainder" and what in (None, claim.parameters.get("modulus", what))
+    if claim.parameters.get("part") is None:
+        return sort == "place" and what == (claim.parameters.get("place") or 0)
+    if sort == "coin":
+        return bool(grid.count.part_names()[int(what)] == claim.parameters.get("part"))  # type: ignore[call-overload]
+    return sort == "part" and what == claim.parameters.get("part")
+
+
+def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
+    lie = str(claim.parameters.get("lie") or "")
+    if claim.family == "neighbour":
+        for direction, words in DIRECTIONS.items():
+            if re.search(words, text, re.IGNORECASE) and direction != (claim.parameters.get("direction") or "right"):
+                yield f"another direction: {direction}"
+    elif claim.family == "landmarks" and lie.startswith("down"):
+        for side, words in DIAGONALS.items():
+            if re.search(words, text, re.IGNORECASE) and not lie.endswith(side):
+                yield f"another diagonal: {side}"
+    through = re.search(r"(up|down) each column|al (subir|bajar) por cada columna", text, re.IGNORECASE)
+    if through and claim.family in READ_OFF:
+        upwards = (through[1] or through[2]).lower() in ("up", "subir")
+        if upwards != (grid.fill == "across-up"):
+            yield f"the other way through a column: {through[0]}"
+
+
+def wrong_lines(text: str, claim: Claim) -> Iterator[str]:
+    """Rows where columns are meant, or lines where none are; the lines of landmarks are read with their numbers."""
+    open_along = claim.parameters.get("along") is None and (
+        claim.family in READ_OFF or claim.parameters.get("which") == "line-totals"
+    )
+    if claim.family == "landmarks" or open_along:
+        return
+    if claim.family == "neighbour":
+        text = re.sub("|".join(DIRECTIONS.values()), "~", text, flags=re.IGNORECASE)
+    for along, words in LINES.items():
+        if re.search(rf"\b(?:{words})\b", text, re.IGNORECASE) and along != claim.parameters.get("along"):
+            yield f"another line: {along}"

@@ -1,0 +1,66 @@
+"""What the names of landmarks and places are worth, in base units; written down here once more, from the trade."""
+
+import re
+from fractions import Fraction
+
+from tests.words.written_values import Notation
+
+PLACE_WORTH = {
+    "thousandths?|milésimas?": Fraction(1, 1000),
+    "hundredths?|centésimas?": Fraction(1, 100),
+    "tenths?|décimas?": Fraction(1, 10),
+    "ones?|unidad(?:es)?": Fraction(1),
+    "tens?|decenas?": Fraction(10),
+    "hundreds?|centenas?": Fraction(100),
+    "thousands?|millar(?:es)?": Fraction(1000),
+    "ten-thousands?|decenas? de millar": Fraction(10_000),
+    "hundred-thousands?|centenas? de millar": Fraction(100_000),
+    "millions?|millón|millones": Fraction(1_000_000),
+    "ten-millions?|decenas? de millón": Fraction(10_000_000),
+    "hundred-millions?|centenas? de millón": Fraction(100_000_000),
+    "billions?|millar(?:es)? de millón": Fraction(1_000_000_000),
+}
+MEASURE_WORTH = {
+    "even numbers?|números? par(?:es)?": Fraction(2),
+    "wholes?|enteros?": Fraction(1),
+    "whole inch|whole inches|pulgadas? enteras?": Fraction(1),
+    "half foot|half feet|medios? pies?": Fraction(6),
+    "whole foot|whole feet|pies? enteros?": Fraction(12),
+    "whole yards?|yardas? enteras?": Fraction(36),
+    "whole centimeters?|centímetros? enteros?": Fraction(1),
+    "half meters?|medios? metros?": Fraction(50),
+    "whole meters?|metros? enteros?": Fraction(100),
+    "half pounds?|medias? libras?": Fraction(8),
+    "whole pounds?|libras? enteras?": Fraction(16),
+    "half kilograms?|medios? kilogramos?": Fraction(500),
+    "whole kilograms?|kilogramos? enteros?": Fraction(1000),
+    "full cups?|tazas? enteras?": Fraction(8),
+    "full pints?|pintas? enteras?": Fraction(16),
+    "full quarts?|cuartos? de galón enteros?": Fraction(32),
+    "full gallons?|galones enteros|galón entero": Fraction(128),
+    "quarter liters?|cuartos? de litro": Fraction(250),
+    "half liters?|medios? litros?": Fraction(500),
+    "full liters?|litros? enteros?": Fraction(1000),
+    "quarter hours?|cuartos? de hora": Fraction(15),
+    "half hours?|medias? horas?": Fraction(30),
+    "full hours?|horas? en punto": Fraction(60),
+    "noons? and midnights?|noon or midnight|mediodía o medianoche|mediodías y medianoches": Fraction(720),
+}
+# Whole dollars, euros, ...: the words before or after "whole" are the currency's own.
+MONEY = r"whole [^\W\d]+(?: [^\W\d]+){0,2}|[^\W\d]+(?: [^\W\d]+){0,2} enter[oa]s?"
+
+
+def _longest_first(names: dict[str, Fraction]) -> str:
+    return "|".join(sorted((name for key in names for name in key.split("|")), key=len, reverse=True))
+
+
+PLACES = f"(?:{_longest_first(PLACE_WORTH)})"
+MULTIPLES = f"(?:{_longest_first(MEASURE_WORTH | PLACE_WORTH)})"
+
+
+def multiple_named(name: str, notation: Notation) -> Fraction | None:
+    """What a name is worth in the base unit; None for "multiple of 7", which says it itself."""
+    if notation.kind == "money" and re.fullmatch(MONEY, name):
+        return Fraction(10**notation.digits)
+    names = MEASURE_WORTH | PLACE_WORTH
+    return next((worth for key, worth in names.items() if re.fullmatch(key, name)), None)

@@ -1,0 +1,186 @@
+"""Phrases about jumps, the ends of claims, places in the count, steps."""
+
+from tests.words.landmark_checks import is_own_multiple, mark_at_break
+from tests.words.line_checks import note_shows, parity_of
+from tests.words.number_checks import (
+    breaks,
+    change_is,
+    jump_is,
+    jump_so_many,
+    jumps_make,
+    jumps_so_many,
+    term_is,
+)
+from tests.words.rule_pieces import AFTER, LINE_EN, LINE_ES, MORE
+from tests.words.sentence_checker import Rule
+from tests.words.sum_checks import opposite, table_term
+from tests.words.verdict_checks import line_up_to, reads_there
+
+RULES: tuple[Rule, ...] = (
+    # names that hold a number
+    Rule(("remainders? by <m:D>",), ("restos? al dividir entre <m:D>",), is_own_multiple),
+    Rule(("parts? past an? <m:M>",), ("partes? que pasan? de (?:una? )?<m:M>",), is_own_multiple),
+    # jumps
+    Rule(
+        (
+            "<k:N> jumps of <s:D> make <t:D>, which is <q:N> <m:M>",
+            "<k:N> jumps of <s:D> make <t:D>, which is <q:N> × <m:D>",
+        ),
+        (
+            "<k:N> saltos de <s:D> hacen <t:D>, (?:o sea,|que es lo mismo que) <q:N> <m:M>",
+            "<k:N> saltos de <s:D> hacen <t:D>, (?:o sea,|que es lo mismo que) <q:N> × <m:D>",
+        ),
+        jumps_so_many,
+    ),
+    Rule(
+        (
+            "each jump is <s:D>, which is <q:N> <m:M>",
+            "each jump is <s:D>, which is <q:N> × <m:D>",
+            "each jump of <s:D> is <q:N> <m:M>",
+            "each jump of <s:D> is <q:N> × <m:D>",
+        ),
+        (
+            "cada salto es de <s:D>, (?:o sea,|que es lo mismo que) <q:N> <m:M>",
+            "cada salto es de <s:D>, (?:o sea,|que es lo mismo que) <q:N> × <m:D>",
+            "cada salto de <s:D> es <q:N> <m:M>",
+            "cada salto de <s:D> es <q:N> × <m:D>",
+        ),
+        jump_so_many,
+    ),
+    Rule(("<k:N> jumps of <s:D> make <t:D>",), ("<k:N> saltos de <s:D> hacen <t:D>",), jumps_make),
+    Rule(
+        ("a jump of <a:D> is (?P<p_W>even|odd): from <b:V>, (?P<q_W>even|odd), we come to <c:V>, (?P<r_W>even|odd)",),
+        (
+            "un salto de <a:D> es (?P<p_W>par|impar): de <b:V>, (?P<q_W>par|impar), llegamos a <c:V>, (?P<r_W>par|impar)",
+        ),
+        lambda c, h: (
+            parity_of(c, h) and parity_of(c, {"a": h["b"], "p": h["q"]}) and parity_of(c, {"a": h["c"], "p": h["r"]})
+        ),
+    ),
+    Rule(
+        ("(?:a|each) jump of <a:D> is (?P<p_W>even|odd)",),
+        ("(?:un|cada) salto de <a:D> es (?P<p_W>par|impar)",),
+        lambda c, h: parity_of(c, h) and jump_is(c, {"s": h["a"]}),
+    ),
+    Rule(
+        (r"each jump is <s:D>(?: more| less)?", "(?:a|each) jump of <s:D>"),
+        (r"cada salto es de <s:D>(?: más| menos)?", "(?:un|cada) salto de <s:D>"),
+        jump_is,
+    ),
+    # where something ends
+    Rule(
+        ("at <v:V> the <f:W> (?:is|are) <y:S>, not <x:S>", "at <v:V> the <f:W> (?:is|are) <y:S> where <x:S> was due"),
+        (
+            "en <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S>, no <x:S>",
+            "en <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S> y tocaba <x:S>",
+        ),
+        note_shows,
+    ),
+    Rule(
+        ("at <v:V> the <f:W> starts? again at <y:S>",),
+        ("en <v:V> (?:el|la|los|las) <f:W> vuelven? a empezar en <y:S>",),
+        note_shows,
+    ),
+    Rule(
+        ("<v:V> lands on an? <m:M> too, in row <row:N>, column <column:N>",),
+        ("en <v:V> también hay una? <m:M>, en la fila <row:N>, columna <column:N>",),
+        mark_at_break,
+    ),
+    Rule(
+        ("<v:V> comes in row <row:N>, column <column:N>, and it is (?P<not_W>not) an? <m:M>",),
+        ("<v:V> queda en la fila <row:N>, columna <column:N>, y ahí (?P<not_W>no) hay una? <m:M>",),
+        mark_at_break,
+    ),
+    Rule(
+        ("at <v:V> one more pair comes, <a:V> and <b:V>",),
+        ("en <v:V> llega una pareja más, <a:V> y <b:V>",),
+        lambda c, h: breaks(c, h) and opposite(c, h),
+    ),
+    Rule(
+        ("it stops at <v:V>", "it is different at <v:V>", "that changes at <v:V>", "until <v:V>"),
+        ("deja de cumplirse en <v:V>", "en <v:V> cambia", "eso cambia en <v:V>", "hasta llegar a <v:V>"),
+        breaks,
+    ),
+    # the table
+    Rule(
+        ("the <n:O> one is <k:N> jumps of <s:D>", "the <n:O> one we say is <k:N> times <s:D>"),
+        ("el <n:O> número es <k:N> saltos de <s:D>", "el <n:O> número es <k:N> veces <s:D>"),
+        table_term,
+    ),
+    # terms by their place in the count
+    Rule(
+        (
+            "the <n:O> count is <v:V>, and in " + LINE_EN + " the <f:W> are <s:S>",
+            "the <n:O> count is <v:V>, and the <f:W> go <s:S>",
+        ),
+        (
+            "el <n:O> número es <v:V>, y en la " + LINE_ES + " (?:los|las) <f:W> son <s:S>",
+            "el <n:O> número es <v:V>, y (?:los|las) <f:W> van así: <s:S>",
+        ),
+        line_up_to,
+    ),
+    Rule(
+        ("the <n:O> count is <v:V>, and the <f:W> (?:is|are) <x:S>",),
+        ("el <n:O> número es <v:V>, y (?:los|las|el|la) <f:W> (?:es|son) <x:S>",),
+        reads_there,
+    ),
+    Rule(
+        (
+            "the <n:O> count, <v:V>",
+            "the <n:O> count is <v:V>",
+            "<v:V> is the <n:O> count",
+            "the <n:O> one we wrote, <v:V>",
+        ),
+        (
+            "el <n:O> número, <v:V>",
+            "el <n:O> número es <v:V>",
+            "<v:V> es el <n:O> número",
+            "el <n:O> número que escribimos, <v:V>",
+        ),
+        term_is,
+    ),
+    Rule(
+        ("from the <n:O> count on it holds",),
+        ("desde el <n:O> número sí se cumple",),
+        lambda c, h: h["n"] == c.true_from,
+    ),
+    # times
+    Rule(
+        ("<d:D> " + AFTER + " <a:V> it is <b:V>",),
+        ("<d:D> " + AFTER + " de <a:V> llegamos a <b:V>",),
+        lambda c, h: change_is(c, {**h, "more": h["after"]}) and c.is_term(h["a"]) and c.is_term(h["b"]),
+    ),
+    Rule(
+        ("from <a:V> we come to <b:V>, <d:D> " + MORE + ", and then to <z:V>, <e:D> (?:later|earlier) again",),
+        ("empezamos en <a:V>, <d:D> " + MORE + " llegamos a <b:V> y otros <e:D> (?:más tarde|antes) a <z:V>",),
+        lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
+    ),
+    Rule(
+        (
+            "(?:one step [a-z ]+ )?from <a:V> we come to <b:V>, <d:D> " + MORE,
+            "from <a:V> to <b:V>, <d:D> " + MORE + " too",
+        ),
+        (
+            "(?:mira: |un paso [a-z ]+ des)?de <a:V>,? llegamos a <b:V>, <d:D> " + MORE,
+            "de <a:V> a <b:V>, también <d:D> " + MORE,
+        ),
+        lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),
+    ),
+    # steps and neighbours
+    Rule(
+        ("<a:V> and <d:D> " + MORE + " is <b:V>, then <e:D> (?:more|less) is <z:V>",),
+        ("empezamos en <a:V>, con <d:D> " + MORE + " llegamos a <b:V> y con <e:D> (?:más|menos) a <z:V>",),
+        lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
+    ),
+    Rule(
+        (
+            "<a:V> and <d:D> " + MORE + " is <b:V>",
+            r"from <a:V> to <b:V>(?:, one step [a-z ]+,)? (?:it )?is <d:D> " + MORE,
+        ),
+        (
+            "empezamos en <a:V> y con <d:D> " + MORE + " llegamos a <b:V>",
+            r"(?:mira )?de <a:V> a <b:V>(?:, un paso [a-z ]+,|:)? hay (?:otra vez |también )?<d:D> " + MORE,
+        ),
+        lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),
+    ),
+)

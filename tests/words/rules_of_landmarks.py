@@ -1,0 +1,151 @@
+"""Phrases about runs, landmarks and how many counts lie between them."""
+
+from fractions import Fraction
+
+from tests.words.landmark_checks import (
+    all_are_marks,
+    carry_sum,
+    holds_so_many,
+    is_own_multiple,
+    line_total,
+    marks_every,
+    marks_lie,
+    place_sum,
+    run_change,
+    said_between,
+    so_many_between,
+    these_are_marks,
+)
+from tests.words.number_checks import claim_of
+from tests.words.rule_pieces import MORE, more
+from tests.words.sentence_checker import Rule
+from tests.words.sum_checks import step_is
+from tests.words.verdict_checks import marks_here
+
+RULES: tuple[Rule, ...] = (
+    # runs
+    Rule(
+        ("<t:D> " + MORE + " is <q:N> <m:P> (?P<more2_W>more|less)",),
+        ("<t:D> " + MORE + " son <q:N> <m:P> (?P<more2_W>más|menos)",),
+        place_sum,
+    ),
+    Rule(
+        ("<t:D> " + MORE + " is <x:D> " + more("more2") + " and <y:D> " + more("more3"),),
+        ("<t:D> " + MORE + " es lo mismo que <x:D> " + more("more2") + " y <y:D> " + more("more3"),),
+        carry_sum,
+    ),
+    Rule(
+        (
+            "so each time it is <t:D> " + MORE,
+            "<t:D> " + MORE + " leaves the",
+            "<t:D> " + MORE + " the [^,.]* are the same",
+        ),
+        (
+            "así que cada vez (?:hay|es) <t:D> " + MORE,
+            "con <t:D> " + MORE + " (?:los|las)",
+            "<t:D> " + MORE + r" (?:los|las) [^,.]* son iguales",
+        ),
+        line_total,
+    ),
+    Rule(
+        ("(?P<up_W>goes? up|goes? down|go up|go down|up|down) (?:by )?<d:N>(?= (?:each|along|up|down)|,|[.]|$)",),
+        (
+            "(?P<up_W>suben?|bajan?) de <d:N> en <e:N>",
+            "(?P<up_W>suben?|bajan?) <d:N>(?= (?:cada|a lo|al)|,|[.]|$)",
+        ),
+        lambda c, h: (
+            run_change(c, h) if claim_of(c).family == "digit-run" else step_is(c, {**h, "d": Fraction(h["d"])})
+        ),
+    ),
+    # how many
+    Rule(
+        (
+            "from <a:V> to just before <b:V> we say <n:N>, first <x:V> and last <y:V>",
+            "there are <n:N> from <a:V> to just before <b:V>",
+            "starting at <a:V> and before <b:V> we say <n:N>, from <x:V> to <y:V>",
+        ),
+        (
+            "desde <a:V> y antes de <b:V> decimos <n:N>, primero <x:V> y al final <y:V>",
+            "hay <n:N> desde <a:V> y antes de <b:V>",
+            "a partir de <a:V> y antes de <b:V> decimos <n:N>, de <x:V> a <y:V>",
+        ),
+        so_many_between,
+    ),
+    Rule(
+        ("from <a:V> to just before <b:V> we say <l:S>", "starting at <a:V> and before <b:V> we say <l:S>"),
+        ("(?:desde|a partir de) <a:V> y antes de <b:V> decimos <l:S>",),
+        said_between,
+    ),
+    Rule(
+        (
+            "counts in each <m:M>: <s:S>, over and over",
+            "each <m:M> in turn has <s:S>, then again",
+            "<k:N> counts? in each <m:M>",
+            "each <m:M> holds <k:N> counts?",
+            "we say <k:N> in each <m:M>",
+            "every <m:M> has <k:N> of our",
+        ),
+        (
+            "números en cada <m:M>: <s:S>, una y otra vez",
+            "en cada <m:M> hay por turnos <s:S>, y otra vez",
+            "<k:N> números? en cada <m:M>",
+            "en cada <m:M> caben? <k:N> números?",
+            "en cada <m:M> siempre hay <k:N> números",
+        ),
+        holds_so_many,
+    ),
+    Rule(
+        ("the counts in each <m:M> (?P<once_W>go) <s:S>",),
+        ("los números en cada <m:M> (?P<once_W>van) así: <s:S>",),
+        holds_so_many,
+    ),
+    # landmarks
+    Rule(
+        (
+            "the <m:M> here are <l:S>: counts <n:S>, in rows <rows:S> and columns <columns:S>",
+            "only <l:S> lands on an? <m:M> here: count <n:S>, in row <rows:S> and column <columns:S>",
+            "the <m:M> here begin <l:S>: counts <n:S>",
+        ),
+        (
+            "aquí (?:los|las) <m:M> son <l:S>: números <n:S>, en las filas <rows:S> y las columnas <columns:S>",
+            "aquí hay una? <m:M> solo en <l:S>: número <n:S>, en la fila <rows:S> y la columna <columns:S>",
+            "aquí (?:los|las) <m:M> empiezan así: <l:S>, los números <n:S>",
+        ),
+        marks_here,
+    ),
+    Rule(
+        (
+            "the <m:M> (?:stand|lie|make|are all|are) (?:in )?(?P<line_W>rows?|columns?) <i:S>",
+            "(?P<line_W>rows?|columns?) <i:S> (?:are the|is where all the|have only) <m:M>",
+        ),
+        (
+            "(?:los|las) <m:M> (?:están en|forman|son) (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
+            "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|son|es donde están|solo hay) (?:los |las )?<m:M>",
+        ),
+        marks_lie,
+    ),
+    Rule(
+        ("look at <l:S>: these are the <m:M>", "we get <m:M> at <l:S>"),
+        ("mira <l:S>: ahí están (?:los|las) <m:M>", "encontramos <m:M> en <l:S>"),
+        these_are_marks,
+    ),
+    Rule(
+        ("look at <l:S>: all of them are <m:M>", "<l:S> are all <m:M>"),
+        ("mira <l:S>: todos son <m:M>", "<l:S> son <m:M>"),
+        all_are_marks,
+    ),
+    Rule(
+        (
+            "every <k:O> (?:count|one we say) lands on an? <m:M>(?:, from the <n:O> on)?",
+            "<m:M> come every <k:N> counts(?:, from the <n:O> on)?",
+            "we land on an? <m:M> every <k:N> counts",
+        ),
+        (
+            "cada <k:N> números hay una? <m:M>(?:, desde el <n:O> número)?",
+            "(?:los|las) <m:M> llegan cada <k:N> números(?:, desde el <n:O> número)?",
+            "cada <k:N> números (?:llegamos a|decimos) una? <m:M>",
+        ),
+        marks_every,
+    ),
+    Rule(("multiples? of <m:D>", "stretch of <m:D>"), ("múltiplos? de <m:D>", "tramo de <m:D>"), is_own_multiple),
+)

@@ -1,0 +1,291 @@
+"""Phrases about the count to do next: what changes from the one before, and what stays."""
+
+import itertools
+import re
+from fractions import Fraction
+from typing import Any
+
+from routines.counting import Grid
+from tests.words.number_checks import is_round
+from tests.words.sentence_checker import Context, Rule
+from tests.words.written_values import UNIT_SIZES
+
+
+def old(c: Context) -> Grid:
+    return c.extra["old"]  # type: ignore[return-value]
+
+
+def size(grid: Grid) -> Fraction:
+    return abs(Fraction(grid.count.step))
+
+
+def jumps_are(c: Context, h: dict[str, Any]) -> bool:
+    """The new jumps; the same as before, where that is said; and what they were."""
+    same = h.get("same") is None or size(old(c)) == size(c.grid)
+    return h["s"] == size(c.grid) and same and h.get("o", size(old(c))) == size(old(c))
+
+
+def starts_at(c: Context, h: dict[str, Any]) -> bool:
+    return c.same(c.value(1), h["a"])
+
+
+def ends_at(c: Context, h: dict[str, Any]) -> bool:
+    return c.same(c.value(c.grid.terms), h["b"])
+
+
+def lines_are(c: Context, h: dict[str, Any]) -> bool:
+    return h["n"] == c.grid.line_length
+
+
+def so_many_counts(c: Context, h: dict[str, Any]) -> bool:
+    first = "a" not in h or starts_at(c, h)
+    return h["k"] == c.grid.terms and first and ("b" not in h or ends_at(c, h))
+
+
+def jump_comes_early(c: Context, h: dict[str, Any]) -> bool:
+    """The hard jump of the old count is one of the first in the new one."""
+    was = [Fraction(old(c).count.start) + n * Fraction(old(c).count.step) for n in range(old(c).terms + 5)]
+    found = any(c.same(a, h["a"]) and c.same(b, h["b"]) for a, b in itertools.pairwise(was))
+    return found and any(c.same(c.value(n), h["a"]) and c.same(c.value(n + 1), h["b"]) for n in range(1, 5))
+
+
+def before_the_hard_one(c: Context, h: dict[str, Any]) -> bool:
+    hard = c.extra.get("hard")
+    return hard is not None and c.same(h["a"] + Fraction(c.grid.count.step), Fraction(hard))  # type: ignore[arg-type]
+
+
+def comes_early(c: Context, h: dict[str, Any]) -> bool:
+    return any(c.same(h["a"], c.value(n)) for n in range(2, 6))
+
+
+def in_place_of(c: Context, h: dict[str, Any]) -> bool:
+    """A smaller landmark is passed now, a tenth of the larger one or less."""
+    return starts_at(c, h) and is_round(c, h["l"]) and 0 < h["l"] < h["m"] and passes_or_reaches(c, h["l"])
+
+
+def passes_or_reaches(c: Context, landmark: Fraction) -> bool:
+    values = [c.value(n) for n in c.terms]
+    return min(values) <= landmark <= max(values)
+
+
+def goes_on(c: Context, h: dict[str, Any]) -> bool:
+    """The new count goes on from where the old one ended."""
+    last = Fraction(old(c).count.start) + (old(c).terms - 1) * Fraction(old(c).count.step)
+    return jumps_are(c, h) and c.same(h["a"], last)
+
+
+def as_before(c: Context, h: dict[str, Any]) -> bool:
+    """From line to line it was so much before."""
+    return h["d"] == size(old(c)) * old(c).line_length
+
+
+def grown_by(c: Context, h: dict[str, Any]) -> bool:
+    return h["d"] == abs(size(c.grid) - size(old(c)))
+
+
+def tenfold(c: Context, h: dict[str, Any]) -> bool:
+    """The new jump; ten times the old one, or a tenth of it, where that is said."""
+    times = str(h.get("times") or "").lower()
+    factor = Fraction(10) if "ten times" in times or "diez" in times else Fraction(1, 10) if times else None
+    return h["s"] == size(c.grid) and (factor is None or h["s"] == factor * size(old(c)))
+
+
+def all_multiples(c: Context, h: dict[str, Any]) -> bool:
+    return starts_at(c, h) and all(c.value(n) % h["m"] == 0 for n in c.terms)
+
+
+def step_and_round(c: Context, h: dict[str, Any]) -> bool:
+    return h["s"] == h.get("s2", h["s"]) == size(c.grid) and h["d"] == size(c.grid) - size(old(c))
+
+
+def line_to_line(c: Context, h: dict[str, Any]) -> bool:
+    """From line to line it is so much; still as before, or only now."""
+    now, then = (size(grid) * grid.line_length for grid in (c.grid, old(c)))
+    return h["d"] == now and (now == then) == (str(h["when"]).lower() in ("still", "siguen siendo"))
+
+
+def the_other_way(c: Context, h: dict[str, Any]) -> bool:
+    turned = c.grid.count.step == -old(c).count.step
+    return turned and starts_at(c, h) and ends_at(c, h) and h["s"] == h.get("s2", h["s"]) == size(c.grid)
+
+
+def nearly(c: Context, h: dict[str, Any]) -> bool:
+    """A step next to a number of one digit and zeros, one less than a ten, or next to the step that the class knows."""
+    leading = re.sub(r"\D", "", c.grid.count.text_of(h["r"])).strip("0")
+    near = h["r"] == h["r2"] and 0 < abs(h["r"] - h["s"]) <= h["r"] / 10
+    next_ten = c.grid.count.kind == "whole" and h["r"] % 10 == 0 and h["r"] - h["s"] == 1
+    known = len(leading) == 1 or leading == "25" or next_ten or h["r"] == size(old(c))
+    return h["s"] == size(c.grid) and known and near
+
+
+def does_not_fill(c: Context, h: dict[str, Any]) -> bool:
+    own = h.get("s", size(c.grid)) == size(c.grid)
+    return own and is_round_amount(c, h["r"]) and h["r"] % size(c.grid) != 0
+
+
+def is_round_amount(c: Context, amount: Fraction) -> bool:
+    """One, ten, a hundred or a thousand of some unit that such counts are written in."""
+    units = [UNIT_SIZES[unit] for unit in UNITS_BY_BASE.get(c.grid.count.base_unit, ())] or [Fraction(1)]
+    return any(amount / unit in (1, 10, 100, 1000) for unit in units)
+
+
+def left_past_each(c: Context, h: dict[str, Any]) -> bool:
+    """What is left past a round amount is spoken of; where it is as before, the jumps differ by such amounts."""
+    same = h.get("same") is None or (size(c.grid) - size(old(c))) % h["m"] == 0
+    return is_round_amount(c, h["m"]) and same
+
+
+def one_for_many(c: Context, h: dict[str, Any]) -> bool:
+    return h["s"] == size(c.grid) == h["k"] * h["o"] and h["o"] == size(old(c))
+
+
+def is_large(c: Context, landmark: Fraction) -> bool:
+    """A landmark ten times as large as what is passed in every line; on a clock noon or midnight."""
+    return is_round(c, landmark / 10) if c.grid.count.wrap is None else landmark % c.grid.count.wrap in (0, 720)
+
+
+def passes(c: Context, h: dict[str, Any]) -> bool:
+    values = [c.value(n) for n in c.terms]
+    low, high = min(values), max(values)
+    wrap = c.grid.count.wrap
+    landmark = h["l"] if not wrap else h["l"] + -((h["l"] - low) // wrap) * wrap
+    return is_large(c, h["l"]) and low < landmark < high
+
+
+UNITS_BY_BASE = {
+    "in": ("in", "ft", "yd", "mi"),
+    "cm": ("mm", "cm", "m", "km"),
+    "oz": ("oz", "lb", "ton"),
+    "g": ("g", "kg"),
+    "fl oz": ("fl oz", "cup", "pt", "qt", "gal"),
+    "mL": ("mL", "L"),
+    "min": ("s", "min", "h", "d"),
+}
+
+RULES: tuple[Rule, ...] = (
+    Rule(
+        ("only <k:N> counts, from <a:V>", "only the first <k:N>, as far as <b:V>"),
+        ("solo <k:N> números, desde <a:V>", "solo los primeros <k:N>, hasta <b:V>"),
+        so_many_counts,
+    ),
+    Rule(
+        ("the jump from <a:V> to <b:V> comes early",),
+        ("el salto de <a:V> a <b:V> llega pronto",),
+        jump_comes_early,
+    ),
+    Rule(
+        ("the jump from <a:V> to <b:V> is the hard one again",),
+        ("el salto de <a:V> a <b:V> es otra vez el difícil",),
+        lambda c, h: any(c.same(c.value(n), h["a"]) and c.same(c.value(n + 1), h["b"]) for n in c.terms),
+    ),
+    Rule(("in lines of <n:N>",), ("en líneas de <n:N>",), lines_are),
+    Rule(
+        ("the same start, by <s:D>: <d:D> more in each jump",),
+        ("el mismo comienzo, de <s:D> en <s2:D>: <d:D> más en cada salto",),
+        lambda c, h: step_and_round(c, h) and c.same(c.value(1), Fraction(old(c).count.start)),
+    ),
+    Rule(
+        ("the other way, from <a:V> to <b:V> by <s:D>",),
+        ("al revés, desde <a:V> hasta <b:V> de <s:D> en <s2:D>",),
+        the_other_way,
+    ),
+    Rule(
+        ("jumps of <s:D>, going on from <a:V>",),
+        ("saltos de <s:D>, siguiendo desde <a:V>",),
+        goes_on,
+    ),
+    Rule(
+        ("starting at <a:V>: past <l:V> in place of <m:V>",),
+        ("desde <a:V>: pasan por <l:V> en vez de <m:V>",),
+        in_place_of,
+    ),
+    Rule(
+        ("<s:D> is (?:so near to|nearly) <r:D>(?!:|[.,]\\d)",),
+        ("<s:D> es casi <r:D>(?!:|[.,]\\d)",),
+        lambda c, h: nearly(c, {**h, "r2": h["r"]}),
+    ),
+    Rule(
+        ("<s:D> is nearly <r:D>: going by <r2:D>",),
+        ("<s:D> es casi <r:D>: contar de <r2:D> en <r3:D>",),
+        lambda c, h: nearly(c, h) and h.get("r3", h["r"]) == h["r"],
+    ),
+    Rule(("jumps of <s:D> do not fill <r:D> evenly",), ("saltos de <s:D> no llenan <r:D>",), does_not_fill),
+    Rule(
+        ("(?:one|each) jump of <s:D> does what <k:N> jumps of <o:D> did",),
+        ("(?:un|cada) salto de <s:D> hace lo que hacían <k:N> saltos de <o:D>",),
+        one_for_many,
+    ),
+    Rule(
+        ("(?P<same_W>the same )?jumps of <s:D>(?: instead of <o:D>)?",),
+        ("(?P<same_W>los mismos )?saltos de <s:D>(?: en vez de <o:D>)?",),
+        jumps_are,
+    ),
+    Rule(
+        ("from line to line it is (?P<when_W>still|now) <d:D>",),
+        ("de línea a línea (?P<when_W>siguen siendo|ahora son) <d:D>",),
+        line_to_line,
+    ),
+    Rule(
+        ("from <a:V> every count is a multiple of <m:D>",),
+        ("desde <a:V> cada número es un múltiplo de <m:D>",),
+        all_multiples,
+    ),
+    Rule(("the count passes <l:V>",), ("el conteo pase por <l:V>",), passes),
+    # questions for the class
+    Rule(
+        ("(?:we said|after|do to|does a jump (?:back )?of <s:D> do to) <a:V>", "jump from <a:V>"),
+        ("(?:dijimos|después de|sigue a|le hace un salto (?:atrás )?de <s:D> a) <a:V>",),
+        lambda c, h: (
+            (before_the_hard_one(c, h) or passes(c, {"l": h["a"]})) and h.get("s", size(c.grid)) == size(c.grid)
+        ),
+    ),
+    Rule(
+        ("(?:with|does) <n:N> (?:in each line|make it so)", "has <n:N> numbers", "there are <n:N> in each"),
+        ("con <n:N> en cada línea", "lo logra <n:N>", "tiene ahora <n:N> números", "hay <n:N> en cada línea"),
+        lines_are,
+    ),
+    Rule(
+        ("each jump is <d:D> more than before", "when each jump grows by <d:D>"),
+        ("cada salto tiene <d:D> más que antes", "cuando cada salto crece <d:D>"),
+        grown_by,
+    ),
+    Rule(("from line to line it was <d:D> before",), ("de línea a línea la diferencia era <d:D>",), as_before),
+    Rule(
+        ("each jump is nearly <r:D>",),
+        ("cada salto es casi <r:D>",),
+        lambda c, h: nearly(c, {**h, "r2": h["r"], "s": size(c.grid)}),
+    ),
+    Rule(
+        (
+            "(?:jumps?|each jump) (?:back )?(?:of|is) <s:D>(?P<times_W> is (?:ten times as long|a tenth as long) as before)?",
+        ),
+        ("(?:cada salto|saltos?) (?:atrás )?(?:de|es) <s:D>(?P<times_W> (?:es diez veces|mide un décimo))?",),
+        tenfold,
+    ),
+    Rule(
+        ("past each (?:multiple of )?<m:D>(?P<same_W> is as it was)?",),
+        ("después de cada (?:múltiplo de )?<m:D>(?P<same_W> es igual que antes)?",),
+        left_past_each,
+    ),
+    Rule(
+        ("a multiple of <r:D>",),
+        ("un múltiplo de <r:D>",),
+        lambda c, h: is_round_amount(c, h["r"]),
+    ),
+    Rule(("past <l:V>", "pass <l:V>"), ("pasar por <l:V>", "después de <l:V>"), passes),
+    Rule(
+        ("from <a:V> to <b:V>",),
+        ("desde <a:V> hasta <b:V>",),
+        lambda c, h: starts_at(c, h) and ends_at(c, h),
+    ),
+    Rule(
+        ("(?:starting at|start at|go on from|from) <a:V>",),
+        ("(?:empezamos en|seguimos desde|desde) <a:V>",),
+        starts_at,
+    ),
+    Rule(
+        ("^<a:V> comes early",),
+        ("^<a:V> llega pronto",),
+        comes_early,
+    ),
+)
