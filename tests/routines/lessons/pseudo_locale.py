@@ -10,7 +10,7 @@ from django.utils import translation
 from routines.lessons.next_count import next_grids
 from routines.lessons.shown_count import lectern_count, shown_of
 from routines.lessons.slips_said import said_otherwise
-from tests.routines.lessons.bare_words import SAID_IN
+from tests.bare_words import SAID_IN
 
 OPEN, CLOSE = "⟦", "⟧"
 INNERMOST = re.compile(rf"{OPEN}[^{OPEN}{CLOSE}]*{CLOSE}")

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from routines.lessons.words import board_words, lectern_words, log_words, replay_words, status_words
-from tests.routines.lessons.bare_words import in_python, in_script, in_template
+from tests.bare_words import in_python, in_script, in_template
 
 ROOT = Path(__file__).parents[3]
 FRAME = ("base.html", "_menu.html", "_person_menu.html", "plans/_notes_to_self.html")
