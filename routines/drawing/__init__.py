@@ -19,6 +19,7 @@ js/light_patterns.js lights without a round trip: <g data-pattern="key">.
 Pure Python: imports the counting engine's public face and the standard library only.
 """
 
+from .drawn import Drawn
 from .entries import Entry
 from .glyphs import draw_folded_glyph, draw_sign, draw_week_bars
 from .grid import draw_grid
@@ -29,6 +30,7 @@ from .strip import draw_strip
 from .timeline import draw_timeline
 
 __all__ = [
+    "Drawn",
     "Entry",
     "Ink",
     "JumpArc",

@@ -5,6 +5,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from routines.counting import Fill, Grid, Piece
 
 from .cells import draw_cell, read_aloud
+from .drawn import Drawn
 from .entries import Entries
 from .ink import Ink, draw_ink_over, draw_ink_under, reach_of
 from .labels import LABEL, draw_corner_label, draw_label
@@ -35,8 +36,8 @@ def draw_grid(
     language: str = "en",
     labels: Mapping[int, str] | None = None,
     ink: Ink | None = None,
-) -> str:
-    """Draw a grid as inline SVG.
+) -> Drawn:
+    """Draw a grid as inline SVG, which knows its size.
 
     size: card, phone, plan, print or board. lit: at most two patterns, lit. overlays: (key, pattern) to be lit by
     js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
@@ -68,17 +69,19 @@ def draw_grid(
     if words:
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))
     view = _view(layout, [light for _, light, _ in lights], words, reach_of(layout, ink))
-    return element(
+    width, height = round(view.right - view.left), round(view.bottom - view.top)
+    svg = element(
         "svg",
         pen.look("g-root") + ("" if pen.on_paper else f' data-size="{size}"'),
         _told(layout, title, [light for _, light, on in lights if on], language) + "".join(body),
         role="group" if interactive else "img",
         viewBox=f"{plain(view.left)} {plain(view.top)} {plain(view.right - view.left)} {plain(view.bottom - view.top)}",
-        width=round(view.right - view.left),
-        height=round(view.bottom - view.top),
+        width=width,
+        height=height,
         focusable="false",
         xmlns="http://www.w3.org/2000/svg",
     )
+    return Drawn(svg, width=width, height=height, numeral=layout.numeral)
 
 
 def _lights(

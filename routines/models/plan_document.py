@@ -10,6 +10,7 @@ published JSON Schema is made from them, and the plan form takes its fields from
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, field, replace
 from enum import Enum
+from functools import lru_cache
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import ConfigDict, Field, StringConstraints
@@ -22,6 +23,7 @@ TITLE_LIMIT = 120
 SENTENCE_LIMIT = 400
 TEXT_LIMIT = 2000
 LIST_LIMIT = 40
+KEPT_COUNTS = 2000  # of a few hundred bytes each
 
 Sort = Literal["easy", "deeper", "not-for-long", "not-so", "slip", "own"]
 Language = Literal["en", "es", "both"]
@@ -60,9 +62,13 @@ class CountTyped(Part):
 
     def count(self) -> Count:
         """Read the typed count. Raises CountError with the field at fault."""
-        return Count.parse(
-            kind=self.kind, start=self.start, step=self.step, terms=self.terms, style=Style.from_dict(self.style)
-        )
+        return _parsed(self.kind, self.start, self.step, self.terms, Style.from_dict(self.style))
+
+
+@lru_cache(maxsize=KEPT_COUNTS)
+def _parsed(kind: str, start: str, step: str, terms: int, style: Style) -> Count:
+    """The same typing is the same count: a page asks for it when it reads, checks and shows a plan."""
+    return Count.parse(kind=kind, start=start, step=step, terms=terms, style=style)
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
 from routines.paper.full_page import MARGIN, full_page
-from routines.paper.picture import PAPER, draw
+from routines.paper.picture import PAPER, draw, place
 from routines.paper.plan_page import common, legend
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern, SpokenProbe, locate, probes
@@ -57,14 +57,14 @@ def _questions(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> Sa
     cells = {letter: asked for letter, asked in lettered.items() if isinstance(asked, Asked)}
     width, height = PAPER[subject.school.paper]
     each = QUESTION + ALSO * (len(subject.say.languages) - 1)
-    picture = draw(
+    drawn = draw(
         subject,
-        (width - 2 * MARGIN, height - HEAD - each * len(lettered)),
         entries=entries_with(subject.grid, cells.values()),
         landmarks=False,
         labels={asked.n: letter for letter, asked in cells.items()},
         title=subject.phrase("missing"),
     )
+    picture = place(drawn, (width - 2 * MARGIN, height - HEAD - each * len(lettered)))
     questions = [_question(subject, letter, asked) for letter, asked in lettered.items()]
     return full_page("follow_up.html", subject, "sheet-upright", picture=picture, questions=questions)
 
@@ -82,7 +82,8 @@ def _answers(
     width, height = PAPER[subject.school.paper]
     lit = patterns[:2]
     each = ANSWER * len(subject.say.languages)
-    picture = draw(subject, (width - 100, max(height - ANSWERS_HEAD - each * len(lettered), SMALLEST_KEY)), lit=lit)
+    room = (width - 100, max(height - ANSWERS_HEAD - each * len(lettered), SMALLEST_KEY))
+    picture = place(draw(subject, lit=lit), room)
     context = {
         **common(subject),
         "picture": picture,

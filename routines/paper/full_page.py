@@ -1,13 +1,12 @@
 """Pages on which the grid is nearly everything: upright or across, whichever lets it be larger."""
 
-from collections.abc import Mapping
 from typing import Any
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.drawing import Entry
-from routines.paper.picture import PAPER, Picture, draw
+from routines.drawing import Drawn
+from routines.paper.picture import PAPER, Picture, place
 from routines.paper.plan_page import common
 from routines.paper.subject import Subject
 
@@ -15,24 +14,15 @@ NEARLY = 0.92  # a page across looks fuller, so it may cost a little size
 MARGIN, FOOT = 40.0, 44.0  # points, as the named pages of paper.css have them
 
 
-def placed(
-    subject: Subject,
-    taken: float,
-    *,
-    taken_across: float | None = None,
-    entries: Mapping[int, Entry] | None = None,
-    **options: Any,
-) -> tuple[str, Picture]:
+def placed(subject: Subject, drawn: Drawn, taken: float, *, taken_across: float | None = None) -> tuple[str, Picture]:
     """The kind of page ("sheet-upright" or "sheet-wide") and the grid on it.
 
     Units: points; `taken` is the height that other things need on the page, `taken_across` on a page across.
     """
     short, long = PAPER[subject.school.paper]
-    upright = draw(
-        subject, (short - 2 * MARGIN, long - MARGIN - FOOT - taken), entries=entries, centred=True, **options
-    )
+    upright = place(drawn, (short - 2 * MARGIN, long - MARGIN - FOOT - taken), centred=True)
     height = short - MARGIN - FOOT - (taken if taken_across is None else taken_across)
-    wide = draw(subject, (long - 2 * MARGIN, height), entries=entries, centred=True, **options)
+    wide = place(drawn, (long - 2 * MARGIN, height), centred=True)
     return ("sheet-wide", wide) if wide.numeral > NEARLY * upright.numeral else ("sheet-upright", upright)
 
 

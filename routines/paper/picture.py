@@ -1,15 +1,12 @@
 """Placing a drawn grid on paper: as large as its room allows, and never too small to read."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import School
-from routines.drawing import Entry, Ink, draw_grid
-from routines.drawing.layout import lay_out
-from routines.drawing.sizes import SIZES
+from routines.drawing import Drawn, Entry, Ink, draw_grid
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern
 
@@ -19,7 +16,6 @@ MARGIN_LEFT, MARGIN_RIGHT, MARGIN_TOP, MARGIN_BOTTOM = 60.0, 36.0, 36.0, 50.0
 POSTER_MARGIN = 40.0
 
 SMALLEST_READABLE = 7.0
-_SIZE = re.compile(r'width="(\d+)" height="(\d+)"')
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,41 +40,39 @@ def text_room(school: School) -> tuple[float, float]:
 
 def draw(
     subject: Subject,
-    room: tuple[float, float],
     *,
     lit: Sequence[SpokenPattern] = (),
     landmarks: bool = True,
     entries: Mapping[int, Entry] | None = None,
     title: str = "",
-    largest: float = 400.0,
     labels: Mapping[int, str] | None = None,
-    centred: bool = False,
     ink: Ink | None = None,
-) -> Picture:
-    """The plan's grid, scaled to fill a room, but its numerals to no more than `largest`. Units: points.
+) -> Drawn:
+    """The plan's grid, to be placed on a page.
 
-    labels: small words in the cells; without any, the groups of the plan's story. centred: in the middle of the room,
-    all of which it takes.
+    labels: small words in the cells; without any, the groups of the plan's story.
     """
-    marked = subject.shown.landmarks if landmarks else ()
-    svg = draw_grid(
+    return draw_grid(
         subject.grid,
         size="print",
         lit=lit,
-        landmarks=marked,
+        landmarks=subject.shown.landmarks if landmarks else (),
         entries=entries,
         title=title or subject.picture_title,
         language=subject.say.main,
         labels=subject.group_labels if labels is None else labels,
         ink=ink,
     )
-    natural = _SIZE.search(svg)
-    width, height = (float(side) for side in natural.groups()) if natural else room
-    drawn = lay_out(subject.grid, SIZES["print"], marked, entries).numeral
-    scale = min(room[0] / width, room[1] / height, largest / drawn)
-    numeral, width, height = drawn * scale, width * scale, height * scale
+
+
+def place(drawn: Drawn, room: tuple[float, float], *, largest: float = 400.0, centred: bool = False) -> Picture:
+    """A drawing scaled to fill a room, but its numerals to no more than `largest`. Units: points.
+
+    centred: in the middle of the room, all of which it takes.
+    """
+    scale = min(room[0] / drawn.width, room[1] / drawn.height, largest / drawn.numeral)
+    numeral, width, height = drawn.numeral * scale, drawn.width * scale, drawn.height * scale
     if centred and numeral >= SMALLEST_READABLE:
         width, height = room  # SVG centres what its viewBox holds
-    placed = f'width="{width:.1f}pt" height="{height:.1f}pt"'
     # The drawing escapes every word that it writes (routines/drawing/svg.py).
-    return Picture(mark_safe(_SIZE.sub(placed, svg, count=1)), width, height, numeral)  # noqa: S308
+    return Picture(mark_safe(drawn.placed(f"{width:.1f}pt", f"{height:.1f}pt")), width, height, numeral)  # noqa: S308

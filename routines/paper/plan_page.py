@@ -11,7 +11,7 @@ from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
 from routines.paper.languages import phrase
-from routines.paper.picture import Picture, draw, text_room
+from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern
 
@@ -55,9 +55,8 @@ def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
 def place_grid(subject: Subject, lit: Sequence[SpokenPattern]) -> tuple[str, Picture]:
     """Where the grid stands ("beside" what to listen for, "above" it, "alone") so that it is large enough to read."""
     width, height = text_room(subject.school)
-    beside, above, alone = (
-        draw(subject, (width * w, height * h), lit=lit, largest=LARGEST) for w, h in (BESIDE, ABOVE, ALONE)
-    )
+    drawn = draw(subject, lit=lit)
+    beside, above, alone = (place(drawn, (width * w, height * h), largest=LARGEST) for w, h in (BESIDE, ABOVE, ALONE))
     if beside.numeral >= LARGE_ENOUGH or beside.numeral >= 0.9 * above.numeral > LARGE_ENOUGH * 0.6:
         return "beside", beside
     if above.numeral >= LARGE_ENOUGH * 0.6:

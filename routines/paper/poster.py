@@ -8,6 +8,7 @@ from routines.lessons.recording import state_of
 from routines.models import Lesson
 from routines.paper.full_page import full_page, placed
 from routines.paper.languages import phrase
+from routines.paper.picture import draw
 from routines.paper.plan_page import legend
 from routines.paper.subject import Subject
 
@@ -18,7 +19,7 @@ def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
     """The whole grid. Lit, it says what is lit; plain, it gives nothing away: not even the plan's title."""
     patterns = [item.pattern for item in subject.shown.lit_at_first] if lit else []
     lines = len(patterns) * len(subject.say.languages) + len(subject.say.languages) - 1
-    kind, picture = placed(subject, HEADING + ONE_MORE_LINE * lines, lit=patterns, landmarks=lit)
+    kind, picture = placed(subject, draw(subject, lit=patterns, landmarks=lit), HEADING + ONE_MORE_LINE * lines)
     signs = [sign for sign, _ in legend(subject, patterns)]
     words = [subject.pattern_words(pattern, "statement") for pattern in patterns]
     context = {"picture": picture, "words": list(zip(signs, words, strict=False)), "titled": lit}
@@ -32,7 +33,7 @@ def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = Fa
     phrases = [] if cleaned else [phrase["text"] for phrase in state.phrases]
     taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1 + len(phrases))
     ink = None if cleaned else ink_of(state, subject.grid)
-    kind, picture = placed(subject, taken, entries=entries, landmarks=False, ink=ink)
+    kind, picture = placed(subject, draw(subject, entries=entries, landmarks=False, ink=ink), taken)
     happened = "" if cleaned else subject.say.each(lambda language: _as_it_happened(lesson, language))
     context = {"picture": picture, "happened": happened, "phrases": phrases}
     return [full_page("poster.html", subject, kind, **context)]

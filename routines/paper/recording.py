@@ -5,6 +5,7 @@ from django.utils.safestring import SafeString
 from routines.counting import Fill, Grid
 from routines.drawing import Entry
 from routines.paper.full_page import full_page, placed
+from routines.paper.picture import draw
 from routines.paper.subject import Subject
 
 AMOUNTS = ("most", "some", "few")
@@ -22,7 +23,8 @@ def _sheet(subject: Subject, amount: str) -> SafeString:
     given = {n: Entry() for n in givens(subject.grid, amount, subject.routine.grade.level)}
     taken = TASK + LINES_TO_WRITE + ALSO * (len(subject.say.languages) - 1)
     title = subject.phrase("fill_in")
-    kind, picture = placed(subject, taken, taken_across=taken - 54, entries=given, landmarks=False, title=title)
+    drawn = draw(subject, entries=given, landmarks=False, title=title)
+    kind, picture = placed(subject, drawn, taken, taken_across=taken - 54)
     lines = range(2 if kind == "sheet-wide" else 4)
     foot = {"foot_right": subject.phrase(f"given_{amount}")}
     return full_page("recording.html", subject, kind, picture=picture, lines=lines, **foot)

@@ -8,7 +8,7 @@ from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
 from routines.models.plan_document import Stop
-from routines.paper.picture import draw, text_room
+from routines.paper.picture import draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
 from routines.paper.subject import Subject
 from routines.words import likely_slips, suggest_stops
@@ -24,9 +24,10 @@ def substitute_sheet(subject: Subject, *, starts_at: time | None = None, anchor:
     """`starts_at` turns the minutes of each step into clock times."""
     lit = [item.pattern for item in subject.shown.lit_at_first]
     width, height = text_room(subject.school)
-    picture = draw(subject, (width * GRID_ROOM[0], height * GRID_ROOM[1]), lit=lit, largest=LARGEST)
+    drawn = draw(subject, lit=lit)
+    picture = place(drawn, (width * GRID_ROOM[0], height * GRID_ROOM[1]), largest=LARGEST)
     if not picture.is_readable or picture.numeral < 9:
-        picture = draw(subject, (width, height * 0.5), lit=lit, largest=LARGEST)
+        picture = place(drawn, (width, height * 0.5), largest=LARGEST)
     slips = list(_slips(subject))
     hard = {slip["n"] for slip in slips if slip["n"]} | {stop.after for stop in stops_of(subject)}
     context = {

@@ -8,6 +8,7 @@ complete claim. Adding a family: its type in `claims.py`, a module here with a l
 
 from __future__ import annotations
 
+from functools import lru_cache
 from types import ModuleType
 
 from ..claims import (
@@ -56,6 +57,7 @@ MODULES: dict[type[Claim], ModuleType] = {
     OppositesClaim: opposites,
 }
 FINDERS = tuple(module.find for module in MODULES.values())
+KEPT_GRIDS = 64  # of some tens of kilobytes each
 
 
 def find_patterns(grid: Grid, upto: int | None = None, implied: bool = False) -> list[Pattern]:
@@ -73,10 +75,11 @@ def find_patterns(grid: Grid, upto: int | None = None, implied: bool = False) ->
     found = everything(view)
     if not implied:
         follow = implied_by_others(found, view)
-        found = [one for i, one in enumerate(found) if i not in follow]
+        found = tuple(one for i, one in enumerate(found) if i not in follow)
     return sorted(found, key=lambda one: rank(one.claim, view))
 
 
-def everything(grid: Grid) -> list[Pattern]:
-    """All that can be seen, in the order of the finders."""
-    return [one for find in FINDERS for one in find(grid)]
+@lru_cache(maxsize=KEPT_GRIDS)
+def everything(grid: Grid) -> tuple[Pattern, ...]:
+    """All that can be seen, in the order of the finders. Searched once: a page asks for the same grid several times."""
+    return tuple(one for find in FINDERS for one in find(grid))
