@@ -12,9 +12,9 @@ from grade_bands.models import ClassGroup
 from routines.demo.board_lessons import BOARD_LESSONS
 from routines.demo.lesson_script import events_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
+from routines.demo.notation import DemoPlan
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
-from routines.demo.written import DemoPlan
 from routines.lessons.recording import keep_events, record_paper_lesson, save_reflection, start_lesson
 from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
 from routines.plans.actions import save_version, start_routine

@@ -11,7 +11,7 @@ from accounts.models import User
 from grade_bands.models import Grade
 from routines.exchange.reading import Read, read_plan, title_of
 from routines.exchange.removed_words import without_removed_words
-from routines.exchange.written import canonical
+from routines.exchange.writing import canonical
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
 from routines.models import ImportFile, Job, Routine

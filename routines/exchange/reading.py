@@ -8,7 +8,7 @@ from accounts.text import read_json
 from routines.counting import Claim, CountError
 from routines.counting.checking import judge
 from routines.counting.claims import PlaceClaim
-from routines.exchange.written import FORMAT, VERSION
+from routines.exchange.writing import FORMAT, VERSION
 from routines.models.plan_document import Plan
 from routines.models.plan_reading import PlanError, read_document
 

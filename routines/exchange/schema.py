@@ -8,7 +8,7 @@ from routines.counting.claims import FAMILIES
 from routines.counting.kinds.registry import KINDS
 from routines.counting.style import CHOICES, LARGEST_DENOMINATOR, MOST_PLACES
 from routines.exchange.reading import ENTRIES_LIMIT
-from routines.exchange.written import FORMAT, VERSION
+from routines.exchange.writing import FORMAT, VERSION
 from routines.models.plan_document import SCHEMA
 from routines.models.plan_reading import schema_of_plans
 

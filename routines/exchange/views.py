@@ -33,7 +33,7 @@ from routines.exchange.importing import (
 )
 from routines.exchange.reading import title_of
 from routines.exchange.schema import schema
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.queue import QueueFull
 from routines.models import ImportFile, Routine, UnreadablePlan
 from routines.models.plan_reading import PlanError, read_document

@@ -11,7 +11,7 @@ from routines.paper.phrases import PHRASES
 LANGUAGES = {"en": ("en",), "es": ("es",), "both": ("en", "es")}
 
 
-class Voice:
+class PrintLanguages:
     """Says the fixed words of a print in its languages, the first one first; the second is marked as what it is.
 
     In templates: {{ say.stops }}.

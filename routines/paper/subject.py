@@ -11,7 +11,7 @@ from routines.counting.stories import Story
 from routines.models import RoutineVersion
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
-from routines.paper.languages import LANGUAGES, Voice, phrase
+from routines.paper.languages import LANGUAGES, PrintLanguages, phrase
 from routines.words import SpokenPattern, ordinal, proposed_landmarks, series
 
 
@@ -23,7 +23,7 @@ class Subject:
         self.routine = version.routine
         self.school = school
         self.plan: Plan = version.read_plan()
-        self.say = Voice(LANGUAGES[language or self.plan.language])
+        self.say = PrintLanguages(LANGUAGES[language or self.plan.language])
         self.shown_in = cache(self._shown_in)
 
     def _shown_in(self, language: str) -> ShownPlan:

@@ -3,17 +3,13 @@
 import re
 from collections.abc import Iterator
 
-from playwright.sync_api import Page, expect
+from playwright.sync_api import expect
 
 from routines.lessons.state import LessonState, reduce_events
-from routines.models import Lesson
+from tests.browser.live_page import LivePage
 
 
-class Board:
-    def __init__(self, page: Page, lesson: Lesson) -> None:
-        self.page = page
-        self.lesson = lesson
-
+class Board(LivePage):
     def open(self, base: str = "") -> "Board":
         self.page.goto(f"{base}/lessons/{self.lesson.key}/board/")
         self.wait_until_ready()
@@ -48,15 +44,6 @@ class Board:
         self.page.keyboard.type(words)
         self.press(key)
 
-    def shown(self) -> dict[int, str]:
-        """What stands in the written cells, as it is said to those who hear the board."""
-        return {
-            int(n): words
-            for n, words in self.page.eval_on_selector_all(
-                ".b-cell.is-written", "all => all.map(one => [one.dataset.n, one.getAttribute('aria-label')])"
-            )
-        }
-
     def readable(self) -> str:
         """All that the page holds of the board in words: texts, names, data."""
         return self.page.evaluate(
@@ -69,16 +56,6 @@ class Board:
               return parts.join(" | ");
             }"""
         )
-
-    def expect_status(self, words: str) -> None:
-        expect(self.page.locator('[data-part="status"] p')).to_contain_text(words)
-
-    def expect_next(self, n: int) -> None:
-        expect(self.page.locator(".is-next")).to_have_attribute("data-n", str(n))
-
-    def all_sent(self) -> None:
-        self.page.wait_for_timeout(150)  # a key is stored first; until then the words are those of before
-        self.expect_status("all sent")
 
     @property
     def events(self) -> list[dict]:

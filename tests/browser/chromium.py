@@ -9,8 +9,12 @@ from playwright.sync_api import Browser, Playwright, sync_playwright
 QUIET = ["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"]
 
 
+# The one without windows first: the same engine, less than half the work, for nobody looks at a browser's own frame.
+NAMES = ("chromium-headless-shell", "chromium", "chromium-browser", "google-chrome")
+
+
 def find_chromium() -> str | None:
-    return next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
+    return next(filter(None, map(shutil.which, NAMES)), None)
 
 
 def start_chromium(playwright: Playwright, path: str) -> Browser:

@@ -5,7 +5,7 @@ import re
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.runner import Runner
 from tests.routines.making import SEVENS, make_routine
 from tests.routines.paper.conftest import pango

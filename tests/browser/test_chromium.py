@@ -7,13 +7,15 @@ from pathlib import Path
 
 import pytest
 
+from tests.browser.chromium import NAMES
+
 ROOT = Path(__file__).resolve().parents[2]
 LOADS_NOTHING = "#!/bin/sh\necho 'error while loading shared libraries: libnosuch.so.1: cannot open' >&2\nexit 127\n"
 
 
 @pytest.fixture
 def broken_browser(tmp_path) -> Path:
-    for name in ("chromium", "chromium-browser", "google-chrome"):
+    for name in NAMES:
         (tmp_path / name).write_text(LOADS_NOTHING)
         (tmp_path / name).chmod(0o755)
     return tmp_path

@@ -22,7 +22,7 @@ from config.wsgi import pages as application
 from grade_bands.models import ClassGroup
 from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.models import PlanDraft
 from tests.accounts.test_text import ANY_TEXT
 from tests.routines.making import SEVENS, make_lesson, make_routine

@@ -16,7 +16,7 @@ from grade_bands.models import Standard
 from routines.demo.plans import PLANS
 from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.lessons.recording import delete_lesson
 from routines.models import Job, JobFile, Lesson, LessonPass, RoutineVersion
 from routines.paper.booklet_jobs import start_booklet

@@ -6,7 +6,7 @@ import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
 from django.urls import reverse
 
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.queue import ask
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, Lesson, Routine, RoutineNote

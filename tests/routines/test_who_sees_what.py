@@ -9,7 +9,7 @@ from django.utils import timezone
 
 from grade_bands.models import ClassGroup
 from routines.coverage.queries import coverage
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.runner import do_next
 from routines.lessons.recording import keep_events, made_event
 from routines.models import Job, Lesson, Planned, Routine, Suggestion

@@ -1,6 +1,6 @@
 """Whole-number counts for kindergarten and grade 1."""
 
-from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
+from routines.demo.notation import DemoPlan, say, slip, stop, target, then, written
 
 PLANS = [
     DemoPlan(

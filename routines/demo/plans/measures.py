@@ -1,6 +1,6 @@
 """Money, measurement and time."""
 
-from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
+from routines.demo.notation import DemoPlan, say, slip, stop, target, then, written
 from routines.models.plan_document import Story
 
 PLANS = [

@@ -1,6 +1,6 @@
 """Whole-number counts for grades 2 to 5."""
 
-from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
+from routines.demo.notation import DemoPlan, say, slip, stop, target, then, written
 from routines.models.plan_document import Story
 
 PLANS = [

@@ -1,6 +1,6 @@
 """Integers, decimals and fractions."""
 
-from routines.demo.written import DemoPlan, say, slip, stop, target, then, written
+from routines.demo.notation import DemoPlan, say, slip, stop, target, then, written
 
 PLANS = [
     DemoPlan(

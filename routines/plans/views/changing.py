@@ -15,8 +15,8 @@ from accounts.requests import SignedInRequest
 from routines.plans.forms.changes import UnknownChange, apply_change
 from routines.plans.forms.plan import PlanForm
 
-from .desk import TooLong, open_desk
 from .keeping import not_kept
+from .open_plan import TooLong, open_plan
 from .page import page_context
 
 
@@ -24,25 +24,25 @@ from .page import page_context
 @vary_on_headers("HX-Request")
 def change(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Change the typed plan, keep it, and show the parts that changed; without scripts, the page."""
-    desk = open_desk(request, pk, key)
+    opened = open_plan(request, pk, key)
     try:
-        changed = apply_change(desk.read(request.POST), request.POST.get("change", ""), desk.steps)
+        changed = apply_change(opened.read(request.POST), request.POST.get("change", ""), opened.steps)
     except UnknownChange as error:
         raise Http404 from error
     try:
-        desk.keep(changed.typed, changed.step)
+        opened.keep(changed.typed, changed.step)
     except TooLong as error:
-        answer = not_kept(request, desk, changed.typed, str(error))
+        answer = not_kept(request, opened, changed.typed, str(error))
         return reswap(retarget(answer, "#plan-kept"), "innerHTML") if wants_fragment(request) else answer
     if not wants_fragment(request):
         if changed.refused:
             messages.warning(request, changed.refused)
         anchor = changed.focus or (f"part-{changed.parts[0]}" if changed.parts else "")
-        return redirect(desk.url("plan_edit") + (f"#{anchor}" if anchor else ""))
-    form = PlanForm(changed.typed, grades=desk.grades)
+        return redirect(opened.url("plan_edit") + (f"#{anchor}" if anchor else ""))
+    form = PlanForm(changed.typed, grades=opened.grades)
     form.focus_on(changed.focus)
     context = {
-        **page_context(desk, form),
+        **page_context(opened, form),
         "parts": changed.parts,
         "focus": changed.focus,
         "refused": changed.refused,

@@ -16,7 +16,7 @@ from routines.models.plan_differences import changes_between
 from routines.models.plan_document import Plan
 from routines.plans.actions import restore_version
 
-from .desk import HIGHEST_VERSION, open_desk
+from .open_plan import HIGHEST_VERSION, open_plan
 
 SHOWN_AT_MOST = 30
 
@@ -24,8 +24,8 @@ SHOWN_AT_MOST = 30
 @require_GET
 def history(request: SignedInRequest, pk: int) -> HttpResponse:
     """Newest first; each save with the parts in which it differs from the one before."""
-    desk = open_desk(request, pk, None)
-    routine = desk.saved
+    opened = open_plan(request, pk, None)
+    routine = opened.saved
     found = routine.versions.select_related("by").newest_first()
     page = Paginator(found, SHOWN_AT_MOST).get_page(request.GET.get("page"))
     versions = list(found[max(0, page.start_index() - 1) : page.end_index() + 1])  # and the one before them, to compare
@@ -43,9 +43,9 @@ def history(request: SignedInRequest, pk: int) -> HttpResponse:
         "saves": saves,
         "page": page,
         "newest": routine.current_version_id,
-        "has_draft": desk.draft is not None,
-        "edit_url": desk.url("plan_edit"),
-        "restore_url": desk.url("plan_restore"),
+        "has_draft": opened.draft is not None,
+        "edit_url": opened.url("plan_edit"),
+        "restore_url": opened.url("plan_restore"),
     }
     return render(request, "plans/history.html", context)
 
@@ -67,14 +67,14 @@ def what_changed(before: Plan | None, after: Plan | None, level: int) -> dict[st
 @require_POST
 def restore(request: SignedInRequest, pk: int) -> HttpResponse:
     """Make an older save the newest again. Unsaved changes are never thrown away by it."""
-    desk = open_desk(request, pk, None)
+    opened = open_plan(request, pk, None)
     number = typed_whole(request.POST.get("number", ""), 1, HIGHEST_VERSION)
     version = get_object_or_404(
         RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
     )
-    if desk.draft is not None:
+    if opened.draft is not None:
         messages.warning(request, "You have changes that are not saved. Save them or let go of them first.")
-        return redirect(desk.url("plan_history"))
+        return redirect(opened.url("plan_history"))
     saved = restore_version(version=version, by=request.user)
     messages.success(request, f"Version {number} is the plan again, as version {saved.number}.")
-    return redirect(desk.url("plan_edit"))
+    return redirect(opened.url("plan_edit"))

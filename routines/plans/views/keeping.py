@@ -17,7 +17,7 @@ from routines.plans.forms.plan import PlanForm
 from routines.plans.forms.typed import Typed
 from routines.words_erased.late_words import what_went
 
-from .desk import Desk, TooLong, became, open_desk
+from .open_plan import OpenPlan, TooLong, became, open_plan
 from .page import page_context
 
 
@@ -25,51 +25,51 @@ from .page import page_context
 @vary_on_headers("HX-Request")
 def draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
-    desk = open_desk(request, pk, key)
-    typed = desk.read(request.POST)
-    if is_as_saved(desk, typed):
-        PlanDraft.objects.of(request.user).filter(routine=desk.routine).delete()
+    opened = open_plan(request, pk, key)
+    typed = opened.read(request.POST)
+    if is_as_saved(opened, typed):
+        PlanDraft.objects.of(request.user).filter(routine=opened.routine).delete()
     else:
         try:
-            desk.keep(typed)
+            opened.keep(typed)
         except TooLong as error:
-            return not_kept(request, desk, typed, str(error))
-        if key is not None and desk.routine is None and became(key, request.user)[0]:
+            return not_kept(request, opened, typed, str(error))
+        if key is not None and opened.routine is None and became(key, request.user)[0]:
             # Saved while this was under way: what it holds is a change to that count now, if it says anything else.
             return draft(request, key=key)
     if request.words_removed:  # what is kept is without them; the page still shows them
-        return not_kept(request, desk, typed, what_went(request.words_removed))
+        return not_kept(request, opened, typed, what_went(request.words_removed))
     if wants_fragment(request):
         return render(request, "plans/_kept.html", {"kept_at": timezone.now()})
-    return redirect(desk.url("plan_edit"))
+    return redirect(opened.url("plan_edit"))
 
 
-def not_kept(request: SignedInRequest, desk: Desk, typed: Typed, sentence: str) -> HttpResponse:
+def not_kept(request: SignedInRequest, opened: OpenPlan, typed: Typed, sentence: str) -> HttpResponse:
     """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
     if wants_fragment(request):
         return HttpResponse(escape(f"Not kept. {sentence}"), status=422)
-    form = PlanForm(typed, grades=desk.grades)
+    form = PlanForm(typed, grades=opened.grades)
     form.wrong_parts = [sentence]
-    context = {**page_context(desk, form), "wrong": 1, "first_wrong": form.first_wrong()}
+    context = {**page_context(opened, form), "wrong": 1, "first_wrong": form.first_wrong()}
     return render(request, "plans/plan.html", context, status=422)
 
 
-def is_as_saved(desk: Desk, typed: Typed) -> bool:
+def is_as_saved(opened: OpenPlan, typed: Typed) -> bool:
     """True when the text says just what the current version says: then there is nothing to keep."""
-    if desk.routine is None:
+    if opened.routine is None:
         return False
-    form = PlanForm(typed, grades=desk.grades, for_saving=True)
-    return form.is_valid() and form.plan().as_dict() == desk.routine.newest_save.plan
+    form = PlanForm(typed, grades=opened.grades, for_saving=True)
+    return form.is_valid() and form.plan().as_dict() == opened.routine.newest_save.plan
 
 
 @require_POST
 def drop_draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """Let go of what is typed: back to the saved plan, or, for a plan never saved, to one's plans."""
-    desk = open_desk(request, pk, key)
-    if desk.draft:
-        desk.draft.delete()
-    if desk.routine:
+    opened = open_plan(request, pk, key)
+    if opened.draft:
+        opened.draft.delete()
+    if opened.routine:
         messages.success(request, "This is the saved plan again.")
-        return redirect(desk.url("plan_edit"))
+        return redirect(opened.url("plan_edit"))
     messages.success(request, "The unfinished plan is gone.")
     return redirect("my_plans")

@@ -17,14 +17,14 @@ from routines.plans.actions import StaleSave, save_version
 from routines.plans.forms.plan import PlanForm
 from routines.plans.forms.typed import typed_from
 
-from .desk import HIGHEST_VERSION, Desk, open_desk
 from .history import plan_or_none
+from .open_plan import HIGHEST_VERSION, OpenPlan, open_plan
 
 
-def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, Any]:
+def merge_context(opened: OpenPlan, mine: Plan, theirs: RoutineVersion) -> dict[str, Any]:
     """Each part that differs, with the side that alone was changed chosen beforehand, mine where both were."""
-    routine, other = desk.saved, theirs.read_plan()
-    base_version = desk.draft.based_on if desk.draft else None
+    routine, other = opened.saved, theirs.read_plan()
+    base_version = opened.draft.based_on if opened.draft else None
     base = (plan_or_none(base_version) if base_version else None) or other
     untouched = set(PARTS) - {change.part for change in changes_between(base, mine)}
     rows = [
@@ -35,32 +35,32 @@ def merge_context(desk: Desk, mine: Plan, theirs: RoutineVersion) -> dict[str, A
         "section": "plans",
         "routine": routine,
         "theirs": theirs,
-        "saved_by_me": theirs.by_id == desk.user.pk,
+        "saved_by_me": theirs.by_id == opened.user.pk,
         "rows": rows,
-        "merge_url": desk.url("plan_merge"),
-        "edit_url": desk.url("plan_edit"),
+        "merge_url": opened.url("plan_merge"),
+        "edit_url": opened.url("plan_edit"),
     }
 
 
 @require_POST
 def merge(request: SignedInRequest, pk: int) -> HttpResponse:
     """Save the parts chosen. Mine is the kept draft, theirs the version shown beside it."""
-    desk = open_desk(request, pk, None)
-    form = PlanForm(desk.kept_typed, grades=desk.grades, for_saving=True)
-    if desk.draft is None or not form.is_valid():
-        return redirect(desk.url("plan_edit"))
+    opened = open_plan(request, pk, None)
+    form = PlanForm(opened.kept_typed, grades=opened.grades, for_saving=True)
+    if opened.draft is None or not form.is_valid():
+        return redirect(opened.url("plan_edit"))
     number = typed_whole(request.POST.get("theirs", ""), 1, HIGHEST_VERSION)
-    theirs = get_object_or_404(RoutineVersion, routine=desk.saved, number=number)
+    theirs = get_object_or_404(RoutineVersion, routine=opened.saved, number=number)
     plan = merged(form.plan(), theirs.read_plan(), {part for part in PARTS if request.POST.get(part) == "theirs"})
     try:
         read_document(plan.as_dict())
-        saved = save_version(routine=desk.saved, plan=plan, based_on=theirs, by=request.user)
+        saved = save_version(routine=opened.saved, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
-        desk.keep({**typed_from(plan), "based_on": [str(number)]})
+        opened.keep({**typed_from(plan), "based_on": [str(number)]})
         messages.warning(request, f"The parts you chose don’t fit together yet. {error}")
-        return redirect(desk.url("plan_edit"))
+        return redirect(opened.url("plan_edit"))
     except StaleSave as stale:
-        return render(request, "plans/merge.html", merge_context(desk, form.plan(), stale.theirs), status=409)
+        return render(request, "plans/merge.html", merge_context(opened, form.plan(), stale.theirs), status=409)
     messages.success(request, f"Saved as version {saved.number}.")
     return redirect("plan_edit", pk=pk)
 

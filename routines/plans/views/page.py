@@ -21,9 +21,9 @@ from routines.plans.forms.plan import PlanForm
 from routines.plans.suggestions.counted_before import counted_before, notes_to_self
 from routines.words_erased.late_words import what_went
 
-from .desk import Desk, TooLong, open_desk
 from .live import LivePlan, live_addresses, live_context
 from .merging import merge_context
+from .open_plan import OpenPlan, TooLong, open_plan
 
 # What a teacher may want to do with the plan right after saving it.
 LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
@@ -44,58 +44,57 @@ def new(request: SignedInRequest) -> HttpResponse:
 
 @require_http_methods(["GET", "HEAD", "POST"])
 def edit(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
-    desk = open_desk(request, pk, key)
+    opened = open_plan(request, pk, key)
     if request.method == "POST":
-        return _save(request, desk)
-    if key and desk.routine:
-        return redirect(desk.url("plan_edit"))
-    typed = desk.typed()
-    if not desk.draft and not desk.routine:
+        return _save(request, opened)
+    if key and opened.routine:
+        return redirect(opened.url("plan_edit"))
+    typed = opened.typed()
+    if not opened.draft and not opened.routine:
         typed |= {name: [request.GET[name]] for name in PREFILLED if request.GET.get(name)}
-    form = PlanForm(typed, grades=desk.grades)
-    return render(request, "plans/plan.html", page_context(desk, form))
+    form = PlanForm(typed, grades=opened.grades)
+    return render(request, "plans/plan.html", page_context(opened, form))
 
 
-def page_context(desk: Desk, form: PlanForm) -> dict[str, Any]:
-    routine = desk.routine
+def page_context(opened: OpenPlan, form: PlanForm) -> dict[str, Any]:
+    routine = opened.routine
     return {
         "section": "plans",
-        "desk": desk,
         "routine": routine,
-        "undo": desk.steps[-1]["said"] if desk.steps else "",
-        "kept_at": desk.draft.kept_at if desk.draft else None,
-        "opened_draft": desk.draft is not None,
+        "undo": opened.steps[-1]["said"] if opened.steps else "",
+        "kept_at": opened.draft.kept_at if opened.draft else None,
+        "opened_draft": opened.draft is not None,
         "minutes": form.reading.minutes() if form.reading else None,
-        "edit_url": desk.url("plan_edit"),
-        "draft_url": desk.url("plan_draft"),
-        "change_url": desk.url("plan_change"),
-        "drop_url": desk.url("plan_drop"),
-        **live_addresses(desk.kwargs),
-        "counted_before": counted_before(form.grid.count, desk.user, timezone.localdate()) if form.grid else "",
-        "notes_to_self": notes_to_self(desk.user, routine=routine, count=form.grid.count if form.grid else None),
-        "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(desk.user)),
+        "edit_url": opened.url("plan_edit"),
+        "draft_url": opened.url("plan_draft"),
+        "change_url": opened.url("plan_change"),
+        "drop_url": opened.url("plan_drop"),
+        **live_addresses(opened.kwargs),
+        "counted_before": counted_before(form.grid.count, opened.user, timezone.localdate()) if form.grid else "",
+        "notes_to_self": notes_to_self(opened.user, routine=routine, count=form.grid.count if form.grid else None),
+        "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(opened.user)),
         **live_context(form),
     }
 
 
-def _save(request: SignedInRequest, desk: Desk) -> HttpResponse:
-    typed = desk.read(request.POST)
-    form = PlanForm(typed, grades=desk.grades, for_saving=True)
+def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
+    typed = opened.read(request.POST)
+    form = PlanForm(typed, grades=opened.grades, for_saving=True)
     if not form.is_valid() or request.words_removed:
         if request.words_removed:
             form.wrong_parts.append(what_went(request.words_removed))
         with suppress(TooLong):  # the form says so, and the page shows all of it
-            desk.keep(typed)
-        context = {**page_context(desk, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
+            opened.keep(typed)
+        context = {**page_context(opened, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
         return render(request, "plans/plan.html", context, status=422)
     plan = form.plan(LivePlan(form).best_statement)
     try:
-        routine = save_plan(desk, plan, desk.based_on(typed))
+        routine = save_plan(opened, plan, opened.based_on(typed))
     except SavedMeanwhile:
-        return _save(request, open_desk(request, None, desk.key))
+        return _save(request, open_plan(request, None, opened.key))
     except StaleSave as stale:
-        desk.keep(typed)
-        return render(request, "plans/merge.html", merge_context(desk, plan, stale.theirs), status=409)
+        opened.keep(typed)
+        return render(request, "plans/merge.html", merge_context(opened, plan, stale.theirs), status=409)
     asked = request.POST.get("do", "save")
     if asked == "share" and routine.status == Routine.Status.DRAFT and routine.is_author(request.user):
         routine.share()
@@ -104,28 +103,28 @@ def _save(request: SignedInRequest, desk: Desk) -> HttpResponse:
     if asked in LEADS_TO:
         return redirect(LEADS_TO[asked], pk=routine.pk)
     number = routine.newest_save.number
-    before = f" Version {desk.saved_here}, which this page saved before, stands in its history."
-    messages.success(request, f"Saved as version {number}." + (before if 0 < desk.saved_here < number else ""))
+    before = f" Version {opened.saved_here}, which this page saved before, stands in its history."
+    messages.success(request, f"Saved as version {number}." + (before if 0 < opened.saved_here < number else ""))
     return redirect("plan_edit", pk=routine.pk)
 
 
 @transaction.atomic
-def save_plan(desk: Desk, plan: Plan, based_on: RoutineVersion | None) -> Routine:
+def save_plan(opened: OpenPlan, plan: Plan, based_on: RoutineVersion | None) -> Routine:
     """Save as the routine's next version, or as a new routine, once for each new plan. Raises StaleSave, SavedMeanwhile."""
-    if desk.routine:
-        version = save_version(routine=desk.routine, plan=plan, based_on=based_on, by=desk.user)
-        desk.routine.refresh_from_db()
-        desk.routine.current_version = version
-        if desk.key:
-            sent, _first = SentForm.objects.claim(person=desk.user, key=desk.key)
-            sent.remember(routine=desk.routine.pk, version=version.number)
-        return desk.routine
-    if desk.key is None:
+    if opened.routine:
+        version = save_version(routine=opened.routine, plan=plan, based_on=based_on, by=opened.user)
+        opened.routine.refresh_from_db()
+        opened.routine.current_version = version
+        if opened.key:
+            sent, _first = SentForm.objects.claim(person=opened.user, key=opened.key)
+            sent.remember(routine=opened.routine.pk, version=version.number)
+        return opened.routine
+    if opened.key is None:
         raise ValueError("A new plan is known by the key of its page.")
-    sent, first = SentForm.objects.claim(person=desk.user, key=desk.key)
+    sent, first = SentForm.objects.claim(person=opened.user, key=opened.key)
     if not first and Routine.objects.filter(pk=sent.made.get("routine")).exists():
         raise SavedMeanwhile
-    routine = start_routine(plan=plan, by=desk.user)
+    routine = start_routine(plan=plan, by=opened.user)
     sent.remember(routine=routine.pk, version=1)
-    PlanDraft.objects.of(desk.user).filter(key=desk.key).delete()
+    PlanDraft.objects.of(opened.user).filter(key=opened.key).delete()
     return routine

@@ -32,8 +32,8 @@ from routines.plans.suggestions.taking import offered_next_counts, offered_stops
 from routines.plans.suggestions.timeline import ideas_to_show
 from routines.words import check, explain_cells, probes, show_claim, suggest_standards
 
-from .desk import open_desk
 from .live import LivePlan
+from .open_plan import open_plan
 
 MOST_ROUNDS = 6
 LONGEST_NUMBER = 40
@@ -149,9 +149,9 @@ WITHOUT_A_COUNT = ("design",)
 def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     if name not in PARTS:
         raise Http404
-    desk = open_desk(request, pk, key)
+    opened = open_plan(request, pk, key)
     typed = clean_typed(request.POST)
-    form = PlanForm(typed, grades=desk.grades)
+    form = PlanForm(typed, grades=opened.grades)
     live = LivePlan(form, request.POST.getlist("lit_before"), request.POST.get("tapped", ""))
     template, build = PARTS[name]
     context = {
@@ -162,8 +162,8 @@ def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID |
         "typed": typed,
         "title": only(typed, "title"),
         "part_url": request.path,
-        "change_url": desk.url("plan_change"),
-        "draft_url": desk.url("plan_draft"),
+        "change_url": opened.url("plan_change"),
+        "draft_url": opened.url("plan_draft"),
         **(build(live, request.POST) if live.grid or name in WITHOUT_A_COUNT else {}),
     }
     return render(request, template if wants_fragment(request) else "plans/part.html", context)

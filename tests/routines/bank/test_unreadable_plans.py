@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import read
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, PlanDraft, Routine, RoutineVersion
 from routines.models.plan_reading import PlanError, read_document

@@ -11,7 +11,7 @@ from django.urls import reverse
 from accounts.models import User
 from grade_bands.models import Grade
 from routines.exchange import importing
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.jobs.queue import WAITING_AT_MOST
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, Routine

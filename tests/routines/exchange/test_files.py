@@ -17,7 +17,7 @@ from routines.exchange.reading import (
     read,
 )
 from routines.exchange.schema import schema
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.models.plan_reading import read_document
 from tests.routines.making import SEVENS
 

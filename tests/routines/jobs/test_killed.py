@@ -14,7 +14,7 @@ from django.utils import timezone
 
 from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import read
-from routines.exchange.written import written
+from routines.exchange.writing import written
 from routines.models import Job, Routine
 from routines.paper.booklet_jobs import start_booklet
 from tests.factories import UserFactory

@@ -7,7 +7,7 @@ from string import Formatter
 import pytest
 from django.conf import settings
 
-from routines.paper.languages import LANGUAGES, Voice
+from routines.paper.languages import LANGUAGES, PrintLanguages
 from routines.paper.phrases import PHRASES
 
 TEMPLATES = Path(settings.BASE_DIR) / "templates" / "paper" / "sheets"
@@ -27,19 +27,19 @@ def test_both_languages_have_the_same_blanks(key):
 
 
 def test_the_second_language_is_marked():
-    assert Voice(LANGUAGES["both"])["stops"] == 'Stops <span class="also" lang="es">Paradas</span>'
-    assert Voice(LANGUAGES["es"])["stops"] == "Paradas"
+    assert PrintLanguages(LANGUAGES["both"])["stops"] == 'Stops <span class="also" lang="es">Paradas</span>'
+    assert PrintLanguages(LANGUAGES["es"])["stops"] == "Paradas"
 
 
 def test_what_is_the_same_in_both_is_said_once():
-    assert Voice(LANGUAGES["both"]).each(lambda language: "20 s") == "20 s"
+    assert PrintLanguages(LANGUAGES["both"]).each(lambda language: "20 s") == "20 s"
 
 
 def test_what_is_filled_in_is_escaped():
-    told = Voice(LANGUAGES["both"]).tell("landmark", name="<b>")
+    told = PrintLanguages(LANGUAGES["both"]).tell("landmark", name="<b>")
     assert "<b>" not in told
     assert "&lt;b&gt;" in told
 
 
 def test_minus_signs_are_set():
-    assert "from −3" in Voice(LANGUAGES["en"]).tell("by", step="2", start="-3")
+    assert "from −3" in PrintLanguages(LANGUAGES["en"]).tell("by", step="2", start="-3")

@@ -7,7 +7,7 @@ from django.urls import reverse
 
 from accounts.models import SentForm
 from routines.models import PlanDraft, Routine, RoutineVersion
-from routines.plans.views import desk
+from routines.plans.views import open_plan
 from tests.at_once import at_once
 from tests.routines.plan_sheets import saved_plan, sheet, stop_fields
 
@@ -163,14 +163,14 @@ def _pk(answer) -> int:
 def test_an_autosave_beside_the_save_leaves_only_what_it_adds(owner, visit, monkeypatch, words, drafts):
     """The plan is saved between the moment an autosave looks for its count and the moment it keeps its words."""
     key, data = uuid4(), sheet(**stop_fields(0, 6, "What is under 20?"))
-    keep = desk.keep_draft
+    keep = open_plan.keep_draft
 
     def keep_after_the_save(**kept):
-        monkeypatch.setattr(desk, "keep_draft", keep)
+        monkeypatch.setattr(open_plan, "keep_draft", keep)
         visit(owner).post(page_of(key), data)
         return keep(**kept)
 
-    monkeypatch.setattr(desk, "keep_draft", keep_after_the_save)
+    monkeypatch.setattr(open_plan, "keep_draft", keep_after_the_save)
     visit(owner).post(reverse("plan_draft", kwargs={"key": key}), {**data, **words}, **HTMX)
     assert Routine.objects.get().versions.count() == 1
     assert [one.routine for one in PlanDraft.objects.all()] == [Routine.objects.get()] * drafts

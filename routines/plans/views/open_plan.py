@@ -33,7 +33,7 @@ class TooLong(Exception):
 
 
 @dataclass
-class Desk:
+class OpenPlan:
     """`draft` is what autosave kept, `steps` the changes that can be undone, newest last.
 
     `key` is that of a new plan's page, `saved_here` the version that page saved last, once it has saved one.
@@ -101,30 +101,30 @@ class Desk:
         )
 
 
-def open_desk(request: SignedInRequest, pk: int | None, key: UUID | None) -> Desk:
+def open_plan(request: SignedInRequest, pk: int | None, key: UUID | None) -> OpenPlan:
     """404 for a plan one may not see or another's draft, 403 for one that may be seen but not edited."""
-    desk = Desk(request.user, request.school, list(Grade.objects.all()), key=key)
+    opened = OpenPlan(request.user, request.school, list(Grade.objects.all()), key=key)
     if key is not None:
-        pk, desk.saved_here = became(key, request.user)
+        pk, opened.saved_here = became(key, request.user)
     if pk is not None:
-        desk.routine = get_object_or_404(
+        opened.routine = get_object_or_404(
             Routine.objects.visible_to(request.user)
             .select_related("current_version", "owner", "grade")
             .prefetch_related("co_authors"),
             pk=pk,
         )
-        if not desk.routine.may_edit(request.user):
+        if not opened.routine.may_edit(request.user):
             raise PermissionDenied
-        desk.draft = PlanDraft.objects.of(request.user).filter(routine=desk.routine).first()
+        opened.draft = PlanDraft.objects.of(request.user).filter(routine=opened.routine).first()
         if key is not None:
-            take_over_late_words(desk, desk.routine, key)
+            take_over_late_words(opened, opened.routine, key)
     elif key is not None:
-        desk.draft = PlanDraft.objects.filter(key=key).first()
-        if desk.draft and (desk.draft.person_id != request.user.pk or desk.draft.routine_id):
+        opened.draft = PlanDraft.objects.filter(key=key).first()
+        if opened.draft and (opened.draft.person_id != request.user.pk or opened.draft.routine_id):
             raise Http404
-    if desk.draft:
-        _typed, desk.steps = read_draft(desk.draft.fields)
-    return desk
+    if opened.draft:
+        _typed, opened.steps = read_draft(opened.draft.fields)
+    return opened
 
 
 def became(key: UUID, person: User) -> tuple[int | None, int]:
@@ -136,19 +136,19 @@ def became(key: UUID, person: User) -> tuple[int | None, int]:
     return (routine.pk, sent.made["version"]) if routine else (None, 0)
 
 
-def take_over_late_words(desk: Desk, routine: Routine, key: UUID) -> None:
+def take_over_late_words(opened: OpenPlan, routine: Routine, key: UUID) -> None:
     """An autosave that was under way while the new plan was saved: its words go on as changes to the routine, or, where
     there are other changes already, as an unfinished plan of their own.
     """
-    late = PlanDraft.objects.of(desk.user).filter(key=key, routine=None).first()
+    late = PlanDraft.objects.of(opened.user).filter(key=key, routine=None).first()
     if late is None:
         return
     late.key = uuid4()
-    if desk.draft is None:
+    if opened.draft is None:
         late.routine = routine
-        late.based_on = routine.versions.filter(number=desk.saved_here).first()
-        late.fields["typed"] = {**read_typed(late.fields.get("typed")), "based_on": [str(desk.saved_here)]}
-        desk.draft = late
+        late.based_on = routine.versions.filter(number=opened.saved_here).first()
+        late.fields["typed"] = {**read_typed(late.fields.get("typed")), "based_on": [str(opened.saved_here)]}
+        opened.draft = late
     late.save()
 
 
