@@ -2,7 +2,8 @@
 
 `find` gives every claim of its family that is true of the view and can be seen in it, with the first term that breaks
 it when the count goes on. `completed` fills in what a claim leaves out, in every way it may be meant. `judge` judges a
-complete claim. Adding a family: its type in `claims.py`, a module here with a line in `MODULES`, its texts, a test.
+complete claim. Adding a family: its type in `claims.py`, a module here with a line in `MODULES`, its sentences in
+`routines.words`, a test.
 """
 
 from __future__ import annotations

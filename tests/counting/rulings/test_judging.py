@@ -106,7 +106,7 @@ class TestCheck:
 
     def test_a_word_for_every_verdict(self) -> None:
         for parameters in ({"place": 0, "along": "column", "length": 1}, {"place": 1, "along": "column", "length": 1}):
-            assert verdict(self.view, "digit", **parameters).because.endswith(".")
+            assert check(a_claim("digit", **parameters), self.view).because.endswith(".")
 
 
 ERRORS: list[tuple[str, Any]] = [
