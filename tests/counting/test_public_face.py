@@ -8,10 +8,15 @@ from typing import Any
 import pytest
 
 import routines.counting as counting
-from routines.counting import Count, Grid, Limits, Style, classify, design_grids
-from routines.words import (
+from routines.counting import (
+    Count,
+    Grid,
+    Limits,
+    Style,
     check,
+    classify,
     compare_folds,
+    design_grids,
     explain_cells,
     find_patterns,
     ideas,
