@@ -6,11 +6,11 @@ from math import gcd, lcm
 from typing import TYPE_CHECKING, Self
 
 from .errors import CountError
+from .kinds.kept_texts import difference_of, pieces_of, text_of
 from .kinds.kind import NumberKind, Typed, refuse_fine_parts
 from .kinds.names import Kind
 from .kinds.piece import Piece
 from .kinds.registry import kind_named, number_kind
-from .kinds.written import difference_of, pieces_of, text_of
 from .languages import LANGUAGES
 from .style import Style
 

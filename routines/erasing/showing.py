@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, ClassVar
 
 from django.db.models import F
 
@@ -13,7 +13,7 @@ from routines.erasing.taking_out import rows_of
 from routines.models import Routine
 from routines.models.people_words import COLUMNS
 from routines.models.routine import NOT_IN_BANK
-from routines.words_erased.matching import Sought
+from routines.words_erased.matching import STUBS, Sought
 
 from .places import ELSEWHERE_CALLED, TOGETHER, called
 
@@ -34,6 +34,8 @@ ROUTINE_OF = {
 @dataclass(frozen=True, slots=True)
 class Example:
     """A piece of text around the words: before them, the words as they stand there, after them."""
+
+    stub: ClassVar[str] = STUBS[0]  # what is written in their place, whatever the reader's language
 
     title: str
     before: str

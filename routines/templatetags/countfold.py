@@ -5,6 +5,7 @@ from typing import Any
 
 from django import template
 from django.utils.safestring import SafeString, mark_safe
+from django.utils.translation import gettext as _
 
 from accounts.models import User
 from routines import drawing
@@ -25,10 +26,11 @@ def times_taught(times: int, user: User) -> str:
     Where she is told of none, the words are true whether or not a class elsewhere had it.
     """
     if times:
-        return {1: "taught once", 2: "taught twice"}.get(times, f"taught {times} times") + " this year"
+        often = {1: _("taught once this year"), 2: _("taught twice this year")}
+        return often.get(times) or _("taught {times} times this year").format(times=times)
     if user.is_coach:
-        return "not taught this year"
-    return "taught in fewer than two classes" if user.is_administrator else "not taught in your grade this year"
+        return _("not taught this year")
+    return _("taught in fewer than two classes") if user.is_administrator else _("not taught in your grade this year")
 
 
 def _svg(drawn: str) -> SafeString:

@@ -3,7 +3,7 @@
 from urllib.parse import urlencode
 
 from django import template
-from django.utils.translation import get_language
+from django.utils.translation import get_language, gettext
 from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Grid
@@ -14,12 +14,12 @@ from routines.words import ordinal as ordinal_words
 register = template.Library()
 
 SORT_WORDS = {
-    "easy": "easy",
-    "deeper": "deeper",
-    "not-for-long": "not for long",
-    "not-so": "not so",
-    "slip": "slip",
-    "own": "my guess",
+    "easy": _("easy"),
+    "deeper": _("deeper"),
+    "not-for-long": _("not for long"),
+    "not-so": _("not so"),
+    "slip": _("slip"),
+    "own": _("my guess"),
 }
 OUTCOME_WORDS = {
     "not-yet": _("if it was not there yet"),
@@ -30,7 +30,7 @@ OUTCOME_WORDS = {
 
 @register.filter
 def sort_words(sort: str) -> str:
-    return SORT_WORDS.get(sort, sort)
+    return str(SORT_WORDS.get(sort, sort))
 
 
 @register.filter
@@ -53,12 +53,14 @@ def ordinal(n: int, language: str = "") -> str:
 @register.simple_tag
 def stop_times(stop: Stop) -> str:
     """ "think 20 s · partner 1 min · share 90 s"; a time of 0 is left out."""
-    named = (("think", stop.think), ("partner", stop.partner), ("share", stop.share))
+    named = ((gettext("think"), stop.think), (gettext("partner"), stop.partner), (gettext("share"), stop.share))
     return " · ".join(f"{name} {_time(seconds)}" for name, seconds in named if seconds)
 
 
 def _time(seconds: int) -> str:
-    return f"{seconds // 60} min" if seconds % 60 == 0 else f"{seconds} s"
+    if seconds % 60 == 0:
+        return gettext("{minutes} min").format(minutes=seconds // 60)
+    return gettext("{seconds} s").format(seconds=seconds)
 
 
 @register.simple_tag

@@ -5,13 +5,13 @@ says, and an audience; each answer is that of the engine with its sentences. A l
 its line in `languages.py`.
 """
 
-from .asking import SpokenProbe, probes
 from .claims import Words
 from .describing import describe
 from .folds import SpokenFold, SpokenSight, compare_folds
 from .languages import LANGUAGES, listing, ordinal
 from .locating import SpokenLocation, SpokenRoute, locate
 from .numbers import series
+from .probing import SpokenProbe, probes
 from .seen import SpokenIdea, SpokenPattern, SpokenVerdict, check, explain_cells, find_patterns, ideas, show_claim
 from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
 from .standards import SpokenFit, suggest_standards

@@ -15,7 +15,7 @@ from routines.counting.kinds.unit_names import NAMES
 from routines.counting.slips import Carried, EqualName, Hearing, Other, Repeated, Right, SkippedAhead, Slip
 from routines.counting.slips import classify as classified
 from routines.counting.slips import likely_slips as foreseen
-from routines.counting.slips.asking import reader_of
+from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.slips.measurement import two_units
 

@@ -11,7 +11,7 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
-from routines.counting.slips.asking import reader_of
+from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
 from routines.counting.stops import suggest_stops as suggested

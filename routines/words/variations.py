@@ -11,7 +11,7 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.grid import Grid
 from routines.counting.round_number import round_number
-from routines.counting.slips.asking import reader_of
+from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.variations import Variation
 from routines.counting.variations import next_counts as counted_next

@@ -18,6 +18,7 @@ from routines.lessons.passes import COOKIE, tie_by_code
 from routines.lessons.recording import delete_lesson, end_lesson, reopen_lesson
 from routines.models import Lesson, LessonEvent, LessonPass
 from routines.models.plan_document import CountTyped, Fold
+from routines.words_erased.matching import mark_of
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
 from tests.factories import UserFactory
@@ -364,7 +365,7 @@ def test_a_noticing_that_comes_after_its_words_were_removed(monkeypatch, setting
     cut(lectern.page)
     lectern.notice("garply skips a ten")
     lectern.write(1)
-    begin("garply", by=administrator, places=tuple(CALLED), whose=None)
+    begin(*mark_of("garply"), by=administrator, places=tuple(CALLED), whose=None)
     finish()
     mend(lectern.page)
     status_is(lectern, "all sent", "1 text is gone: words in it were removed everywhere")

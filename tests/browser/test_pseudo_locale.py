@@ -6,8 +6,9 @@ from playwright.sync_api import expect
 from routines.lessons.recording import state_of
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
+from tests.pseudo_locale import speak_in_brackets, untranslated
 from tests.routines.lessons.making import open_lesson
-from tests.routines.lessons.pseudo_locale import people_and_plan, speak_in_brackets, untranslated
+from tests.routines.lessons.pseudo_locale import people_and_plan
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)

@@ -65,6 +65,7 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
         "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
         "stop_places": [stop.after for stop in context["plan"].stops],
+        "co_author_names": [author.display_name for author in found.co_authors.all()],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         **_lineage(request, found),
         **_lessons(request, found),

@@ -12,7 +12,7 @@ from ..count import Count
 from ..errors import CountError
 from ..grid import Grid
 from ..kinds.names import Kind
-from .asking import numbers_in, wants_of
+from .choices import numbers_in, wants_of
 from .congruences import Residues
 from .limits import Limits
 from .numbers import Numbers

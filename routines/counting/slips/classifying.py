@@ -16,7 +16,7 @@ from ..errors import CountError
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..languages import LANGUAGES
-from .asking import count_number, in_order, reader_of, said_text
+from .checked import count_number, in_order, reader_of, said_text
 from .foreseeing import rules_for, slip_at
 from .forms import form_slip
 from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right, SkippedAhead

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator
 from ..audience import Audience
 from ..grid import Grid
 from . import decimals, fractions, integers, measurement, money, one_unit, spanish_words, time, whole_numbers
-from .asking import reader_of
+from .checked import reader_of
 from .jump import Jump
 from .reading import names_the_same
 from .rule import Area, Rule

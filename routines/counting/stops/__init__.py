@@ -5,9 +5,9 @@ from typing import Any
 
 from ..audience import Audience
 from ..grid import Grid
-from ..slips.asking import in_order, reader_of
-from .asking import ask
+from ..slips.checked import in_order, reader_of
 from .choosing import choose, claim_of
+from .questions import ask
 from .suggestion import StopSuggestion
 
 __all__ = ["StopSuggestion", "suggest_stops"]

@@ -8,7 +8,7 @@ from ..claims import Claim
 from ..errors import CountError
 from ..grid import Grid
 from ..outcome import Outcome
-from ..slips.asking import in_order, reader_of
+from ..slips.checked import in_order, reader_of
 from ..stops.choosing import claim_of
 from . import as_planned, not_yet, ready_for_more
 from .changes import Change, other_lengths, shown

@@ -23,7 +23,7 @@ from ..locate.routes import landmark_multiples
 from ..patterns import MODULES
 from ..patterns.ranking import rank
 from ..round_number import round_number
-from ..slips.asking import count_number
+from ..slips.checked import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.hearings import Heard
 from ..slips.known_facts import knows_multiples_of

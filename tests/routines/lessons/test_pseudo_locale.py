@@ -8,8 +8,9 @@ from routines.lessons.shown_count import shown_of
 from routines.lessons.words import board_words, lectern_words, log_words, replay_words, status_words
 from routines.plans.forms.claim import ClaimForm
 from routines.words import check, locate
+from tests.pseudo_locale import ReadAloud, speak_in_brackets, untranslated
 from tests.routines.lessons.making import append, event, open_lesson
-from tests.routines.lessons.pseudo_locale import ReadAloud, people_and_plan, speak_in_brackets, untranslated
+from tests.routines.lessons.pseudo_locale import people_and_plan
 from tests.routines.making import make_routine
 
 PARTS_ONLY = {"{text}"}

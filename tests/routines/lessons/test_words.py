@@ -1,4 +1,4 @@
-"""Words that people read go through the translation, wherever they stand: no bare sentence in templates, scripts and Python."""
+"""Words of a lesson go through the translation in scripts and Python too; templates are held by tests/test_template_words.py."""
 
 import re
 from pathlib import Path
@@ -6,11 +6,9 @@ from pathlib import Path
 import pytest
 
 from routines.lessons.words import board_words, lectern_words, log_words, replay_words, status_words
-from tests.routines.lessons.bare_words import in_python, in_script, in_template
+from tests.bare_words import in_python, in_script
 
 ROOT = Path(__file__).parents[3]
-FRAME = ("base.html", "_menu.html", "_person_menu.html", "plans/_notes_to_self.html")
-TEMPLATES = [*sorted(ROOT.glob("templates/lessons/*.html")), *(ROOT / "templates" / name for name in FRAME)]
 SCRIPTS = [
     *sorted(ROOT.glob("static/js/lesson/**/*.js")),
     ROOT / "static/js/theme.js",
@@ -36,11 +34,6 @@ def named(path: Path) -> str:
     return str(path.relative_to(ROOT))
 
 
-@pytest.mark.parametrize("path", TEMPLATES, ids=named)
-def test_no_bare_words_in_a_template(path):
-    assert in_template(path.read_text(encoding="utf-8")) == []
-
-
 @pytest.mark.parametrize("path", SCRIPTS, ids=named)
 def test_no_bare_words_in_a_script(path):
     assert in_script(path.read_text(encoding="utf-8")) == []
@@ -50,38 +43,6 @@ def test_no_bare_words_in_a_script(path):
 def test_no_bare_sentence_in_python(path):
     found = in_python(path.read_text(encoding="utf-8"))
     assert [words for words in found if words not in IN_THE_COUNTS_LANGUAGE] == []
-
-
-@pytest.mark.parametrize(
-    "source",
-    [
-        "<p>Tap a cell.</p>",
-        "<button>undo</button>",
-        '<nav aria-label="Moments"></nav>',
-        '<input placeholder="such as 54">',
-        '<p>{% translate "Kept" %} by you</p>',
-        '{{ lesson.outcome|default:"not recorded" }}',
-        '{% include "lessons/_board_tool.html" with name="next" words="next" %}',
-        "<p>{{ n }} of {{ last }}</p>",
-    ],
-)
-def test_bare_words_in_a_template_are_found(source):
-    assert in_template(source)
-
-
-@pytest.mark.parametrize(
-    "source",
-    [
-        '<p class="quiet">{% translate "Tap a cell." %}</p>',
-        '<nav aria-label="{% translate "Moments" %}" data-step="after">{{ words }}</nav>',
-        "{% blocktranslate trimmed %}Taught by {{ who }}.{% endblocktranslate %}",
-        '{{ lesson.taught_on|date:"j F Y" }} · {{ lesson.title|default:_("not in the bank") }}',
-        "<kbd>Z</kbd>",
-        "<script>const words = 'a b';</script>{% comment %}Context: a lesson.{% endcomment %}",
-    ],
-)
-def test_translated_words_in_a_template_are_not(source):
-    assert in_template(source) == []
 
 
 @pytest.mark.parametrize(

@@ -1,5 +1,5 @@
 """Finds words for people that no translation goes through: in templates, in scripts and in Python. Honest heuristics; each is
-shown to bite in test_words.py.
+shown to bite in test_template_words.py and lessons/test_words.py.
 """
 
 import ast
@@ -15,13 +15,16 @@ BLOCKS = re.compile(
     re.DOTALL,
 )
 IN_TAGS = re.compile(
-    r"""(?:default|default_if_none|add|yesno|pluralize|join):["'](?P<filter>[^"']*)["']|\bwords=["'](?P<with>[^"']*)["']"""
+    r"""(?:default|default_if_none|add|yesno|pluralize|join):["'](?P<filter>[^"']*)["']|"""
+    r"""\b(?:words|title|ready)=["'](?P<with>[^"']*)["']|(?P<english>\|pluralize)\b"""
 )
+# A fragment may be nothing but attributes, for the element that includes it.
+ATTRIBUTE = re.compile(r'([\w-]+)\s*="([^"]*)"')
 TAGS = re.compile(r"{%.*?%}|{{.*?}}", re.DOTALL)
 
 
 def in_template(source: str) -> list[str]:
-    """Texts and named attributes that stand bare, and words given in tags and filters."""
+    """Texts, named attributes and sentences in data- attributes that stand bare, words given in tags, English plurals."""
     source = BLOCKS.sub(" ", source)
     found = [
         words
@@ -43,14 +46,22 @@ class _Texts(HTMLParser):
 
     def handle_starttag(self, tag, attributes) -> None:
         self.silent += tag in ("script", "style")
-        self.texts += [value for name, value in attributes if name in SAID_IN and value]
+        self._read_attributes(attributes)
 
     def handle_endtag(self, tag) -> None:
         self.silent -= tag in ("script", "style")
 
     def handle_data(self, data) -> None:
-        if not self.silent and data.strip():
-            self.texts.append(data.strip())
+        if self.silent:
+            return
+        self._read_attributes(ATTRIBUTE.findall(data))
+        if words := ATTRIBUTE.sub(" ", data).strip():
+            self.texts.append(words)
+
+    def _read_attributes(self, attributes) -> None:
+        for name, value in attributes:
+            if value and (name in SAID_IN or (name.startswith("data-") and SENTENCE.search(value))):
+                self.texts.append(value)
 
 
 # What a script says stands in a literal; these literals are no words for people: classes, selectors, names of things.
