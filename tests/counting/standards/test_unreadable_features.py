@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, CountError, Grid, suggest_standards
+from routines.counting import Audience, Count, CountError, Grid
 from routines.counting.standards import read_features
 from routines.counting.standards.features import CONDITIONS, HINTS
+from routines.words import suggest_standards
 
 GRIDS = [
     Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), 3)
