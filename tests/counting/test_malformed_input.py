@@ -6,9 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, CountError, Grid, Style
+from routines.counting import Audience, Count, CountError, Grid, Style, compare_folds, locate
 from routines.counting.stories import Story
-from routines.words import compare_folds, locate
 from tests.counting.any_count import KINDS
 
 GOOD = {

@@ -5,8 +5,17 @@ from fractions import Fraction
 
 import pytest
 
-from routines.counting import Audience, Claim, Count, CountError, Grid, classify
-from routines.words import likely_slips, next_counts, suggest_stops
+from routines.counting import (
+    Audience,
+    Claim,
+    Count,
+    CountError,
+    Grid,
+    classify,
+    likely_slips,
+    next_counts,
+    suggest_stops,
+)
 from tests.counting.claims import a_claim
 
 GRID = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), 5)

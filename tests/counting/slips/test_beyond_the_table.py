@@ -5,8 +5,7 @@ Common practice, no source, unless the rule says otherwise.
 
 import pytest
 
-from routines.counting import Audience, Count, Grid, Style
-from routines.words import likely_slips
+from routines.counting import Audience, Count, Grid, Style, likely_slips
 
 
 def heard(

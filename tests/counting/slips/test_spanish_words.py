@@ -3,8 +3,7 @@
 Common practice, no source; the regular words are those num2words gives.
 """
 
-from routines.counting import Audience, Count, Grid, Slip
-from routines.words import likely_slips
+from routines.counting import Audience, Count, Grid, Slip, likely_slips
 
 
 def slips(start: str, step: str, level: int, kind: str = "whole", terms: int = 12, language: str = "es") -> list[Slip]:

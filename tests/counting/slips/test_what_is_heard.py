@@ -6,10 +6,9 @@ from math import lcm
 
 import pytest
 
-from routines.counting import Audience, Count
+from routines.counting import Audience, Count, likely_slips
 from routines.counting.slips.foreseeing import rules_for
 from routines.counting.slips.jump import Jump
-from routines.words import likely_slips
 from tests.counting.slips.table import counts_for, fires, grid_of, level, rows, unit_of
 from tests.counting.slips.what_is_heard import SAID, number_said, written
 
