@@ -9,7 +9,7 @@ from routines.models.plan_differences import changes_between
 from routines.models.plan_document import Stop
 from tests.routines.making import SEVENS
 
-STOP = Stop(10, "What is under 11?", "46", ("5 jumps of 7 make 35", "down one row"), 20, 60, 90)
+STOP = Stop(10, "What is under 11?", "46", ("5 jumps of 7 make 35", "down one row"), think=20, partner=60, share=90)
 
 
 def another(value):
