@@ -18,6 +18,9 @@ FILLS = {
 }
 """How a grid is filled, in words."""
 
+LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
+"""The languages of a plan, in words."""
+
 AREA_OF_KIND = {
     Kind.DECIMAL: "decimals",
     Kind.FRACTION: "fractions",

@@ -7,6 +7,7 @@ from django.utils.text import capfirst
 
 from routines.counting import CountError
 from routines.models import Reflection
+from routines.models.declared import paths_of_words
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, Fold, NextCount, Plan, Stop
 
@@ -95,9 +96,10 @@ def _target_lines(plan: Plan, level: int) -> tuple[str, ...]:
 
 
 def _stop_line(stop: Stop) -> str:
+    words = [getattr(stop, path.removesuffix(".*")) for path in paths_of_words(Stop)]
+    texts = ["; ".join(text) if isinstance(text, tuple) else text for text in words]
     times = f"think {stop.think} s, partner {stop.partner} s, share {stop.share} s"
-    routes = "; ".join(stop.routes)
-    return _filled_line(f"After count {stop.after}: {stop.question}", stop.answer, routes, f"({times})")
+    return f"After count {stop.after}: {_filled_line(*texts, f'({times})')}"
 
 
 def _next_line(following: NextCount) -> str:

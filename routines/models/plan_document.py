@@ -16,6 +16,7 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import ConfigDict, Field, StringConstraints
 
 from routines.counting import Audience, Claim, Count, Fill, Grid, Kind, Outcome, Style
+from routines.counting.languages import LANGUAGES
 
 SCHEMA = 1
 
@@ -185,7 +186,12 @@ class Plan(Part):
         return [Claim.from_dict(dict(target.claim)) for target in self.targets]
 
     def audience(self, level: int) -> Audience:
-        return Audience(level=level, language="es" if self.language == "es" else "en")
+        return Audience(level=level, language=self.first_language)
+
+    @property
+    def first_language(self) -> str:
+        """The language of its sentences: of a plan in both the first."""
+        return LANGUAGES[0] if self.language == "both" else self.language
 
     def minutes(self) -> int:
         """Estimated length in whole minutes: five seconds a count and the times of the stops (common practice, no source)."""

@@ -15,12 +15,11 @@ from routines.paper.prints import PRINTS, Wishes
 from routines.paper.subject import Subject
 
 AT_MOST = 40
-CONTENTS = ("plan", "substitute", "poster", "recording", "follow-up")
-PAGES = {"plan": 1, "substitute": 2, "poster": 1, "recording": 3, "follow-up": 2}  # usually; for the progress shown
 
 
 def pages_expected(counts: int, contents: Iterable[str]) -> int:
-    return 1 + counts * sum(PAGES[name] for name in contents)
+    """How many pages a booklet usually has, for the progress shown."""
+    return 1 + counts * sum(PRINTS[name].pages for name in contents)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +44,7 @@ class Booklet:
     def _sheets(self) -> Iterable[list[SafeString]]:
         """The sheets of each count, made one after another."""
         for subject in self.subjects:
-            yield [sheet for name in self.contents for sheet in PRINTS[name](subject, Wishes())]
+            yield [sheet for name in self.contents for sheet in PRINTS[name].sheets(subject, Wishes())]
 
     def _cover(self) -> SafeString:
         first = self.subjects[0]

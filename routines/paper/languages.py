@@ -5,10 +5,11 @@ from collections.abc import Callable
 from django.utils.html import format_html
 from django.utils.safestring import SafeString
 
+from routines.counting.languages import LANGUAGES as SPOKEN
 from routines.drawing.typesetting import typeset
 from routines.paper.phrases import PHRASES
 
-LANGUAGES = {"en": ("en",), "es": ("es",), "both": ("en", "es")}
+LANGUAGES = {**{language: (language,) for language in SPOKEN}, "both": ("en", "es")}
 
 
 class PrintLanguages:

@@ -33,12 +33,23 @@ def _poster(subject: Subject, wishes: Wishes) -> list[SafeString]:
     return poster_sheets(subject, lit=wishes.lit)
 
 
-PRINTS: dict[str, Callable[[Subject, Wishes], list[SafeString]]] = {
-    "plan": lambda subject, wishes: [plan_sheet(subject)],
-    "substitute": lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)],
-    "poster": _poster,
-    "recording": lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts)),
-    "follow-up": lambda subject, wishes: follow_up_sheets(subject),
+@dataclass(frozen=True, slots=True)
+class Print:
+    """What it is called, how many pages it usually has, and how its sheets are made."""
+
+    label: str
+    pages: int
+    sheets: Callable[[Subject, Wishes], list[SafeString]]
+
+
+PRINTS: dict[str, Print] = {
+    "plan": Print("plan page", 1, lambda subject, wishes: [plan_sheet(subject)]),
+    "substitute": Print(
+        "for a substitute", 2, lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)]
+    ),
+    "poster": Print("poster", 1, _poster),
+    "recording": Print("recording sheets", 3, lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts))),
+    "follow-up": Print("follow-up", 2, lambda subject, wishes: follow_up_sheets(subject)),
 }
 
 
@@ -50,5 +61,5 @@ def document_of(name: str, subject: Subject, wishes: Wishes) -> Document:
         author=subject.routine.owner.display_name,
         language=subject.say.main,
         paper=subject.school.paper,
-        sheets=PRINTS[name](subject, wishes),
+        sheets=PRINTS[name].sheets(subject, wishes),
     )

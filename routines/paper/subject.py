@@ -40,7 +40,7 @@ class Subject:
     @property
     def written(self) -> str:
         """The language the teacher wrote her own words in."""
-        return "es" if self.plan.language == "es" else "en"
+        return self.plan.first_language
 
     @cached_property
     def story(self) -> Story | None:
@@ -60,7 +60,7 @@ class Subject:
 
     def nth(self, n: int) -> Callable[[str], str]:
         """The place of a term, as a function of the language: "22nd", "22.º"."""
-        return lambda language: ordinal(n, language, before_noun=language == "es")
+        return lambda language: ordinal(n, language, before_noun=True)
 
     def phrase(self, key: str, **facts: object) -> str:
         """Fixed words in the main language alone, where there is no room for two."""

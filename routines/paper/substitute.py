@@ -8,6 +8,7 @@ from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
 from routines.models.plan_document import Stop
+from routines.models.suggested_stop import suggested_stop
 from routines.paper.picture import draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
 from routines.paper.subject import Subject
@@ -50,10 +51,7 @@ def stops_of(subject: Subject) -> list[Stop]:
     if subject.plan.stops:
         return sorted(subject.plan.stops, key=lambda stop: stop.after)
     suggested = suggest_stops(subject.grid, subject.shown.target_claims, audience=subject.shown.audience)
-    return [
-        Stop(stop.after, stop.question, stop.answer, tuple(stop.routes), stop.think, stop.partner, stop.share)
-        for stop in suggested
-    ]
+    return list(map(suggested_stop, suggested))
 
 
 def _slips(subject: Subject) -> Iterable[dict[str, Any]]:

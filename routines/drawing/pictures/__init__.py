@@ -26,8 +26,8 @@ _PICTURES = {
     "ruler": ruler,
     "scale": scale,
 }
+_EVERY_COUNT = ("line",)
 _BEST_FIRST = {
-    Kind.WHOLE: ("line",),
     Kind.DECIMAL: ("line", "bars"),
     Kind.FRACTION: ("bars", "line"),
     Kind.LENGTH: ("ruler", "line"),
@@ -35,14 +35,15 @@ _BEST_FIRST = {
     Kind.CAPACITY: ("jugs", "line"),
     Kind.MONEY: ("coins", "line"),
     Kind.CLOCK: ("clock", "line"),
-    Kind.ELAPSED: ("line",),
 }
 _OVER_TIME = (Kind.CLOCK, Kind.ELAPSED)
 
 
 def pictures_for(count: Count, language: str = "en") -> tuple[tuple[str, str], ...]:
     """The pictures that fit a count with their names for people, best first; the number line fits every count."""
-    fitting = (kind for kind in _BEST_FIRST[count.kind] if kind in _PICTURES and _PICTURES[kind].fits(count))
+    fitting = (
+        kind for kind in _BEST_FIRST.get(count.kind, _EVERY_COUNT) if kind in _PICTURES and _PICTURES[kind].fits(count)
+    )
     return tuple((kind, NAMES[language][_named(count, kind)]) for kind in fitting)
 
 

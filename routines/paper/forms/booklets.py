@@ -11,14 +11,9 @@ from accounts.typed_numbers import typed_ids
 from routines.models import Routine, UnreadablePlan
 from routines.paper.booklet import AT_MOST
 from routines.paper.forms.prints import LANGUAGES
+from routines.paper.prints import PRINTS
 
-CONTENTS = [
-    ("plan", "plan page"),
-    ("substitute", "for a substitute"),
-    ("poster", "poster"),
-    ("recording", "recording sheets"),
-    ("follow-up", "follow-up"),
-]
+CONTENTS = [(name, one.label) for name, one in PRINTS.items()]
 
 
 class BookletForm(forms.Form):

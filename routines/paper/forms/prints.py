@@ -7,10 +7,11 @@ from django.db.models import QuerySet
 
 from accounts.offered import offer_rows
 from routines.models import Lesson
+from routines.models.facts import LANGUAGES as OF_A_PLAN
 from routines.paper.prints import Wishes
 from routines.paper.recording import AMOUNTS
 
-LANGUAGES = [("", "as planned"), ("en", "English"), ("es", "Spanish"), ("both", "English and Spanish")]
+LANGUAGES = [("", "as planned"), *OF_A_PLAN.items()]
 SHOWS = [("plain", "plain"), ("lit", "with the targets lit"), ("lesson", "as it happened")]
 
 

@@ -9,43 +9,7 @@ from routines.counting import CountError, Grid, Kind
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
-
-KINDS = {
-    Kind.WHOLE: "whole numbers",
-    Kind.DECIMAL: "decimals",
-    Kind.FRACTION: "fractions",
-    Kind.LENGTH: "lengths",
-    Kind.MASS: "masses",
-    Kind.CAPACITY: "capacities",
-    Kind.MONEY: "money",
-    Kind.CLOCK: "clock times",
-    Kind.ELAPSED: "elapsed times",
-}
-
-# What a teacher might type for start and step, shown while a field is empty.
-EXAMPLES: dict[str, tuple[str, str]] = {
-    Kind.WHOLE: ("10", "6"),
-    Kind.DECIMAL: ("0.4", "0.3"),
-    Kind.FRACTION: ("1/4", "3/4"),
-    Kind.LENGTH: ("9 in", "1 ft 3 in"),
-    Kind.MASS: ("12 oz", "12 oz"),
-    Kind.CAPACITY: ("250 mL", "400 mL"),
-    Kind.MONEY: ("$0.10", "35c"),
-    Kind.CLOCK: ("8:10", "25 min"),
-    Kind.ELAPSED: ("20 min", "25 min"),
-}
-
-STYLES_OF_KIND: dict[str, tuple[str, ...]] = {
-    Kind.WHOLE: ("thousands",),
-    Kind.DECIMAL: ("fractions", "places", "saying", "decimal_mark", "thousands"),
-    Kind.FRACTION: ("fractions", "shape", "wholes", "saying"),
-    Kind.LENGTH: ("units", "shape", "decimal_mark"),
-    Kind.MASS: ("units", "shape", "decimal_mark"),
-    Kind.CAPACITY: ("units", "shape", "decimal_mark"),
-    Kind.MONEY: ("decimal_mark", "thousands"),
-    Kind.CLOCK: ("clock", "saying"),
-    Kind.ELAPSED: ("units",),
-}
+from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLES_OF_KIND
 
 
 class StyleForm(forms.Form):

@@ -11,8 +11,8 @@ from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
 from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
 from routines.models.facts import FILLS
-from routines.plans.forms.count import KINDS
 from routines.plans.forms.fields import choice, short_text
+from routines.plans.forms.number_kinds import BELOW_ZERO, KINDS, LIMITS, USUAL
 
 WANTED = {
     "column": "landmarks stand in one column",
@@ -24,27 +24,12 @@ WANTED = {
     "table": "a times table",
     "opposites": "opposites: a number and its negative",
 }
-
-# Limits in which a class of any grade finds something; the teacher narrows them.
-LIMITS = ("grain", "start_low", "start_high", "step_low", "step_high", "multiple")
-USUAL: dict[str, tuple[str, ...]] = {
-    Kind.WHOLE: ("1", "0", "60", "2", "12", "10"),
-    Kind.DECIMAL: ("0.1", "0", "2", "0.1", "0.9", "1"),
-    Kind.FRACTION: ("1/4", "0", "2", "1/4", "5/4", "1"),
-    Kind.LENGTH: ("1 in", "0 in", "2 ft", "2 in", "1 ft 6 in", "1 ft"),
-    Kind.MASS: ("1 oz", "0 oz", "2 lb", "2 oz", "1 lb 8 oz", "1 lb"),
-    Kind.CAPACITY: ("50 mL", "0 mL", "1 L", "50 mL", "800 mL", "1 L"),
-    Kind.MONEY: ("$0.05", "$0.00", "$2.00", "$0.05", "$0.95", "$1.00"),
-    Kind.CLOCK: ("5 min", "8:00", "9:00", "5 min", "50 min", "1 h"),
-    Kind.ELAPSED: ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
-}
 OFF = {"": "anywhere", "on": "on a multiple of the step", "off": "off the multiples of the step"}
 FILLS_TRIED: dict[str, Translated] = {
     "": "across or down",
     Fill.ACROSS: FILLS[Fill.ACROSS],
     Fill.DOWN: FILLS[Fill.DOWN],
 }
-BELOW_ZERO: dict[str, str] = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
 MOST_LOOKED_AT = 500
 COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
 

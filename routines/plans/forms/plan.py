@@ -11,7 +11,7 @@ from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, Grid, show_claim
-from routines.models.facts import area_of
+from routines.models.facts import LANGUAGES, area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.forms.count import CountForm
@@ -21,7 +21,6 @@ from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_row
 from routines.plans.forms.typed import Typed, claim_text, only
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
-LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
 
 
 class AboutForm(forms.Form):

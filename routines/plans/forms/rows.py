@@ -10,8 +10,8 @@ from routines.counting import CountError, Grid, Kind, Outcome
 from routines.models.declared import declared
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
-from routines.plans.forms.count import EXAMPLES, KINDS
 from routines.plans.forms.fields import choice, short_text, whole_number, written
+from routines.plans.forms.number_kinds import EXAMPLES, KINDS
 from routines.plans.forms.typed import ROWS, Typed, row_numbers
 
 MOST_ROUTES = 6

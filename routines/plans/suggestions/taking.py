@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from routines.counting import Audience, Claim, Grid, Outcome
 from routines.models.declared import declared
 from routines.models.plan_document import Stop
+from routines.models.suggested_stop import suggested_stop
 from routines.words import SpokenStop, SpokenVariation, next_counts, suggest_stops
 
 
@@ -52,10 +53,11 @@ def _count_and_fold(grid: Grid) -> dict[str, object]:
 
 def offered_stops(grid: Grid, targets: list[Claim], audience: Audience, asked_already: set[str]) -> list[Offer]:
     offers = []
-    for stop in suggest_stops(grid, targets, audience=audience):
-        if stop.question not in asked_already:
+    for offered in suggest_stops(grid, targets, audience=audience):
+        if offered.question not in asked_already:
+            stop = suggested_stop(offered)
             row = {name: getattr(stop, name) for name in declared(Stop)} | {"routes": "\n".join(stop.routes)}
-            offers.append(Offer(stop, f"stops.add {json.dumps(row)}"))
+            offers.append(Offer(offered, f"stops.add {json.dumps(row)}"))
     return offers
 
 

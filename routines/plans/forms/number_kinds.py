@@ -1,0 +1,55 @@
+"""What the plan's forms say and offer of each kind of number."""
+
+from routines.counting import Kind
+
+KINDS = {
+    Kind.WHOLE: "whole numbers",
+    Kind.DECIMAL: "decimals",
+    Kind.FRACTION: "fractions",
+    Kind.LENGTH: "lengths",
+    Kind.MASS: "masses",
+    Kind.CAPACITY: "capacities",
+    Kind.MONEY: "money",
+    Kind.CLOCK: "clock times",
+    Kind.ELAPSED: "elapsed times",
+}
+
+# What a teacher might type for start and step, shown while a field is empty.
+EXAMPLES: dict[str, tuple[str, str]] = {
+    Kind.WHOLE: ("10", "6"),
+    Kind.DECIMAL: ("0.4", "0.3"),
+    Kind.FRACTION: ("1/4", "3/4"),
+    Kind.LENGTH: ("9 in", "1 ft 3 in"),
+    Kind.MASS: ("12 oz", "12 oz"),
+    Kind.CAPACITY: ("250 mL", "400 mL"),
+    Kind.MONEY: ("$0.10", "35c"),
+    Kind.CLOCK: ("8:10", "25 min"),
+    Kind.ELAPSED: ("20 min", "25 min"),
+}
+
+STYLES_OF_KIND: dict[str, tuple[str, ...]] = {
+    Kind.WHOLE: ("thousands",),
+    Kind.DECIMAL: ("fractions", "places", "saying", "decimal_mark", "thousands"),
+    Kind.FRACTION: ("fractions", "shape", "wholes", "saying"),
+    Kind.LENGTH: ("units", "shape", "decimal_mark"),
+    Kind.MASS: ("units", "shape", "decimal_mark"),
+    Kind.CAPACITY: ("units", "shape", "decimal_mark"),
+    Kind.MONEY: ("decimal_mark", "thousands"),
+    Kind.CLOCK: ("clock", "saying"),
+    Kind.ELAPSED: ("units",),
+}
+
+# Limits in which a class of any grade finds something; the teacher narrows them.
+LIMITS = ("grain", "start_low", "start_high", "step_low", "step_high", "multiple")
+USUAL: dict[str, tuple[str, ...]] = {
+    Kind.WHOLE: ("1", "0", "60", "2", "12", "10"),
+    Kind.DECIMAL: ("0.1", "0", "2", "0.1", "0.9", "1"),
+    Kind.FRACTION: ("1/4", "0", "2", "1/4", "5/4", "1"),
+    Kind.LENGTH: ("1 in", "0 in", "2 ft", "2 in", "1 ft 6 in", "1 ft"),
+    Kind.MASS: ("1 oz", "0 oz", "2 lb", "2 oz", "1 lb 8 oz", "1 lb"),
+    Kind.CAPACITY: ("50 mL", "0 mL", "1 L", "50 mL", "800 mL", "1 L"),
+    Kind.MONEY: ("$0.05", "$0.00", "$2.00", "$0.05", "$0.95", "$1.00"),
+    Kind.CLOCK: ("5 min", "8:00", "9:00", "5 min", "50 min", "1 h"),
+    Kind.ELAPSED: ("5 min", "0 min", "60 min", "5 min", "50 min", "1 h"),
+}
+BELOW_ZERO: dict[str, str] = {Kind.WHOLE: "-20", Kind.DECIMAL: "-2", Kind.FRACTION: "-2"}
