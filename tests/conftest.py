@@ -2,10 +2,11 @@
 
 import os
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import pytest
 from django.test import Client
+from django.utils import timezone
 from hypothesis import HealthCheck, settings
 
 from accounts.models import School, User
@@ -80,8 +81,11 @@ def quick_and_plain(settings) -> None:
 
 
 @pytest.fixture
-def school(db) -> School:
-    return SchoolFactory()
+def school(db) -> Iterator[School]:
+    """Its day is the tests' day, also in the hours when it is yesterday there."""
+    made = SchoolFactory()
+    with timezone.override(made.time_zone):
+        yield made
 
 
 @pytest.fixture

@@ -2,9 +2,9 @@
 
 import json
 import uuid
-from datetime import date
 
 import pytest
+from django.utils import timezone
 
 from accounts.models import User
 from routines.erasing import doing
@@ -158,7 +158,7 @@ def test_an_erased_event_that_no_backup_held_comes_back_as_its_stub(owner, admin
 def test_a_lesson_is_made_again_for_a_plan_whose_words_were_taken_out(owner, administrator):
     lesson = open_lesson(owner, routine=make_routine(owner, title=f"{NAME}’s sevens"))
     opening = lesson.events.get().as_dict()
-    opening["data"]["taught_on"] = date.today().isoformat()
+    opening["data"]["taught_on"] = timezone.localdate().isoformat()
     erase(administrator)
     LessonEvent.objects.all().delete()
     lesson.delete()
