@@ -1,26 +1,17 @@
 """The brute force imports nothing of the engine, and sees it when the engine is wrong."""
 
 import ast
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from routines.counting import Count, Grid
-from routines.counting.patterns import blocks, everything, how_many, landmarks
+from routines.counting.patterns import blocks, how_many, landmarks
 from tests.brute_force.long_run import batch
 from tests.counting.comparing import disagreements
 
 FOLDER = Path(__file__).parents[1] / "brute_force"
 VIEW = Grid(Count.parse(kind="whole", start="1,325", step="-50", terms=16), 4)
-
-
-@pytest.fixture(autouse=True)
-def searched_anew() -> Iterator[None]:
-    """What was found before a fault was planted says nothing of it, and what is found with it is not to be kept."""
-    everything.cache_clear()
-    yield
-    everything.cache_clear()
 
 
 @pytest.mark.parametrize("module", sorted(FOLDER.glob("*.py")), ids=lambda path: path.stem)
