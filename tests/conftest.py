@@ -39,9 +39,9 @@ def pytest_addoption(parser) -> None:
 def pytest_collection_modifyitems(config, items) -> None:
     if not config.getoption("--with-database"):
         return
-    chosen = [item for item in items if opens_database(item)]
-    config.hook.pytest_deselected(items=[item for item in items if not opens_database(item)])
-    items[:] = chosen
+    chosen = {item for item in items if opens_database(item)}
+    config.hook.pytest_deselected(items=[item for item in items if item not in chosen])
+    items[:] = [item for item in items if item in chosen]
 
 
 def opens_database(item) -> bool:

@@ -68,3 +68,7 @@ def test_roles_say_who_is_who(owner, coach, administrator):
     assert (owner.is_coach, owner.is_administrator) == (False, False)
     assert (coach.is_coach, coach.is_administrator) == (True, False)
     assert (administrator.is_coach, administrator.is_administrator) == (False, True)
+
+
+def test_no_passphrase_at_all_is_never_right():
+    assert not UserFactory().check_password(None)
