@@ -34,7 +34,9 @@ def participant_in(request: HttpRequest, lesson: Lesson) -> Participant | None:
 
 
 def find_lesson(key: Any, *related: str) -> Lesson | None:
-    return Lesson.objects.filter(key=key).select_related(*related).first()
+    lessons = Lesson.objects.filter(key=key).order_by()
+    # Without a name select_related would follow every key there is, on every question of every board.
+    return (lessons.select_related(*related) if related else lessons).first()
 
 
 def page_for(

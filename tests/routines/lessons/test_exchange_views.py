@@ -87,6 +87,16 @@ def test_at_most_five_hundred_are_told_at_once(owner, visit, lesson):
     assert (len(rest["events"]), rest["last"], rest["more"]) == (101, 601, False)
 
 
+def test_to_ask_whether_there_is_news_reads_the_lesson_alone(owner, visit, lesson, django_assert_max_num_queries):
+    """Sixty devices ask every second: no plan, class or teacher is read with it."""
+    client = visit(owner)
+    hear(client, lesson)
+    lesson.refresh_from_db()
+    with django_assert_max_num_queries(4) as asked:
+        assert hear(client, lesson, after=lesson.last_seq).json()["events"] == []
+    assert [query["sql"] for query in asked.captured_queries if " JOIN " in query["sql"]] == []
+
+
 def test_a_board_goes_on_past_what_it_may_not_hear(visit, lesson):
     for _ in range(6):
         append(lesson, *(event(2, "notice.add", {"text": "planted", "expected": None}) for _ in range(100)))
