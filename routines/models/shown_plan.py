@@ -44,8 +44,10 @@ class ShownPlan:
 
     @property
     def rule(self) -> str:
-        """The n-th count as an expression, "6 × n + 52"; "" for classes that do not write such rules yet."""
-        return self.grid.count.rule().text if self.audience.level >= LEVEL_OF_RULES else ""
+        """The n-th count as an expression, "6 × n + 52", with a minus sign; "" for classes that do not write such rules yet."""
+        if self.audience.level < LEVEL_OF_RULES:
+            return ""
+        return self.grid.count.rule().text.replace(" - ", " \u2212 ")  # read, not typed: a minus sign
 
     @cached_property
     def target_claims(self) -> list[Claim]:

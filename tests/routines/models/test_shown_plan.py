@@ -21,7 +21,7 @@ def test_a_card_says_nothing_that_the_count_says_already() -> None:
         assert one.pattern.claim.parameters.get("modulus") != 1
 
 
-@pytest.mark.parametrize(("level", "rule"), [(4, ""), (5, "7 × n - 3"), (8, "7 × n - 3")])
+@pytest.mark.parametrize(("level", "rule"), [(4, ""), (5, "7 × n \u2212 3"), (8, "7 × n \u2212 3")])
 def test_a_rule_is_written_from_level_five_on(level: int, rule: str) -> None:
     """Common Core State Standards, 5.OA.B.3 and 6.EE.A.2: rules of patterns, then expressions with letters for numbers."""
     shown = ShownPlan(SEVENS, level)
@@ -31,6 +31,6 @@ def test_a_rule_is_written_from_level_five_on(level: int, rule: str) -> None:
 def test_the_rule_that_is_written_gives_every_count() -> None:
     """Read by sympy, not by us."""
     shown = ShownPlan(SEVENS, 6)
-    read = sympify(shown.rule.replace("×", "*"))
+    read = sympify(shown.rule.replace("×", "*").replace("\u2212", "-"))
     values = [read.subs("n", n) for n in range(1, shown.grid.terms + 1)]
     assert values == [shown.grid.count.value(n) for n in range(1, shown.grid.terms + 1)]
