@@ -5,7 +5,7 @@ import pytest
 from routines.demo.plans import PLANS
 from routines.models.plan_document import CountTyped, Fold
 from routines.plans.actions import copy_routine, save_version
-from tests.browser.test_school_screens import faults
+from tests.browser.axe import faults_in_both_themes
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -35,11 +35,10 @@ def bank(owner, teammate, grade_three):
     return made, lessons
 
 
-@pytest.mark.parametrize("theme", ["light", "dark"])
 @pytest.mark.parametrize("width", [1280, 320])
-def test_every_screen_is_in_order_and_fits(open_as, owner, bank, grade_two, width, theme):
+def test_every_screen_is_in_order_and_fits_in_both_themes(open_as, owner, bank, grade_two, width):
     routines, lessons = bank
-    page = open_as(owner, width=width, color_scheme=theme)
+    page = open_as(owner, width=width)
     addresses = ["/", "/?q=nothing", "/plans/", "/plans/new/", "/lessons/", "/coverage/", "/import/", "/booklet/"]
     addresses += [f"/coverage/{grade_two.pk}/whole/"]
     addresses += [f"/routines/{routine.pk}/" for routine in routines]
@@ -50,7 +49,7 @@ def test_every_screen_is_in_order_and_fits(open_as, owner, bank, grade_two, widt
     for address in addresses:
         answer = page.goto(address)
         assert answer.status == 200, address
-        found = faults(page)
+        found = faults_in_both_themes(page)
         if found:
             wrong[address] = found[:3]
         if page.evaluate("document.documentElement.scrollWidth") > width:

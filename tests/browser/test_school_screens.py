@@ -1,19 +1,13 @@
 """The school's own screens in a real browser: found by axe to be in order, and they fit a small phone."""
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 
 from grade_bands.actions import load_standards
+from tests.browser.axe import faults, faults_in_both_themes
 
 pytestmark = pytest.mark.django_db(transaction=True)
 
 PAGES = ["/school/", "/school/people/", "/school/classes/", "/school/classes/new/", "/school/grades/", "/me/"]
-RULES = {"runOnly": {"type": "tag", "values": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]}}
-
-
-def faults(page) -> list[str]:
-    found = Axe().run(page, options=RULES).response["violations"]
-    return [f"{rule['id']}: {node['html']}" for rule in found for node in rule["nodes"]]
 
 
 @pytest.mark.parametrize("width", [1280, 320])
@@ -22,7 +16,7 @@ def test_administrators_screens(open_as, administrator, owner, width):
     page = open_as(administrator, width=width)
     for path in PAGES:
         page.goto(path)
-        assert faults(page) == [], path
+        assert faults_in_both_themes(page) == [], path
         assert page.evaluate("document.documentElement.scrollWidth") <= width, path
 
 
