@@ -1,4 +1,4 @@
-"""A routine as a card: the grid itself, small, with its count in words and its two best patterns.
+"""A routine as a card: the grid itself, small, with its count in words and the patterns that are lit in it.
 
 A plan that cannot be read is a card of its own, so that one damaged row never takes a list down with it.
 """
@@ -22,7 +22,7 @@ class UnreadableCard:
 
 @dataclass(frozen=True, slots=True)
 class Card:
-    """`patterns` are at most two."""
+    """`patterns` are those that light up by themselves, two at most."""
 
     routine: Routine
     shown: ShownPlan
@@ -32,8 +32,8 @@ class Card:
 
 def card_of(routine: Routine) -> Card:
     shown = ShownPlan(routine.plan, routine.grade.level)
-    best = tuple(item.pattern for item in shown.best_two)
-    return Card(routine, shown, count_in_words(shown.grid), best)
+    lit = tuple(item.pattern for item in shown.lit)
+    return Card(routine, shown, count_in_words(shown.grid), lit)
 
 
 def cards_of(routines: Iterable[Routine]) -> list[Card | UnreadableCard]:

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from .checking import check
     from .designing import Designs, design_grids
     from .designing.limits import Limits
+    from .ended import ended_runs
     from .explaining import explain_cells
     from .folds import FoldReport, Sight, compare_folds
     from .patterns import find_patterns
@@ -67,6 +68,7 @@ _LOADED_WHEN_ASKED_FOR = {
     "classify": "slips",
     "compare_folds": "folds",
     "design_grids": "designing",
+    "ended_runs": "ended",
     "explain_cells": "explaining",
     "find_patterns": "patterns",
     "likely_slips": "slips",
@@ -114,6 +116,7 @@ __all__ = [
     "classify",
     "compare_folds",
     "design_grids",
+    "ended_runs",
     "explain_cells",
     "find_patterns",
     "ideas",

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from routines.counting import Audience, Claim, CountError, Grid, proposed_landmarks
-from routines.counting.claims import RemainderClaim, StepClaim
+from routines.models.lit import lit_by_itself
 from routines.models.plan_document import Plan
 from routines.words import SpokenPattern, find_patterns, show_claim
 
@@ -88,29 +88,24 @@ class ShownPlan:
         )
 
     @cached_property
-    def best_two(self) -> list[ShownPattern]:
-        """Two patterns worth showing on a card: targets first, then the most telling of what says something new."""
-        telling = [shown for shown in self.patterns if shown.target]
-        telling += [shown for shown in self.patterns if not shown.target and not _says_nothing_new(shown.pattern.claim)]
-        return telling[:2]
+    def lit(self) -> list[ShownPattern]:
+        """What lights up before anybody chose, two at most; all of it is among `listed`."""
+        targets = [shown.pattern for shown in self.patterns if shown.target]
+        found = [shown.pattern for shown in self.patterns if not shown.target]
+        chosen = lit_by_itself(self.grid, targets, found, self.landmarks)
+        known = {shown.pattern.claim: shown for shown in self.patterns}
+        return [known.get(pattern.claim) or ShownPattern(f"e{i}", pattern, False) for i, pattern in enumerate(chosen)]
 
     @cached_property
-    def lit_at_first(self) -> list[ShownPattern]:
-        """What is lit before anybody chose: the best two, but of those that fill the whole grid one alone, and only by itself."""
-        some = [shown for shown in self.best_two if len(shown.pattern.cells) < self.grid.terms]
-        return some or self.best_two[:1]
+    def listed(self) -> list[ShownPattern]:
+        """The targets, what lights up by itself, which may be over before the grid ends, then what else is found."""
+        first = [*(shown for shown in self.patterns if shown.target), *self.lit]
+        return list({shown.key: shown for shown in [*first, *self.patterns]}.values())
 
     @cached_property
     def landmarks(self) -> tuple[int, ...]:
         """Terms to draw as landmarks: multiples of the plan's chosen landmark, or what the engine proposes."""
         return landmark_terms(self.grid, self.plan.landmark)
-
-
-def _says_nothing_new(claim: Claim) -> bool:
-    """Whether a claim only says what the count is: its step, or that whole inches are whole."""
-    if isinstance(claim, RemainderClaim):
-        return claim.modulus == 1 and claim.block_length == 1
-    return isinstance(claim, StepClaim)
 
 
 def landmark_terms(grid: Grid, chosen: str) -> tuple[int, ...]:

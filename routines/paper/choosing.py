@@ -13,7 +13,7 @@ def print_pictures(shown: ShownPlan) -> dict[str, Any]:
     """Options of the grid tag: `lit` on the plan page, `first_stop`, cells `given` on a sheet and `asked` in a follow-up."""
     grid, stops = shown.grid, shown.plan.stops
     return {
-        "lit": [item.pattern for item in shown.lit_at_first],
+        "lit": [item.pattern for item in shown.lit],
         "first_stop": min(stop.after for stop in stops) if stops else max(2, grid.terms // 2),
         "given": {n: Entry() for n in givens(grid, "some", shown.audience.level)},
         "asked": entries_with(grid, asked_cells(grid, patterns_to_use(shown))),

@@ -1,6 +1,6 @@
 """The follow-up: missing counts that the targets find, one far past the end, and the answers on a page of their own."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from string import ascii_lowercase
 from typing import Any
 
@@ -28,13 +28,13 @@ def follow_up_sheets(subject: Subject) -> list[SafeString]:
     asked = asked_cells(subject.grid, patterns)
     questions: list[Asked | SpokenProbe] = [*asked, *_past_the_end(subject)]
     lettered = dict(zip(ascii_lowercase, questions, strict=False))
-    return [_questions(subject, lettered), _answers(subject, lettered, patterns)]
+    return [_questions(subject, lettered), _answers(subject, lettered)]
 
 
 def patterns_to_use(shown: ShownPlan) -> list[SpokenPattern]:
-    """The targets; of a plan without any, what is lit on its card."""
+    """The targets; of a plan without any, what lights up by itself."""
     targets = [item.pattern for item in shown.patterns if item.target]
-    return targets or [item.pattern for item in shown.best_two]
+    return targets or [item.pattern for item in shown.lit]
 
 
 def entries_with(grid: Grid, asked: Iterable[Asked]) -> dict[int, Entry]:
@@ -76,11 +76,9 @@ def _question(subject: Subject, letter: str, asked: Asked | SpokenProbe) -> Safe
     return subject.say.tell("which_cell", letter=letter, row=row, column=column)
 
 
-def _answers(
-    subject: Subject, lettered: dict[str, Asked | SpokenProbe], patterns: Sequence[SpokenPattern]
-) -> SafeString:
+def _answers(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> SafeString:
     width, height = PAPER[subject.school.paper]
-    lit = patterns[:2]
+    lit = [item.pattern for item in subject.shown.lit]
     each = ANSWER * len(subject.say.languages)
     room = (width - 100, max(height - ANSWERS_HEAD - each * len(lettered), SMALLEST_KEY))
     picture = place(draw(subject, lit=lit), room)

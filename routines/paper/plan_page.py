@@ -27,7 +27,7 @@ BESIDE, ABOVE, ALONE = (0.56, 0.34), (1.0, 0.3), (1.0, 0.78)
 
 def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
     plan = subject.plan
-    lit = [item.pattern for item in subject.shown.lit_at_first]
+    lit = [item.pattern for item in subject.shown.lit]
     layout, picture = place_grid(subject, lit)
     slips = [answer for answer in plan.expected if answer.sort == "slip"]
     says = [answer for answer in plan.expected if answer.sort != "slip"]
@@ -39,7 +39,7 @@ def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
         "listen_for": list(_listen_for(subject)),
         "also_there": [
             (subject.pattern_words(item.pattern, "statement"), _sign(subject, item.pattern.holds))
-            for item in subject.shown.patterns
+            for item in subject.shown.listed
             if not item.target
         ][:ALSO_THERE],
         "stop_rows": in_rows([stop_row(subject, i, stop) for i, stop in enumerate(plan.stops, 1)], STOPS_IN_A_ROW),

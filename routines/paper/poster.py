@@ -17,7 +17,7 @@ HEADING, ONE_MORE_LINE = 76.0, 28.0  # points
 
 def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
     """The whole grid. Lit, it says what is lit; plain, it gives nothing away: not even the plan's title."""
-    patterns = [item.pattern for item in subject.shown.lit_at_first] if lit else []
+    patterns = [item.pattern for item in subject.shown.lit] if lit else []
     lines = len(patterns) * len(subject.say.languages) + len(subject.say.languages) - 1
     kind, picture = placed(subject, draw(subject, lit=patterns, landmarks=lit), HEADING + ONE_MORE_LINE * lines)
     signs = [sign for sign, _ in legend(subject, patterns)]

@@ -113,7 +113,7 @@ class Subject:
         """A pattern's statement, reason or student words (`part`) in the languages of the print."""
 
         def words(language: str) -> str:
-            for item in self.shown_in(language).patterns:
+            for item in self.shown_in(language).listed:
                 if item.pattern.claim == pattern.claim:
                     return str(getattr(item.pattern, part))
             return ""

@@ -23,7 +23,7 @@ GRID_ROOM = (0.6, 0.24)
 
 def substitute_sheet(subject: Subject, *, starts_at: time | None = None, anchor: str = "") -> SafeString:
     """`starts_at` turns the minutes of each step into clock times."""
-    lit = [item.pattern for item in subject.shown.lit_at_first]
+    lit = [item.pattern for item in subject.shown.lit]
     width, height = text_room(subject.school)
     drawn = draw(subject, lit=lit)
     picture = place(drawn, (width * GRID_ROOM[0], height * GRID_ROOM[1]), largest=LARGEST)

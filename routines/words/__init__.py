@@ -12,7 +12,17 @@ from .languages import LANGUAGES, listing, ordinal
 from .locating import SpokenLocation, SpokenRoute, locate
 from .numbers import series
 from .probing import SpokenProbe, probes
-from .seen import SpokenIdea, SpokenPattern, SpokenVerdict, check, explain_cells, find_patterns, ideas, show_claim
+from .seen import (
+    SpokenIdea,
+    SpokenPattern,
+    SpokenVerdict,
+    check,
+    ended_runs,
+    explain_cells,
+    find_patterns,
+    ideas,
+    show_claim,
+)
 from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
 from .standards import SpokenFit, suggest_standards
 from .stops import SpokenStop, suggest_stops
@@ -40,6 +50,7 @@ __all__ = [
     "classify",
     "compare_folds",
     "describe",
+    "ended_runs",
     "explain_cells",
     "find_patterns",
     "ideas",

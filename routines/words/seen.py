@@ -9,6 +9,7 @@ from functools import cached_property
 from routines.counting.audience import Audience
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
+from routines.counting.ended import ended_runs as ended_in
 from routines.counting.explaining import explain_cells as explained
 from routines.counting.grid import Grid
 from routines.counting.ideas import ideas as ideas_of
@@ -83,16 +84,17 @@ def find_patterns(
 
 def ideas(grid: Grid, audience: Audience | None = None) -> list[SpokenIdea]:
     """Every idea with the words of its pattern in its fullest view: see `routines.counting.ideas`."""
-    return [
-        SpokenIdea(
-            idea.claim,
-            idea.seen_at,
-            idea.dies_at,
-            idea.lasts,
-            SpokenPattern.saying(idea.pattern, grid.cut(idea.lasts), audience),
-        )
-        for idea in ideas_of(grid)
-    ]
+    return [_saying_idea(idea, grid, audience) for idea in ideas_of(grid)]
+
+
+def ended_runs(grid: Grid, audience: Audience | None = None) -> list[SpokenIdea]:
+    """The digit runs that are over, with their words: see `routines.counting.ended_runs`."""
+    return [_saying_idea(idea, grid, audience) for idea in ended_in(grid)]
+
+
+def _saying_idea(idea: Idea, grid: Grid, audience: Audience | None) -> SpokenIdea:
+    pattern = SpokenPattern.saying(idea.pattern, grid.cut(idea.lasts), audience)
+    return SpokenIdea(idea.claim, idea.seen_at, idea.dies_at, idea.lasts, pattern)
 
 
 def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = None) -> list[SpokenPattern]:

@@ -111,19 +111,19 @@ def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
 def _grid_context(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most."""
     shown = ShownPlan(found.plan, found.grade.level)
-    keys = [item.key for item in shown.patterns]
+    keys = [item.key for item in shown.listed]
     asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
-    lit = asked if "lit" in request.GET else [item.key for item in shown.lit_at_first]
+    lit = asked if "lit" in request.GET else [item.key for item in shown.lit]
     count = count_in_words(shown.grid)
     return {
         "plan": shown.plan,
         "shown": shown,
         "count": count,
         "lit": lit,
-        "first_patterns": shown.patterns[:SHOWN_AT_FIRST],
-        "more_patterns": shown.patterns[SHOWN_AT_FIRST:],
-        "lit_patterns": [item.pattern for item in shown.patterns if item.key in lit],
-        "overlays": [(item.key, item.pattern) for item in shown.patterns],
+        "first_patterns": shown.listed[:SHOWN_AT_FIRST],
+        "more_patterns": shown.listed[SHOWN_AT_FIRST:],
+        "lit_patterns": [item.pattern for item in shown.listed if item.key in lit],
+        "overlays": [(item.key, item.pattern) for item in shown.listed],
         "picture": shown_picture(shown.grid.count, request.GET),
     }
 
@@ -202,7 +202,7 @@ def compare(request: SignedInRequest, pk: int) -> HttpResponse:
     sides = []
     for plan, of in ((before, original), (after, copy)):
         shown = ShownPlan(plan, of.grade.level)
-        sides.append((of, plan, shown, count_in_words(shown.grid), [item.pattern for item in shown.lit_at_first]))
+        sides.append((of, plan, shown, count_in_words(shown.grid), [item.pattern for item in shown.lit]))
     context = {
         "section": "bank",
         "routine": copy,

@@ -10,7 +10,18 @@ from routines.counting.count import MOST_TERMS
 from routines.models.declared import declared
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Stop
 from routines.plans.forms.limits import rows_left, section_is_full
-from routines.plans.forms.typed import COUNT, HIGHEST_ROW, ROWS, Typed, add_row, only, row_numbers, rows, with_rows
+from routines.plans.forms.typed import (
+    COUNT,
+    HIGHEST_ROW,
+    ROWS,
+    Typed,
+    add_row,
+    lit_was_chosen,
+    only,
+    row_numbers,
+    rows,
+    with_rows,
+)
 
 SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
 NEW_ROWS: dict[str, dict[str, object]] = {
@@ -149,7 +160,9 @@ def _target_added(typed: Typed, claim: str) -> Change:
     targets = typed.get("target", [])
     if claim in targets:
         return Change(typed, ("target",), None)
-    changed = {**typed, "target": [*targets, claim], "lit": [*typed.get("lit", [""]), claim]}
+    changed = {**typed, "target": [*targets, claim]}
+    if lit_was_chosen(typed):  # else targets light up by themselves
+        changed["lit"] = [*typed["lit"], claim]
     return Change(changed, ("target",), _step(typed, "target", "A pattern was ticked."))
 
 

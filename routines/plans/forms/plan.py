@@ -18,7 +18,7 @@ from routines.plans.forms.count import CountForm
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
-from routines.plans.forms.typed import Typed, claim_text, only
+from routines.plans.forms.typed import Typed, claim_text, lit_was_chosen, only
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 
@@ -158,9 +158,14 @@ class PlanForm:
             return False
 
     @property
+    def lit_before(self) -> list[str]:
+        """The patterns that were lit when the page was made, each claim as text."""
+        return self.typed.get("lit_before", [])
+
+    @property
     def lit_claims(self) -> list[Claim] | None:
-        """The patterns asked to be lit; None where nothing was asked yet."""
-        if "lit" not in self.typed:
+        """The patterns asked to be lit; None where the boxes are as the page filled them, from what lights up by itself."""
+        if not lit_was_chosen(self.typed):
             return None
         return [claim for text in self.typed["lit"] if (claim := read_claim(text)) is not None]
 

@@ -31,7 +31,7 @@ ROWS: dict[str, tuple[str, ...]] = {
         *COUNT[:-1],
     ),  # it leads with none
 }
-CHOICES = ("target", "lit", "words_of", "words", "based_on", "all_found")
+CHOICES = ("target", "lit", "lit_before", "lit_by_itself", "words_of", "words", "based_on", "all_found")
 HIGHEST_ROW = 999  # rows are named by up to three digits
 
 _KNOWN = re.compile(
@@ -120,6 +120,13 @@ def claim_text(claim: Mapping[str, Any]) -> str:
 
 def only(typed: Typed, name: str, default: str = "") -> str:
     return typed.get(name, [default])[-1] if typed.get(name) else default
+
+
+def lit_was_chosen(typed: Typed) -> bool:
+    """Whether somebody lit or put out a pattern; False where the boxes are as the page filled them by itself."""
+    if "lit" not in typed:
+        return False
+    return "lit_by_itself" not in typed or set(typed["lit"]) != {"", *typed.get("lit_before", [])}
 
 
 # Rows

@@ -14,7 +14,7 @@ from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from routines.models import PlanDraft
 from routines.plans.forms.plan import PlanForm
-from routines.plans.forms.typed import Typed
+from routines.plans.forms.typed import Typed, lit_was_chosen
 from routines.words_erased.late_words import what_went
 
 from .open_plan import OpenPlan, TooLong, became, open_plan
@@ -27,7 +27,8 @@ def draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = No
     """Keep the draft. By itself this shows the plan page again, so the grid can be seen without scripts too."""
     opened = open_plan(request, pk, key)
     typed = opened.read(request.POST)
-    if is_as_saved(opened, typed):
+    # Without scripts the page is shown from what is kept, and so are the patterns that somebody lit.
+    if is_as_saved(opened, typed) and (wants_fragment(request) or not lit_was_chosen(typed)):
         PlanDraft.objects.of(request.user).filter(routine=opened.routine).delete()
     else:
         try:

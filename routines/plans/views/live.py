@@ -1,6 +1,5 @@
 """What follows from the typed count, anew after each pause in typing: strip, grid, patterns, timeline."""
 
-from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -19,8 +18,8 @@ from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
-from routines.counting.claims import LandmarksClaim
 from routines.models.facts import count_in_words
+from routines.models.lit import MOST_LIT
 from routines.models.shown_plan import ShownPattern, ShownPlan
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.forms.typed import claim_text, clean_typed, only
@@ -33,7 +32,6 @@ from routines.words import SpokenPattern, check
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
 PHONE_COLUMNS, PHONE_ROWS = 6, 8
-MOST_LIT = 2
 MOST_TAPPED = 400
 PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
 
@@ -69,9 +67,8 @@ class NothingToShow(ValueError):
 class LivePlan:
     """Reads the form once; each picture is drawn when the template asks for it."""
 
-    def __init__(self, form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> None:
+    def __init__(self, form: PlanForm, tapped: str = "") -> None:
         self.form = form
-        self.lit_before = lit_before
         self.tapped_typed = tapped
         self.grid = form.grid
         self.plan = form.reading
@@ -102,47 +99,22 @@ class LivePlan:
 
         With what was found in the whole grid stands what held for a while on it and is over.
         """
-        found = list(self.shown.patterns)
+        found = list(self.shown.listed)
         known = {item.pattern.claim for item in found}
         over = [idea.pattern for idea in dying_ideas(self.shown.grid, self.shown.audience)]
-        found += [
+        return found + [
             ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known
         ]
-        first = [item for item in found if item.target]
-        first += [item for item in self._best_of(found) if item not in first]
-        return first + [item for item in found if item not in first]
-
-    @property
-    def best(self) -> list[ShownPattern]:
-        """What to light when nothing was asked."""
-        return self._best_of(self.listed)
-
-    def _best_of(self, found: list[ShownPattern]) -> list[ShownPattern]:
-        """Targets, else one that always holds and one that holds for a while.
-
-        Ringed landmarks that line up come first, digits that run until they stop; jumps cover every cell and come last.
-        """
-        targets = [item for item in found if item.target]
-        always = [item for item in found if item.pattern.holds == "always"]
-        ringed = [item for item in always if self._are_ringed(item.pattern)]
-        telling = [item for item in always if item.pattern.claim.family not in ("step", "neighbour")]
-        for_a_while = [item for item in found if item.pattern.holds == "shown"]
-        running = [item for item in for_a_while if item.pattern.claim.family == "digit-run"]
-        return targets[:MOST_LIT] or [*(ringed or telling or always)[:1], *(running or for_a_while)[:1]]
-
-    def _are_ringed(self, pattern: SpokenPattern) -> bool:
-        lies = isinstance(pattern.claim, LandmarksClaim) and pattern.claim.lie != "scattered"
-        return bool(lies) and set(pattern.cells) == set(self.shown.landmarks)
 
     @cached_property
     def lit(self) -> list[ShownPattern]:
-        """The patterns to light, two at most: those asked for, else the best of this fold."""
+        """The patterns to light, two at most: those asked for as they look in this fold, else what lights up by itself."""
         asked = self.form.lit_claims
         if asked is None:
-            return self.best
+            return self.shown.lit
         found = [item for claim in asked if (item := self._find(claim))]
         if asked and not found:
-            return self.best
+            return self.shown.lit
         while len(found) > MOST_LIT:
             found.remove(self._least_wanted(found))
         return found
@@ -156,7 +128,7 @@ class LivePlan:
 
     def _least_wanted(self, found: list[ShownPattern]) -> ShownPattern:
         """Which light goes out when a third one is lit: one that holds as the new one does, else the oldest."""
-        new = [item for item in found if text_of_claim(item.pattern.claim) not in self.lit_before]
+        new = [item for item in found if text_of_claim(item.pattern.claim) not in self.form.lit_before]
         newest = new[0] if new else found[-1]
         others = [item for item in found if item is not newest]
         return next((item for item in others if item.pattern.holds == newest.pattern.holds), others[0])
@@ -198,6 +170,11 @@ class LivePlan:
         return grid.columns > PHONE_COLUMNS or grid.rows > PHONE_ROWS
 
     @property
+    def lit_by_itself(self) -> bool:
+        """Whether nobody chose what is lit."""
+        return self.lit is self.shown.lit
+
+    @property
     def lit_patterns(self) -> tuple[SpokenPattern, ...]:
         return tuple(item.pattern for item in self.lit)
 
@@ -224,15 +201,15 @@ class LivePlan:
 
     @cached_property
     def best_statement(self) -> str:
-        return self.best[0].pattern.statement if self.best else ""
+        return self.shown.lit[0].pattern.statement if self.shown.lit else ""
 
     @property
     def proposed_title(self) -> str:
         return self.form.proposed_title(self.best_statement) if self.grid else ""
 
 
-def live_context(form: PlanForm, lit_before: Collection[str] = (), tapped: str = "") -> dict[str, Any]:
-    return {"form": form, "live": LivePlan(form, lit_before, tapped)}
+def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:
+    return {"form": form, "live": LivePlan(form, tapped)}
 
 
 def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
@@ -253,7 +230,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
-        **live_context(form, request.POST.getlist("lit_before"), request.POST.get("tapped", "")),
+        **live_context(form, request.POST.get("tapped", "")),
         **live_addresses({"pk": pk} if pk else {"key": key}),
         "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
         "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),

@@ -152,7 +152,7 @@ def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID |
     opened = open_plan(request, pk, key)
     typed = clean_typed(request.POST)
     form = PlanForm(typed, grades=opened.grades)
-    live = LivePlan(form, request.POST.getlist("lit_before"), request.POST.get("tapped", ""))
+    live = LivePlan(form, request.POST.get("tapped", ""))
     template, build = PARTS[name]
     context = {
         "section": "plans",

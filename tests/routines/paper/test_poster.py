@@ -27,7 +27,7 @@ def test_a_plain_poster_gives_nothing_away(subject, words):
 def test_a_lit_poster_says_what_is_lit(subject, words):
     printed = subject(SEVENS)
     (sheet,) = poster_sheets(printed, lit=True)
-    for item in printed.shown.lit_at_first:
+    for item in printed.shown.lit:
         assert item.pattern.statement in words(sheet)
 
 

@@ -67,17 +67,40 @@ def test_another_kind_brings_its_own_way_of_writing(owner, visit):
     )
 
 
-def test_two_patterns_are_lit_unless_asked_otherwise():
-    assert len(live().lit) == 2
+SIXES = {"start": 10, "step": 6, "terms": 25, "line_length": 5}
+
+
+def as_the_page_fills_it(shown: LivePlan) -> dict[str, object]:
+    """The boxes of the list as a browser sends them when nobody touched them."""
+    lit = [row.value for row in shown.found if row.lit]
+    return {"lit": ["", *lit], "lit_before": lit, **({"lit_by_itself": "1"} if shown.lit_by_itself else {})}
+
+
+def test_what_is_lit_is_as_the_one_rule_says_unless_asked_otherwise():
+    assert live(**SIXES).lit == live(**SIXES).shown.lit
+    assert len(live(**SIXES).lit) == 2
     assert live(lit=[""]).lit == []
+
+
+def test_what_lit_up_by_itself_does_so_anew_in_another_count():
+    boxes = as_the_page_fills_it(live(**SIXES))
+    tens = live(start=0, step=10, terms=12, line_length=5, **boxes)
+    assert tens.lit == tens.shown.lit
+    assert tens.lit_by_itself
+
+
+def test_a_light_put_out_stays_out_in_another_fold():
+    boxes = as_the_page_fills_it(live(**SIXES))
+    kept = boxes["lit"][:-1]
+    again = live(**{**SIXES, "line_length": 10}, **{**boxes, "lit": kept})
+    assert [item.pattern.claim.family for item in again.lit] == ["landmarks"]
+    assert not again.lit_by_itself
 
 
 def test_of_three_lights_the_newest_stays_and_one_goes_out():
     found = live().found
     asked = [row.value for row in found[:3]]
-    typed = {name: [str(value)] for name, value in sheet().items()} | {"lit": ["", *asked]}
-    shown = LivePlan(PlanForm(typed, grades=[]), lit_before=asked[:2])
-    lit = [text_of_claim(item.pattern.claim) for item in shown.lit]
+    lit = [text_of_claim(item.pattern.claim) for item in live(lit=["", *asked], lit_before=asked[:2]).lit]
     assert len(lit) == 2
     assert asked[2] in lit
 
