@@ -20,6 +20,7 @@ from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
 from routines.counting.claims import LandmarksClaim
+from routines.errors import say
 from routines.models.facts import count_in_words
 from routines.models.shown_plan import ShownPattern, ShownPlan
 from routines.plans.forms.plan import PlanForm, text_of_claim
@@ -94,7 +95,7 @@ class LivePlan:
         try:
             return check(claim, self.shown.grid, audience=self.shown.audience).because
         except CountError as error:
-            return str(error)
+            return say(error)
 
     @cached_property
     def listed(self) -> list[ShownPattern]:
