@@ -85,4 +85,4 @@ def judge(claim: DigitSumClaim, grid: Grid) -> Verdict:
 
 def _refuse_other_kinds(grid: Grid) -> None:
     if grid.count.kind != Kind.WHOLE:
-        raise CountError("family", "Add up digits of whole numbers only; choose another claim.")
+        raise CountError("family", "digits-of-no-whole-numbers")
