@@ -25,8 +25,6 @@ def say(error: CountError) -> str:
     >>> say(CountError("terms", "terms-out-of-range", least=2, most=200))
     'Choose from 2 to 200 counts.'
     """
-    if error.code not in SENTENCES:
-        return error.code
     return str(SENTENCES[error.code] % {name: called(name, value) for name, value in error.values.items()})
 
 

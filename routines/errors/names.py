@@ -15,6 +15,7 @@ NAMES: Mapping[str, Mapping[str, str | Promise]] = {
         "along": _("along"),
         "block": _("block"),
         "blocks": _("blocks"),
+        "change": _("change"),
         "difference": _("difference"),
         "direction": _("direction"),
         "earlier": _("earlier"),
