@@ -226,7 +226,7 @@ DATABASES["default"]["ATOMIC_REQUESTS"] = False
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
 # Standards say what a count needs to serve them. Whoever reads that raises a ValueError with a sentence where it can't.
-COUNT_FEATURES_READER = "routines.counting.standards.read_features"
+COUNT_FEATURES_FAULT = "routines.errors.fault_in_features"
 
 # Whoever takes words out of the school takes them out of its backups too, which lie above the bank.
 ERASE_IN_BACKUPS = "config.erased_backups.erase_in_backups"

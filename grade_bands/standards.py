@@ -102,15 +102,11 @@ def read_row(record: dict[str, str], *, line: int) -> StandardRow:
 def why_unreadable(count_features: str) -> str:
     """What keeps a standard's features from being read, in a sentence; "" where they can be, or where there are none.
 
-    Who reads them is not known here: the settings say (COUNT_FEATURES_READER), for counting lies further up.
+    Who reads them is not known here: the settings say (COUNT_FEATURES_FAULT), for counting lies further up.
     """
     if not count_features.strip():
         return ""
-    try:
-        import_string(settings.COUNT_FEATURES_READER)(count_features)
-    except ValueError as error:
-        return str(error)
-    return ""
+    return str(import_string(settings.COUNT_FEATURES_FAULT)(count_features))
 
 
 def unreadable(standards: Iterable[Standard]) -> list[tuple[Standard, str]]:

@@ -18,9 +18,9 @@ class Audience:
 
     def __post_init__(self) -> None:
         if isinstance(self.level, bool) or not isinstance(self.level, int) or not 0 <= self.level <= 8:
-            raise CountError("level", "Choose a level from 0 (kindergarten) to 8.")
+            raise CountError("level", "no-level")
         if self.language not in LANGUAGES:
-            raise CountError("language", 'Choose "en" or "es" as the language.')
+            raise CountError("language", "no-language")
 
 
 def band_of(level: int) -> int:

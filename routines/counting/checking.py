@@ -29,11 +29,11 @@ def check(claim: Claim, grid: Grid) -> Verdict:
 def judge(claim: Claim, grid: Grid) -> tuple[Claim, Verdict]:
     """Judge a claim, and give it back as it was understood, with nothing left out."""
     if not isinstance(claim, Claim):
-        raise CountError("family", "Give the claim as a Claim.")
+        raise CountError("family", "no-claim")
     family = MODULES[type(claim)]
     ways = [(whole, family.judge(whole, grid)) for whole in family.completed(claim, grid)]
     if not ways:
-        raise CountError(*_nothing_meant(claim))
+        raise _nothing_meant(claim)
     return max(ways, key=lambda way: _merit(way[1]))
 
 
@@ -46,7 +46,7 @@ def _merit(judged: Verdict) -> tuple[bool, bool, bool, int]:
     )
 
 
-def _nothing_meant(claim: Claim) -> tuple[str, str]:
+def _nothing_meant(claim: Claim) -> CountError:
     if isinstance(claim, PlaceClaim):
-        return "place", "Name the place or the part that is meant; these numbers have none that is looked at by itself."
-    return "family", "Say more about what is claimed."
+        return CountError("place", "no-place-meant")
+    return CountError("family", "nothing-meant")

@@ -36,41 +36,41 @@ def says(reader: Reader[T]) -> T | None:
 
 def exact(name: str, value: Any) -> Fraction:
     if isinstance(value, bool) or not isinstance(value, int | Fraction | str):
-        raise CountError(name, f"Write the {name} as a whole number or a fraction, such as 7 or 3/4.")
+        raise CountError(name, "no-exact-number", name=name)
     if isinstance(value, str) and not _EXACT.fullmatch(value):
-        raise CountError(name, f"Write the {name} as a whole number or a fraction, such as 7 or 3/4.")
+        raise CountError(name, "no-exact-number", name=name)
     if isinstance(value, str) and len(value) > MOST_DIGITS:
         raise _too_long(name)
     try:
         number = Fraction(value)
     except ZeroDivisionError:
-        raise CountError(name, f"The bottom number of the {name} is 0; choose another.") from None
+        raise CountError(name, "zero-denominator", name=name) from None
     if max(abs(number.numerator), number.denominator) >= 10**MOST_DIGITS:
         raise _too_long(name)
     return Fraction(number.numerator, number.denominator)
 
 
 def _too_long(name: str) -> CountError:
-    return CountError(name, f"Write the {name} with at most {MOST_DIGITS} digits.")
+    return CountError(name, "too-many-digits", name=name, most=MOST_DIGITS)
 
 
 def above_zero(name: str, value: Any) -> Fraction:
     number = exact(name, value)
     if number <= 0:
-        raise CountError(name, f"Choose a {name} above 0.")
+        raise CountError(name, "not-above-zero", name=name)
     return number
 
 
 def remainder(name: str, value: Any) -> Fraction:
     number = exact(name, value)
     if number < 0:
-        raise CountError(name, "A remainder is never below 0; write one from 0 up to the modulus.")
+        raise CountError(name, "remainder-below-zero")
     return number
 
 
 def whole(name: str, value: Any) -> int:
     if isinstance(value, bool) or not isinstance(value, int):
-        raise CountError(name, f"Write the {name} as a whole number.")
+        raise CountError(name, "no-whole-number", name=name)
     if abs(value) >= 10**MOST_DIGITS:
         raise _too_long(name)
     return value
@@ -79,34 +79,34 @@ def whole(name: str, value: Any) -> int:
 def from_one(name: str, value: Any) -> int:
     number = whole(name, value)
     if number < 1:
-        raise CountError(name, f"Choose a whole number from 1 up for {name}.")
+        raise CountError(name, "not-from-one", name=name)
     return number
 
 
 def block_length(name: str, value: Any) -> int:
     number = from_one(name, value)
     if number > MOST_TERMS:
-        raise CountError(name, f"Choose a block length of at most {MOST_TERMS}, the most terms of a count.")
+        raise CountError(name, "block-too-long", most=MOST_TERMS)
     return number
 
 
 def not_negative(name: str, value: Any) -> int:
     number = whole(name, value)
     if number < 0:
-        raise CountError(name, f"Choose a whole number from 0 up in {name}.")
+        raise CountError(name, "negative", name=name)
     return number
 
 
 def place(name: str, value: Any) -> int:
     number = whole(name, value)
     if not -3 <= number <= 9:
-        raise CountError(name, "Choose a place from -3 (thousandths) to 9; 0 is the ones.")
+        raise CountError(name, "no-place")
     return number
 
 
 def part(name: str, value: Any) -> str:
     if not isinstance(value, str) or not value.strip():
-        raise CountError(name, "Name the part of the number, such as inches or minutes.")
+        raise CountError(name, "no-part")
     return value
 
 
@@ -114,7 +114,7 @@ def one_of(choices: tuple[S, ...]) -> Reader[S]:
     def read(name: str, value: Any) -> S:
         chosen = next((choice for choice in choices if isinstance(value, str) and choice == value), None)
         if chosen is None:
-            raise CountError(name, f"Choose the {name} from: {', '.join(choices)}.")
+            raise CountError(name, "no-choice", name=name, choices=choices)
         return chosen
 
     return read
@@ -122,9 +122,9 @@ def one_of(choices: tuple[S, ...]) -> Reader[S]:
 
 def _list(name: str, value: Any) -> tuple[Any, ...]:
     if not isinstance(value, list | tuple):
-        raise CountError(name, f"Write {name} as a list.")
+        raise CountError(name, "no-list", name=name)
     if len(value) > MOST_TERMS:
-        raise CountError(name, f"Put at most {MOST_TERMS} in {name}, as many as a count has terms.")
+        raise CountError(name, "list-too-long", most=MOST_TERMS, name=name)
     return tuple(value)
 
 
@@ -132,7 +132,7 @@ def block_of(read: Reader[T]) -> Reader[tuple[T, ...]]:
     def read_block(name: str, value: Any) -> tuple[T, ...]:
         block = tuple(read(name, item) for item in _list(name, value))
         if not 1 <= len(block) <= MOST_TERMS:
-            raise CountError(name, f"Put from 1 to {MOST_TERMS} numbers in each of the {name}.")
+            raise CountError(name, "no-block", most=MOST_TERMS, name=name)
         return block
 
     return read_block
@@ -144,7 +144,7 @@ def blocks_of(read: Reader[T]) -> Reader[tuple[tuple[T, ...], ...]]:
     def read_blocks(name: str, value: Any) -> tuple[tuple[T, ...], ...]:
         blocks = tuple(read_block(name, item) for item in _list(name, value))
         if not blocks:
-            raise CountError(name, f"Give {name} one repeating block for each line.")
+            raise CountError(name, "no-blocks", name=name)
         return blocks
 
     return read_blocks
@@ -153,7 +153,7 @@ def blocks_of(read: Reader[T]) -> Reader[tuple[tuple[T, ...], ...]]:
 def line_numbers(name: str, value: Any) -> tuple[int, ...]:
     lines = tuple(from_one(name, item) for item in _list(name, value))
     if list(lines) != sorted(set(lines)):
-        raise CountError(name, "Name each line once, in order, counting from 1.")
+        raise CountError(name, "lines-not-in-order")
     return lines
 
 
@@ -162,8 +162,8 @@ def term_pairs(name: str, value: Any) -> tuple[tuple[int, int], ...]:
     for item in _list(name, value):
         pair = tuple(from_one(name, n) for n in _list(name, item))
         if len(pair) != 2 or pair[0] >= pair[1]:
-            raise CountError(name, "Write each pair as two term numbers, the earlier one first.")
+            raise CountError(name, "no-pair")
         pairs.append((pair[0], pair[1]))
     if pairs != sorted(set(pairs)):
-        raise CountError(name, "Name each pair once, in counting order.")
+        raise CountError(name, "pairs-not-in-order")
     return tuple(pairs)

@@ -57,15 +57,17 @@ class Claim:
         Raises: CountError on `family` or on the name of the parameter that is wrong.
         """
         if not isinstance(data, Mapping) or not isinstance(data.get("family"), str):
-            raise CountError("family", f"Say which family the claim is of: {', '.join(FAMILIES)}.")
+            raise CountError("family", "no-family", choices=tuple(FAMILIES))
         kind = FAMILIES.get(data["family"])
         if kind is None:
-            raise CountError("family", f"Choose the family of the claim from: {', '.join(FAMILIES)}.")
+            raise CountError("family", "unknown-family", choices=tuple(FAMILIES))
         given = {str(name): value for name, value in data.items() if name != "family"}
         readers: dict[str, read.Reader[Any]] = {one.name: one.metadata["read"] for one in fields(kind)}
         for name in given:
             if name not in readers:
-                raise CountError("family", f"A claim about {kind.family} has no {name}; it has {', '.join(readers)}.")
+                raise CountError(
+                    "family", "unknown-parameter", family=kind.family, parameter=name, choices=tuple(readers)
+                )
         said = {name: reader(name, given[name]) for name, reader in readers.items() if given.get(name) is not None}
         claim = kind(**said)
         claim._check_together()
@@ -102,7 +104,7 @@ class PlaceClaim(Claim):
 
     def _check_together(self) -> None:
         if self.place is not None and self.part is not None:
-            raise CountError("part", "Name a place or a part, not both.")
+            raise CountError("part", "place-and-part")
 
 
 class BlockClaim(Claim):
@@ -127,9 +129,9 @@ class BlockClaim(Claim):
 
     def _check_together(self) -> None:
         if self.blocks is not None and self.length is not None:
-            raise CountError("length", "Give the blocks or their length, not both.")
+            raise CountError("length", "blocks-and-length")
         if self.lines is not None and not self.lines:
-            raise CountError("lines", "Name at least one line, or leave lines out to mean all of them.")
+            raise CountError("lines", "no-lines")
         if self.lines is not None and self.along == "count":
             raise only_one_line()
 
@@ -211,7 +213,7 @@ class RemainderClaim(BlockClaim):
         BlockClaim._check_together(self)
         modulus = self.modulus
         if modulus is not None and any(rest >= modulus for block in self.blocks or () for rest in block):
-            raise CountError("blocks", "A remainder is smaller than the modulus; write smaller ones.")
+            raise CountError("blocks", "remainder-too-large")
 
 
 @dataclass(frozen=True, slots=True)
@@ -234,11 +236,11 @@ class LandmarksClaim(Claim):
         if lie is None or lines is None:
             return
         if lie in ("row", "column") and len(lines) != 1:
-            raise CountError("lines", f"Name the one {lie} in which all of them lie.")
+            raise CountError("lines", "not-one-line", lie=lie)
         if lie in ("rows", "columns") and len(lines) < 2:
-            raise CountError("lines", f"Name the two or more {lie} that they fill.")
+            raise CountError("lines", "not-several-lines", lie=lie)
         if lie not in ("row", "column", "rows", "columns") and lines:
-            raise CountError("lines", f"Landmarks that lie {lie} have no lines; leave the list empty.")
+            raise CountError("lines", "lie-without-lines", lie=lie)
 
 
 @dataclass(frozen=True, slots=True)
@@ -266,7 +268,7 @@ class SumsClaim(Claim):
             return
         for name in ("along", "difference"):
             if name in self.parameters:
-                raise CountError(name, f"Only line totals have a value for {name}; leave it out.")
+                raise CountError(name, "only-of-line-totals", name=name)
 
 
 @dataclass(frozen=True, slots=True)
@@ -311,7 +313,12 @@ _NAMES_ABOUT = {claim: tuple(one.name for one in fields(claim) if one.metadata["
 
 def only_one_line() -> CountError:
     """What is said where lines are numbered along the count."""
-    return CountError("lines", "Along the count there is only one line; leave lines out.")
+    return CountError("lines", "lines-along-the-count")
+
+
+def no_such_part(names: tuple[str, ...]) -> CountError:
+    """What is refused where a part is meant that the numbers are not written with; `names` are those they have."""
+    return CountError("part", "unknown-part", choices=names) if names else CountError("part", "no-parts")
 
 
 def _plain(value: Any) -> Any:

@@ -45,15 +45,15 @@ class Count:
         kind = kind_named(self.kind)
         object.__setattr__(self, "kind", kind.name)
         if not isinstance(self.style, Style):
-            raise CountError("style", "Give the style as a Style.")
+            raise CountError("style", "no-style")
         for name in ("start", "step"):
             object.__setattr__(self, name, _exact(getattr(self, name), name))
         if isinstance(self.terms, bool) or not isinstance(self.terms, int):
-            raise CountError("terms", f"Choose a whole number of counts, from {FEWEST_TERMS} to {MOST_TERMS}.")
+            raise CountError("terms", "terms-not-whole", least=FEWEST_TERMS, most=MOST_TERMS)
         if not FEWEST_TERMS <= self.terms <= MOST_TERMS:
-            raise CountError("terms", f"Choose from {FEWEST_TERMS} to {MOST_TERMS} counts.")
+            raise CountError("terms", "terms-out-of-range", least=FEWEST_TERMS, most=MOST_TERMS)
         if self.step == 0:
-            raise CountError("step", "Choose a step other than 0.")
+            raise CountError("step", "zero-step")
         scale = lcm(self.start.denominator, self.step.denominator)
         object.__setattr__(self, "scale", scale)
         object.__setattr__(self, "scaled_start", self.start.numerator * (scale // self.start.denominator))
@@ -62,7 +62,7 @@ class Count:
         grain = Fraction(gcd(self.scaled_start, self.scaled_step), scale)
         object.__setattr__(self, "form", number_kind(self.kind, self.style, grain))
         if self.wrap and self.step % self.wrap == 0:
-            raise CountError("step", "Choose a step that does not bring the clock back to the same time.")
+            raise CountError("step", "round-the-clock")
 
     @classmethod
     def parse(
@@ -84,7 +84,7 @@ class Count:
         number = kind_named(kind)
         chosen = PLAIN_STYLE if style is None else style
         if not isinstance(chosen, Style):
-            raise CountError("style", "Give the style as a Style.")
+            raise CountError("style", "no-style")
         first = number.read(start, chosen, "start") if isinstance(start, str) else Typed(_exact(start, "start"))
         by = number.read_step(step, chosen) if isinstance(step, str) else Typed(_exact(step, "step"))
         return cls(number.name, first.value, by.value, terms, number.settle(first, by, chosen))
@@ -92,22 +92,23 @@ class Count:
     def _refuse_sizes(self, kind: type[NumberKind]) -> None:
         for name, value in (("start", self.start), ("step", self.step)):
             if abs(value) > LARGEST_VALUE:
-                raise CountError(name, f"Choose a {name} between -1,000,000,000 and 1,000,000,000.")
+                raise CountError(name, "too-large", name=name)
             kind.check(value, name)
         # Some value, if perhaps past the end, has the common denominator: no prime of it cancels in every term.
         refuse_fine_parts(Fraction(1, self.scale), "step")
         if abs(self.value(self.terms)) > LARGEST_VALUE:
-            raise CountError("terms", "Choose fewer counts or a smaller step: this one goes past 1,000,000,000.")
+            raise CountError("terms", "too-far")
         if not kind.goes_below_zero:
             self._refuse_below_zero()
 
     def _refuse_below_zero(self) -> None:
         if self.start < 0:
-            raise CountError("start", "Start at 0 or more: the 1st count would be below zero.")
+            raise CountError("start", "starts-below-zero")
         if self.scaled(self.terms) < 0:
             n = self.scaled_start // -self.scaled_step + 2
-            advice = "a smaller step or a larger start" if n == 2 else f"at most {n - 1} counts or a larger start"
-            raise CountError("step" if n == 2 else "terms", f"Choose {advice}: count {n} would be below zero.")
+            if n == 2:
+                raise CountError("step", "second-below-zero")
+            raise CountError("terms", "goes-below-zero", most=n - 1, n=n)
 
     @property
     def wrap(self) -> int | None:
@@ -177,7 +178,7 @@ class Count:
         """Any value as this count would say it."""
         spoken = self.style.language if language is None else language
         if spoken not in LANGUAGES:
-            raise CountError("language", 'Choose "en" or "es" as the language.')
+            raise CountError("language", "no-language")
         return self.form.words(value, spoken)
 
     def difference_text(self, value: Fraction) -> str:
@@ -230,7 +231,7 @@ class Count:
         """A typed value with what its writing tells. Raises: CountError on `value`, for units of another system too."""
         typed = kind_named(self.kind).read(text, self.style, "value")
         if typed.system != self.system:
-            raise CountError("value", f"Write the value in {self.system} units, as this count is: {self.text(1)}.")
+            raise CountError("value", "other-system", system=self.system or "", first=self.text(1))
         return typed
 
     def rule(self) -> "Rule":
@@ -249,11 +250,12 @@ class Count:
 def refuse_no_position(n: object, field: str = "n") -> None:
     """Refuse what is no number of a count. Raises: CountError on the field."""
     if isinstance(n, bool) or not isinstance(n, int) or n < 1:
-        raise CountError(field, "Number the counts from 1 on, in whole numbers.")
+        raise CountError(field, "no-position")
 
 
 def _exact(value: object, name: str) -> Fraction:
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
-        reason = "; floating-point numbers are not exact" if isinstance(value, float) else ""
-        raise CountError(name, f"Type the {name} as text, such as 7 or 2/3{reason}.")
+        if isinstance(value, float):
+            raise CountError(name, "floating-point", name=name)
+        raise CountError(name, "not-as-text", name=name)
     return value if isinstance(value, Fraction) else Fraction(value)

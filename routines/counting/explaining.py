@@ -67,11 +67,11 @@ def explain_cells(grid: Grid, cells: Iterable[int]) -> list[Pattern]:
 
 def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
     if not isinstance(cells, Iterable) or isinstance(cells, str):
-        raise CountError("n", "Give the numbers of the tapped counts.")
+        raise CountError("n", "no-tapped-counts")
     tapped = list(cells)
     for n in tapped:
         if isinstance(n, bool) or not isinstance(n, int) or not 1 <= n <= grid.terms:
-            raise CountError("n", f"Tap counts from 1 to {grid.terms}.")
+            raise CountError("n", "tapped-out-of-range", most=grid.terms)
     return frozenset(tapped)
 
 

@@ -49,19 +49,17 @@ class Grid:
 
     def __post_init__(self) -> None:
         if not isinstance(self.count, Count):
-            raise CountError("start", "Fold a Count.")
+            raise CountError("start", "no-count")
         if not _is_whole(self.line_length) or self.line_length < 1:
-            raise CountError("line_length", "Choose a line length of 1 or more.")
+            raise CountError("line_length", "no-line-length")
         if self.line_length > self.count.terms:
-            raise CountError(
-                "line_length", f"Choose a line length of at most {self.count.terms}, the number of counts."
-            )
+            raise CountError("line_length", "line-too-long", most=self.count.terms)
         if not isinstance(self.fill, Fill):
             object.__setattr__(self, "fill", read_fill(self.fill))
         if not _is_whole(self.lead) or not 0 <= self.lead < self.line_length:
-            raise CountError("lead", f"Leave from 0 to {self.line_length - 1} cells empty before the first count.")
+            raise CountError("lead", "lead-out-of-range", most=self.line_length - 1)
         if self.upto is not None and (not _is_whole(self.upto) or self.upto < 1):
-            raise CountError("n", "Show 1 count or more.")
+            raise CountError("n", "nothing-shown")
 
     @property
     def terms(self) -> int:
@@ -128,13 +126,13 @@ class Grid:
         ((7,), (4, 5, 6), (1, 2, 3))
         """
         if along not in ALONG:
-            raise CountError("along", f"Choose along from: {', '.join(ALONG)}.")
+            raise CountError("along", "unknown-along", choices=ALONG)
         return _lines(self.terms, self.line_length, self.fill, self.lead, along)
 
     def cut(self, upto: int) -> Self:
         """The same fold with only the first counts on the board. Raises: CountError on `n`."""
         if not _is_whole(upto) or not 1 <= upto <= self.terms:
-            raise CountError("n", f"Show from 1 to {self.terms} counts.")
+            raise CountError("n", "shown-out-of-range", most=self.terms)
         return replace(self, upto=upto)
 
     def grown(self, terms: int) -> Self:
@@ -145,7 +143,7 @@ class Grid:
 def read_fill(value: object) -> Fill:
     """A fill by its name. Raises: CountError on `fill`."""
     if not isinstance(value, str) or value not in tuple(Fill):
-        raise CountError("fill", f"Choose how to fill the grid from: {', '.join(Fill)}.")
+        raise CountError("fill", "unknown-fill", choices=tuple(Fill))
     return Fill(value)
 
 

@@ -44,7 +44,7 @@ class Story:
 
     def __post_init__(self) -> None:
         if not isinstance(self.group, str) or not self.group.strip() or len(self.group) > LONGEST_LABEL:
-            raise CountError("group", f"Name what is counted, such as crate, in at most {LONGEST_LABEL} letters.")
+            raise CountError("group", "no-group", most=LONGEST_LABEL)
         self.reached()
 
     @property
@@ -77,9 +77,9 @@ def goal_reached(count: Count, goal: str | int | Fraction) -> Goal:
     elif isinstance(goal, (int, Fraction)) and not isinstance(goal, bool):
         value = Fraction(goal)
     else:
-        raise CountError("value", f"Type the goal as text, such as {count.text(count.terms)}.")
+        raise CountError("value", "goal-not-text", last=count.text(count.terms))
     if value < 0 and not count.form.goes_below_zero:
-        raise CountError("value", "Choose a goal of 0 or more: this count never goes below zero.")
+        raise CountError("value", "goal-below-zero")
     direction = 1 if count.step > 0 else -1
     distance = (value - count.start) * direction
     if count.wrap is not None:

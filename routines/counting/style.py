@@ -63,11 +63,11 @@ class Style:
     def from_dict(cls, keywords: Mapping[str, Any]) -> Self:
         """A style from stored keywords. Raises: CountError on `style`, for a keyword that is none too."""
         if not isinstance(keywords, Mapping):
-            raise CountError("style", "Give the style as named choices.")
+            raise CountError("style", "style-not-named-choices")
         known = [field.name for field in fields(cls)]
         for name in keywords:
             if name not in known:
-                raise CountError("style", f"Leave “{name}” out: a style is made of {', '.join(known)}.")
+                raise CountError("style", "unknown-style", typed=name, choices=tuple(known))
         return cls(**keywords)
 
     def as_dict(self) -> dict[str, Any]:
@@ -82,30 +82,30 @@ class Style:
         for name, choices in CHOICES.items():
             value = getattr(self, name)
             if isinstance(value, bool) or value not in choices:
-                offered = ", ".join(str(choice) for choice in choices if choice is not None)
-                raise CountError("style", f'Choose "{name}" from: {offered}.')
+                offered = tuple(str(choice) for choice in choices if choice is not None)
+                raise CountError("style", "style-not-offered", style=name, choices=offered)
         if self.decimal_mark == self.thousands:
-            raise CountError("style", "Choose different marks for decimals and for thousands.")
+            raise CountError("style", "same-marks")
         if self.places is not None and not _whole_in(self.places, 0, MOST_PLACES):
-            raise CountError("style", f"Choose from 0 to {MOST_PLACES} decimal places.")
+            raise CountError("style", "places-out-of-range", most=MOST_PLACES)
         if not _whole_in(self.over, 1, 10**MOST_PLACES):
-            raise CountError("style", "Keep a denominator that is a whole number of 1 or more.")
+            raise CountError("style", "no-kept-denominator")
         if not isinstance(self.halves, bool):
-            raise CountError("style", 'Choose "halves" from: True, False.')
+            raise CountError("style", "halves-not-true-or-false")
         if self.decimals is not None and not isinstance(self.decimals, bool):
-            raise CountError("style", 'Choose "decimals" from: True, False.')
+            raise CountError("style", "decimals-not-true-or-false")
         if not isinstance(self.currency, str) or not re.fullmatch("[A-Z]{3}", self.currency):
-            raise CountError("style", "Give the currency by its three letters, such as USD.")
+            raise CountError("style", "no-currency-code")
         for name in ("small", "large"):
             unit = getattr(self, name)
             if unit is not None and (not isinstance(unit, str) or unit not in UNITS):
-                raise CountError("style", f"Choose the {name} unit from: {', '.join(UNITS)}.")
+                raise CountError("style", "unknown-style-unit", size=name, choices=tuple(UNITS))
         if self.small is not None and self.large is not None:
             small, large = UNITS[self.small], UNITS[self.large]
             if (small.measure, small.system) != (large.measure, large.system) or small.size >= large.size:
-                raise CountError("style", f"Choose a large unit that is made of whole small units, not {self.large}.")
+                raise CountError("style", "units-do-not-go-together", unit=self.large)
             if (large.size / small.size).denominator != 1:
-                raise CountError("style", f"Choose a large unit that is made of whole small units, not {self.large}.")
+                raise CountError("style", "units-do-not-go-together", unit=self.large)
 
 
 def _whole_in(value: object, low: int, high: int) -> bool:

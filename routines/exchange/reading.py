@@ -8,6 +8,7 @@ from accounts.text import read_json
 from routines.counting import Claim, CountError
 from routines.counting.checking import judge
 from routines.counting.claims import PlaceClaim
+from routines.errors import say
 from routines.exchange.writing import FORMAT, VERSION
 from routines.models.plan_document import Plan
 from routines.models.plan_reading import PlanError, read_document
@@ -110,7 +111,7 @@ def _require_sensible_targets(plan: Plan) -> None:
         try:
             judge(claim, grid)
         except CountError as error:
-            raise PlanError("targets", str(error)) from error
+            raise PlanError("targets", say(error)) from error
 
 
 def looks_to_read(entry: Any) -> int:

@@ -13,6 +13,7 @@ from pydantic_core import ErrorDetails
 
 from accounts.text import DEEPEST, is_text, mended
 from routines.counting import CountError, Style
+from routines.errors import say
 from routines.models.declared import declared_at
 from routines.models.plan_document import SCHEMA, Plan
 
@@ -76,7 +77,7 @@ def _require_sense(plan: Plan) -> None:
         for following in plan.next_counts:
             following.grid()
     except CountError as error:
-        raise PlanError(error.field, str(error)) from error
+        raise PlanError(error.field, say(error)) from error
     for stop in plan.stops:
         if stop.after > plan.count.terms:
             raise PlanError("stops", f"A stop comes after count {stop.after}, but there are {plan.count.terms} counts.")

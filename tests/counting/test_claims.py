@@ -12,8 +12,10 @@ from hypothesis import strategies as st
 from routines.counting import Claim, CountError
 from routines.counting.claims import StepClaim
 from routines.counting.patterns import find_patterns
+from routines.errors import say
 from tests.counting.claims import a_claim
 from tests.counting.random_grids import any_grid
+from tests.saying import saying
 
 # The design's own examples, in its own form.
 STORED: list[dict[str, Any]] = [
@@ -140,7 +142,7 @@ def test_what_makes_no_claim_is_refused_with_its_field(family: str, parameters: 
     with pytest.raises(CountError) as error:
         a_claim(family, **parameters)
     assert error.value.field == field
-    assert str(error.value).endswith(".")
+    assert say(error.value).endswith(".")
 
 
 @pytest.mark.parametrize("data", [None, [], {}, {"family": 3}, {"difference": "7"}, {"family": "stepp"}])
@@ -187,6 +189,6 @@ def test_no_block_holds_a_number_too_long() -> None:
     ],
 )
 def test_lists_longer_than_any_count_are_refused(family, parameter, value):
-    with pytest.raises(CountError, match="200") as refused:
+    with pytest.raises(CountError, check=saying("200")) as refused:
         Claim.from_dict({"family": family, parameter: value})
     assert refused.value.field == parameter

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Audience, Count, CountError, Grid, Style, compare_folds, locate
 from routines.counting.stories import Story
+from routines.errors import say
 from tests.counting.any_count import KINDS
 
 GOOD = {
@@ -127,7 +128,7 @@ def test_a_malformed_count_is_refused_at_its_field(field: str, kind: str, keywor
     with pytest.raises(CountError) as refused:
         Count.parse(**{**good, **keywords})  # type: ignore[arg-type]
     assert refused.value.field == field
-    sentence = str(refused.value)
+    sentence = say(refused.value)
     assert sentence[0].isupper()
     assert sentence.endswith(".")
 
@@ -177,7 +178,7 @@ def test_any_text_at_all_is_a_count_or_one_sentence(kind: str, text: str) -> Non
         refused = error
     if refused is not None:
         assert refused.field in ("start", "step")
-        assert str(refused)
+        assert say(refused)
         return
     away = count.read(count.text(1)) - count.start
     assert away == 0 or (count.wrap is not None and away % count.wrap == 0)

@@ -16,6 +16,7 @@ from routines.counting import (
     next_counts,
     suggest_stops,
 )
+from routines.errors import say
 from tests.counting.claims import a_claim
 
 GRID = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), 5)
@@ -83,7 +84,7 @@ def refused(ask: Callable[[], object], field: str) -> None:
     with pytest.raises(CountError) as error:
         ask()
     assert error.value.field == field
-    assert 10 < len(str(error.value)) < 200
+    assert 10 < len(say(error.value)) < 200
 
 
 @pytest.mark.parametrize("said", NOT_TEXT, ids=lambda value: type(value).__name__)

@@ -18,6 +18,7 @@ from routines.counting.locate.routes import terms_moved
 from routines.counting.style import Style
 from routines.words import locate, probes
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock, neighbours, place_by_writing
+from tests.saying import saying
 
 
 def fold(kind: str, start: str, step: str, terms: int, length: int, fill: str = "across", lead: int = 0) -> Grid:
@@ -208,7 +209,7 @@ def test_what_is_not_exact_is_refused(value):
 
 def test_a_value_in_units_of_another_system_is_refused_and_not_read_as_the_bare_number():
     # One meter is no 100 inches (NIST Handbook 44, Appendix C: 1 inch = 2.54 centimeters).
-    with pytest.raises(CountError, match="customary units") as refused:
+    with pytest.raises(CountError, check=saying("customary units")) as refused:
         locate(fold("length", "1 ft 3 in", "9 in", 12, 4), "1 m")
     assert refused.value.field == "value"
 

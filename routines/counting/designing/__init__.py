@@ -44,9 +44,9 @@ def design_grids(wanted: Sequence[Claim], limits: Limits | None = None) -> Desig
     """
     limits = Limits() if limits is None else limits
     if not isinstance(limits, Limits):
-        raise CountError("value", "Give the limits as Limits.")
+        raise CountError("value", "no-limits")
     if not isinstance(wanted, (list, tuple)) or not all(isinstance(claim, Claim) for claim in wanted):
-        raise CountError("family", "Give what is wanted as a list of Claims.")
+        raise CountError("family", "no-wanted-claims")
     found: list[Grid] = []
     for grid in best_first(list(wanted), limits, Work(limits)):
         if all(_shows(claim, grid) for claim in wanted):

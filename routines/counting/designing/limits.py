@@ -65,7 +65,7 @@ class Limits:
 
         def exact(given: object, field: str) -> Typed:
             if isinstance(given, bool) or not isinstance(given, (int, Fraction)):
-                raise CountError(field, f"Give the {field} as text, a whole number or an exact fraction.")
+                raise CountError(field, "limit-not-exact", name=field)
             return Typed(Fraction(given))
 
         def value(given: str | Number, field: str) -> Typed:
@@ -97,30 +97,30 @@ class Limits:
     def __post_init__(self) -> None:
         object.__setattr__(self, "kind", kind_named(self.kind).name)
         if not isinstance(self.style, Style):
-            raise CountError("style", "Give the style as a Style.")
+            raise CountError("style", "no-style")
         if self.off_multiple not in (None, True, False):
-            raise CountError("start", "Say whether the start is off the multiples of the step: True, False or None.")
+            raise CountError("start", "no-off-multiple")
         for field, numbers in (("start", self.starts), ("step", self.steps)):
             _check_pair(field, numbers)
             if not all(_is_exact(number) for number in numbers):
-                raise CountError(field, f"Give the limits of the {field} as whole numbers or exact fractions.")
+                raise CountError(field, "limits-not-exact", name=field)
         if not _is_exact(self.grain) or self.grain <= 0:
-            raise CountError("step", "Choose a grain above 0, of which starts and steps are multiples.")
+            raise CountError("step", "no-grain")
         if not _is_exact(self.largest) or self.largest < 0:
-            raise CountError("value", "Choose a largest number of 0 or more.")
+            raise CountError("value", "no-largest-number")
         for field, whole, least in (("line_length", self.line_lengths, 1), ("terms", self.terms, FEWEST_TERMS)):
             _check_pair(field, whole)
             if not all(_is_whole(number) for number in whole) or whole[0] < least or whole[1] > MOST_TERMS:
-                raise CountError(field, f"Choose whole numbers from {least} to {MOST_TERMS}.")
+                raise CountError(field, "limits-out-of-range", least=least, most=MOST_TERMS)
         given = self.fills if isinstance(self.fills, (tuple, list)) and self.fills else (None,)
         object.__setattr__(self, "fills", tuple(map(read_fill, given)))
         if self.at_most is not None and (not _is_whole(self.at_most) or self.at_most < 1):
-            raise CountError("value", "Ask for 1 grid or more.")
+            raise CountError("value", "no-grids-asked")
 
 
 def _check_pair(field: str, pair: Sequence[str | Number]) -> None:
     if not isinstance(pair, (tuple, list)) or len(pair) != 2:
-        raise CountError(field, "Give a lowest and a highest.")
+        raise CountError(field, "no-pair-of-limits")
 
 
 def _is_exact(number: object) -> bool:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..claims import PlaceClaim
-from ..errors import CountError
+from ..claims import PlaceClaim, no_such_part
 from ..kinds.clock import Clock
 from ..kinds.kind import NumberKind
 from ..kinds.measure import Measure
@@ -70,8 +69,7 @@ def parts_meant(claim: PlaceClaim, limits: Limits) -> list[Part | None]:
         digits: list[Part | None] = [Part(Fraction(10) ** place, 10) for place in _places(limits)]
         return digits + [part_of(form, each) for each in form.part_names]
     if name not in form.part_names:
-        names = ", ".join(form.part_names)
-        raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
+        raise no_such_part(form.part_names)
     return [part_of(form, name)]
 
 

@@ -11,8 +11,8 @@ from .limits import Limits
 MOST_LOOKS = 2_000_000
 """Looks at a cell that one search takes, at most. Measured: a microsecond each, so a few seconds of a small server."""
 
-CHOICES = {"start": "starts", "step": "steps", "terms": "numbers of counts", "line_length": "line lengths"}
-WIDENED = {"start": "start", "step": "step", "terms": "number of counts", "line_length": "line length"}
+CHOICES = ("start", "step", "terms", "line_length")
+"""The fields in which a search is given much or little to choose from."""
 
 
 @dataclass(slots=True)
@@ -38,16 +38,16 @@ class Work:
     def _too_much(self, fields: tuple[str, ...]) -> CountError:
         choices = {name: self._choices(name) for name in fields}
         widest = max(choices, key=choices.__getitem__)
-        if choices[widest] < 2:
-            return CountError(
-                "family", "That is more than can be looked through. Say more of what the grid should show."
-            )
-        jumps = ", or let them go in larger jumps" if widest in ("start", "step") else ""
-        return CountError(
-            widest,
-            f"{choices[widest]:,} {CHOICES[widest]} are more than can be looked through here. "
-            f"Bring the lowest and the highest {WIDENED[widest]} closer together{jumps}.",
-        )
+        many = choices[widest]
+        if many < 2:
+            return CountError("family", "too-much-to-look-through")
+        if widest == "start":
+            return CountError(widest, "too-many-starts", many=many)
+        if widest == "step":
+            return CountError(widest, "too-many-steps", many=many)
+        if widest == "terms":
+            return CountError(widest, "too-many-terms", many=many)
+        return CountError(widest, "too-many-line-lengths", many=many)
 
     def _choices(self, name: str) -> int:
         """How many values a limit lets one choose from."""

@@ -84,9 +84,9 @@ def compare_folds(
     """
     lengths = list(line_lengths) if isinstance(line_lengths, Iterable) else [line_lengths]
     if any(isinstance(length, bool) or not isinstance(length, int) for length in lengths):
-        raise CountError("line_length", "Choose whole numbers as the line lengths to compare.")
+        raise CountError("line_length", "no-line-lengths")
     if not isinstance(fills, (list, tuple)):
-        raise CountError("fill", "Choose the ways of filling to compare as a list.")
+        raise CountError("fill", "no-fills")
     lengths = [length for length in lengths if length <= count.terms]
     reports: list[FoldReport] = []
     readable = features(count)

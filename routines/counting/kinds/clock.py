@@ -39,7 +39,7 @@ class Clock(NumberKind):
     @classmethod
     def check(cls, value: Fraction, field: str) -> None:
         if value.denominator != 1:
-            raise CountError(field, "Choose times and steps of whole minutes.")
+            raise CountError(field, "minutes-not-whole")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
@@ -49,14 +49,14 @@ class Clock(NumberKind):
             return Typed(Fraction(720 if word == "noon" else 0), halves=True)
         found = _TIME.fullmatch(plain)
         if found is None or (found["minute"] is None and found["half"] is None):
-            raise CountError(field, f"Type a time such as 10:50 or 2:30 pm: “{plain}” cannot be read as one.")
+            raise CountError(field, "no-time", typed=plain)
         hour, minute = int(found["hour"]), int(found["minute"] or 0)
         if minute > 59:
-            raise CountError(field, "Write minutes from 00 to 59; after 59 the next hour begins.")
+            raise CountError(field, "minute-past-59")
         if found["half"] is not None:
             return Typed(Fraction(_with_half(hour, minute, found["half"], field)), halves=True)
         if hour > 23 and (hour, minute) != (24, 0):
-            raise CountError(field, "Write hours from 0 to 23, or from 1 to 12 with a.m. or p.m.")
+            raise CountError(field, "hour-past-23")
         bare_twelve = style.clock == 12 and hour == 12
         return Typed(Fraction(minute if bare_twelve else hour % 24 * 60 + minute))
 
@@ -107,11 +107,11 @@ def elapsed_form(style: Style) -> Elapsed:
 def _with_half(hour: int, minute: int, half: str, field: str) -> int:
     name = _HALVES.get(re.sub("[. ]", "", half).casefold())
     if name is None:
-        raise CountError(field, f"Write a.m., p.m., noon or midnight after the time, not “{half}”.")
+        raise CountError(field, "unknown-half-of-day", typed=half)
     if name in ("noon", "midnight"):
         if (hour, minute) != (12, 0):
-            raise CountError(field, f"Write 12:00 {name}, or the time with a.m. or p.m.")
+            raise CountError(field, "not-twelve", half=name)
         return 720 if name == "noon" else 0
     if not 1 <= hour <= 12:
-        raise CountError(field, f"Write hours from 1 to 12 with {name}")
+        raise CountError(field, "hour-with-half-of-day", half=name)
     return hour % 12 * 60 + minute + (720 if name == "p.m." else 0)

@@ -76,7 +76,7 @@ def currency_named(code: str, language: str) -> Currency:
     from babel.numbers import get_currency_name, get_currency_precision, get_currency_symbol, is_currency
 
     if not is_currency(code):
-        raise CountError("style", f"Choose a currency by its three letters, such as USD or EUR: {code} is none.")
+        raise CountError("style", "unknown-currency", code=code)
     digits = get_currency_precision(code)
     land = _SEVERAL_LANDS.get((code, language), code[:2])
     try:

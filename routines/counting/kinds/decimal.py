@@ -10,7 +10,7 @@ from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed
 from .names import Kind
 from .number_words import cardinal, decimal_parts, joined, negative
-from .numerals import places_needed, read_numeral, say_more_places, split_sign, tidy, write_decimal
+from .numerals import places_needed, read_numeral, split_sign, tidy, write_decimal
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, ("1/10", "1/2", "1", "2", "5", "10", "100")))
@@ -24,7 +24,7 @@ class DecimalNumber(NumberKind):
         super().__init__(style, grain)
         needed = places_needed(grain.denominator) or 0
         if style.places is not None and style.places < needed:
-            raise CountError("style", say_more_places(needed))
+            raise CountError("style", "places-too-few", needed=needed)
         self.trimmed = style.places is None and style.fractions == "simplified"
         kept = needed if self.trimmed else places_needed(lcm(grain.denominator, style.over))
         self.places_shown = style.places if style.places is not None else (needed if kept is None else kept)
@@ -33,7 +33,7 @@ class DecimalNumber(NumberKind):
     def check(cls, value: Fraction, field: str) -> None:
         needed = places_needed(value.denominator)
         if needed is None or needed > FINEST_PLACES:
-            raise CountError(field, "Choose a decimal no finer than a thousandth (0.001).")
+            raise CountError(field, "decimal-too-fine")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:

@@ -29,7 +29,7 @@ class FractionNumber(NumberKind):
         sides = [side.strip() for side in plain.split("=")]
         values = [_read_side(side, style, field) for side in sides]
         if len(sides) > 2 or any(value.value != values[0].value for value in values):
-            raise CountError(field, f"Type one fraction, such as 2/3: “{plain}” names more than one number.")
+            raise CountError(field, "several-numbers", typed=plain)
         return values[0]
 
     @classmethod
@@ -94,5 +94,5 @@ def _read_side(text: str, style: Style, field: str) -> Typed:
     sign, rest = split_sign(text)
     numeral = read_numeral(rest, style, field, text)
     if numeral.over > LARGEST_DENOMINATOR:
-        raise CountError(field, f"Choose numbers with denominators of at most {LARGEST_DENOMINATOR}.")
+        raise CountError(field, "denominator-too-large", most=LARGEST_DENOMINATOR)
     return Typed(sign * numeral.value, numeral.over)

@@ -98,4 +98,4 @@ def keep_over(*typed: int) -> int:
 def refuse_fine_parts(value: Fraction, field: str) -> None:
     """Raises: CountError when the denominator is over 1000."""
     if value.denominator > LARGEST_DENOMINATOR:
-        raise CountError(field, f"Choose numbers with denominators of at most {LARGEST_DENOMINATOR}.")
+        raise CountError(field, "denominator-too-large", most=LARGEST_DENOMINATOR)

@@ -15,10 +15,10 @@ from .kind import NumberKind, Typed, keep_over
 from .measure_typed import read_measure
 from .names import Kind
 from .number_words import negative
-from .numerals import places_needed, say_more_places, split_sign, tidy, write_decimal, write_whole
+from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
 from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
-from .units import BASE_UNITS, LARGER_BESIDE, MEASURE_NAMES, SMALLER_BESIDE, UNITS, Unit
+from .units import BASE_UNITS, LARGER_BESIDE, SMALLER_BESIDE, UNITS, Unit
 
 _MULTIPLES: dict[str, tuple[int, ...]] = {
     "in": (1, 6, 12, 36),
@@ -61,19 +61,17 @@ class Measure(NumberKind):
     def _checked(self, unit: Unit, named: str | None) -> Unit:
         if unit.measure != self.name:
             raise CountError(
-                "style",
-                f"Choose units of {MEASURE_NAMES.get(self.name, self.name)}: {named or unit.symbol} is a unit of "
-                f"{MEASURE_NAMES.get(unit.measure, unit.measure)}.",
+                "style", "style-of-another-measure", measure=self.name, unit=named or unit.symbol, other=unit.measure
             )
         return unit
 
     def _larger(self, style: Style) -> Unit:
         named = style.large or LARGER_BESIDE.get(self.small.symbol)
         if named is None:
-            raise CountError("style", f"Choose the larger unit to stand beside {self.small.symbol}.")
+            raise CountError("style", "no-larger-unit", unit=self.small.symbol)
         large = self._checked(UNITS[named], style.large)
         if large.system != self.small.system or large.size <= self.small.size:
-            raise CountError("style", f"Choose a larger unit of the same system than {self.small.symbol}.")
+            raise CountError("style", "larger-unit-of-another-system", unit=self.small.symbol)
         return large
 
     def _places(self, style: Style, denominator: int) -> int | None:
@@ -81,16 +79,14 @@ class Measure(NumberKind):
         needed = places_needed(denominator)
         if style.places is not None:
             if needed is None:
-                raise CountError("style", "Leave the decimal places open: no decimals write these parts exactly.")
+                raise CountError("style", "no-decimals-write-this")
             if needed > style.places:
-                raise CountError("style", say_more_places(needed))
+                raise CountError("style", "places-too-few", needed=needed)
             return style.places
         decimals = self.system != "customary" if style.decimals is None else style.decimals
         if not decimals or needed is None or needed > MOST_PLACES_WRITTEN:
             if denominator > LARGEST_DENOMINATOR:
-                raise CountError(
-                    "style", f"Choose a smaller unit than {self.small.symbol}: the parts are too fine for it."
-                )
+                raise CountError("style", "parts-too-fine", unit=self.small.symbol)
             return None if denominator > 1 else 0
         typed = places_needed(style.over) if style.decimals and style.fractions == "kept" else 0
         return max(needed, typed or 0)
@@ -109,11 +105,11 @@ class Measure(NumberKind):
     def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
         systems = {typed.system for typed in (start, step) if typed.units}
         if len(systems) > 1:
-            raise CountError("step", "Write start and step in units of one system, customary or metric.")
+            raise CountError("step", "two-systems")
         units = sorted({UNITS[name] for name in (*start.units, *step.units)}, key=lambda unit: unit.size)
         named = style.small or style.large
         if named and units and UNITS[named].system != units[0].system:
-            raise CountError("style", f"Choose units of the system that start and step are typed in, not {named}.")
+            raise CountError("style", "style-of-another-system", unit=named)
         return _with_parts(_with_units(style, [unit.symbol for unit in units]), (start, step)) if units else style
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
@@ -196,7 +192,7 @@ def _with_units(style: Style, typed: list[str]) -> Style:
         small = typed[0] if typed[0] in LARGER_BESIDE else SMALLER_BESIDE.get(typed[0])
     small = small or next((name for name in typed if name != large), None) or SMALLER_BESIDE.get(large or "")
     if small is None:
-        raise CountError("style", f"Choose a smaller unit to stand beside {typed[0]}.")
+        raise CountError("style", "no-smaller-unit", unit=typed[0])
     if large is None:
         larger = [name for name in typed if UNITS[name].size > UNITS[small].size]
         large = larger[0] if larger else LARGER_BESIDE.get(small)

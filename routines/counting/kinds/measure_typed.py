@@ -9,7 +9,7 @@ from ..style import LARGEST_DENOMINATOR, Style
 from .kind import Typed
 from .names import Kind
 from .numerals import read_numeral, split_sign, tidy
-from .units import MEASURE_NAMES, UNIT_LEFT_OUT, UNITS, Unit, units_of
+from .units import UNIT_LEFT_OUT, UNITS, Unit, units_of
 
 _AMOUNT = re.compile(
     r"(?P<number>[0-9.,][0-9., /-]*?) ?(?P<unit>'|\"|[^\W\d_]+\.?(?: [^\W\d_]+\.?)?|$)(?= ?[0-9.,]|$) ?"
@@ -47,48 +47,33 @@ def read_measure(text: str, measure: Kind, style: Style, field: str, *, bare: st
     while at < len(rest):
         found = _AMOUNT.match(rest, at)
         if found is None or over != 1:
-            raise CountError(field, _unreadable(plain, measure, style))
+            raise CountError(field, "no-amount", example=measure, typed=plain)
         unit = _unit(found["unit"], measure, units, field, bare)
         if units and (unit.size >= units[-1].size or unit.system != units[-1].system):
-            raise CountError(field, f"Write the larger unit first, both of one system: “{plain}” does not.")
+            raise CountError(field, "smaller-unit-first", typed=plain)
         numeral = read_numeral(found["number"], style, field, plain)
         value += numeral.value * unit.size
         over, decimal = numeral.over, numeral.decimal
         units.append(unit)
         at = found.end()
     if over > LARGEST_DENOMINATOR or value.denominator > LARGEST_DENOMINATOR:
-        raise CountError(field, f"Choose amounts with denominators of at most {LARGEST_DENOMINATOR}.")
+        raise CountError(field, "amount-too-fine", most=LARGEST_DENOMINATOR)
     if not units:
-        raise CountError(field, _unreadable(plain, measure, style))
+        raise CountError(field, "no-amount", example=measure, typed=plain)
     return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system, decimal=decimal)
 
 
 def _unit(typed: str, measure: Kind, before: list[Unit], field: str, bare: str | None) -> Unit:
+    symbols = tuple(unit.symbol for unit in units_of(measure))
     if not typed:
         left_out = UNIT_LEFT_OUT.get(before[-1].symbol) if before else bare
         if left_out is None:
-            examples = ", ".join(unit.symbol for unit in units_of(measure))
-            raise CountError(field, f"Write the unit, one of: {examples}.")
+            raise CountError(field, "no-unit", choices=symbols)
         return UNITS[left_out]
     unit = _spellings(measure).get(_folded(typed))
     if unit is not None:
         return unit
     for other in (Kind.LENGTH, Kind.MASS, Kind.CAPACITY, Kind.ELAPSED):
         if _folded(typed) in _spellings(other):
-            raise CountError(field, f"Write a unit of {_named(measure)}: “{typed}” is a unit of {_named(other)}.")
-    examples = ", ".join(unit.symbol for unit in units_of(measure))
-    raise CountError(field, f"Write a unit of {_named(measure)}, one of {examples}: “{typed}” is none.")
-
-
-def _named(measure: Kind) -> str:
-    return MEASURE_NAMES.get(measure, measure)
-
-
-def _unreadable(text: str, measure: Kind, style: Style) -> str:
-    examples = {
-        Kind.LENGTH: "2 ft 9 in or 45 cm",
-        Kind.MASS: "1 lb 4 oz or 250 g",
-        Kind.CAPACITY: "8 fl oz or 1 L 50 mL",
-        Kind.ELAPSED: "25 min or 1 h 35 min",
-    }
-    return f"Type an amount such as {examples[measure]}: “{text}” cannot be read as one."
+            raise CountError(field, "unit-of-another-measure", measure=measure, typed=typed, other=other)
+    raise CountError(field, "unknown-unit", measure=measure, choices=symbols, typed=typed)

@@ -34,14 +34,14 @@ class Money(NumberKind):
         self.small_part = english.small.several or "small"
         self.in_small_units = style.units == "one" and self.currency.digits > 0
         if self.in_small_units and not self.currency.small_symbol:
-            raise CountError("style", f"Write {style.currency} in its main unit: its small unit has no sign here.")
+            raise CountError("style", "no-sign-of-small-unit", code=style.currency)
         if self.currency.digits and not self.in_small_units:
             self.part_names = (self.main_part, self.small_part)
 
     @classmethod
     def check(cls, value: Fraction, field: str) -> None:
         if value.denominator != 1:
-            raise CountError(field, "Choose an amount without parts of the smallest coin.")
+            raise CountError(field, "coin-with-parts")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
@@ -132,30 +132,25 @@ def _in_both_units(main: str, small: str, currency: Currency, style: Style, fiel
     (large, _), (rest, unit) = _without_symbols(main, currency), _without_symbols(small, currency)
     whole = read_numeral(large, style, field, main)
     if unit != "small" or whole.over != 1 or int(rest) >= 10**currency.digits:
-        name = currency_named(currency.code, "en").main.several
-        raise CountError(
-            field, f"Write whole {name} and less than one more: “{main}” and “{small}” do not go together."
-        )
+        raise CountError(field, "main-and-small-unit", currency=currency.code, main=main, small=small)
     return whole.value * Fraction(10) ** currency.digits + int(rest)
 
 
 def _refuse_other_currency(amount: str, currency: Currency, typed: str, field: str) -> None:
     if any(unicodedata.category(sign) == "Sc" for sign in amount):
-        name = currency_named(currency.code, "en").main.several
-        raise CountError(field, f"Write amounts in {name} ({currency.symbol}): “{typed}” is in another currency.")
+        raise CountError(field, "other-currency", currency=currency.code, symbol=currency.symbol, typed=typed)
 
 
 def _refuse_parts(numeral: Numeral, unit: str, currency: Currency, typed: str, field: str) -> None:
     """Raises: CountError on a fraction, or on decimals finer than the smallest coin."""
-    name = currency_named(currency.code, "en").main.several
     if unit == "small" and numeral.over != 1:
-        raise CountError(field, f"Write whole cents, or the amount in {name}: “{typed}” mixes both.")
+        raise CountError(field, "cents-with-parts", currency=currency.code, typed=typed)
     if numeral.over != 1 and currency.digits == 0:
-        raise CountError(field, f"Write {name} without decimals.")
+        raise CountError(field, "currency-without-decimals", currency=currency.code)
     if numeral.over != 1 and not numeral.decimal:
-        raise CountError(field, f"Write parts of {name} as decimals: “{typed}” is a fraction.")
+        raise CountError(field, "fraction-of-currency", currency=currency.code, typed=typed)
     if numeral.over > 10**currency.digits:
-        raise CountError(field, f"Write {name} with at most {currency.digits} decimal places.")
+        raise CountError(field, "currency-too-fine", currency=currency.code, most=currency.digits)
 
 
 @lru_cache(maxsize=64)

@@ -64,12 +64,12 @@ def tidy(text: object, field: str) -> str:
     Raises: CountError when it is no text, empty or too long to be a number.
     """
     if not isinstance(text, str):
-        raise CountError(field, "Type the number as text, such as 7 or 2/3.")
+        raise CountError(field, "number-not-text")
     if len(text) > LONGEST_TEXT:
-        raise CountError(field, f"Type one number, in at most {LONGEST_TEXT} signs.")
+        raise CountError(field, "number-too-long", most=LONGEST_TEXT)
     plain = re.sub(" +", " ", text.translate(_PLAIN)).strip().replace("''", '"')
     if not plain:
-        raise CountError(field, "Type a number here.")
+        raise CountError(field, "nothing-typed")
     return plain
 
 
@@ -106,23 +106,24 @@ def read_numeral(text: str, style: Style, field: str, typed: str | None = None) 
     if found := fraction.fullmatch(text):
         bottom = int(found["bottom"])
         if bottom == 0:
-            raise CountError(field, "Give the fraction a bottom number other than 0.")
+            raise CountError(field, "bottom-is-zero")
         return Numeral(_digits(found["whole"]) + Fraction(int(found["top"]), bottom), bottom)
-    raise CountError(field, _not_a_number(text, style, typed or text))
+    raise _not_a_number(text, style, field, typed or text)
 
 
 def _digits(text: str | None) -> int:
     return int(re.sub("[^0-9]", "", text)) if text else 0
 
 
-def _not_a_number(text: str, style: Style, typed: str) -> str:
+def _not_a_number(text: str, style: Style, field: str, typed: str) -> CountError:
     mark = style.decimal_mark
     other = "," if mark == "." else "."
     swapped = text.replace(other, mark)
     if text.count(other) == 1 and re.fullmatch(rf"[0-9]*{re.escape(mark)}[0-9]+", swapped):
-        name = "point" if mark == "." else "comma"
-        return f"Write the decimal {name} as “{mark}”, like {swapped}."
-    return f"Type a number, such as 7 or {'0' + mark + '5'}: “{typed}” cannot be read as one."
+        if mark == ".":
+            return CountError(field, "not-a-decimal-point", instead=swapped)
+        return CountError(field, "not-a-decimal-comma", instead=swapped)
+    return CountError(field, "no-number", decimal=f"0{mark}5", typed=typed)
 
 
 def write_whole(value: int, style: Style) -> str:
@@ -136,11 +137,6 @@ def write_decimal(scaled: int, places: int, style: Style) -> str:
         return write_whole(scaled, style)
     whole, rest = divmod(scaled, 10**places)
     return f"{write_whole(whole, style)}{style.decimal_mark}{rest:0{places}d}"
-
-
-def say_more_places(needed: int) -> str:
-    """What to do where a style shows too few decimal places."""
-    return f"Show at least {needed} decimal {'place' if needed == 1 else 'places'}, or values would be lost."
 
 
 def places_needed(denominator: int) -> int | None:

@@ -21,7 +21,7 @@ KINDS: dict[str, type[NumberKind]] = {
 def kind_named(name: object) -> type[NumberKind]:
     """The number kind of this name. Raises: CountError on `kind`."""
     if not isinstance(name, str) or name not in KINDS:
-        raise CountError("kind", f"Choose the kind of number from: {', '.join(KINDS)}.")
+        raise CountError("kind", "unknown-kind", choices=tuple(KINDS))
     return KINDS[name]
 
 

@@ -32,9 +32,6 @@ BASE_UNITS: dict[tuple[str, str | None], str] = {
     (Kind.ELAPSED, None): "min",
 }
 
-# What a measure is called in a sentence, where that is not its own name.
-MEASURE_NAMES = {Kind.ELAPSED: "time"}
-
 _ALL = (
     Unit("in", Kind.LENGTH, "customary", Fraction(1), "inches", ("inch", "inches", "ins", '"', "pulgada", "pulgadas")),
     Unit("ft", Kind.LENGTH, "customary", Fraction(12), "feet", ("foot", "feet", "'", "pie", "pies")),

@@ -20,7 +20,7 @@ class Whole(NumberKind):
     @classmethod
     def check(cls, value: Fraction, field: str) -> None:
         if value.denominator != 1:
-            raise CountError(field, "Choose a whole number, or the kind fraction or decimal.")
+            raise CountError(field, "not-whole")
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:
@@ -28,7 +28,7 @@ class Whole(NumberKind):
         sign, rest = split_sign(plain)
         numeral = read_numeral(rest, style, field, plain)
         if numeral.over != 1:
-            raise CountError(field, f"Type a whole number; for “{plain}” choose the kind fraction or decimal.")
+            raise CountError(field, "typed-not-whole", typed=plain)
         return Typed(sign * numeral.value)
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:

@@ -90,9 +90,9 @@ def _exact(grid: Grid, value: Fraction | int | str) -> tuple[Fraction, bool]:
         typed = grid.count.typed(value)
         return typed.value, typed.halves
     if isinstance(value, bool) or not isinstance(value, (int, Fraction)):
-        raise CountError("value", "Give a whole number or an exact fraction to look for.")
+        raise CountError("value", "nothing-to-look-for")
     if not -FARTHEST <= value <= FARTHEST:
-        raise CountError("value", "Look for a number between -1,000,000,000,000 and 1,000,000,000,000.")
+        raise CountError("value", "too-far-to-look-for")
     if grid.count.wrap is not None and Fraction(value).denominator != 1:
-        raise CountError("value", "Choose times of whole minutes.")
+        raise CountError("value", "time-not-whole")
     return Fraction(value), False

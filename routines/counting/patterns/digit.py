@@ -39,7 +39,7 @@ def reading_of(named: Named | PlaceClaim, grid: Grid) -> Reading:
     if named.part is not None:
         return part_reading(grid.count, named.part)
     if grid.count.wrap is not None:
-        raise CountError("place", "On a clock, name the hours or the minutes instead of a place.")
+        raise CountError("place", "place-on-a-clock")
     return PlaceDigit(grid.count, stated(named.place))
 
 

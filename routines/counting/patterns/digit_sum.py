@@ -23,12 +23,6 @@ DIGIT_SUM_REACH = 200_000
 class BeyondReach(CountError):
     """Digit sums that stay the same for longer than they are followed."""
 
-    def __init__(self) -> None:
-        super().__init__("family", "These digit sums stay the same for longer than we look; choose a smaller step.")
-
-    def __reduce__(self) -> tuple[type[CountError], tuple[str, str]]:
-        return CountError, (self.field, self.message)
-
 
 class DigitSum(Reading):
     """The sum of the digits of |value|, for whole numbers.
@@ -54,7 +48,7 @@ class DigitSum(Reading):
                 return n
         if most == total or (turn is not None and reach == 11 * turn):
             return None
-        raise BeyondReach
+        raise BeyondReach("family", "digit-sums-beyond-reach")
 
     def _turn(self, by: int) -> int | None:
         """After how many lines of `by` terms the lower digits come again, if a line is worth part of a power of ten."""
@@ -91,4 +85,4 @@ def judge(claim: DigitSumClaim, grid: Grid) -> Verdict:
 
 def _refuse_other_kinds(grid: Grid) -> None:
     if grid.count.kind != Kind.WHOLE:
-        raise CountError("family", "Add up digits of whole numbers only; choose another claim.")
+        raise CountError("family", "digits-of-no-whole-numbers")

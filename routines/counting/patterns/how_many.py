@@ -131,4 +131,4 @@ def judge(claim: HowManyClaim, grid: Grid) -> Verdict:
 
 def _refuse_clocks(grid: Grid) -> None:
     if grid.count.wrap is not None:
-        raise CountError("family", "On a clock, ask which minutes come back instead of how many times there are.")
+        raise CountError("family", "how-many-on-a-clock")

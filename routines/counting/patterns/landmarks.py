@@ -70,7 +70,7 @@ def completed(claim: LandmarksClaim, grid: Grid) -> Iterator[LandmarksClaim]:
 def judge(claim: LandmarksClaim, grid: Grid) -> Verdict:
     count, multiple = grid.count, stated(claim.multiple)
     if count.wrap is not None and (count.wrap / multiple).denominator != 1:
-        raise CountError("multiple", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60.")
+        raise CountError("multiple", "minutes-do-not-divide", hours=count.wrap // 60)
     every, first = claim.every, claim.first
     rhythm = landmark_rhythm(count, multiple)
     if every is None or first is None:

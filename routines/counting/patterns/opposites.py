@@ -26,7 +26,7 @@ def completed(claim: OppositesClaim, grid: Grid) -> Iterator[OppositesClaim]:
 
 def judge(claim: OppositesClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
-        raise CountError("family", "Times on a clock have no opposites; choose another claim.")
+        raise CountError("family", "opposites-on-a-clock")
     said, there = set(stated(claim.pairs)), set(opposite_pairs(grid, grid.terms))
     wrong = sorted(said ^ there, key=lambda pair: (pair[1], pair[0]))
     if wrong:

@@ -13,8 +13,8 @@ from functools import lru_cache
 from itertools import chain
 from math import ceil, lcm
 
+from ..claims import no_such_part
 from ..count import Count
-from ..errors import CountError
 from ..kinds.measure import Measure
 from ..kinds.money import Money
 from ..kinds.names import Kind
@@ -238,8 +238,7 @@ def part_reading(count: Count, name: str) -> Reading:
     Raises: CountError on `part` for a part that these numbers do not have.
     """
     if name not in count.part_names():
-        names = ", ".join(count.part_names())
-        raise CountError("part", f"Name a part of these numbers: {names}." if names else "Name a place instead.")
+        raise no_such_part(count.part_names())
     form = count.form
     if count.wrap is not None:
         hours = count.wrap // 60

@@ -35,9 +35,7 @@ class Remainder(Reading):
         super().__init__(count)
         self.modulus = modulus
         if count.wrap is not None and (count.wrap / modulus).denominator != 1:
-            raise CountError(
-                "modulus", f"Choose minutes that go evenly into {count.wrap // 60} hours, such as 15 or 60."
-            )
+            raise CountError("modulus", "minutes-do-not-divide", hours=count.wrap // 60)
         self._scaled = Scaled.of(count, modulus)
         self.turn = self._scaled.turn
         self._shown: dict[int, Fraction] = {}

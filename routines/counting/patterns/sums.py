@@ -53,7 +53,7 @@ def which_meant(claim: SumsClaim) -> tuple[SumName, ...]:
 
 def judge(claim: SumsClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
-        raise CountError("family", "Times on a clock are not added; choose another claim.")
+        raise CountError("family", "sums-on-a-clock")
     which: SumName = stated(claim.which)
     if which == "line-totals":
         return _judge_totals(stated(claim.along), stated(claim.difference), grid)

@@ -26,7 +26,7 @@ def completed(claim: TableClaim, grid: Grid) -> Iterator[TableClaim]:
 
 def judge(claim: TableClaim, grid: Grid) -> Verdict:
     if grid.count.wrap is not None:
-        raise CountError("family", "Times on a clock make no multiplication table; choose another claim.")
+        raise CountError("family", "table-on-a-clock")
     step = stated(claim.step)
     wrong = next((n for n in (1, 2) if grid.count.value(n) != n * step), None)
     if wrong is None:

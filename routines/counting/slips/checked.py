@@ -17,9 +17,9 @@ def reader_of(grid: Grid, grade: int | None, audience: Audience | None) -> Audie
     Raises: CountError on `grid`, `level` or `audience`.
     """
     if not isinstance(grid, Grid):
-        raise CountError("grid", "Fold a count into a grid first.")
+        raise CountError("grid", "no-grid")
     if audience is not None and not isinstance(audience, Audience):
-        raise CountError("audience", "Give the audience as an Audience: a level and a language.")
+        raise CountError("audience", "no-audience")
     language = audience.language if audience else "en"
     return Audience(grade, language) if grade is not None else audience or Audience()
 
@@ -28,19 +28,19 @@ def count_number(n: Any, field: str = "n") -> int:
     """A count by its number, past the end of a grid too. Raises: CountError on the field."""
     refuse_no_position(n, field)
     if n > FARTHEST_COUNT:
-        raise CountError(field, f"Choose a count by its number, from 1 to {FARTHEST_COUNT:,}.")
+        raise CountError(field, "position-too-far", most=FARTHEST_COUNT)
     return int(n)
 
 
 def said_text(text: Any, field: str = "said") -> str:
     """What was heard. Raises: CountError on the field for what is no text."""
     if not isinstance(text, str):
-        raise CountError(field, "Write what was said as text, such as 76 or seventy-six.")
+        raise CountError(field, "said-not-text")
     return text
 
 
 def in_order(entries: Any, field: str) -> list[Any]:
     """The entries of a list, in their order. Raises: CountError on the field for what has none."""
     if isinstance(entries, (str, bytes, Mapping, Set)) or not isinstance(entries, Iterable):
-        raise CountError(field, f"Give the {field} as a list.")
+        raise CountError(field, "not-a-list", name=field)
     return list(entries)

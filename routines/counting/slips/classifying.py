@@ -161,9 +161,7 @@ def _in_pairs(n: int, earlier: Earlier) -> list[tuple[int, str]]:
         elif isinstance(entry, (tuple, list)) and len(entry) == 2:
             pairs.append((count_number(entry[0], "earlier"), said_text(entry[1], "earlier")))
         else:
-            raise CountError(
-                "earlier", "Give what was said before as texts, or as pairs of a count's number and a text."
-            )
+            raise CountError("earlier", "earlier-not-in-pairs")
     return pairs
 
 

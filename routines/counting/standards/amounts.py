@@ -59,7 +59,7 @@ def _allows(text: str) -> Callable[[Fraction, Count], bool]:
         allows = reader(text)
         if allows is not None:
             return allows
-    raise CountError(FIELD, f'Write amounts as in "1|10", "1..9", "any" or "0|step": “{text[:40]}” is none.')
+    raise CountError(FIELD, "amounts-unreadable", typed=text[:40])
 
 
 def _plain_word(text: str) -> Callable[[Fraction, Count], bool] | None:

@@ -86,7 +86,7 @@ def read_features(text: str) -> Features:
     (True, ['step', 'start', 'max'], {'view': 'number_line'})
     """
     if len(text) > LONGEST:
-        raise CountError(FIELD, f"Shorten the features to {LONGEST} characters.")
+        raise CountError(FIELD, "features-too-long", most=LONGEST)
     fit, conditions, hints = "", [], {}
     for item in filter(None, (part.strip() for part in text.split(";"))):
         if item == DIFFERENT_DENOMINATORS:
@@ -100,19 +100,19 @@ def read_features(text: str) -> Features:
         elif condition.key in CONDITIONS:
             conditions.append(condition)
         else:
-            raise CountError(FIELD, f'There is no feature called "{condition.key}".')
+            raise CountError(FIELD, "unknown-feature", key=condition.key)
     if fit not in ("direct", "support"):
-        raise CountError(FIELD, 'Say "fit=direct" or "fit=support".')
+        raise CountError(FIELD, "no-fit")
     return Features(fit == "direct", tuple(conditions), hints)
 
 
 def _read_item(item: str, nested: bool = False) -> Condition:
     found = _ITEM.fullmatch(item)
     if found is None:
-        raise CountError(FIELD, f'Write each feature as "key=value": “{item[:40]}” is none.')
+        raise CountError(FIELD, "feature-unreadable", typed=item[:40])
     key, sign, value = found["key"], found["sign"], found["value"]
     if nested and (key not in CONDITIONS or " if " in value):
-        raise CountError(FIELD, f'After "if" stands one condition: “{item[:40]}” is none.')
+        raise CountError(FIELD, "condition-unreadable", typed=item[:40])
     if key not in CONDITIONS:
         return Condition(key, sign, value)
     remark = ""
@@ -122,7 +122,7 @@ def _read_item(item: str, nested: bool = False) -> Condition:
     if key in ("start", "step"):
         read_amounts(value)
     elif not _may_stand(key, sign, value):
-        raise CountError(FIELD, f'“{value[:40]}” cannot stand after "{key}{sign}".')
+        raise CountError(FIELD, "value-unreadable", typed=value[:40], key=key, sign=sign)
     return Condition(key, sign, value, _read_item(depends, nested=True) if depends else None, remark)
 
 

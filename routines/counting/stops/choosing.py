@@ -82,7 +82,7 @@ def claim_of(given: Any, field: str) -> Claim:
         return Claim.from_dict(given)
     claim = given if isinstance(given, Claim) else getattr(given, "claim", None)
     if not isinstance(claim, Claim):
-        raise CountError(field, f"Give each of the {field} as a claim, its data, or a pattern.")
+        raise CountError(field, "no-claims", name=field)
     return claim
 
 

@@ -36,7 +36,7 @@ def next_counts(
     Raises: CountError on `outcome`, `slips`, `unseen`, `grid`, `level` or `audience`.
     """
     if outcome not in tuple(Outcome):
-        raise CountError("outcome", f"Choose how it went from: {', '.join(Outcome)}.")
+        raise CountError("outcome", "unknown-outcome", choices=tuple(Outcome))
     reader = reader_of(grid, grade, audience)
     missed = [claim_of(one, "unseen") for one in in_order(unseen, "unseen")]
     slipped = [not_yet.slipped_at(one) for one in in_order(slips, "slips")]

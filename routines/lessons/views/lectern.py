@@ -13,6 +13,7 @@ from django.views.decorators.http import require_GET, require_POST
 from accounts.fragments import wants_fragment
 from accounts.requests import Request
 from routines.counting import CountError
+from routines.errors import say
 from routines.lessons.forms import PairForm
 from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
@@ -77,7 +78,7 @@ def appearing(shown: ShownPlan, posted: QueryDict) -> dict[str, Any]:
         try:
             answer["found"] = look_for(shown.grid, typed, shown.audience)
         except CountError as error:
-            answer["wrong"] = str(error)
+            answer["wrong"] = say(error)
     return answer
 
 

@@ -12,6 +12,7 @@ from accounts.offered import offer_choices
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Grid
 from routines.counting.count import LARGEST_VALUE, MOST_TERMS
+from routines.errors import say
 from routines.plans.forms.fields import choice, short_text
 
 SAYINGS = {
@@ -105,8 +106,8 @@ class ClaimForm(forms.Form):
         return cleaned
 
     def refuse(self, error: CountError) -> None:
-        """Put an engine's sentence beside the field it is about."""
-        self.add_error(self._field_of(error.field), str(error))
+        """Say what the engine refuses beside the field it is about."""
+        self.add_error(self._field_of(error.field), say(error))
 
     def _field_of(self, field: str) -> str:
         """The field of this form that a parameter of the claim was read from."""
@@ -160,14 +161,14 @@ class ClaimForm(forms.Form):
             return None
         line = typed_whole(text, 1, MOST_TERMS)
         if line is None:
-            raise CountError("line", gettext("Write the number of one row or column, or leave it empty for all."))
+            raise CountError("line", "no-line")
         return line
 
     def _value(self, text: str, field: str = "multiple") -> Fraction:
         try:
             return self.grid.count.read(text.strip())
         except CountError as error:
-            raise CountError(field, str(error)) from error
+            raise error.on(field) from error
 
     def _jump_size(self, text: str) -> Fraction:
         """A jump; on a clock that is a length of time."""
@@ -175,7 +176,7 @@ class ClaimForm(forms.Form):
         try:
             return type(count.form).read_step(text.strip(), count.style).value
         except CountError as error:
-            raise CountError("jump", str(error)) from error
+            raise error.on("jump") from error
 
 
 def readings_of(grid: Grid) -> list[tuple[str, str]]:
@@ -191,5 +192,5 @@ def _whole_numbers(text: str, field: str) -> list[int]:
     numbers = [typed_whole(piece, 0, LARGEST_VALUE) for piece in text.replace(",", " ").split()]
     read = [number for number in numbers if number is not None]
     if not read or len(read) < len(numbers):
-        raise CountError(field, gettext("Write whole numbers with commas between them, such as 2, 8."))
+        raise CountError(field, "no-whole-numbers")
     return read

@@ -6,6 +6,7 @@ from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from routines.counting import CountError, Grid, Kind
+from routines.errors import say
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
@@ -145,7 +146,7 @@ class CountForm(forms.Form):
         try:
             grid = Grid(typed.count(), line_length=fold.line_length, fill=fold.fill, lead=fold.lead)
         except CountError as error:
-            self.add_error(error.field if error.field in self.fields else None, str(error))
+            self.add_error(error.field if error.field in self.fields else None, say(error))
         else:
             self.count_typed, self.fold, self.grid = typed, fold, grid
         return cleaned

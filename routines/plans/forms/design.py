@@ -10,6 +10,7 @@ from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
 from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
+from routines.errors import say
 from routines.models.facts import FILLS
 from routines.plans.forms.fields import choice, short_text
 from routines.plans.forms.number_kinds import BELOW_ZERO, KINDS, LIMITS, USUAL
@@ -88,7 +89,7 @@ class DesignForm(forms.Form):
     def refuse(self, error: CountError) -> None:
         fields = {"start": "start_low", "step": "step_low", "line_length": "length_low", "terms": "terms_low"}
         name = fields.get(error.field, error.field)
-        self.add_error(name if name in self.fields else "wanted_pattern", str(error))
+        self.add_error(name if name in self.fields else "wanted_pattern", say(error))
 
     def _limits(self, cleaned: dict[str, Any]) -> Limits:
         return Limits.parse(
@@ -135,5 +136,5 @@ class DesignForm(forms.Form):
 def _whole(text: str, field: str) -> int:
     number = typed_whole(text, 0, 999)
     if number is None:
-        raise CountError(field, "Write a whole number.")
+        raise CountError(field, "no-typed-whole-number")
     return number

@@ -11,6 +11,7 @@ from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, Grid, show_claim
+from routines.errors import say
 from routines.models.facts import LANGUAGES, area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
 from routines.models.plan_reading import PlanError, read_document
@@ -251,7 +252,7 @@ class PlanForm:
             try:
                 grid.count.read(typed)
             except CountError as error:
-                self.about.add_error(name, str(error))
+                self.about.add_error(name, say(error))
 
     def plan(self, best_statement: str = "") -> Plan:
         """The plan to save. Call `is_valid` first. Raises ValueError where the count cannot be read."""

@@ -7,6 +7,7 @@ from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from routines.counting import CountError, Grid, Kind, Outcome
+from routines.errors import say
 from routines.models.declared import declared
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
@@ -132,7 +133,7 @@ class NextRow(Row[NextCount]):
         try:
             Grid(typed.count(), line_length=length, fill=cleaned["fill"])
         except CountError as error:
-            self.add_error(error.field if error.field in self.fields else None, str(error))
+            self.add_error(error.field if error.field in self.fields else None, say(error))
         cleaned["count"], cleaned["fold"] = typed, Fold(length, cleaned["fill"])
         return cleaned
 

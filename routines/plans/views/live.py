@@ -18,6 +18,7 @@ from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
+from routines.errors import say
 from routines.models.facts import count_in_words
 from routines.models.lit import MOST_LIT
 from routines.models.shown_plan import ShownPattern, ShownPlan
@@ -91,7 +92,7 @@ class LivePlan:
         try:
             return check(claim, self.shown.grid, audience=self.shown.audience).because
         except CountError as error:
-            return str(error)
+            return say(error)
 
     @cached_property
     def listed(self) -> list[ShownPattern]:

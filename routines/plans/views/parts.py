@@ -19,6 +19,7 @@ from accounts.typed_numbers import typed_whole
 from grade_bands.models import Standard
 from grade_bands.standards import why_unreadable
 from routines.counting import Audience, CountError
+from routines.errors import say
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.forms.design import DesignForm
 from routines.plans.forms.fields import shorten
@@ -64,7 +65,7 @@ def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
         try:
             answer["found"] = look_for(live.shown.grid, typed, live.shown.audience)
         except CountError as error:
-            answer["wrong"] = str(error)
+            answer["wrong"] = say(error)
     return answer
 
 

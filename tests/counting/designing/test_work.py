@@ -10,7 +10,9 @@ from hypothesis import strategies as st
 from routines.counting import Claim, CountError, Limits, design_grids
 from routines.counting.designing import candidates, work
 from routines.counting.grid import Fill
+from routines.errors import say
 from tests.counting.claims import a_claim
+from tests.saying import saying
 
 WANTED = {
     "landmarks in a column": a_claim("landmarks", multiple=10, lie="column"),
@@ -93,7 +95,7 @@ def test_what_is_too_much_names_the_limit_to_narrow(changed, wanted, field):
     with pytest.raises(CountError) as refused:
         design_grids([WANTED[wanted]], limits_with(**changed))
     assert refused.value.field == field
-    assert "closer together" in str(refused.value)
+    assert "closer together" in say(refused.value)
 
 
 @pytest.mark.parametrize(("changed", "wanted"), WIDE_AND_CHEAP)
@@ -114,12 +116,12 @@ def test_a_wish_too_open_for_the_narrowest_limits_says_so():
     one = work.Work(limits_with(starts=(1, 1), steps=(1, 1), terms=(20, 20), line_lengths=(5, 5)))
     with pytest.raises(CountError) as refused:
         one.will_take(work.MOST_LOOKS + 1, "start", "step")
-    assert (refused.value.field, "Say more of what" in str(refused.value)) == ("family", True)
+    assert (refused.value.field, "Say more of what" in say(refused.value)) == ("family", True)
 
 
 def test_the_sentence_says_how_many_there_are_to_choose_from():
     one = work.Work(limits_with(starts=(0, 99_999)))
-    with pytest.raises(CountError, match="100,000 starts are more than can be looked through here"):
+    with pytest.raises(CountError, check=saying("100,000 starts are more than can be looked through here")):
         one.will_take(work.MOST_LOOKS + 1, "start", "step")
 
 

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from routines.counting import Claim, Count, CountError, Grid, Style
+from routines.errors import say
 from routines.words import check, find_patterns, ideas, locate, next_counts
 from tests.counting.claims import a_claim
 
@@ -157,7 +158,7 @@ def test_an_error_names_its_field(field: str, ask: Any) -> None:
         ask()
     assert refused.value.field == field
     assert isinstance(refused.value, ValueError)
-    assert str(refused.value).endswith(".")
+    assert say(refused.value).endswith(".")
 
 
 class TestRefused:
@@ -198,7 +199,7 @@ class TestRefused:
         assert Count.parse(kind="length", start="3 ft", step="-1 ft", terms=4).value(4) == 0
         with pytest.raises(CountError) as refused:
             Count.parse(kind="length", start="3 ft", step="-1 ft", terms=9)
-        assert "5" in str(refused.value)
+        assert "5" in say(refused.value)
 
     @pytest.mark.parametrize(("kind", "start", "step"), [("length", "1 ft", "1 oz"), ("mass", "1 lb", "1 cup")])
     def test_units_of_different_measures(self, kind: str, start: str, step: str) -> None:

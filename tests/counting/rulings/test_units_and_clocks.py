@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from routines.counting import Count, CountError, Style
+from routines.errors import say
 from routines.words import locate
 
 from .asking import grid, listed, pattern
@@ -48,7 +49,7 @@ class TestBaseUnits:
         with pytest.raises(CountError) as refused:
             Count.parse(kind=kind, start="5", step=step, terms=4)
         assert refused.value.field == "start"
-        assert "unit" in str(refused.value)
+        assert "unit" in say(refused.value)
 
     def test_a_bare_amount_is_in_dollars_and_a_bare_length_of_time_in_minutes(self) -> None:
         assert Count.parse(kind="money", start="2", step="1", terms=3).value(1) == 200

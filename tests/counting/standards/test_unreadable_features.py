@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from routines.counting import Audience, Count, CountError, Grid
 from routines.counting.standards import read_features
 from routines.counting.standards.features import CONDITIONS, HINTS
+from routines.errors import say
 from routines.words import suggest_standards
 
 GRIDS = [
@@ -88,7 +89,7 @@ def fit_or_refused(text: str) -> bool:
         refused = None
     if refused is not None:
         assert refused.field == "count_features"
-        assert 10 < len(str(refused)) < 200
+        assert 10 < len(say(refused)) < 200
         return True
     for grid, language in product(GRIDS, ("en", "es")):
         for fit in suggest_standards(grid, rows, audience=Audience(3, language)):

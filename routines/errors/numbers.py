@@ -1,0 +1,58 @@
+"""About numbers, amounts and times as they are typed."""
+
+from django.utils.translation import gettext_lazy as _
+from django.utils.translation import ngettext_lazy
+
+SENTENCES = {
+    "unknown-half-of-day": _("Write a.m., p.m., noon or midnight after the time, not “%(typed)s”."),
+    "hour-with-half-of-day": _("Write hours from 1 to 12 with %(half)s"),
+    "minutes-not-whole": _("Choose times and steps of whole minutes."),
+    "no-time": _("Type a time such as 10:50 or 2:30 pm: “%(typed)s” cannot be read as one."),
+    "minute-past-59": _("Write minutes from 00 to 59; after 59 the next hour begins."),
+    "hour-past-23": _("Write hours from 0 to 23, or from 1 to 12 with a.m. or p.m."),
+    "not-twelve": _("Write 12:00 %(half)s, or the time with a.m. or p.m."),
+    "unknown-currency": _("Choose a currency by its three letters, such as USD or EUR: %(code)s is none."),
+    "decimal-too-fine": _("Choose a decimal no finer than a thousandth (0.001)."),
+    "denominator-too-large": _("Choose numbers with denominators of at most %(most)s."),
+    "several-numbers": _("Type one fraction, such as 2/3: “%(typed)s” names more than one number."),
+    "no-smaller-unit": _("Choose a smaller unit to stand beside %(unit)s."),
+    "style-of-another-measure": _("Choose units of %(measure)s: %(unit)s is a unit of %(other)s."),
+    "no-larger-unit": _("Choose the larger unit to stand beside %(unit)s."),
+    "larger-unit-of-another-system": _("Choose a larger unit of the same system than %(unit)s."),
+    "two-systems": _("Write start and step in units of one system, customary or metric."),
+    "style-of-another-system": _("Choose units of the system that start and step are typed in, not %(unit)s."),
+    "no-decimals-write-this": _("Leave the decimal places open: no decimals write these parts exactly."),
+    "parts-too-fine": _("Choose a smaller unit than %(unit)s: the parts are too fine for it."),
+    "unknown-unit": _("Write a unit of %(measure)s, one of %(choices)s: “%(typed)s” is none."),
+    "amount-too-fine": _("Choose amounts with denominators of at most %(most)s."),
+    "smaller-unit-first": _("Write the larger unit first, both of one system: “%(typed)s” does not."),
+    "no-unit": _("Write the unit, one of: %(choices)s."),
+    "unit-of-another-measure": _("Write a unit of %(measure)s: “%(typed)s” is a unit of %(other)s."),
+    "main-and-small-unit": _(
+        "Write whole %(currency)s and less than one more: “%(main)s” and “%(small)s” do not go together."
+    ),
+    "other-currency": _("Write amounts in %(currency)s (%(symbol)s): “%(typed)s” is in another currency."),
+    "cents-with-parts": _("Write whole cents, or the amount in %(currency)s: “%(typed)s” mixes both."),
+    "currency-without-decimals": _("Write %(currency)s without decimals."),
+    "fraction-of-currency": _("Write parts of %(currency)s as decimals: “%(typed)s” is a fraction."),
+    "currency-too-fine": _("Write %(currency)s with at most %(most)s decimal places."),
+    "no-sign-of-small-unit": _("Write %(code)s in its main unit: its small unit has no sign here."),
+    "coin-with-parts": _("Choose an amount without parts of the smallest coin."),
+    "number-not-text": _("Type the number as text, such as 7 or 2/3."),
+    "number-too-long": _("Type one number, in at most %(most)s signs."),
+    "nothing-typed": _("Type a number here."),
+    "bottom-is-zero": _("Give the fraction a bottom number other than 0."),
+    "unknown-kind": _("Choose the kind of number from: %(choices)s."),
+    "not-whole": _("Choose a whole number, or the kind fraction or decimal."),
+    "typed-not-whole": _("Type a whole number; for “%(typed)s” choose the kind fraction or decimal."),
+    "time-not-whole": _("Choose times of whole minutes."),
+    "no-amount": _("Type an amount such as %(example)s: “%(typed)s” cannot be read as one."),
+    "not-a-decimal-point": _("Write the decimal point as “.”, like %(instead)s."),
+    "not-a-decimal-comma": _("Write the decimal comma as “,”, like %(instead)s."),
+    "no-number": _("Type a number, such as 7 or %(decimal)s: “%(typed)s” cannot be read as one."),
+    "places-too-few": ngettext_lazy(
+        "Show at least %(needed)s decimal place, or values would be lost.",
+        "Show at least %(needed)s decimal places, or values would be lost.",
+        "needed",
+    ),
+}
