@@ -27,10 +27,10 @@ from routines.lessons.noticed import noticed_at
 from routines.models import Lesson, Routine, RoutineNote
 from routines.models.facts import count_in_words
 from routines.models.plan_differences import changes_between
+from routines.models.shown_ideas import ideas_to_show
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import copy_routine
 from routines.plans.suggestions.counted_before import notes_to_self
-from routines.plans.suggestions.timeline import ideas_to_show
 from routines.words_erased.late_words import what_went
 
 SHOWN_AT_FIRST = 6
