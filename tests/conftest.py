@@ -3,6 +3,7 @@
 import os
 from collections import Counter
 from collections.abc import Callable, Iterator
+from functools import partial
 
 import pytest
 from django.test import Client
@@ -155,6 +156,12 @@ def administrator(school) -> User:
 @pytest.fixture
 def signed_out(school) -> Client:
     return Client()
+
+
+@pytest.fixture
+def all_through(django_capture_on_commit_callbacks):
+    """Within it, what follows a save when everything is written does follow, as it does outside of tests."""
+    return partial(django_capture_on_commit_callbacks, execute=True)
 
 
 @pytest.fixture

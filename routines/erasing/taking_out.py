@@ -11,6 +11,7 @@ from django.db.models import F, QuerySet
 
 from accounts.models import School
 from accounts.people_words import WordsColumn
+from routines import worked_out
 from routines.lessons.recording import plan_mark
 from routines.models import LessonEvent, RoutineVersion
 from routines.models.people_words import COLUMNS
@@ -167,6 +168,8 @@ def _change(held: Any, found: Found, sought: Mapping[str, Sought]) -> TakenOut:
         taken.events = {one.id: [str(held.pk)] for one in found[0][1]}
         return taken
     before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
+    if isinstance(held, RoutineVersion):  # the mark of a document with these words in it goes too
+        worked_out.forget(worked_out.mark_of_document(held.plan))
     changed = put_stubs(held, [(column, _joined(standing)) for column, standing in found])
     if not changed:
         return TakenOut()

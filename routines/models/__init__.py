@@ -11,6 +11,7 @@ from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .suggestion import Suggestion
 from .version import RoutineVersion, UnreadablePlan
+from .worked_out import WorkedOut
 
 __all__ = [
     "ImportFile",
@@ -30,4 +31,5 @@ __all__ = [
     "Suggestion",
     "TargetOutcome",
     "UnreadablePlan",
+    "WorkedOut",
 ]

@@ -51,6 +51,7 @@ WORDLESS = (
     "routines.JobFile.content",
     *(f"routines.LessonPass.{name}" for name in ("address", "code", "role", "secret_hash")),
     "routines.Reflection.outcome",
+    *(f"routines.WorkedOut.{name}" for name in ("key", "document", "made_by", "said")),
     "routines.ImportFile.left_out",
     "routines.Suggestion.answer",
 )

@@ -10,6 +10,7 @@ from django.utils import timezone
 
 from accounts.models import User
 from grade_bands.models import Grade, Standard
+from routines import worked_out
 from routines.counting.claims import LandmarksClaim
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
 from routines.models.facts import Facts, facts_of
@@ -69,6 +70,7 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
         setattr(routine, name, value)
     routine.title, routine.story, routine.area = plan.title, plan.story.text, plan.area
     routine.grade, routine.band = grade, grade.band
+    worked_out.forget(worked_out.mark_of_document(current.plan))
     version = _freeze(routine, plan, facts, by, number=current.number + 1)
     PlanDraft.objects.of(by).filter(routine=routine).delete()
     return version
@@ -80,6 +82,9 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
     routine.save()
     routine.standards.set(Standard.objects.filter(code__in=plan.standards))
     write_patterns(routine, facts.patterns)
+    # When everything is written, so that nobody who saves waits for drawings; if it fails, the pages make it.
+    save = worked_out.Save(version, routine.grade.level)
+    transaction.on_commit(lambda: worked_out.work_out(save), robust=True)
     return version
 
 

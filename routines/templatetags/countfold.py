@@ -38,6 +38,12 @@ def _svg(drawn: str) -> SafeString:
     return mark_safe(drawn)  # noqa: S308
 
 
+@register.filter
+def drawn(picture: str) -> SafeString:
+    """{{ says.picture|drawn }}: a drawing that was kept."""
+    return _svg(picture)
+
+
 @register.simple_tag
 def grid(
     grid: Grid,

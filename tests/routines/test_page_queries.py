@@ -12,14 +12,16 @@ MOST = 26
 
 
 @pytest.fixture
-def addresses(owner, teammate, coach, grade_two):
+def addresses(owner, teammate, coach, grade_two, all_through):
     """A school with something on every page, and a way to put more there."""
-    routine = make_routine(owner)
+    with all_through():
+        routine = make_routine(owner)
 
     def fill(times: int) -> None:
         for number in range(times):
-            make_routine(owner, title=f"Another {number}")
-            copy_routine(routine=routine, by=teammate).share()
+            with all_through():
+                make_routine(owner, title=f"Another {number}")
+                copy_routine(routine=routine, by=teammate).share()
             make_lesson(routine, owner, sharing="team")
             make_lesson(routine, teammate, sharing="team")
             routine.notes.create(by=teammate, text="worked")

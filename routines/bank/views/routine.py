@@ -18,6 +18,7 @@ from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_id
 from grade_bands.models import SchoolYear
+from routines import worked_out
 from routines.bank.alike import alike
 from routines.bank.cards import cards_of
 from routines.bank.forms.co_author import CoAuthorForm
@@ -30,7 +31,6 @@ from routines.models.plan_differences import changes_between
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import copy_routine
 from routines.plans.suggestions.counted_before import notes_to_self
-from routines.plans.suggestions.timeline import ideas_to_show
 from routines.words_erased.late_words import what_went
 
 SHOWN_AT_FIRST = 6
@@ -55,16 +55,20 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         .prefetch_related("co_authors", "standards"),
         pk=pk,
     )
-    context = {"section": "bank", "routine": found, **_grid_context(request, found)}
+    says = worked_out.page(worked_out.Save(found.newest_save, found.grade.level))
+    plan = found.plan
+    shown = ShownPlan(plan, found.grade.level)
+    context = {"section": "bank", "routine": found, "plan": plan, "shown": shown, "says": says}
     if wants_fragment(request):
-        asked_for = "_pictures" if request.htmx.target == "pictures" else "_lit_grid"
-        return render(request, f"bank/{asked_for}.html", context)
+        if request.htmx.target == "pictures":
+            return render(request, "bank/_pictures.html", context | _pictures(request, shown, says))
+        return render(request, "bank/_lit_grid.html", context | _lit_grid(request, shown, says))
     context |= {
-        "said": [answer for answer in context["plan"].expected if answer.sort != "slip"],
-        "slips": [answer for answer in context["plan"].expected if answer.sort == "slip"],
+        **_lit_grid(request, shown, says),
+        **_pictures(request, shown, says),
+        "said": [answer for answer in plan.expected if answer.sort != "slip"],
+        "slips": [answer for answer in plan.expected if answer.sort == "slip"],
         "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
-        "ideas": ideas_to_show(context["shown"].grid, context["shown"].audience, context["shown"].target_claims),
-        "stop_places": [stop.after for stop in context["plan"].stops],
         "co_author_names": [author.display_name for author in found.co_authors.all()],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
         **_lineage(request, found),
@@ -108,23 +112,26 @@ def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     return {"versions": versions, "copies": copies, "further_lineage": older + further}
 
 
-def _grid_context(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+def _lit_grid(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:
     """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most."""
-    shown = ShownPlan(found.plan, found.grade.level)
-    keys = [item.key for item in shown.listed]
+    keys = [item.key for item in says.patterns]
     asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
-    lit = asked if "lit" in request.GET else [item.key for item in shown.lit]
-    count = count_in_words(shown.grid)
+    lit = asked if "lit" in request.GET else list(says.lit)
     return {
-        "plan": shown.plan,
-        "shown": shown,
-        "count": count,
         "lit": lit,
-        "first_patterns": shown.listed[:SHOWN_AT_FIRST],
-        "more_patterns": shown.listed[SHOWN_AT_FIRST:],
-        "lit_patterns": [item.pattern for item in shown.listed if item.key in lit],
-        "overlays": [(item.key, item.pattern) for item in shown.listed],
-        "picture": shown_picture(shown.grid.count, request.GET),
+        "grids": says.grids if set(lit) == set(says.lit) else worked_out.drawn_grids(shown, says.patterns, lit),
+        "first_patterns": says.patterns[:SHOWN_AT_FIRST],
+        "more_patterns": says.patterns[SHOWN_AT_FIRST:],
+    }
+
+
+def _pictures(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:
+    """`picture` and `first` in the query string say which picture of which dozen."""
+    picture = shown_picture(shown.grid.count, request.GET)
+    kept = picture.kind == says.picture and picture.is_first
+    return {
+        "picture": picture,
+        "pictures": says.pictures if kept else worked_out.drawn_pictures(shown, picture.kind, picture.first),
     }
 
 

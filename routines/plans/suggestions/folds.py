@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from routines.counting import Audience, Claim, Grid
+from routines.models.shown_ideas import same_subject
 from routines.words import SpokenPattern, compare_folds
 
 from .taking import take_fold
@@ -40,8 +41,3 @@ def other_folds(grid: Grid, chosen: Iterable[Claim], audience: Audience) -> list
 
 def _alike(claim: Claim, patterns: Iterable[SpokenPattern]) -> SpokenPattern | None:
     return next((pattern for pattern in patterns if same_subject(pattern.claim, claim)), None)
-
-
-def same_subject(one: Claim, other: Claim) -> bool:
-    """Two claims about the same thing, as it may look in two folds: the tens, the tens digit, what is below."""
-    return one.family == other.family and one.subject == other.subject

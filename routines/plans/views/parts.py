@@ -20,6 +20,7 @@ from grade_bands.models import Standard
 from grade_bands.standards import why_unreadable
 from routines.counting import Audience, CountError
 from routines.errors import say
+from routines.models.shown_ideas import ideas_to_show
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.forms.design import DesignForm
 from routines.plans.forms.fields import shorten
@@ -30,7 +31,6 @@ from routines.plans.suggestions.appearing import look_for
 from routines.plans.suggestions.designs import designs_for
 from routines.plans.suggestions.folds import other_folds
 from routines.plans.suggestions.taking import offered_next_counts, offered_stops
-from routines.plans.suggestions.timeline import ideas_to_show
 from routines.words import check, explain_cells, probes, show_claim, suggest_standards
 
 from .live import LivePlan

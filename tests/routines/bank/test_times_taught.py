@@ -162,7 +162,7 @@ def test_an_administrator_who_teaches_is_told_of_her_own_lesson(owner, administr
 def test_the_numbers_cost_no_query_of_their_own(taught, owner, visit, query, django_assert_max_num_queries):
     client = visit(owner)
     client.get("/")
-    with django_assert_max_num_queries(10):  # none for the numbers; one asks whether she has a class to teach
+    with django_assert_max_num_queries(11):  # none for the numbers; one asks whether she has a class to teach
         client.get("/" + query)
 
 

@@ -25,6 +25,7 @@ from routines.models import (
     RoutineNote,
     RoutineVersion,
     Suggestion,
+    WorkedOut,
 )
 from routines.models.facts import facts_of
 from routines.models.people_words import COLUMNS
@@ -33,6 +34,7 @@ from routines.plans.actions import start_routine
 from routines.words_erased import list_of_erasures
 from routines.words_erased.matching import Sought, mark_of, words_of
 from routines.words_erased.stubs import put_stubs
+from routines.worked_out import mark_of_document
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.models.test_plan_document import PLAN
@@ -291,3 +293,15 @@ def test_a_plan_stays_readable_whichever_of_its_words_goes():
         version = RoutineVersion(plan=PLAN.as_dict())
         put_stubs(version, [(column, Sought.in_words(word))])
         assert read_document(version.plan).count == PLAN.count
+
+
+def test_what_was_worked_out_of_a_plan_with_the_words_goes(owner, administrator, all_through):
+    """Its rows hold no words, but the mark of a plan that does: who has the rest of it could try words out on that."""
+    with all_through():
+        routine = make_routine(owner, title=f"{NAME}’s sevens")
+        make_routine(owner, title="Others")
+    before = mark_of_document(routine.newest_save.plan)
+    assert WorkedOut.objects.of_documents([before]).count() == 2
+    erase(administrator)
+    assert not WorkedOut.objects.of_documents([before]).exists()
+    assert WorkedOut.objects.count() == 2

@@ -1,7 +1,7 @@
 """Which ideas the timeline shows as over."""
 
 from routines.counting import Audience, Count, Grid
-from routines.plans.suggestions.timeline import dying_ideas
+from routines.models.shown_ideas import dying_ideas
 from routines.words import ideas
 
 

@@ -7,8 +7,6 @@ from routines.counting import Audience, Claim, Grid
 from routines.counting.claims import LandmarksClaim
 from routines.words import SpokenIdea, find_patterns, ideas
 
-from .folds import same_subject
-
 PLAINEST = 4
 DYING = 3
 MOST = 7
@@ -57,6 +55,11 @@ def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> 
     picked += dying_ideas(grid, audience)
     shown = list(dict.fromkeys(picked))[:MOST]
     return sorted(shown, key=lambda idea: (idea.seen_at, idea.dies_at or grid.terms + 1))
+
+
+def same_subject(one: Claim, other: Claim) -> bool:
+    """Two claims about the same thing, as it may look in two folds: the tens, the tens digit, what is below."""
+    return one.family == other.family and one.subject == other.subject
 
 
 def _idea_of(claim: Claim, known: Collection[SpokenIdea]) -> SpokenIdea | None:

@@ -1,0 +1,157 @@
+"""What is kept is shown only where this program made it of all that it follows from: nothing old can come to light."""
+
+import pytest
+from django.db import DatabaseError
+
+from accounts.models import School
+from routines import worked_out
+from routines.models import RoutineVersion, WorkedOut
+from routines.models.plan_document import CountTyped
+from routines.plans.actions import copy_routine, save_version
+from routines.worked_out import made_by, says
+from tests.routines.making import SEVENS, make_routine
+
+EIGHTS = SEVENS.changed(title="Eights", count=CountTyped("whole", "4", "8", 20), targets=())
+
+
+@pytest.fixture
+def routine(owner, all_through):
+    with all_through():
+        return make_routine(owner)
+
+
+@pytest.fixture
+def bank(visit, owner):
+    return lambda: visit(owner).get("/").content.decode()
+
+
+@pytest.fixture
+def other_words(monkeypatch):
+    """From now on the program names a count in other words."""
+    monkeypatch.setattr(says, "count_in_words", lambda grid: "Said in other words")
+
+
+def test_while_nothing_changes_it_is_what_was_kept(routine, bank, other_words):
+    """Without this the tests below could not fail."""
+    assert "Said in other words" not in bank()
+
+
+@pytest.mark.parametrize("part", made_by.PARTS)
+def test_a_change_of_any_part_of_the_program_makes_it_anew(part, routine, bank, other_words, monkeypatch):
+    monkeypatch.setitem(made_by.PARTS, part, "another")
+    assert "Said in other words" in bank()
+    monkeypatch.undo()
+    assert "Said in other words" not in bank()  # an older program, beside it or after it, has its own words
+
+
+def test_any_change_of_a_source_file_is_a_change_of_the_program(tmp_path):
+    marks = [made_by.mark_of_folder(tmp_path)]
+
+    def changed() -> bool:
+        marks.append(made_by.mark_of_folder(tmp_path))
+        return marks[-1] not in marks[:-1]
+
+    (tmp_path / "en").mkdir()
+    (tmp_path / "en" / "sums.py").write_text("SAID = 'adds to'\n")
+    assert changed()
+    (tmp_path / "en" / "sums.py").write_text("SAID = 'makes up'\n")
+    assert changed()
+    (tmp_path / "en" / "sums.py").rename(tmp_path / "en" / "totals.py")
+    assert changed()
+    (tmp_path / "__pycache__").mkdir()
+    (tmp_path / "__pycache__" / "totals.pyc").write_text("")
+    assert not changed()
+
+
+def test_every_room_that_says_or_draws_is_a_part():
+    assert {"counting", "words", "drawing", "models", "worked_out", "Babel", "num2words", "sympy"} <= set(made_by.PARTS)
+    assert all(made_by.PARTS.values())
+
+
+def test_another_level_of_the_grade(routine, bank, other_words, grade_two):
+    grade_two.level = 6
+    grade_two.save()
+    assert "Said in other words" in bank()
+
+
+def test_another_language_of_the_pages(routine, bank, other_words, settings):
+    settings.LANGUAGE_CODE = "es"
+    assert "Said in other words" in bank()
+
+
+def test_another_plan(routine, bank, owner):
+    before = bank()
+    save_version(routine=routine, plan=EIGHTS, based_on=routine.current_version, by=owner)
+    assert "By 7 from 4" in before
+    assert "By 8 from 4" in bank()
+    assert "By 7 from 4" not in bank()
+
+
+@pytest.mark.parametrize(
+    ("kind", "style", "shown"),
+    [
+        ("decimal", {"decimal_mark": ","}, "0,5"),
+        ("decimal", {"decimal_mark": "."}, "0.5"),
+        ("money", {"currency": "EUR"}, "€"),
+        ("money", {"currency": "USD"}, "$"),
+    ],
+)
+def test_marks_and_currency_are_those_of_the_plan(kind, style, shown, owner, bank):
+    """They were the school's when it was planned. What the school chooses later changes no plan, kept or not."""
+    half = "0,5" if style.get("decimal_mark") == "," else "0.5"
+    make_routine(owner, count=CountTyped(kind, half, half, 20, style), targets=())
+    before = bank()
+    assert shown in before
+    School.objects.update(decimal_mark=",", thousands=".", currency="GBP")
+    assert _without_token(bank()) == _without_token(before)
+    WorkedOut.objects.all().delete()
+    assert _without_token(bank()) == _without_token(before)
+
+
+def _without_token(page: str) -> str:
+    return "\n".join(line for line in page.splitlines() if "csrf" not in line.lower())
+
+
+def test_a_save_drops_what_its_former_self_said(routine, owner, all_through):
+    former = worked_out.mark_of_document(routine.newest_save.plan)
+    assert WorkedOut.objects.of_documents([former]).count() == 2
+    with all_through():
+        save_version(routine=routine, plan=EIGHTS, based_on=routine.current_version, by=owner)
+    routine.refresh_from_db()
+    assert not WorkedOut.objects.of_documents([former]).exists()
+    assert WorkedOut.objects.of_documents([worked_out.mark_of_document(routine.newest_save.plan)]).count() == 2
+
+
+def test_equal_documents_share_it(routine, teammate, all_through):
+    with all_through():
+        copy_routine(routine=routine, by=teammate).share()
+    assert WorkedOut.objects.count() == 2
+
+
+def test_of_words_that_were_taken_out_meanwhile_nothing_is_kept(routine):
+    """A page that is being made of the plan as it was."""
+    WorkedOut.objects.all().delete()
+    save = worked_out.Save(routine.newest_save, 2)
+    RoutineVersion.objects.filter(pk=save.version.pk).update(plan={**save.version.plan, "title": "[taken out]"})
+    worked_out.page(save)
+    worked_out.work_out(save)
+    assert not WorkedOut.objects.exists()
+
+
+def test_a_damaged_row_is_made_again(routine, bank):
+    before = bank()
+    WorkedOut.objects.update(said=b"nonsense")
+    assert _without_token(bank()) == _without_token(before)
+    assert WorkedOut.objects.exclude(said=b"nonsense").count() == 1  # that of the card
+
+
+def test_where_nothing_can_be_written_pages_are_shown_all_the_same(routine, bank, monkeypatch):
+    before = bank()
+    WorkedOut.objects.all().delete()
+
+    def full(*args, **options):
+        raise DatabaseError("disk is full")
+
+    monkeypatch.setattr("django.db.models.query.QuerySet.bulk_create", full)
+    assert _without_token(bank()) == _without_token(before)
+    assert not WorkedOut.objects.exists()
