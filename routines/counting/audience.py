@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from .errors import CountError
 from .languages import LANGUAGES
 
+# Whom the engine has in mind where nobody says (EXACT 29): between those who learn the tables and those who conjecture.
+DEFAULT_LEVEL = 4
+
 
 @dataclass(frozen=True, slots=True)
 class Audience:
@@ -21,6 +24,11 @@ class Audience:
             raise CountError("level", "no-level")
         if self.language not in LANGUAGES:
             raise CountError("language", "no-language")
+
+
+def level_of(audience: Audience | None) -> int:
+    """The level that an order is made for."""
+    return DEFAULT_LEVEL if audience is None else audience.level
 
 
 def band_of(level: int) -> int:

@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import partial
 from math import gcd
 
+from .audience import Audience, level_of
 from .claims import (
     LINES_ALONG,
     Claim,
@@ -38,7 +39,7 @@ EXPLAINING = (LandmarksClaim, OppositesClaim, DigitClaim, RemainderClaim, HowMan
 Cells = frozenset[int]
 
 
-def explain_cells(grid: Grid, cells: Iterable[int]) -> list[Pattern]:
+def explain_cells(grid: Grid, cells: Iterable[int], *, audience: Audience | None = None) -> list[Pattern]:
     """Say what these terms have in common: at most three patterns of different families, best first.
 
     Each pattern's `cells` are all those in view that share it, the tapped ones among them. Best is what fits the tapped
@@ -59,7 +60,8 @@ def explain_cells(grid: Grid, cells: Iterable[int]) -> list[Pattern]:
         if tapped <= shared and _is_written(grid, found.claim, tapped)
     ]
     best: list[tuple[Pattern, Cells]] = []
-    for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair, alone=len(tapped) == 1)):
+    level, alone = level_of(audience), len(tapped) == 1
+    for found, shared in sorted(sharing, key=lambda pair: _closeness(grid, *pair, level=level, alone=alone)):
         if all(found.claim.family != chosen.claim.family for chosen, _ in best):
             best.append((found, shared))
     return [replace(found, groups=(tuple(sorted(shared)),)) for found, shared in best[:MOST_EXPLANATIONS]]
@@ -75,9 +77,9 @@ def _terms_in_view(grid: Grid, cells: Iterable[int]) -> Cells:
     return frozenset(tapped)
 
 
-def _closeness(grid: Grid, found: Pattern, shared: Cells, *, alone: bool) -> tuple[int, int, Key]:
+def _closeness(grid: Grid, found: Pattern, shared: Cells, *, level: int, alone: bool) -> tuple[int, int, Key]:
     """How closely a find fits the tapped cells; one alone fits everything, and is told by what is most noticeable."""
-    return 0 if alone else len(shared), EXPLAINING.index(type(found.claim)), rank(found.claim, grid)
+    return 0 if alone else len(shared), EXPLAINING.index(type(found.claim)), rank(found.claim, grid, level)
 
 
 def _is_written(grid: Grid, claim: Claim, tapped: Cells) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable
 from dataclasses import replace
 
+from .audience import Audience, level_of
 from .claims import BlockClaim, Claim, LandmarksClaim, stated
 from .grid import Fill, Grid
 from .patterns import everything
@@ -13,17 +14,18 @@ from .patterns.ranking import rank
 from .results import Idea, Pattern
 
 
-def ideas(grid: Grid) -> list[Idea]:
+def ideas(grid: Grid, *, audience: Audience | None = None) -> list[Idea]:
     """Every idea that can be seen at some time while the terms in view are written, the earliest first.
 
     An idea is listed if at some term it does not follow from a broader one. One whose lines are still being begun
-    is the same idea while each new line keeps to it.
+    is the same idea while each new line keeps to it. audience: whose order it is of those seen at once.
 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="34", step="11", terms=12), line_length=4)
     >>> [(i.seen_at, i.dies_at) for i in ideas(grid) if i.claim.family == "digit-run" and i.claim.place == 1]
     [(3, 7)]
     """
+    level = level_of(audience)
     first: dict[Hashable, tuple[int, Pattern]] = {}
     last: dict[Hashable, tuple[int, Pattern]] = {}
     listed: set[Hashable] = set()
@@ -39,7 +41,7 @@ def ideas(grid: Grid) -> list[Idea]:
                 listed.add(key)
     return sorted(
         (_idea(grid, first[key], last[key]) for key in first if key in listed),
-        key=lambda idea: (idea.seen_at, rank(idea.claim, grid)),
+        key=lambda idea: (idea.seen_at, rank(idea.claim, grid, level)),
     )
 
 

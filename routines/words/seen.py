@@ -79,12 +79,14 @@ def find_patterns(
 ) -> list[SpokenPattern]:
     """Everything that can be seen in a grid with its words: see `routines.counting.find_patterns`."""
     view = grid if upto is None else grid.cut(upto)
-    return [SpokenPattern.saying(pattern, view, audience) for pattern in found_in(view, implied=implied)]
+    return [
+        SpokenPattern.saying(pattern, view, audience) for pattern in found_in(view, implied=implied, audience=audience)
+    ]
 
 
 def ideas(grid: Grid, audience: Audience | None = None) -> list[SpokenIdea]:
     """Every idea with the words of its pattern in its fullest view: see `routines.counting.ideas`."""
-    return [_saying_idea(idea, grid, audience) for idea in ideas_of(grid)]
+    return [_saying_idea(idea, grid, audience) for idea in ideas_of(grid, audience=audience)]
 
 
 def ended_runs(grid: Grid, audience: Audience | None = None) -> list[SpokenIdea]:
@@ -99,7 +101,7 @@ def _saying_idea(idea: Idea, grid: Grid, audience: Audience | None) -> SpokenIde
 
 def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = None) -> list[SpokenPattern]:
     """What tapped cells have in common, with its words: see `routines.counting.explain_cells`."""
-    return [SpokenPattern.saying(pattern, grid, audience) for pattern in explained(grid, cells)]
+    return [SpokenPattern.saying(pattern, grid, audience) for pattern in explained(grid, cells, audience=audience)]
 
 
 def show_claim(claim: Claim, grid: Grid, audience: Audience | None = None) -> SpokenPattern | None:

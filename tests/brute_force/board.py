@@ -38,7 +38,10 @@ WRITTEN_UNITS = {
 
 @dataclass(frozen=True)
 class Board:
-    """A count with so many terms, folded; `friendly` are the multiples to try, `part_names` the parts to read."""
+    """A count with so many terms, folded; `friendly` are the multiples to try, `part_names` the parts to read.
+
+    `unit` is the unit in which values are given, of money the currency: "in", "USD".
+    """
 
     kind: str
     start: Fraction
@@ -50,6 +53,7 @@ class Board:
     friendly: Sequence[Fraction] = ()
     part_names: Sequence[str] = ()
     written: Callable[[int], str] | None = None
+    unit: str = ""
 
     def value(self, n: int) -> Fraction:
         return self.start + (n - 1) * self.step

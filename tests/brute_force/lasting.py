@@ -9,6 +9,7 @@ from math import floor, lcm
 from typing import Any
 
 from .board import Board
+from .listening import met_at, never_hidden
 from .seeing import Claim, intervals, reader, totals_apart
 
 
@@ -169,6 +170,9 @@ def follows(b: Claim, a: Claim, board: Board, lasts: dict[int, int | None]) -> b
             return wider and runs
         if wider and _k(a) == _k(b) and (runs or _k(a) == 1):
             return True
+    named = b.get("modulus") or b.get("multiple")
+    if named is not None and Fraction(named) == never_hidden(board):
+        return False  # rulings F4 to F6, which follow, do not reach what a class says first
     if a["family"] == b["family"] == "remainder" and not same and a["along"] == b["along"] and _k(a) == _k(b):
         return (Fraction(a["modulus"]) / Fraction(b["modulus"])).denominator == 1
     if a["family"] == "digit" and b["family"] == "remainder" and a.get("place") == 0 and board.kind == "whole":
@@ -176,7 +180,8 @@ def follows(b: Claim, a: Claim, board: Board, lasts: dict[int, int | None]) -> b
         return positive and b["modulus"] in ("10", "5", "2") and a["along"] == b["along"] and _k(a) == _k(b)
     if a["family"] == b["family"] == "landmarks" and a["multiple"] != b["multiple"]:
         divides = (Fraction(a["multiple"]) / Fraction(b["multiple"])).denominator == 1
-        return divides and (a["every"], a["first"]) == (b["every"], b["first"])
+        friendlier = met_at(b["multiple"], board) < met_at(a["multiple"], board)
+        return divides and not friendlier and (a["every"], a["first"]) == (b["every"], b["first"])
     return False
 
 

@@ -29,6 +29,7 @@ def board_of(grid: Grid) -> Board:
         friendly=count.friendly_multiples(),
         part_names=count.part_names(),
         written=count.text,
+        unit=count.style.currency if count.kind == "money" else count.base_unit,
     )
 
 

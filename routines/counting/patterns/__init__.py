@@ -11,6 +11,7 @@ from __future__ import annotations
 from functools import lru_cache
 from types import ModuleType
 
+from ..audience import Audience, level_of
 from ..claims import (
     Claim,
     DigitClaim,
@@ -41,7 +42,7 @@ from . import (
     table,
 )
 from .follows import implied as implied_by_others
-from .ranking import rank
+from .ranking import in_order
 
 MODULES: dict[type[Claim], ModuleType] = {
     StepClaim: step,
@@ -60,10 +61,13 @@ FINDERS = tuple(module.find for module in MODULES.values())
 KEPT_GRIDS = 64  # of some tens of kilobytes each
 
 
-def find_patterns(grid: Grid, upto: int | None = None, implied: bool = False) -> list[Pattern]:
+def find_patterns(
+    grid: Grid, upto: int | None = None, implied: bool = False, *, audience: Audience | None = None
+) -> list[Pattern]:
     """Everything that can be seen in a grid, most noticeable first.
 
     upto: only the first so many counts are on the board. implied: also what follows from a broader claim on the list.
+    audience: whose order it is; the list is complete for everybody.
     Raises: CountError on `n` for an `upto` that is not in view.
 
     >>> from ..count import Count
@@ -76,7 +80,7 @@ def find_patterns(grid: Grid, upto: int | None = None, implied: bool = False) ->
     if not implied:
         follow = implied_by_others(found, view)
         found = tuple(one for i, one in enumerate(found) if i not in follow)
-    return sorted(found, key=lambda one: rank(one.claim, view))
+    return in_order(found, view, level_of(audience))
 
 
 @lru_cache(maxsize=KEPT_GRIDS)

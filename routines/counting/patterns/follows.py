@@ -25,6 +25,7 @@ from ..claims import (
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..results import Pattern
+from .friendly import friendliness, never_hidden
 from .lines import axis
 from .neighbour import terms_apart
 
@@ -46,6 +47,7 @@ class _Broader:
 
     def __init__(self, found: Sequence[Pattern], grid: Grid) -> None:
         self._grid = grid
+        self._never_hidden = never_hidden(grid.count)
         self._run = {along for along in LINES_ALONG if axis(grid, along)[0] == 1}
         self._ones_tell = (
             grid.count.kind == Kind.WHOLE and min(grid.count.scaled_start, grid.count.scaled(grid.terms)) >= 0
@@ -60,7 +62,7 @@ class _Broader:
         if isinstance(b, NeighbourClaim):  # F1
             return self._by_topic["step"] if abs(terms_apart(self._grid, stated(b.direction))) == 1 else ()
         if isinstance(b, LandmarksClaim):  # F6
-            return _of_multiples(self._by_topic[_rhythm(b)], stated(b.multiple))
+            return self._of_no_friendlier(self._by_topic[_rhythm(b)], stated(b.multiple))
         if isinstance(b, DigitRunClaim):  # F7
             return self._by_topic[_read(b), None] if b.along in self._run else ()
         if not isinstance(b, BlockClaim):
@@ -69,11 +71,18 @@ class _Broader:
         along, k = b.along, b.block_length
         if along != "count" and (k == 1 or along in self._run):  # F2, F3
             wider += self._by_topic[_read(b), k]
-        if isinstance(b, RemainderClaim):  # F4, F5
+        if isinstance(b, RemainderClaim) and b.modulus != self._never_hidden:  # F4, F5
             wider += _of_multiples(self._by_topic["remainder", along, k], stated(b.modulus))
             if self._ones_tell and b.modulus in _BY_THE_ONES:
                 wider += self._by_topic["ones", along, k]
         return wider
+
+    def _of_no_friendlier(self, found: Iterable[Pattern], multiple: Fraction) -> list[Pattern]:
+        """Those that speak of a multiple of this one, unless this one is what a class says before that."""
+        if multiple == self._never_hidden:
+            return []
+        own = friendliness(multiple, self._grid.count)
+        return [a for a in _of_multiples(found, multiple) if friendliness(_number(a.claim), self._grid.count) < own]
 
 
 def _topics(a: Claim) -> Iterable[Hashable]:

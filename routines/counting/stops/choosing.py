@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
+from ..audience import Audience
 from ..checking import judge
 from ..claims import Claim, DigitClaim, DigitSumClaim, LandmarksClaim, OppositesClaim, RemainderClaim
 from ..errors import CountError
@@ -53,7 +54,7 @@ def choose(grid: Grid, wanted: Sequence[Claim], level: int = 3) -> list[Choice]:
     The first target where it can be seen, together with something to predict if that follows at once; the best place
     to predict, if it is better than that; one more in each long stretch. A short count has its end only.
     """
-    claims = wanted or _what_shows(grid)
+    claims = wanted or _what_shows(grid, level)
     end = Choice(grid.terms, "end", claims[0] if claims else None)
     seen = [choice for i, claim in enumerate(claims) if (choice := _seen(grid, claim, at_length=i > 0)) is not None]
     predictions = _predictions(grid)
@@ -86,8 +87,9 @@ def claim_of(given: Any, field: str) -> Claim:
     return claim
 
 
-def _what_shows(grid: Grid) -> list[Claim]:
-    return [found.claim for found in find_patterns(grid) if found.claim.family not in PLAIN][:2]
+def _what_shows(grid: Grid, level: int) -> list[Claim]:
+    found = find_patterns(grid, audience=Audience(level))
+    return [one.claim for one in found if one.claim.family not in PLAIN][:2]
 
 
 def seen_at(claim: Claim, grid: Grid) -> int | None:

@@ -81,10 +81,10 @@ def test_it_is_what_the_engine_finds_and_the_drawing_draws(plan, owner, grade_tw
     assert [line.statement for line in card.patterns] == [pattern.statement for pattern in best]
 
     page = worked_out.page(save)
-    overlays = [(item.key, item.pattern) for item in shown.patterns]
+    overlays = [(item.key, item.pattern) for item in shown.listed]
     assert [(item.key, item.target, item.holds, item.statement, item.because) for item in page.patterns] == [
         (item.key, item.target, item.pattern.holds, item.pattern.statement, item.pattern.because)
-        for item in shown.patterns
+        for item in shown.listed
     ]
     for keys, grids in [
         (set(page.lit), page.grids),
