@@ -6,12 +6,17 @@ from typing import Any
 
 import pytest
 
-from routines.counting.kinds.ringed import RINGED
+from routines.counting import Count, Kind
 from routines.counting.languages import LANGUAGES as SAID
 from routines.counting.named_multiples import NAMED
 from routines.words import LANGUAGES
 
 ENGLISH = LANGUAGES["en"]
+ONE_OF_EACH = [
+    ("whole", "1", "1"), ("decimal", "0.5", "0.5"), ("fraction", "1/2", "1/2"),
+    ("length", "1 in", "1 in"), ("length", "1 cm", "1 cm"), ("mass", "1 oz", "1 oz"), ("mass", "1 g", "1 g"),
+    ("capacity", "1 fl oz", "1 fl oz"), ("capacity", "1 mL", "1 mL"), ("clock", "8:00", "5 min"), ("elapsed", "5 min", "5 min"),
+]  # fmt: skip
 SUBJECTS = ("patterns", "locating", "probes", "replies", "stops", "next_counts", "folds", "standards")
 
 
@@ -56,5 +61,7 @@ def test_the_multiples_that_have_a_name_are_named(language: Any) -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
 def test_what_may_be_ringed_has_its_name(language: Any) -> None:
-    ringed = {what: set(multiples) for what, multiples in RINGED.items() if what[0] != "money"}
+    forms = [Count.parse(kind=kind, start=start, step=step, terms=4).form for kind, start, step in ONE_OF_EACH]
+    assert {form.name for form in forms} == set(Kind) - {Kind.MONEY}  # whose coins have names of their own, or none
+    ringed = {(form.name, form.base_unit): set(form.ringed_multiples()) for form in forms}
     assert {what: set(names) for what, names in language.ringed.items()} == ringed
