@@ -7,9 +7,12 @@ from typing import Any
 import pytest
 
 from routines.counting import Count, Kind
+from routines.counting.claims import FAMILIES
 from routines.counting.languages import LANGUAGES as SAID
 from routines.counting.named_multiples import NAMED
+from routines.drawing.words import WORDS
 from routines.words import LANGUAGES
+from routines.words.language import Language
 
 ENGLISH = LANGUAGES["en"]
 ONE_OF_EACH = [
@@ -17,7 +20,19 @@ ONE_OF_EACH = [
     ("length", "1 in", "1 in"), ("length", "1 cm", "1 cm"), ("mass", "1 oz", "1 oz"), ("mass", "1 g", "1 g"),
     ("capacity", "1 fl oz", "1 fl oz"), ("capacity", "1 mL", "1 mL"), ("clock", "8:00", "5 min"), ("elapsed", "5 min", "5 min"),
 ]  # fmt: skip
-SUBJECTS = ("patterns", "locating", "probes", "replies", "stops", "next_counts", "folds", "standards")
+SUBJECTS = (
+    "patterns",
+    "locating",
+    "probes",
+    "replies",
+    "stops",
+    "next_counts",
+    "folds",
+    "standards",
+    "paper",
+    "answers",
+)
+WHOLE = ("answers", "asked_back", "paper")  # each sentence one text
 
 
 def tables(language: Any, subject: str) -> Iterator[tuple[str, Mapping[Any, Any]]]:
@@ -48,6 +63,35 @@ def test_the_sentences_of_stops_and_next_counts_hold_the_same_numbers(language: 
         assert holes(sentences[0]) == holes(ENGLISH.next_counts.changes[change][0]), change
     for reason, sentence in language.stops.answers.items():
         assert holes(sentence) == holes(ENGLISH.stops.answers[reason]), reason
+
+
+def test_a_language_brings_everything_that_is_asked_of_one() -> None:
+    for language in LANGUAGES.values():
+        assert [name for name in Language.__annotations__ if not hasattr(language, name)] == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
+@pytest.mark.parametrize("subject", WHOLE)
+def test_a_sentence_holds_the_same_facts_in_every_language(language: Any, subject: str) -> None:
+    english = getattr(ENGLISH, subject)
+    for key, sentence in getattr(language, subject).items():
+        assert sentence.strip()
+        assert holes(sentence) == holes(english[key]), key
+
+
+def test_every_family_is_asked_back_about() -> None:
+    of_a_part = {f"{name} of a part" for name in ("digit", "digit-run")}
+    for language in LANGUAGES.values():
+        assert set(language.asked_back) == {*FAMILIES, *of_a_part}
+
+
+def test_drawings_say_the_same_in_every_language() -> None:
+    assert set(WORDS) == set(LANGUAGES)
+    for words in WORDS.values():
+        for name, ours, english in zip(words._fields, words, WORDS["en"], strict=True):
+            assert (set(ours) if isinstance(ours, Mapping) else holes(ours)) == (
+                set(english) if isinstance(english, Mapping) else holes(english)
+            ), name
 
 
 def test_what_is_spoken_is_what_numbers_are_said_in() -> None:
