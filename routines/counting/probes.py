@@ -18,22 +18,6 @@ MOST_OF_A_SORT = 3
 FAR_TERMS = (25, 50, 100, 200, 500)
 LINES_ON = 2
 
-# The multiple whose remainder children read off the written value: the ones digit, the cents, the minutes, the inches.
-READ_OFF = {
-    Kind.WHOLE: 10,
-    Kind.DECIMAL: 1,
-    Kind.FRACTION: 1,
-    Kind.MONEY: 100,
-    Kind.CLOCK: 60,
-    "min": 60,
-    "in": 12,
-    "cm": 100,
-    "oz": 16,
-    "g": 1000,
-    "fl oz": 8,
-    "mL": 1000,
-}
-
 
 @dataclass(frozen=True, slots=True)
 class Probe:
@@ -114,7 +98,7 @@ def _coming(grid: Grid) -> Iterator[tuple[int, _Found]]:
 
 def _near_misses(grid: Grid) -> Iterator[_Found]:
     count = grid.count
-    read_off = Fraction(READ_OFF[count.base_unit if count.base_unit in READ_OFF else count.kind])
+    read_off = count.form.read_off()
     finest = _finest_written(count)
     # Every amount written is a multiple of the finest: that is nothing to share.
     written = [multiple for multiple in sorted(count.friendly_multiples()) if multiple % finest == 0]

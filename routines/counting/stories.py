@@ -9,9 +9,8 @@ from .count import Count
 from .errors import CountError
 from .grid import Grid
 from .kinds.names import Kind
-from .kinds.ringed import RENAMED_IN, RINGED
 from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
-from .kinds.units import UNITS
+from .kinds.units import RENAMED_IN, UNITS
 
 LONGEST_LABEL = 40
 
@@ -121,7 +120,7 @@ def proposed_landmarks(grid: Grid) -> list[Landmarks]:
     count = grid.count
     known = set(count.friendly_multiples())
     found = []
-    for multiple in RINGED[count.kind, "" if count.kind == Kind.MONEY else count.base_unit]:
+    for multiple in count.form.ringed_multiples():
         terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
         if terms and len(terms) < grid.terms:
             found.append(Landmarks(multiple, terms))

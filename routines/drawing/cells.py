@@ -4,7 +4,7 @@ from .layout import Layout
 from .numerals import Box, pieces_of_words, with_minus
 from .said_words import set_within
 from .svg import Pen, element, path_of, plain
-from .words import SAID
+from .words import WORDS
 
 
 def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool, language: str) -> str:
@@ -42,7 +42,7 @@ def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool,
         role="button",
         tabindex=0 if n == 1 else -1,
         aria_pressed="true" if chosen else "false",
-        aria_label=f"{read_aloud(layout, n) or SAID[language]['empty']} ({row}, {column})",
+        aria_label=f"{read_aloud(layout, n) or WORDS[language].empty} ({row}, {column})",
     )
 
 

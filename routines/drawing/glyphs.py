@@ -3,17 +3,14 @@
 from collections.abc import Sequence
 
 from .svg import Pen, element, plain, text_of
+from .words import WORDS
 
-SIGNS = {
-    "en": {"always": "always holds", "shown": "holds for a while", "flag": "stops here"},
-    "es": {"always": "siempre se cumple", "shown": "se cumple por un rato", "flag": "termina aquí"},
-}
 AMOUNTS = ("none", "few", "good")
 
 
 def draw_sign(holds: str, *, on_paper: bool = False, language: str = "en") -> str:
     """The sign that stands beside a pattern's words: holds is always, shown or flag."""
-    pen, words = Pen(on_paper), SIGNS[language][holds]
+    pen, words = Pen(on_paper), WORDS[language].signs[holds]
     if holds == "flag":
         content = element("path", pen.look("g-pole"), d="M3 1V15", stroke_width=2)
         content += element("path", pen.look("g-banner"), d="M3 1.5H15l-3.4 4 3.4 4H3z")

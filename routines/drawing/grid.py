@@ -16,7 +16,7 @@ from .said import SaidPattern
 from .sizes import SIZES
 from .sketching import sketch
 from .svg import Pen, element, plain, text_of
-from .words import SAID, UNTIL
+from .words import WORDS
 
 LIT_AT_MOST = 2
 
@@ -96,7 +96,7 @@ def _lights(
     for key, pattern, on in listed:
         until = ""
         if pattern.breaks_at is not None:
-            until = f"{UNTIL[language]} {layout.grid.count.text(pattern.breaks_at).replace('-', MINUS)}"
+            until = f"{WORDS[language].until} {layout.grid.count.text(pattern.breaks_at).replace('-', MINUS)}"
         light = Light(layout, pattern, until, tuple(taken))
         if light.flag:
             taken.append(light.flag.box)
@@ -199,16 +199,16 @@ def _view(
 
 def _told(layout: Layout, title: str, lights: Iterable[Light], language: str) -> str:
     """Title and description: the numbers row by row, then what is lit."""
-    said, grid = SAID[language], layout.grid
+    said, grid = WORDS[language], layout.grid
     rows = []
     for row in range(layout.rows):
         texts = []
         for column in range(layout.columns):
             n = layout.at(row, column)
-            texts.append((n and read_aloud(layout, n)) or said["empty"])
+            texts.append((n and read_aloud(layout, n)) or said.empty)
         rows.append(", ".join(texts))
-    shape = f"{grid.rows} {said['rows']}, {grid.columns} {said['columns']}: "
-    lit = "".join(f" {light.pattern.statement} ({said[light.kind]})." for light in lights)
+    shape = f"{grid.rows} {said.rows}, {grid.columns} {said.columns}: "
+    lit = "".join(f" {light.pattern.statement} ({said.lit[light.kind]})." for light in lights)
     return element("title", "", text_of(title or shape.rstrip(": "))) + element(
         "desc", "", text_of(shape + "; ".join(rows) + "." + lit)
     )

@@ -8,13 +8,13 @@ from routines.counting import Grid
 from .metrics import text_width
 from .numerals import MINUS, STACKED_ROW, set_numeral
 from .svg import Pen, element, path_of, plain, text_of
+from .words import WORDS
 
 NUMERAL = 20
 HEIGHT = 46
 SLANT = 6.0  # how far a folded piece leans
 CREASE = 6  # how far a crease line stands out
 END_GAP = 18
-AND_SO_ON = {"en": "The count unfolded", "es": "El conteo sin doblar"}
 
 
 def draw_strip(
@@ -73,7 +73,7 @@ def draw_strip(
     return element(
         "svg",
         pen.look("g-root"),
-        element("title", "", AND_SO_ON[language]) + element("desc", "", text_of(texts + more)) + "".join(drawn),
+        element("title", "", WORDS[language].unfolded) + element("desc", "", text_of(texts + more)) + "".join(drawn),
         role="img",
         viewBox=f"-1 {plain(top)} {plain(whole + 2)} {plain(tall)}",
         width=round(whole + 2),

@@ -8,14 +8,11 @@ from .metrics import text_width
 from .numerals import MINUS
 from .said import SaidIdea
 from .svg import Pen, element, path_of, plain, text_of
+from .words import WORDS
 
 LABELS, GAP, TAIL = 286, 16, 90  # the room for labels, between them and the axis, and for flags at the end
 ROW, BAR, TEXT, SMALL = 30.0, 14.0, 15.0, 14.0
 TAB_WIDTH, TAB_HEIGHT, TAB_STEP = 66.0, 26.0, 30.0
-WORDS = {
-    "en": {"title": "When each idea can be seen", "axis": "counts on the board", "stop": "stop", "at": "at"},
-    "es": {"title": "Cuándo se ve cada idea", "axis": "números en el tablero", "stop": "parada", "at": "en"},
-}
 
 
 def draw_timeline(
@@ -40,7 +37,7 @@ def draw_timeline(
     axis = TAB_HEIGHT + TAB_STEP * max(levels, default=0) + 14
     foot = axis + 10 + ROW * len(ideas)
     drawn = [_raster(pen, at, terms, axis, foot), _stop_lines(pen, [at(n) for n in stops], levels, axis, foot)]
-    label = element("text", pen.look("g-quiet"), said["axis"], x=0, y=axis - 4, font_size=SMALL)
+    label = element("text", pen.look("g-quiet"), said.counts_on_the_board, x=0, y=axis - 4, font_size=SMALL)
     drawn.append(label)
     for row, idea in enumerate(ideas):
         middle = axis + 10 + ROW * (row + 0.5)
@@ -48,15 +45,15 @@ def draw_timeline(
         drawn.append(
             element("text", pen.look("g-numeral"), text_of(words), x=0, y=middle + 0.34 * TEXT, font_size=TEXT)
         )
-        drawn.append(_bar(pen, idea, at, terms, middle, count, said["at"]))
-    drawn.append(_tabs(pen, [at(n) for n in stops], levels, axis, said["stop"]))
+        drawn.append(_bar(pen, idea, at, terms, middle, count, said.at))
+    drawn.append(_tabs(pen, [at(n) for n in stops], levels, axis, said.stop))
     told = "; ".join(
         f"{idea.pattern.statement}: {idea.seen_at}–{idea.dies_at - 1 if idea.dies_at else '…'}" for idea in ideas
     )
     return element(
         "svg",
         pen.look("g-root"),
-        element("title", "", said["title"]) + element("desc", "", text_of(told)) + "".join(drawn),
+        element("title", "", said.timeline) + element("desc", "", text_of(told)) + "".join(drawn),
         role="img",
         viewBox=f"0 0 {plain(width)} {plain(foot + 26)}",
         width=round(width),

@@ -12,15 +12,10 @@ from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
-from routines.words import likely_slips, probes
+from routines.words import LANGUAGES, likely_slips, probes
 
 MINUS = "\u2212"
 PROBES = 6
-SPOKEN = {
-    "en": ("By {step} from {start}", "Back by {step} from {start}"),
-    "es": ("De {step} en {step} desde {start}", "Hacia atrás de {step} en {step} desde {start}"),
-}
-"""Counting on, and counting back."""
 
 
 def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
@@ -54,8 +49,7 @@ def spoken_title(shown: ShownPlan) -> str:
 
 def title_of(grid: Grid, language: str) -> str:
     count = grid.count
-    on, back = SPOKEN[language]
-    said = on if count.step > 0 else back
+    said = LANGUAGES[language].paper["by" if count.step > 0 else "back_by"]
     return said.format(step=count.difference_text(abs(count.step)), start=count.text(1))
 
 

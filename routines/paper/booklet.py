@@ -11,7 +11,8 @@ from django.utils.safestring import SafeString, mark_safe
 
 from routines.drawing.svg import tokens
 from routines.paper.document import Document
-from routines.paper.prints import PRINTS, Wishes
+from routines.paper.print import Wishes
+from routines.paper.prints import PRINTS
 from routines.paper.subject import Subject
 
 AT_MOST = 40

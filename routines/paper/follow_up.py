@@ -6,6 +6,7 @@ from typing import Any
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Audience, Grid
 from routines.drawing import Entry
@@ -14,6 +15,7 @@ from routines.paper.asked_cells import Asked, asked_cells
 from routines.paper.full_page import MARGIN, full_page
 from routines.paper.picture import PAPER, draw, place
 from routines.paper.plan_page import common, legend
+from routines.paper.print import Print
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern, SpokenProbe, locate, probes
 
@@ -116,3 +118,14 @@ def _probe_row(subject: Subject, letter: str, probe: SpokenProbe) -> dict[str, A
         "answer": say.tell("yes_at" if place.appears else "no_not", letter=letter, value=probe.text, **facts),
         "why": [say.each(lambda language: told[language].reason), *map(route, range(min(ROUTES, len(place.routes))))],
     }
+
+
+FOLLOW_UP = Print(
+    title=_("Follow-up"),
+    about=_("Missing counts that the targets find, and one far past the end. The answers have a page of their own."),
+    button=_("Print the follow-up"),
+    picture_title=_("The grid with cells to find"),
+    picture=lambda shown: {"entries": entries_with(shown.grid, asked_cells(shown.grid, patterns_to_use(shown)))},
+    sheets=lambda subject, wishes: follow_up_sheets(subject),
+    pages=2,
+)

@@ -5,9 +5,8 @@ from collections.abc import Callable
 from django.utils.html import format_html
 from django.utils.safestring import SafeString
 
-from routines.counting.languages import LANGUAGES as SPOKEN
 from routines.drawing.typesetting import typeset
-from routines.paper.phrases import PHRASES
+from routines.words import LANGUAGES as SPOKEN
 
 LANGUAGES = {**{language: (language,) for language in SPOKEN}, "both": ("en", "es")}
 
@@ -44,4 +43,4 @@ class PrintLanguages:
 
 def phrase(key: str, language: str, **facts: object) -> str:
     filled = {name: fact(language) if callable(fact) else fact for name, fact in facts.items()}
-    return PHRASES[key][language == "es"].format_map(filled)
+    return SPOKEN[language].paper[key].format_map(filled)

@@ -6,12 +6,14 @@ from typing import Any
 from django.template.loader import render_to_string
 from django.utils.html import format_html
 from django.utils.safestring import SafeString, mark_safe
+from django.utils.translation import gettext_lazy as _
 
 from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
 from routines.paper.languages import phrase
 from routines.paper.picture import Picture, draw, place, text_room
+from routines.paper.print import Print
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern
 
@@ -164,3 +166,14 @@ def common(subject: Subject) -> dict[str, Any]:
         "foot_middle": subject.phrase("foot"),
         "foot_right": subject.phrase("version", number=subject.version.number),
     }
+
+
+PLAN_PAGE = Print(
+    title=_("Plan page"),
+    about=_("Everything of the plan, on one page where it fits, with room to write."),
+    button=_("Print the plan"),
+    picture_title=_("The grid with its targets"),
+    picture=lambda shown: {"lit": [item.pattern for item in shown.lit], "landmarks": shown.landmarks},
+    sheets=lambda subject, wishes: [plan_sheet(subject)],
+    pages=1,
+)

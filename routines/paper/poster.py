@@ -2,6 +2,7 @@
 
 from babel.dates import format_date
 from django.utils.safestring import SafeString
+from django.utils.translation import gettext_lazy as _
 
 from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
@@ -10,6 +11,7 @@ from routines.paper.full_page import full_page, placed
 from routines.paper.languages import phrase
 from routines.paper.picture import draw
 from routines.paper.plan_page import legend
+from routines.paper.print import Print, Wishes
 from routines.paper.subject import Subject
 
 HEADING, ONE_MORE_LINE = 76.0, 28.0  # points
@@ -42,3 +44,21 @@ def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = Fa
 def _as_it_happened(lesson: Lesson, language: str) -> str:
     day = format_date(lesson.taught_on, "long", locale=language)
     return f"{phrase('as_it_happened', language)}, {lesson.class_group.name}, {day}"
+
+
+def _wished(subject: Subject, wishes: Wishes) -> list[SafeString]:
+    if wishes.lesson is not None:
+        return lesson_poster_sheets(subject, wishes.lesson, cleaned=wishes.cleaned)
+    return poster_sheets(subject, lit=wishes.lit)
+
+
+POSTER = Print(
+    title=_("Poster"),
+    about=_("The grid as large as the paper. Plain, it gives nothing away."),
+    button=_("Print the poster"),
+    picture_title=_("The grid alone"),
+    choices="paper/_poster_choices.html",
+    sheets=_wished,
+    pages=1,
+    for_children=lambda wishes: not wishes.lit,
+)

@@ -1,11 +1,13 @@
 """Recording sheets: the grid with some counts given, to be filled in from these alone, at three amounts."""
 
 from django.utils.safestring import SafeString
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Fill, Grid
 from routines.drawing import Entry
 from routines.paper.full_page import full_page, placed
 from routines.paper.picture import draw
+from routines.paper.print import Print
 from routines.paper.subject import Subject
 
 AMOUNTS = ("most", "some", "few")
@@ -59,3 +61,16 @@ def _runs(grid: Grid) -> list[tuple[int, ...]]:
     """The lines that the fill runs along, in counting order."""
     runs = grid.lines("column" if grid.fill is Fill.DOWN else "row")
     return sorted(runs)
+
+
+RECORDING = Print(
+    title=_("Recording sheets"),
+    about=_("Some counts are given; the rest follows from these. Nobody writes a name."),
+    button=_("Print the sheets"),
+    picture_title=_("The grid with some counts given"),
+    picture=lambda shown: {"entries": {n: Entry() for n in givens(shown.grid, "some", shown.audience.level)}},
+    choices="paper/_recording_choices.html",
+    sheets=lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts) or AMOUNTS),
+    pages=len(AMOUNTS),
+    for_children=lambda wishes: True,
+)

@@ -6,11 +6,14 @@ from typing import Any
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
+from django.utils.translation import gettext_lazy as _
 
 from routines.models.plan_document import Stop
+from routines.models.shown_plan import ShownPlan
 from routines.models.suggested_stop import suggested_stop
 from routines.paper.picture import draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
+from routines.paper.print import Print
 from routines.paper.subject import Subject
 from routines.words import likely_slips, suggest_stops
 
@@ -130,3 +133,19 @@ def _clock(subject: Subject, starts_at: time, seconds: int) -> str:
     moment = datetime.combine(date.min, starts_at) + timedelta(seconds=seconds)
     hour = moment.hour if subject.school.clock == 24 else (moment.hour - 1) % 12 + 1
     return f"{hour}:{moment.minute:02}"
+
+
+def _first_stop(shown: ShownPlan) -> int:
+    return min((stop.after for stop in shown.plan.stops), default=max(2, shown.grid.terms // 2))
+
+
+SUBSTITUTE = Print(
+    title=_("For a substitute"),
+    about=_("What to do, minute by minute, for somebody who has never led a count. Needs no account."),
+    button=_("Print for a substitute"),
+    picture_title=_("The grid at the first stop"),
+    picture=lambda shown: {"upto": _first_stop(shown)},
+    choices="paper/_substitute_choices.html",
+    sheets=lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)],
+    pages=2,
+)

@@ -1,6 +1,6 @@
 """Drawings and typesetting for templates: {% load countfold %}."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
 from django import template
@@ -57,6 +57,12 @@ def grid(
     return _svg(
         drawing.draw_grid(grid, size=size, lit=lit or (), landmarks=landmarks or (), overlays=overlays or (), **options)
     )
+
+
+@register.simple_tag
+def grid_with(shown: Grid, options: Mapping[str, Any], size: str = "card", title: str = "") -> SafeString:
+    """{% grid_with grid options title=title %}: a grid drawn as somebody else's options say."""
+    return grid(shown, size=size, title=str(title), **options)
 
 
 @register.simple_tag

@@ -150,6 +150,9 @@ class Language(ABC):
     next_counts: NextCounts
     folds: Folds
     standards: Mapping[str, str]
+    answers: Mapping[str, str]
+    asked_back: Mapping[str, str]
+    paper: Mapping[str, str]
     ringed: Mapping[tuple[str, str], Mapping[Fraction, str]]
     ringed_coins: Mapping[str, Mapping[Fraction, str]]
 

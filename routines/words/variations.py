@@ -10,7 +10,6 @@ from typing import Any
 from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.grid import Grid
-from routines.counting.round_number import round_number
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.variations import Variation
@@ -66,7 +65,7 @@ class SpokenVariation(Variation):
     def _fields(self) -> dict[str, str]:
         """What stands between the braces of the sentences; the change's own numbers before those of its grid."""
         count, language = self.grid.count, self._language
-        mark = page_of(self.grid, self.audience).mark(round_number(count))
+        mark = page_of(self.grid, self.audience).mark(count.form.round_number())
         fields = {
             "landmark": mark.one,
             "a_mark": language.a(mark),

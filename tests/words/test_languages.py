@@ -6,13 +6,33 @@ from typing import Any
 
 import pytest
 
-from routines.counting.kinds.ringed import RINGED
+from routines.counting import Count, Kind
+from routines.counting.claims import FAMILIES
 from routines.counting.languages import LANGUAGES as SAID
 from routines.counting.named_multiples import NAMED
+from routines.drawing.words import WORDS
 from routines.words import LANGUAGES
+from routines.words.language import Language
 
 ENGLISH = LANGUAGES["en"]
-SUBJECTS = ("patterns", "locating", "probes", "replies", "stops", "next_counts", "folds", "standards")
+ONE_OF_EACH = [
+    ("whole", "1", "1"), ("decimal", "0.5", "0.5"), ("fraction", "1/2", "1/2"),
+    ("length", "1 in", "1 in"), ("length", "1 cm", "1 cm"), ("mass", "1 oz", "1 oz"), ("mass", "1 g", "1 g"),
+    ("capacity", "1 fl oz", "1 fl oz"), ("capacity", "1 mL", "1 mL"), ("clock", "8:00", "5 min"), ("elapsed", "5 min", "5 min"),
+]  # fmt: skip
+SUBJECTS = (
+    "patterns",
+    "locating",
+    "probes",
+    "replies",
+    "stops",
+    "next_counts",
+    "folds",
+    "standards",
+    "paper",
+    "answers",
+)
+WHOLE = ("answers", "asked_back", "paper")  # each sentence one text
 
 
 def tables(language: Any, subject: str) -> Iterator[tuple[str, Mapping[Any, Any]]]:
@@ -45,6 +65,35 @@ def test_the_sentences_of_stops_and_next_counts_hold_the_same_numbers(language: 
         assert holes(sentence) == holes(ENGLISH.stops.answers[reason]), reason
 
 
+def test_a_language_brings_everything_that_is_asked_of_one() -> None:
+    for language in LANGUAGES.values():
+        assert [name for name in Language.__annotations__ if not hasattr(language, name)] == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
+@pytest.mark.parametrize("subject", WHOLE)
+def test_a_sentence_holds_the_same_facts_in_every_language(language: Any, subject: str) -> None:
+    english = getattr(ENGLISH, subject)
+    for key, sentence in getattr(language, subject).items():
+        assert sentence.strip()
+        assert holes(sentence) == holes(english[key]), key
+
+
+def test_every_family_is_asked_back_about() -> None:
+    of_a_part = {f"{name} of a part" for name in ("digit", "digit-run")}
+    for language in LANGUAGES.values():
+        assert set(language.asked_back) == {*FAMILIES, *of_a_part}
+
+
+def test_drawings_say_the_same_in_every_language() -> None:
+    assert set(WORDS) == set(LANGUAGES)
+    for words in WORDS.values():
+        for name, ours, english in zip(words._fields, words, WORDS["en"], strict=True):
+            assert (set(ours) if isinstance(ours, Mapping) else holes(ours)) == (
+                set(english) if isinstance(english, Mapping) else holes(english)
+            ), name
+
+
 def test_what_is_spoken_is_what_numbers_are_said_in() -> None:
     assert tuple(LANGUAGES) == SAID
 
@@ -56,5 +105,7 @@ def test_the_multiples_that_have_a_name_are_named(language: Any) -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
 def test_what_may_be_ringed_has_its_name(language: Any) -> None:
-    ringed = {what: set(multiples) for what, multiples in RINGED.items() if what[0] != "money"}
+    forms = [Count.parse(kind=kind, start=start, step=step, terms=4).form for kind, start, step in ONE_OF_EACH]
+    assert {form.name for form in forms} == set(Kind) - {Kind.MONEY}  # whose coins have names of their own, or none
+    ringed = {(form.name, form.base_unit): set(form.ringed_multiples()) for form in forms}
     assert {what: set(names) for what, names in language.ringed.items()} == ringed

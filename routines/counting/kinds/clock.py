@@ -72,6 +72,15 @@ class Clock(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return tuple(map(Fraction, (15, 30, 60, 720)))
 
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return tuple(map(Fraction, (60, 30, 15)))
+
+    def read_off(self) -> Fraction:
+        return Fraction(60)
+
+    def round_number(self) -> Fraction:
+        return Fraction(60)
+
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         hours, minutes = self._written(value)
         hour = str(hours) if self.style.clock == 12 else f"{hours:02d}"

@@ -14,6 +14,7 @@ from .numerals import places_needed, read_numeral, split_sign, tidy, write_decim
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, ("1/10", "1/2", "1", "2", "5", "10", "100")))
+_RINGED = tuple(map(Fraction, ("1", "1/2", "10", "1/10")))
 FINEST_PLACES = 3
 
 
@@ -49,6 +50,15 @@ class DecimalNumber(NumberKind):
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
+
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return _RINGED
+
+    def read_off(self) -> Fraction:
+        return Fraction(1)
+
+    def round_number(self) -> Fraction:
+        return Fraction(1)
 
     def _places(self, value: Fraction) -> int | None:
         needed = places_needed(value.denominator)

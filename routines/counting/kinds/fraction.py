@@ -14,6 +14,8 @@ from .piece import Piece
 
 _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10))
 
+_RINGED = (Fraction(1), Fraction(1, 2), Fraction(10))
+
 
 class FractionNumber(NumberKind):
     name = Kind.FRACTION
@@ -38,6 +40,15 @@ class FractionNumber(NumberKind):
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
+
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return _RINGED
+
+    def read_off(self) -> Fraction:
+        return Fraction(1)
+
+    def round_number(self) -> Fraction:
+        return Fraction(1)
 
     def _over(self, value: Fraction) -> int:
         whole_as_fraction = value.denominator == 1 and self.style.wholes != "number"

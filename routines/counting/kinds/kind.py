@@ -69,6 +69,22 @@ class NumberKind(ABC):
         """The multiples that landmarks and remainders try (EXACT 8 lists the least), smallest first, in base units."""
 
     @abstractmethod
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        """The multiples that are rung as landmarks, the better ones first, in base units (common practice, no source)."""
+
+    @abstractmethod
+    def read_off(self) -> Fraction:
+        """The multiple whose rest children read off what is written: the ones digit, the cents, the minutes, the inches."""
+
+    @abstractmethod
+    def round_number(self) -> Fraction:
+        """What children go round by: a ten, a whole, a dollar, an hour, a foot, a meter, a cup; in base units."""
+
+    def counted_parts(self) -> int:
+        """Into how many parts a unit is counted; 1 where whole units are, and for kinds without units."""
+        return 1
+
+    @abstractmethod
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         """The value as written."""
 

@@ -29,6 +29,18 @@ _MULTIPLES: dict[str, tuple[int, ...]] = {
     "mL": (100, 250, 500, 1000),
     "min": (15, 30, 60),
 }
+_RINGED: dict[str, tuple[int, ...]] = {
+    "in": (12, 36, 1, 6),
+    "cm": (100, 50, 1, 10),
+    "oz": (16, 8),
+    "g": (1000, 500, 100),
+    "fl oz": (8, 16, 32, 128),
+    "mL": (1000, 500, 250, 100),
+    "min": (60, 30, 15),
+}
+_READ_OFF = {"in": 12, "cm": 100, "oz": 16, "g": 1000, "fl oz": 8, "mL": 1000, "min": 60}
+# Of the small unit where nothing larger is written, in the base unit.
+_ROUND = {"in": 12, "oz": 16, "fl oz": 8, "mm": 1, "cm": 100, "g": 1000, "mL": 1000}
 MOST_PLACES_WRITTEN = 3
 
 
@@ -114,6 +126,23 @@ class Measure(NumberKind):
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return tuple(map(Fraction, _MULTIPLES[self.base_unit]))
+
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return tuple(map(Fraction, _RINGED[self.base_unit]))
+
+    def read_off(self) -> Fraction:
+        return Fraction(_READ_OFF[self.base_unit])
+
+    def round_number(self) -> Fraction:
+        size = self.small.size
+        if self.large is not None:
+            return self.large.size
+        if self.counted_parts() > 1:
+            return size
+        return Fraction(_ROUND.get(self.small.symbol) or 10 * size)
+
+    def counted_parts(self) -> int:
+        return (self.grain / self.small.size).denominator
 
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         size = abs(value)
@@ -228,6 +257,9 @@ class Elapsed(Measure):
 
     name = Kind.ELAPSED
     bare = "min"
+
+    def round_number(self) -> Fraction:
+        return Fraction(60)
 
     @classmethod
     def read(cls, text: str, style: Style, field: str) -> Typed:

@@ -17,6 +17,7 @@ from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
+_RINGED = tuple(map(Fraction, (100, 1000, 50, 25, 10, 500)))
 _CENT_SIGNS = ("¢", "c", "ct", "cts")
 _IN_BOTH_UNITS = re.compile(r"(?P<main>.*?\S),? (?:(?:and|y|con) )?(?P<small>[0-9]+ ?(?:¢|[^\W\d_]+))")
 
@@ -68,6 +69,15 @@ class Money(NumberKind):
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
+
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return _RINGED
+
+    def read_off(self) -> Fraction:
+        return Fraction(100)
+
+    def round_number(self) -> Fraction:
+        return Fraction(10**self.currency.digits if self.currency.digits else 100)
 
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         sign = (Piece("sign", "-"),) if value < 0 else ()

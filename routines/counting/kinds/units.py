@@ -155,3 +155,17 @@ SMALLER_BESIDE = {
 }
 # After these a last number may stand without its unit: 2'9, 1 L 50, 1 h 35.
 UNIT_LEFT_OUT = {"ft": "in", "lb": "oz", "m": "cm", "kg": "g", "L": "mL", "h": "min"}
+# In which unit a multiple of the base unit is one: 16 oz are 1 lb.
+RENAMED_IN: dict[tuple[str, Fraction], str] = {
+    ("in", Fraction(12)): "ft",
+    ("in", Fraction(36)): "yd",
+    ("cm", Fraction(100)): "m",
+    ("oz", Fraction(16)): "lb",
+    ("g", Fraction(1000)): "kg",
+    ("fl oz", Fraction(8)): "cup",
+    ("fl oz", Fraction(16)): "pt",
+    ("fl oz", Fraction(32)): "qt",
+    ("fl oz", Fraction(128)): "gal",
+    ("mL", Fraction(1000)): "L",
+    ("min", Fraction(60)): "h",
+}

@@ -13,6 +13,8 @@ from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50, 100, 1000)))
 
+_RINGED = tuple(map(Fraction, (10, 100, 1000, 50, 25, 5, 12)))
+
 
 class Whole(NumberKind):
     name = Kind.WHOLE
@@ -33,6 +35,15 @@ class Whole(NumberKind):
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
+
+    def ringed_multiples(self) -> tuple[Fraction, ...]:
+        return _RINGED
+
+    def read_off(self) -> Fraction:
+        return Fraction(10)
+
+    def round_number(self) -> Fraction:
+        return Fraction(10)
 
     def pieces(self, value: Fraction) -> tuple[Piece, ...]:
         if value.denominator != 1:

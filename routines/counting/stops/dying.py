@@ -5,7 +5,6 @@ from ..grid import Grid
 from ..ideas import ideas
 from ..patterns.ranking import rank
 from ..results import Idea
-from ..round_number import round_number
 
 # An idea that lives for fewer counts after it is first seen is no idea yet.
 LIVES = 3
@@ -29,7 +28,7 @@ def _is_found_by_children(idea: Idea, grid: Grid) -> bool:
     claim = idea.claim
     match claim:
         case HowManyClaim():
-            return claim.multiple == round_number(grid.count)
+            return claim.multiple == grid.count.form.round_number()
         case DigitRunClaim():
             return claim.along == "count" or _in_two_lines(idea, grid)
         case DigitClaim():

@@ -6,7 +6,6 @@ from fractions import Fraction
 from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
-from ..round_number import round_number
 from ..written_units import large_size, unit_above, written_units
 
 # Counted before the first hard spot, so that the class has found its step.
@@ -48,7 +47,7 @@ def _multiples(count: Count) -> list[Fraction]:
         wholes = [Fraction(10**power) for power in range(4, -1, -1)]
         return [*wholes, Fraction(1, 10)] if count.kind == Kind.DECIMAL else wholes
     if count.kind == Kind.MONEY:
-        return [10 * round_number(count), round_number(count)]
+        return [multiple * count.form.round_number() for multiple in (10, 1)]
     if count.kind in (Kind.CLOCK, Kind.ELAPSED):
         return [Fraction(720), Fraction(60)] if count.kind == Kind.CLOCK else [Fraction(60)]
     large = large_size(count) or unit_above(count)

@@ -6,7 +6,6 @@ from fractions import Fraction
 from ..claims import Claim, RemainderClaim
 from ..grid import Grid
 from ..patterns import find_patterns
-from ..round_number import round_number
 from . import not_yet
 from .changes import Change, across_the_fill, changed, shown, small_unit
 
@@ -34,7 +33,7 @@ def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Cla
 def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
     """16 after 6, 80 min after 20 min: what is left past the tens, or past the hour, is as before in every cell."""
     count = grid.count
-    size = round_number(count)
+    size = count.form.round_number()
     new = changed(grid, step=count.step + (size if count.step > 0 else -size))
     if new is None or min(count.start, new.count.value(grid.terms)) < 0:
         return

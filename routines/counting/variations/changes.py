@@ -10,7 +10,6 @@ from ..count import Count
 from ..errors import CountError
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
-from ..round_number import counted_parts
 from ..style import Style
 from ..written_units import written_units
 
@@ -96,7 +95,7 @@ def finest(count: Count) -> Fraction:
     if count.kind in (Kind.DECIMAL, Kind.FRACTION):
         return Fraction(1, count.scale)
     units = written_units(count)
-    return units.small.size / counted_parts(count) if units else Fraction(1)
+    return units.small.size / count.form.counted_parts() if units else Fraction(1)
 
 
 def other_lengths(grid: Grid) -> Iterator[Grid]:

@@ -22,7 +22,6 @@ from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
 from ..patterns import MODULES
 from ..patterns.ranking import rank
-from ..round_number import round_number
 from ..slips.checked import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.hearings import Heard
@@ -123,7 +122,7 @@ def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
     """The line length nearest to this one in which the unseen pattern, or the landmarks, line up."""
     families = {type(claim) for claim in unseen} - {StepClaim, NeighbourClaim}
     # Without a pattern that was missed, only what children go round by is worth another fold.
-    known = landmark_multiples(grid.count) if families else [round_number(grid.count)]
+    known = landmark_multiples(grid.count) if families else [grid.count.form.round_number()]
     families = families or {LandmarksClaim}
     if _lined_up(grid, families, known):
         return
@@ -166,7 +165,7 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
     """Start at a multiple of the step, or at what is round here; from there, start at the first jumps of all."""
     count = grid.count
     known = _multiples_are_known(count)
-    size = abs(count.step) if known else round_number(count)
+    size = abs(count.step) if known else count.form.round_number()
     start = (count.start / size + (1 if count.start % size * 2 >= size else 0)) // 1 * size
     name = "multiples" if known else "round start"
     if start == count.start and known:
@@ -189,4 +188,4 @@ def _multiples_are_known(count: Count) -> bool:
     if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
         places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
         return knows_multiples_of(size * (count.scale if places is None else 10**places))
-    return count.wrap is None and round_number(count) % size == 0
+    return count.wrap is None and count.form.round_number() % size == 0

@@ -12,7 +12,6 @@ from ..grid import Grid
 from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
 from ..patterns import landmarks
-from ..round_number import counted_parts, round_number
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
 from .as_planned import YOUNGEST
@@ -68,8 +67,8 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
         passed = (max(values) // HALF_DAY) != (min(values) // HALF_DAY)
         return None if passed else (max(values) // HALF_DAY + 1) * Fraction(HALF_DAY)
     if min(values) < 0:
-        return -_ten_times_as_large(round_number(count), -min(values))
-    landmark = _ten_times_as_large(round_number(count), max(values))
+        return -_ten_times_as_large(count.form.round_number(), -min(values))
+    landmark = _ten_times_as_large(count.form.round_number(), max(values))
     largest = Fraction(LARGEST[level]) if count.kind == Kind.WHOLE else largest_measured(count)
     return landmark if largest is None or landmark <= largest else None
 
@@ -114,7 +113,7 @@ def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
 
 def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
     """What makes the step harder, the step, and what it is nearly or does not fill."""
-    size, round_by = abs(count.step), round_number(count)
+    size, round_by = abs(count.step), count.form.round_number()
     if count.kind == Kind.WHOLE:
         if size < SMALL or (size == TEN and level < NEARLY_FROM):
             return "ten times", TEN * size, round_by
@@ -143,7 +142,7 @@ def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
     """Amounts that do not fill what is round; in whole units without a larger one, little more than the step."""
     unit, size = small_unit(count), abs(count.step)
     many = int(round_by / unit)
-    parts, units = counted_parts(count), written_units(count)
+    parts, units = count.form.counted_parts(), written_units(count)
     if parts == 1 and units and round_by == 10 * units.small.size:
         yield from (step * unit for step in range(int(size / unit) + 1, many) if many % step)
         return

@@ -10,9 +10,10 @@ On screen the drawings carry the p- classes of static/css/drawing.css; on paper 
 
 from routines.counting import Count, Kind
 
+from ..words import WORDS
 from . import clock_faces, coins, fraction_bars, jugs, number_line, ruler, scale
 from .sheet import Sheet
-from .wording import NAMES, description, title
+from .wording import description, title
 
 DOZEN = 12
 WIDE, NARROW = 720, 288  # for a page and paper; for a phone
@@ -44,7 +45,7 @@ def pictures_for(count: Count, language: str = "en") -> tuple[tuple[str, str], .
     fitting = (
         kind for kind in _BEST_FIRST.get(count.kind, _EVERY_COUNT) if kind in _PICTURES and _PICTURES[kind].fits(count)
     )
-    return tuple((kind, NAMES[language][_named(count, kind)]) for kind in fitting)
+    return tuple((kind, WORDS[language].pictures[_named(count, kind)]) for kind in fitting)
 
 
 def draw_picture(

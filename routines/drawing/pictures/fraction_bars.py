@@ -13,9 +13,10 @@ from routines.counting import Count, Kind
 
 from ..metrics import text_width
 from ..numerals import HALF_DIGIT
+from ..words import WORDS
 from .jumps import arrow
 from .sheet import AIR, Sheet, jump_numeral, readable
-from .wording import WHOLES, parts_key
+from .wording import parts_key
 
 TERM, SMALL_WORDS = 17, 13
 MOST_PARTS, LARGEST_STEP = 16, 2
@@ -71,7 +72,9 @@ def draw(sheet: Sheet, count: Count, first: int, last: int) -> float:
     rows = rows_of(count, terms, int((room - label) // least))
     most = max(row.wholes for row in rows)
     block = (
-        text_width(WHOLES[sheet.language].format(n=999), SMALL_WORDS) + 14 if any(row.skipped for row in rows) else 0.0
+        text_width(WORDS[sheet.language].wholes.format(n=999), SMALL_WORDS) + 14
+        if any(row.skipped for row in rows)
+        else 0.0
     )
     whole = min((room - label - block) / most - WHOLE_GAP, WHOLE_MOST)
     tall = max(max(n.box.bottom - n.box.top for n in numerals.values()), BAR + BRACKET) + ROW_GAP
@@ -87,7 +90,7 @@ def draw(sheet: Sheet, count: Count, first: int, last: int) -> float:
 
 
 def _draw_block(sheet: Sheet, wholes: int, x: float, y: float, width: float) -> None:
-    words = WHOLES[sheet.language].format(n=wholes)
+    words = WORDS[sheet.language].wholes.format(n=wholes)
     sheet.put("rect", "p-part-shaded", x=x, y=y, width=width, height=BAR)
     sheet.put("rect", "p-whole", x=x, y=y, width=width, height=BAR)
     sheet.words(words, x + width / 2, y + BAR / 2 + HALF_DIGIT * SMALL_WORDS, SMALL_WORDS, "g-numeral")

@@ -13,7 +13,7 @@ from routines.paper.booklet import AT_MOST
 from routines.paper.forms.prints import LANGUAGES
 from routines.paper.prints import PRINTS
 
-CONTENTS = [(name, one.label) for name, one in PRINTS.items()]
+CONTENTS = [(name, one.title) for name, one in PRINTS.items()]
 
 
 class BookletForm(forms.Form):

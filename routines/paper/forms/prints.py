@@ -8,7 +8,7 @@ from django.db.models import QuerySet
 from accounts.offered import offer_rows
 from routines.models import Lesson
 from routines.models.facts import LANGUAGES as OF_A_PLAN
-from routines.paper.prints import Wishes
+from routines.paper.print import Wishes
 from routines.paper.recording import AMOUNTS
 
 LANGUAGES = [("", "as planned"), *OF_A_PLAN.items()]
@@ -43,5 +43,5 @@ class PrintForm(forms.Form):
             lit=chosen["show"] == "lit",
             lesson=chosen["lesson"] if chosen["show"] == "lesson" else None,
             cleaned=chosen["cleaned"],
-            amounts=chosen["amount"] or AMOUNTS,
+            amounts=chosen["amount"],
         )

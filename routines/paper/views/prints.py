@@ -8,7 +8,6 @@ from django.views.decorators.http import require_GET
 from accounts.requests import SignedInRequest
 from routines.models import Lesson, Routine
 from routines.models.shown_plan import ShownPlan
-from routines.paper.choosing import print_pictures
 from routines.paper.document import Document
 from routines.paper.forms.prints import LANGUAGES, PrintForm
 from routines.paper.press import PaperError
@@ -39,7 +38,7 @@ def _choose(request: SignedInRequest, routine: Routine, form: PrintForm | None =
         "section": "bank",
         "routine": routine,
         "shown": shown,
-        "pictures": print_pictures(shown),
+        "prints": [(name, one, one.picture(shown)) for name, one in PRINTS.items()],
         "languages": [choice for choice in LANGUAGES if choice[0]],
         "chosen_language": shown.plan.language,
         "lessons": lessons[:LESSONS_OFFERED],

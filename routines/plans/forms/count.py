@@ -6,6 +6,7 @@ from django import forms
 from django.utils.datastructures import MultiValueDict
 
 from routines.counting import CountError, Grid, Kind
+from routines.counting.languages import LANGUAGES
 from routines.errors import say
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, Fold
@@ -77,8 +78,8 @@ class StyleForm(forms.Form):
                 chosen[name] = int(chosen[name])
         if chosen.get("thousands") == "none":
             chosen["thousands"] = ""
-        if language == "es":
-            chosen["language"] = "es"
+        if language in LANGUAGES[1:]:  # the first is the engine's own
+            chosen["language"] = language
         return chosen
 
 

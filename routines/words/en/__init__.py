@@ -5,9 +5,11 @@ from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun
 from . import names
+from .answers import ANSWERS, ASKED_BACK
 from .folds import FOLDS
 from .locating import LOCATING
 from .next_counts import NEXT_COUNTS
+from .paper import PAPER
 from .patterns import PATTERNS
 from .probes import PROBES
 from .replies import REPLIES
@@ -29,6 +31,9 @@ class English(Language):
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
     cell = "row {row}, column {column}"
+    answers = ANSWERS
+    asked_back = ASKED_BACK
+    paper = PAPER
     patterns = PATTERNS
     locating = LOCATING
     probes = PROBES

@@ -2,13 +2,11 @@
 
 import re
 from pathlib import Path
-from string import Formatter
 
-import pytest
 from django.conf import settings
 
 from routines.paper.languages import LANGUAGES, PrintLanguages
-from routines.paper.phrases import PHRASES
+from routines.words import LANGUAGES as SPOKEN
 
 TEMPLATES = Path(settings.BASE_DIR) / "templates" / "paper" / "sheets"
 
@@ -16,14 +14,7 @@ TEMPLATES = Path(settings.BASE_DIR) / "templates" / "paper" / "sheets"
 def test_every_word_a_template_asks_for_is_there():
     asked = {key for page in TEMPLATES.glob("*.html") for key in re.findall(r"\bsay\.(\w+)", page.read_text())}
     assert asked
-    assert asked <= set(PHRASES)
-
-
-@pytest.mark.parametrize("key", PHRASES)
-def test_both_languages_have_the_same_blanks(key):
-    blanks = [{name for _, name, _, _ in Formatter().parse(text) if name} for text in PHRASES[key]]
-    assert blanks[0] == blanks[1]
-    assert all(text.strip() for text in PHRASES[key])
+    assert asked <= set(SPOKEN["en"].paper)
 
 
 def test_the_second_language_is_marked():

@@ -3,11 +3,12 @@
 import pytest
 
 from routines.counting.claims import FAMILIES
-from routines.plans.suggestions.sentences import REPLIES, reply_to
+from routines.plans.suggestions.sentences import reply_to
+from routines.words import LANGUAGES
 from tests.counting.claims import a_claim
 
 
-@pytest.mark.parametrize("language", REPLIES)
+@pytest.mark.parametrize("language", LANGUAGES)
 def test_every_family_is_answered_by_a_question_of_its_own_or_a_way_to_look(language: str) -> None:
     replies = [reply_to(a_claim(family), language) for family in FAMILIES]
     assert len(set(replies)) == len(FAMILIES)
