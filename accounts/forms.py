@@ -8,20 +8,23 @@ from django import forms
 from django.contrib.auth import authenticate
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from .model_forms import ModelForm
 from .models import School, User
 from .passphrases import MOST_TYPED, TOO_LONG
 from .requests import SignedInRequest
 from .same_text import passphrase_text
+from .translated import Translated
 
-LANGUAGES = [("en", "English"), ("es", "Spanish")]
+LANGUAGES = [("en", _("English")), ("es", _("Spanish"))]
 
 
 class PassphraseField(forms.CharField):
     """Typed unseen; handed on just as it was typed, spaces and all. `purpose` is what password managers go by."""
 
-    def __init__(self, *, label: str, missing: str, purpose: str, help_text: str = "") -> None:
+    def __init__(self, *, label: Translated, missing: Translated, purpose: str, help_text: Translated = "") -> None:
         super().__init__(
             label=label,
             max_length=MOST_TYPED,
@@ -37,34 +40,36 @@ class PassphraseField(forms.CharField):
 
 class SignInForm(forms.Form):
     name = forms.CharField(
-        label="Name or e-mail",
+        label=_("Name or e-mail"),
         max_length=254,
         widget=forms.TextInput(attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}),
-        error_messages={"required": "Write your sign-in name or your e-mail."},
+        error_messages={"required": _("Write your sign-in name or your e-mail.")},
     )
-    passphrase = PassphraseField(label="Passphrase", missing="Write your passphrase.", purpose="current-password")
+    passphrase = PassphraseField(label=_("Passphrase"), missing=_("Write your passphrase."), purpose="current-password")
 
 
 class NewPassphraseFields(forms.Form):
     """A new passphrase, typed twice."""
 
     passphrase = PassphraseField(
-        label="New passphrase",
-        missing="Choose a passphrase.",
+        label=_("New passphrase"),
+        missing=_("Choose a passphrase."),
         purpose="new-password",
         help_text=(
-            "Fifteen characters or more. Four or five words that don't belong together are easy to keep in mind. "
-            "A sign that another keyboard lacks is hard to type there."
+            _(
+                "Fifteen characters or more. Four or five words that don't belong together are easy to keep in mind. "
+                "A sign that another keyboard lacks is hard to type there."
+            )
         ),
     )
     passphrase_again = PassphraseField(
-        label="The same again", missing="Type the passphrase a second time.", purpose="new-password"
+        label=_("The same again"), missing=_("Type the passphrase a second time."), purpose="new-password"
     )
 
     def check_new_passphrase(self, person: User) -> None:
         passphrase, again = self.cleaned_data.get("passphrase"), self.cleaned_data.get("passphrase_again")
         if passphrase and again and passphrase_text(passphrase) != passphrase_text(again):
-            self.add_error("passphrase_again", "The two are not the same. Type both again.")
+            self.add_error("passphrase_again", gettext("The two are not the same. Type both again."))
         elif passphrase:
             try:
                 validate_password(passphrase, person)
@@ -87,7 +92,9 @@ class ChangePassphraseForm(ResetForm):
     """Asks for the passphrase until now. A wrong one is a try like any at sign-in, counted with those."""
 
     current = PassphraseField(
-        label="Your passphrase until now", missing="Write the passphrase you have now.", purpose="current-password"
+        label=_("Your passphrase until now"),
+        missing=_("Write the passphrase you have now."),
+        purpose="current-password",
     )
     field_order = ["current", "passphrase", "passphrase_again"]
 
@@ -98,7 +105,7 @@ class ChangePassphraseForm(ResetForm):
     def clean_current(self) -> str:
         typed: str = self.cleaned_data["current"]
         if authenticate(self.request, username=self.reset_for.sign_in_name, password=typed) != self.reset_for:
-            raise ValidationError("This is not your passphrase. Try again.")
+            raise ValidationError(gettext("This is not your passphrase. Try again."))
         return typed
 
 
@@ -106,11 +113,11 @@ class PersonDetails(ModelForm[User]):
     class Meta:
         model = User
         fields = ["display_name", "email"]
-        labels = {"display_name": "Your name", "email": "E-mail (if you like)"}
-        help_texts = {"email": "You can sign in with it too. Countfold sends no mail."}
+        labels = {"display_name": _("Your name"), "email": _("E-mail (if you like)")}
+        help_texts = {"email": _("You can sign in with it too. Countfold sends no mail.")}
         error_messages = {
-            "display_name": {"required": "Write the name your colleagues know you by."},
-            "email": {"invalid": "Write an e-mail such as lee@school.example, or leave it empty."},
+            "display_name": {"required": _("Write the name your colleagues know you by.")},
+            "email": {"invalid": _("Write an e-mail such as lee@school.example, or leave it empty.")},
         }
 
 
@@ -119,13 +126,13 @@ class NewPersonForm(NewPassphraseFields, PersonDetails):
 
     class Meta(PersonDetails.Meta):
         fields = ["display_name", "sign_in_name", "email"]
-        labels = {**PersonDetails.Meta.labels, "sign_in_name": "Sign-in name"}
-        help_texts = {**PersonDetails.Meta.help_texts, "sign_in_name": "Short, such as lee or l.moreno."}
+        labels = {**PersonDetails.Meta.labels, "sign_in_name": _("Sign-in name")}
+        help_texts = {**PersonDetails.Meta.help_texts, "sign_in_name": _("Short, such as lee or l.moreno.")}
         error_messages = {
             **PersonDetails.Meta.error_messages,
             "sign_in_name": {
-                "required": "Choose a short name to sign in with.",
-                "unique": "Someone already signs in with this name. Choose another.",
+                "required": _("Choose a short name to sign in with."),
+                "unique": _("Someone already signs in with this name. Choose another."),
             },
         }
         widgets = {
@@ -143,20 +150,20 @@ class NewPersonForm(NewPassphraseFields, PersonDetails):
 
 class InviteForm(forms.Form):
     display_name = forms.CharField(
-        label="Name", max_length=80, error_messages={"required": "Write whom the invitation is for."}
+        label=_("Name"), max_length=80, error_messages={"required": _("Write whom the invitation is for.")}
     )
     role = forms.ChoiceField(
-        label="Role",
+        label=_("Role"),
         choices=User.Role.choices,
         initial=User.Role.TEACHER,
-        error_messages={"invalid_choice": "Choose teacher, math coach or administrator."},
+        error_messages={"invalid_choice": _("Choose teacher, math coach or administrator.")},
     )
 
 
 class RoleForm(forms.Form):
     role = forms.ChoiceField(
         choices=User.Role.choices,
-        error_messages={"invalid_choice": "Choose teacher, math coach or administrator."},
+        error_messages={"invalid_choice": _("Choose teacher, math coach or administrator.")},
     )
 
 
@@ -167,25 +174,25 @@ def time_zones() -> list[tuple[str, str]]:
 
 class SchoolForm(ModelForm[School]):
     languages = forms.MultipleChoiceField(
-        label="Languages of mathematics",
+        label=_("Languages of mathematics"),
         choices=LANGUAGES,
         widget=forms.CheckboxSelectMultiple,
         initial=["en"],
-        error_messages={"required": "Choose at least one language."},
+        error_messages={"required": _("Choose at least one language.")},
     )
     time_zone = forms.ChoiceField(
-        label="Time zone",
+        label=_("Time zone"),
         choices=time_zones,
         initial="America/New_York",
-        error_messages={"invalid_choice": "Choose a time zone from the list."},
+        error_messages={"invalid_choice": _("Choose a time zone from the list.")},
     )
 
     year_starts_month = forms.TypedChoiceField(
-        label="The school year starts in",
+        label=_("The school year starts in"),
         coerce=int,
         choices=[(number, name) for number, name in enumerate(month_name) if number],
         initial=8,
-        error_messages={"invalid_choice": "Choose a month."},
+        error_messages={"invalid_choice": _("Choose a month.")},
     )
 
     class Meta:
@@ -204,20 +211,23 @@ class SchoolForm(ModelForm[School]):
             "languages",
         ]
         labels = {
-            "name": "Name of the school",
-            "paper": "Paper",
-            "unit_system": "Units",
-            "currency": "Currency",
-            "decimal_mark": "Decimal mark",
-            "thousands": "Between thousands",
-            "clock": "Clock",
-            "year_starts_day": "on day",
+            "name": _("Name of the school"),
+            "paper": _("Paper"),
+            "unit_system": _("Units"),
+            "currency": _("Currency"),
+            "decimal_mark": _("Decimal mark"),
+            "thousands": _("Between thousands"),
+            "clock": _("Clock"),
+            "year_starts_day": _("on day"),
         }
-        help_texts = {"currency": "Three letters, such as USD."}
+        help_texts = {"currency": _("Three letters, such as USD.")}
         error_messages = {
-            "name": {"required": "Write the name of the school."},
-            "currency": {"max_length": "Write the three letters of the currency, such as USD."},
-            "year_starts_day": {"min_value": "Choose a day of the month.", "max_value": "Choose a day of the month."},
+            "name": {"required": _("Write the name of the school.")},
+            "currency": {"max_length": _("Write the three letters of the currency, such as USD.")},
+            "year_starts_day": {
+                "min_value": _("Choose a day of the month."),
+                "max_value": _("Choose a day of the month."),
+            },
         }
 
     def clean_currency(self) -> str:
@@ -228,9 +238,9 @@ class SchoolForm(ModelForm[School]):
         super().clean()
         month, day = self.cleaned_data.get("year_starts_month"), self.cleaned_data.get("year_starts_day")
         if month and day and day > DAYS_OF_MONTH[month - 1]:
-            self.add_error("year_starts_day", "This month has no such day. Choose an earlier one.")
+            self.add_error("year_starts_day", gettext("This month has no such day. Choose an earlier one."))
         if self.cleaned_data.get("decimal_mark") == self.cleaned_data.get("thousands"):
-            self.add_error("thousands", "Choose something other than the decimal mark.")
+            self.add_error("thousands", gettext("Choose something other than the decimal mark."))
         return self.cleaned_data
 
 

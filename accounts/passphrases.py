@@ -4,6 +4,9 @@ import re
 import unicodedata
 
 from django.core.exceptions import ValidationError
+from django.utils.text import format_lazy
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from .models import School, User
 from .predictable import blocked_phrases, left_to_guess, plain_letters
@@ -12,7 +15,7 @@ from .same_text import passphrase_text
 # Source of 15, of counting code points and of no upper bound under 64: NIST SP 800-63B-4 3.1.1.2.
 SHORTEST = 15
 LONGEST = 400
-TOO_LONG = f"A passphrase can have {LONGEST} characters at most. Choose a shorter one."
+TOO_LONG = format_lazy(_("A passphrase can have {most} characters at most. Choose a shorter one."), most=LONGEST)
 # One letter may be sent as up to four code points: a letter and its accents.
 MOST_TYPED = 4 * LONGEST
 # What three well-known words are worth.
@@ -23,12 +26,14 @@ class LengthValidator:
     def validate(self, passphrase: str, user: User | None = None) -> None:
         length = len(passphrase_text(passphrase))
         if length < SHORTEST:
-            raise ValidationError(f"Use {SHORTEST} characters or more. Four or five words do it.")
+            raise ValidationError(
+                gettext("Use %(least)s characters or more. Four or five words do it.") % {"least": SHORTEST}
+            )
         if length > LONGEST:
             raise ValidationError(TOO_LONG)
 
     def get_help_text(self) -> str:
-        return f"{SHORTEST} characters or more."
+        return gettext("%(least)s characters or more.") % {"least": SHORTEST}
 
 
 class CharactersValidator:
@@ -39,10 +44,10 @@ class CharactersValidator:
 
     def validate(self, passphrase: str, user: User | None = None) -> None:
         if any(unicodedata.category(sign) in ("Cc", "Cn", "Cs") for sign in passphrase):
-            raise ValidationError("There is a sign in it that this server does not know. Leave that one out.")
+            raise ValidationError(gettext("There is a sign in it that this server does not know. Leave that one out."))
 
     def get_help_text(self) -> str:
-        return "Signs that every keyboard of yours has."
+        return gettext("Signs that every keyboard of yours has.")
 
 
 class BlocklistValidator:
@@ -51,13 +56,13 @@ class BlocklistValidator:
     def validate(self, passphrase: str, user: User | None = None) -> None:
         text = passphrase_text(passphrase)
         if plain_letters(text) in blocked_phrases() or left_to_guess(text) < ENOUGH_TO_GUESS:
-            raise ValidationError("Many people would try this one. Choose words that don't belong together.")
+            raise ValidationError(gettext("Many people would try this one. Choose words that don't belong together."))
         nameless = without_names(text, user)
         if nameless != text.casefold() and left_to_guess(nameless) < ENOUGH_TO_GUESS:
-            raise ValidationError("This is mostly your own name or the school's. Choose other words.")
+            raise ValidationError(gettext("This is mostly your own name or the school's. Choose other words."))
 
     def get_help_text(self) -> str:
-        return "Nothing that others would try first."
+        return gettext("Nothing that others would try first.")
 
 
 def without_names(text: str, user: User | None) -> str:

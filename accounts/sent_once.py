@@ -13,6 +13,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.utils.crypto import salted_hmac
 from django.utils.html import format_html
+from django.utils.translation import gettext as _
 
 from .models import SentForm
 from .requests import SignedInRequest
@@ -25,14 +26,16 @@ class SentBefore(Exception):
     """This form was kept before with other words. Nothing was written; `address` leads to what was made then."""
 
     def __init__(self, address: str) -> None:
-        super().__init__("This form was kept before, with other words.")
+        super().__init__("kept before, with other words")
         self.address = address
 
     @property
     def sentence(self) -> str:
         return format_html(
-            'This page was sent before, and <a href="{}">what it held then is kept</a>. What stands here now is not yet. '
-            "Send it again to keep it as well.",
+            _(
+                'This page was sent before, and <a href="{}">what it held then is kept</a>. What stands here now is not yet. '
+                "Send it again to keep it as well."
+            ),
             self.address,
         )
 
@@ -80,5 +83,5 @@ def keep_once(request: SignedInRequest, make: Callable[[], str]) -> HttpResponse
 
 
 def _lead_there(request: HttpRequest, sent: SentForm) -> HttpResponse:
-    messages.info(request, "This was sent before, so it was not kept a second time.")
+    messages.info(request, _("This was sent before, so it was not kept a second time."))
     return redirect(sent.made["address"])

@@ -7,6 +7,7 @@ from django.conf import settings
 from django.core.exceptions import RequestDataTooBig, TooManyFieldsSent, TooManyFilesSent
 from django.http import HttpRequest, HttpResponse, UnreadablePostError
 from django.shortcuts import render
+from django.utils.translation import gettext as _
 
 from .kept_text import is_secret
 from .requests import Request
@@ -27,21 +28,32 @@ class TooMuchMiddleware:
             request.POST  # noqa: B018 - reading it is what may fail
         except TooManyFilesSent:
             most = settings.DATA_UPLOAD_MAX_NUMBER_FILES
-            return too_much(request, f"This page holds more than {most} files, the most that are taken at once.")
+            return too_much(
+                request,
+                _("This page holds more than %(most)s files, the most that are taken at once.") % {"most": most},
+            )
         except TooManyFieldsSent:
             most = settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
-            return too_much(request, f"This page holds more than {most:,} fields, the most that is taken at once.")
+            return too_much(
+                request,
+                _("This page holds more than %(most)s fields, the most that is taken at once.") % {"most": f"{most:,}"},
+            )
         except UnreadablePostError:
             pass  # the sender is gone, so nobody waits for an answer
         except RequestDataTooBig:
             most = settings.DATA_UPLOAD_MAX_MEMORY_SIZE // 1024 // 1024
-            return too_much(request, f"This page holds more than {most} MB of text, the most that is taken at once.")
+            return too_much(
+                request,
+                _("This page holds more than %(most)s MB of text, the most that is taken at once.") % {"most": most},
+            )
         return self.get_response(request)
 
 
 def too_much(request: Request, sentence: str) -> HttpResponse:
     if request.htmx:
-        return HttpResponse(f"Not kept. {sentence} What you typed stays on this page.", status=413)
+        return HttpResponse(
+            _("Not kept. %(sentence)s What you typed stays on this page.") % {"sentence": sentence}, status=413
+        )
     return render(request, "too_much.html", {"sentence": sentence, "texts": texts_of(request)}, status=413)
 
 

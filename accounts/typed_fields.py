@@ -4,6 +4,7 @@ from typing import Any, TypeVar
 
 from django import forms
 from django.db.models import Model, QuerySet
+from django.utils.translation import gettext as _
 
 from .model_forms import ModelMultipleChoiceField
 from .typed_numbers import typed_id
@@ -18,5 +19,5 @@ class Ticked(ModelMultipleChoiceField[M]):
         if isinstance(value, (list, tuple)):
             value = [typed_id(str(text)) for text in value]
             if 0 in value:
-                raise forms.ValidationError("Choose from the list.", code="invalid_choice")
+                raise forms.ValidationError(_("Choose from the list."), code="invalid_choice")
         return super().clean(value)

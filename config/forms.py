@@ -2,6 +2,7 @@
 
 from django.core.validators import MaxLengthValidator
 from django.forms.renderers import TemplatesSetting
+from django.utils.translation import gettext_lazy as _
 
 
 class FieldRenderer(TemplatesSetting):
@@ -11,4 +12,4 @@ class FieldRenderer(TemplatesSetting):
 
 def say_limits_plainly() -> None:
     """One sentence for every field with a limit, where the field has none of its own."""
-    MaxLengthValidator.message = "Shorten this to %(limit_value)d characters; it has %(show_value)d."
+    MaxLengthValidator.message = _("Shorten this to %(limit_value)d characters; it has %(show_value)d.")

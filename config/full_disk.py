@@ -10,6 +10,7 @@ from collections.abc import Callable
 from django.conf import settings
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
+from django.utils.translation import gettext_lazy as _
 from django.views.defaults import server_error as django_server_error
 
 from accounts.kept_text import KeptText, is_secret
@@ -21,7 +22,9 @@ NO_ROOM = {errno.ENOSPC, getattr(errno, "EDQUOT", errno.ENOSPC)}
 # Where less is free, SQLite may not even get its small files beside the database, and calls that an I/O error.
 NOTHING_FREE = 1024 * 1024
 POSTGRESQL_DISK_FULL = "53100"  # PostgreSQL's documentation, appendix A
-SENTENCE = "Not saved: the server's disk is full. Leave this page open until there is room again, then save once more."
+SENTENCE = _(
+    "Not saved: the server's disk is full. Leave this page open until there is room again, then save once more."
+)
 
 
 def free_room() -> int:

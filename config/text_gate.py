@@ -18,6 +18,8 @@ from django.http import HttpRequest, HttpResponse, QueryDict
 from django.http.request import UnreadablePostError
 from django.shortcuts import render
 from django.utils.http import parse_header_parameters
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.text import is_text, mended
 
@@ -29,8 +31,8 @@ if TYPE_CHECKING:
 UNREADABLE = "countfold.unreadable_content_type"
 _CONTROL = re.compile(r"[\x00-\x08\x0a-\x1f\x7f]")
 
-OTHER_LETTERS = "It was sent in a way of writing letters that Countfold does not read. Countfold reads UTF-8."
-BROKEN_HEADER = "A line that your browser sends along with it holds signs that belong to no text."
+OTHER_LETTERS = _("It was sent in a way of writing letters that Countfold does not read. Countfold reads UTF-8.")
+BROKEN_HEADER = _("A line that your browser sends along with it holds signs that belong to no text.")
 
 
 def disarm_content_type(application: "WSGIApplication") -> "WSGIApplication":
@@ -58,16 +60,18 @@ class TextMiddleware:
 
     def __call__(self, request: HttpRequest) -> HttpResponse:
         if any(_CONTROL.search(value) for name, value in request.META.items() if is_sent(name, value)):
-            return not_understood(request, BROKEN_HEADER, status=400)
+            return not_understood(request, str(BROKEN_HEADER), status=400)
         if not is_utf8(request):
-            return not_understood(request, OTHER_LETTERS, status=415)
+            return not_understood(request, str(OTHER_LETTERS), status=415)
         try:
             request.encoding = "utf-8"  # Django reads the query to decode it anew, so this is where it gives up
             request.GET = mended_fields(request.GET)
         except TooManyFieldsSent:
             request.GET = QueryDict(encoding="utf-8")  # whoever answers reads it too
             most = settings.DATA_UPLOAD_MAX_NUMBER_FIELDS
-            why = f"This address holds more than {most:,} fields, the most that is taken at once."
+            why = gettext("This address holds more than %(most)s fields, the most that is taken at once.") % {
+                "most": f"{most:,}"
+            }
             return not_understood(request, why, status=414)
         request.COOKIES = {name: value for name, value in request.COOKIES.items() if is_text(name + value)}
         return self.get_response(request)

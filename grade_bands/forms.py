@@ -6,6 +6,8 @@ from typing import Any
 
 from django import forms
 from django.core.exceptions import ValidationError
+from django.utils.translation import gettext, ngettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.forms import LANGUAGES
 from accounts.model_forms import ModelForm
@@ -27,24 +29,26 @@ class SetUpForm(forms.Form):
     """What set-up asks beside the school and its first administrator."""
 
     levels = forms.TypedMultipleChoiceField(
-        label="Grades of your school",
+        label=_("Grades of your school"),
         coerce=int,
         choices=list(enumerate(GRADE_NAMES)),
         initial=list(USUAL_LEVELS),
         widget=forms.CheckboxSelectMultiple,
-        help_text="They plan together as K-1, 2-3, 4-5 and 6-8. You can change all of it later.",
-        error_messages={"required": "Choose at least one grade."},
+        help_text=_("They plan together as K-1, 2-3, 4-5 and 6-8. You can change all of it later."),
+        error_messages={"required": _("Choose at least one grade.")},
     )
-    with_common_core = forms.BooleanField(label="Load the Common Core standards, K to 6", required=False, initial=True)
+    with_common_core = forms.BooleanField(
+        label=_("Load the Common Core standards, K to 6"), required=False, initial=True
+    )
 
 
 class SetUpCodeForm(forms.Form):
     code = forms.CharField(
-        label="Set-up code",
+        label=_("Set-up code"),
         max_length=40,
-        help_text="The server printed it when it started. Whoever runs it can read it there.",
+        help_text=_("The server printed it when it started. Whoever runs it can read it there."),
         widget=forms.TextInput(attrs={"autocomplete": "off", "autocapitalize": "none", "spellcheck": "false"}),
-        error_messages={"required": "Write the code that the server printed."},
+        error_messages={"required": _("Write the code that the server printed.")},
     )
 
     def __init__(self, *args: Any, address: str, **kwargs: Any) -> None:
@@ -58,35 +62,43 @@ class SetUpCodeForm(forms.Form):
             self.locked = True
             minutes = -(-wait // timedelta(minutes=1))
             raise ValidationError(
-                f"Too many tries. Wait {minutes} minute{'s' if minutes > 1 else ''}, then type the code again."
+                ngettext(
+                    "Too many tries. Wait %(minutes)s minute, then type the code again.",
+                    "Too many tries. Wait %(minutes)s minutes, then type the code again.",
+                    minutes,
+                )
+                % {"minutes": minutes}
             )
         typed: str = self.cleaned_data["code"]
         if not is_set_up_code(typed):
-            raise ValidationError("This is not the code the server printed. Look there and type it again.")
+            raise ValidationError(gettext("This is not the code the server printed. Look there and type it again."))
         SetUpTries.objects.all().delete()
         return typed
 
 
 class GradeForm(ModelForm[Grade]):
     areas = forms.MultipleChoiceField(
-        label="Areas expected in this grade",
+        label=_("Areas expected in this grade"),
         choices=Area.choices,
         required=False,
         widget=forms.CheckboxSelectMultiple,
-        help_text="Coverage shows the others as not expected.",
+        help_text=_("Coverage shows the others as not expected."),
     )
 
     class Meta:
         model = Grade
         fields = ["name", "order", "level", "band", "areas"]
-        labels = {"level": "How texts speak", "order": "Place in the order"}
-        help_texts = {"level": "0 for kindergarten, 1 for grade 1, up to 8."}
+        labels = {"level": _("How texts speak"), "order": _("Place in the order")}
+        help_texts = {"level": _("0 for kindergarten, 1 for grade 1, up to 8.")}
         error_messages = {
-            "name": {"required": "Write a short name, such as K or 1.", "unique": "There is a grade with this name."},
-            "order": {"unique": "Another grade has this place. Choose another number."},
+            "name": {
+                "required": _("Write a short name, such as K or 1."),
+                "unique": _("There is a grade with this name."),
+            },
+            "order": {"unique": _("Another grade has this place. Choose another number.")},
             "level": {
-                "min_value": "The level goes from 0 for kindergarten to 8.",
-                "max_value": "The level goes from 0 for kindergarten to 8.",
+                "min_value": _("The level goes from 0 for kindergarten to 8."),
+                "max_value": _("The level goes from 0 for kindergarten to 8."),
             },
         }
 
@@ -95,10 +107,10 @@ class GradeBandForm(ModelForm[GradeBand]):
     class Meta:
         model = GradeBand
         fields = ["name", "order"]
-        labels = {"order": "Place in the order"}
+        labels = {"order": _("Place in the order")}
         error_messages = {
-            "name": {"required": "Write a short name, such as K-1.", "unique": "There is a band with this name."},
-            "order": {"unique": "Another band has this place. Choose another number."},
+            "name": {"required": _("Write a short name, such as K-1."), "unique": _("There is a band with this name.")},
+            "order": {"unique": _("Another band has this place. Choose another number.")},
         }
 
 
@@ -106,49 +118,52 @@ class SchoolYearForm(ModelForm[SchoolYear]):
     class Meta:
         model = SchoolYear
         fields = ["name", "starts_on", "ends_on"]
-        labels = {"name": "Year", "starts_on": "First day", "ends_on": "Last day"}
+        labels = {"name": _("Year"), "starts_on": _("First day"), "ends_on": _("Last day")}
         widgets = {
             "starts_on": forms.DateInput(attrs={"type": "date"}, format="%Y-%m-%d"),
             "ends_on": forms.DateInput(attrs={"type": "date"}, format="%Y-%m-%d"),
         }
         error_messages = {
-            "name": {"required": "Write a name, such as 2026-27.", "unique": "There is a year with this name."},
+            "name": {"required": _("Write a name, such as 2026-27."), "unique": _("There is a year with this name.")},
             "starts_on": {
-                "required": "Choose the first day.",
-                "invalid": "Write a date such as 2026-08-15.",
-                "unique": "Another year starts on this day.",
+                "required": _("Choose the first day."),
+                "invalid": _("Write a date such as 2026-08-15."),
+                "unique": _("Another year starts on this day."),
             },
-            "ends_on": {"required": "Choose the last day.", "invalid": "Write a date such as 2027-06-11."},
+            "ends_on": {"required": _("Choose the last day."), "invalid": _("Write a date such as 2027-06-11.")},
         }
 
     def clean(self) -> dict[str, Any]:
         super().clean()
         first, last = self.cleaned_data.get("starts_on"), self.cleaned_data.get("ends_on")
         if first and last and (last - first).days > MOST_DAYS:
-            self.add_error("ends_on", f"A school year has at most {MOST_DAYS} days. Choose an earlier last day.")
+            self.add_error(
+                "ends_on",
+                gettext("A school year has at most %(most)s days. Choose an earlier last day.") % {"most": MOST_DAYS},
+            )
         return self.cleaned_data
 
 
 class ClassGroupForm(ModelForm[ClassGroup]):
     languages = forms.MultipleChoiceField(
-        label="Languages of mathematics",
+        label=_("Languages of mathematics"),
         choices=LANGUAGES,
         initial=["en"],
         widget=forms.CheckboxSelectMultiple,
-        error_messages={"required": "Choose at least one language."},
+        error_messages={"required": _("Choose at least one language.")},
     )
 
     class Meta:
         model = ClassGroup
         fields = ["name", "grade", "year", "teachers", "languages"]
-        labels = {"name": "Class", "teachers": "Who teaches it"}
+        labels = {"name": _("Class"), "teachers": _("Who teaches it")}
         widgets = {"teachers": forms.CheckboxSelectMultiple}
         field_classes = {"teachers": Ticked}
-        help_texts = {"name": "Such as 2B or Room 14. No names of children."}
+        help_texts = {"name": _("Such as 2B or Room 14. No names of children.")}
         error_messages = {
-            "name": {"required": "Write a name for the class."},
-            "grade": {"required": "Choose a grade."},
-            "year": {"required": "Choose a school year."},
+            "name": {"required": _("Write a name for the class.")},
+            "grade": {"required": _("Choose a grade.")},
+            "year": {"required": _("Choose a school year.")},
         }
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:
@@ -161,25 +176,25 @@ class ClassGroupForm(ModelForm[ClassGroup]):
 
 class StandardsFileForm(forms.Form):
     framework = forms.CharField(
-        label="Name of the standards",
+        label=_("Name of the standards"),
         max_length=80,
-        help_text="Such as the name of your state's or country's standards.",
-        error_messages={"required": "Write what these standards are called."},
+        help_text=_("Such as the name of your state's or country's standards."),
+        error_messages={"required": _("Write what these standards are called.")},
     )
     file = forms.FileField(
-        label="CSV file",
-        help_text="First line: code, area, summary; if you have them also grade, number_limits, count_features.",
-        error_messages={"required": "Choose a file.", "empty": "This file is empty. Choose another."},
+        label=_("CSV file"),
+        help_text=_("First line: code, area, summary; if you have them also grade, number_limits, count_features."),
+        error_messages={"required": _("Choose a file."), "empty": _("This file is empty. Choose another.")},
     )
 
     def clean_file(self) -> list[StandardRow]:
         upload = self.cleaned_data["file"]
         if upload.size > LARGEST_FILE:
-            raise ValidationError("This file is over 2 MB. Split it.")
+            raise ValidationError(gettext("This file is over 2 MB. Split it."))
         try:
             text = read_bytes(upload.read())
         except ValueError:
-            raise ValidationError("Save the file as CSV in UTF-8 and choose it again.") from None
+            raise ValidationError(gettext("Save the file as CSV in UTF-8 and choose it again.")) from None
         try:
             return read_standards(io.StringIO(text, newline=""))
         except StandardsFileError as error:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from django.conf import settings
 from django.utils.module_loading import import_string
+from django.utils.translation import gettext as _
 
 from .models import Area, Standard
 from .models.standard import LONGEST
@@ -49,46 +50,60 @@ def read_standards(lines: Iterable[str]) -> list[StandardRow]:
         return read_rows(reader)
     except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
         raise StandardsFileError(
-            f"Line {reader.line_num + 1} can't be read as CSV. Look for a quotation mark there that is not closed."
+            _("Line %(line)s can't be read as CSV. Look for a quotation mark there that is not closed.")
+            % {"line": reader.line_num + 1}
         ) from None
 
 
 def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
     missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
     if missing:
-        raise StandardsFileError(f"The first line must name the columns; add {', '.join(missing)}.")
+        raise StandardsFileError(
+            _("The first line must name the columns; add %(columns)s.") % {"columns": ", ".join(missing)}
+        )
     rows: list[StandardRow] = []
     seen: set[str] = set()
     for record in reader:
         row = read_row(record, line=reader.line_num)
         if row.code in seen:
-            raise StandardsFileError(f"Line {reader.line_num}: {row.code} is there twice. Keep one.")
+            raise StandardsFileError(
+                _("Line %(line)s: %(code)s is there twice. Keep one.") % {"line": reader.line_num, "code": row.code}
+            )
         seen.add(row.code)
         rows.append(row)
         if len(rows) > MOST_ROWS:
-            raise StandardsFileError(f"This file has over {MOST_ROWS:,} standards. Keep those of the grades you teach.")
+            raise StandardsFileError(
+                _("This file has over %(most)s standards. Keep those of the grades you teach.")
+                % {"most": f"{MOST_ROWS:,}"}
+            )
     if not rows:
-        raise StandardsFileError("The file has no standards under its first line.")
+        raise StandardsFileError(_("The file has no standards under its first line."))
     return rows
 
 
 def read_row(record: dict[str, str], *, line: int) -> StandardRow:
     if "too_many" in record:
-        raise StandardsFileError(f"Line {line} has more cells than the first. Put texts with commas in quotes.")
+        raise StandardsFileError(
+            _("Line %(line)s has more cells than the first. Put texts with commas in quotes.") % {"line": line}
+        )
     fields = {name: record.get(name, "").strip() for name in StandardRow.__dataclass_fields__}
     for name in NEEDED:
         if not fields[name]:
-            raise StandardsFileError(f"Line {line}: fill in {name}.")
+            raise StandardsFileError(_("Line %(line)s: fill in %(name)s.") % {"line": line, "name": name})
     area = AREA_BY_NAME.get(fields["area"].lower())
     if area is None:
         raise StandardsFileError(
-            f"Line {line}: “{fields['area'][:40]}” is no area. Use one of: {', '.join(Area.labels)}."
+            _("Line %(line)s: “%(area)s” is no area. Use one of: %(areas)s.")
+            % {"line": line, "area": fields["area"][:40], "areas": ", ".join(map(str, Area.labels))}
         )
     for name, longest in LONGEST.items():
         if len(fields[name]) > longest:
-            raise StandardsFileError(f"Line {line}: shorten {name} to {longest} characters.")
+            raise StandardsFileError(
+                _("Line %(line)s: shorten %(name)s to %(most)s characters.")
+                % {"line": line, "name": name, "most": longest}
+            )
     if why := why_unreadable(fields["count_features"]):
-        raise StandardsFileError(f"Line {line}, count_features: {why}")
+        raise StandardsFileError(_("Line %(line)s, count_features: %(why)s") % {"line": line, "why": why})
     return StandardRow(
         code=fields["code"],
         grade=fields["grade"],

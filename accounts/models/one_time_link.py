@@ -8,6 +8,7 @@ from typing import Self
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from .user import User
 
@@ -55,8 +56,8 @@ class OneTimeLinkQuerySet(models.QuerySet["OneTimeLink"]):
 
 class OneTimeLink(models.Model):
     class Purpose(models.TextChoices):
-        INVITATION = "invitation", "Invitation"
-        RESET = "reset", "New passphrase"
+        INVITATION = "invitation", _("Invitation")
+        RESET = "reset", _("New passphrase")
 
     purpose = models.CharField(max_length=12, choices=Purpose.choices)
     token_hash = models.CharField(max_length=64, unique=True)

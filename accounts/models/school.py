@@ -6,11 +6,13 @@ import zoneinfo
 from django.core.exceptions import ValidationError
 from django.core.validators import MaxValueValidator, MinValueValidator, RegexValidator
 from django.db import models
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 
 def require_known_time_zone(name: str) -> None:
     if name not in zoneinfo.available_timezones():
-        raise ValidationError("Choose a time zone from the list, such as America/Chicago.")
+        raise ValidationError(gettext("Choose a time zone from the list, such as America/Chicago."))
 
 
 def english_only() -> list[str]:
@@ -25,33 +27,33 @@ class SchoolQuerySet(models.QuerySet["School"]):
 
 class School(models.Model):
     class Paper(models.TextChoices):
-        LETTER = "letter", "Letter"
-        A4 = "a4", "A4"
+        LETTER = "letter", _("Letter")
+        A4 = "a4", _("A4")
 
     class UnitSystem(models.TextChoices):
-        CUSTOMARY = "customary", "Inches, ounces, cups"
-        METRIC = "metric", "Centimeters, grams, milliliters"
+        CUSTOMARY = "customary", _("Inches, ounces, cups")
+        METRIC = "metric", _("Centimeters, grams, milliliters")
 
     class DecimalMark(models.TextChoices):
-        POINT = ".", "Point: 2.5"
-        COMMA = ",", "Comma: 2,5"
+        POINT = ".", _("Point: 2.5")
+        COMMA = ",", _("Comma: 2,5")
 
     class Thousands(models.TextChoices):
-        COMMA = ",", "Comma: 1,325"
-        GAP = " ", "Gap: 1 325"
-        POINT = ".", "Point: 1.325"
-        NONE = "", "Nothing: 1325"
+        COMMA = ",", _("Comma: 1,325")
+        GAP = " ", _("Gap: 1 325")
+        POINT = ".", _("Point: 1.325")
+        NONE = "", _("Nothing: 1325")
 
     class Clock(models.IntegerChoices):
-        TWELVE = 12, "12 hours: 1:30"
-        TWENTY_FOUR = 24, "24 hours: 13:30"
+        TWELVE = 12, _("12 hours: 1:30")
+        TWENTY_FOUR = 24, _("24 hours: 13:30")
 
     name = models.CharField(max_length=120)
     paper = models.CharField(max_length=10, choices=Paper.choices, default=Paper.LETTER)
     currency = models.CharField(
         max_length=3,
         default="USD",
-        validators=[RegexValidator(r"^[A-Z]{3}$", "Write the three letters of the currency, such as USD.")],
+        validators=[RegexValidator(r"^[A-Z]{3}$", _("Write the three letters of the currency, such as USD."))],
     )
     unit_system = models.CharField(max_length=10, choices=UnitSystem.choices, default=UnitSystem.CUSTOMARY)
     decimal_mark = models.CharField(max_length=1, choices=DecimalMark.choices, default=DecimalMark.POINT)
@@ -77,7 +79,7 @@ class School(models.Model):
             models.CheckConstraint(
                 condition=~models.Q(decimal_mark=models.F("thousands")),
                 name="school_marks_differ",
-                violation_error_message="The decimal mark and the thousands mark must differ.",
+                violation_error_message=_("The decimal mark and the thousands mark must differ."),
             ),
             models.CheckConstraint(
                 condition=models.Q(year_starts_month__range=(1, 12), year_starts_day__range=(1, 31)),

@@ -8,6 +8,7 @@ from django.db import models
 from django.db.models.functions import Lower
 from django.utils import timezone
 from django.utils.crypto import salted_hmac
+from django.utils.translation import gettext_lazy as _
 
 from ..same_text import passphrase_text, sign_in_text
 from .folded_text import FoldedCharField, FoldedEmailField
@@ -32,15 +33,15 @@ class User(AbstractBaseUser):
     """One person. Signs in with `sign_in_name` or, if there is one, `email`."""
 
     class Role(models.TextChoices):
-        TEACHER = "teacher", "Teacher"
-        COACH = "coach", "Math coach"
-        ADMINISTRATOR = "administrator", "Administrator"
+        TEACHER = "teacher", _("Teacher")
+        COACH = "coach", _("Math coach")
+        ADMINISTRATOR = "administrator", _("Administrator")
 
     sign_in_name = FoldedCharField(
         max_length=40,
         unique=True,
-        validators=[RegexValidator(r"^[\w.-]+$", "Use letters, digits, dots and hyphens only.")],
-        error_messages={"unique": "Someone already signs in with this name. Choose another."},
+        validators=[RegexValidator(r"^[\w.-]+$", _("Use letters, digits, dots and hyphens only."))],
+        error_messages={"unique": _("Someone already signs in with this name. Choose another.")},
     )
     email = FoldedEmailField(blank=True, default="")
     display_name = models.CharField(max_length=80)
@@ -62,12 +63,12 @@ class User(AbstractBaseUser):
                 fields=["email"],
                 condition=~models.Q(email=""),
                 name="user_email_unique",
-                violation_error_message="Someone already has this e-mail. Choose another or leave it empty.",
+                violation_error_message=_("Someone already has this e-mail. Choose another or leave it empty."),
             ),
             models.CheckConstraint(
                 condition=~models.Q(sign_in_name__contains="@") & ~models.Q(sign_in_name=""),
                 name="user_sign_in_name_is_no_email",
-                violation_error_message="Use letters, digits, dots and hyphens only.",
+                violation_error_message=_("Use letters, digits, dots and hyphens only."),
             ),
             models.CheckConstraint(
                 condition=models.Q(role__in=["teacher", "coach", "administrator"]),

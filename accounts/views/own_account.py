@@ -4,6 +4,7 @@ from django.contrib import messages
 from django.contrib.auth import update_session_auth_hash
 from django.http import HttpResponse
 from django.shortcuts import redirect, render
+from django.utils.translation import gettext as _
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST
 
@@ -39,7 +40,7 @@ def own_account(request: SignedInRequest) -> HttpResponse:
     if not form.is_valid():
         return show_account(request, details=form)
     form.save()
-    messages.success(request, "Saved.")
+    messages.success(request, _("Saved."))
     return redirect("accounts:own_account")
 
 
@@ -53,5 +54,5 @@ def change_passphrase(request: SignedInRequest) -> HttpResponse:
     request.user.save(update_fields=["password"])
     update_session_auth_hash(request, request.user)
     forget_tries(request, request.user)
-    messages.success(request, "Your new passphrase is set. Other devices are signed out.")
+    messages.success(request, _("Your new passphrase is set. Other devices are signed out."))
     return redirect("accounts:own_account")

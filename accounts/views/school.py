@@ -4,6 +4,7 @@ from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
+from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
@@ -21,7 +22,7 @@ def settings(request: SignedInRequest) -> HttpResponse:
     form = SchoolForm(request.POST or None, instance=School.objects.current())
     if request.method == "POST" and form.is_valid():
         form.save()
-        messages.success(request, "Saved.")
+        messages.success(request, _("Saved."))
         return redirect("accounts:school")
     status = 422 if form.errors else 200
     return render(request, "accounts/school.html", {"section": "school", "form": form}, status=status)
@@ -55,7 +56,8 @@ def invite_person(request: SignedInRequest) -> HttpResponse:
             token = invite(by=request.user, key=key_of(request), **form.cleaned_data)
         except InvitedBefore:
             form.add_error(
-                None, "This page made a link before, which is not this one. Press the button again to make a new link."
+                None,
+                _("This page made a link before, which is not this one. Press the button again to make a new link."),
             )
     if not token:
         return render(request, "accounts/people.html", people_context(form), status=422)
@@ -87,9 +89,12 @@ def set_role(request: SignedInRequest, pk: int) -> HttpResponse:
     try:
         change_role(person=person, role=form.cleaned_data["role"])
     except LastAdministrator:
-        messages.error(request, "A school needs one administrator. Make someone else one first.")
+        messages.error(request, _("A school needs one administrator. Make someone else one first."))
     else:
-        messages.success(request, f"{person.display_name} is now: {person.get_role_display()}.")
+        messages.success(
+            request,
+            _("%(name)s is now: %(role)s.") % {"name": person.display_name, "role": person.get_role_display()},
+        )
     return redirect("accounts:people")
 
 
@@ -100,9 +105,12 @@ def close(request: SignedInRequest, pk: int) -> HttpResponse:
     try:
         close_account(person=person)
     except LastAdministrator:
-        messages.error(request, "A school needs one administrator. Make someone else one first.")
+        messages.error(request, _("A school needs one administrator. Make someone else one first."))
     else:
-        messages.success(request, f"{person.display_name} can't sign in any more. What they made stays.")
+        messages.success(
+            request,
+            _("%(name)s can't sign in any more. What they made stays.") % {"name": person.display_name},
+        )
     return redirect("accounts:people")
 
 
@@ -111,7 +119,7 @@ def close(request: SignedInRequest, pk: int) -> HttpResponse:
 def reopen(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User, pk=pk, is_active=False)
     person.come_back()
-    messages.success(request, f"{person.display_name} can sign in again.")
+    messages.success(request, _("%(name)s can sign in again.") % {"name": person.display_name})
     return redirect("accounts:people")
 
 
@@ -119,5 +127,5 @@ def reopen(request: SignedInRequest, pk: int) -> HttpResponse:
 @require_POST
 def withdraw_invitation(request: SignedInRequest, pk: int) -> HttpResponse:
     get_object_or_404(OneTimeLink.objects.open_invitations(), pk=pk).withdraw()
-    messages.success(request, "The invitation no longer works.")
+    messages.success(request, _("The invitation no longer works."))
     return redirect("accounts:people")

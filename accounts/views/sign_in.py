@@ -7,6 +7,7 @@ from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
 from django.middleware.csrf import rotate_token
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.http import url_has_allowed_host_and_scheme
+from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST
@@ -93,7 +94,7 @@ def sign_in(request: HttpRequest) -> HttpResponse:
     elif form.is_valid():
         person = authenticate(request, username=form.cleaned_data["name"], password=form.cleaned_data["passphrase"])
         if person is None:
-            form.add_error("passphrase", "Name and passphrase don't go together. Try again, or ask for a new one.")
+            form.add_error("passphrase", _("Name and passphrase don't go together. Try again, or ask for a new one."))
     else:
         person = None
     if person is None:
@@ -118,7 +119,7 @@ def locked_out(request: HttpRequest, response: HttpResponse | None, credentials:
         return show_account(request, locked=True)
     form = SignInForm(request.POST)
     form.full_clean()
-    form.add_error(None, "Too many tries with this name. Wait a quarter of an hour, or ask for a new passphrase.")
+    form.add_error(None, _("Too many tries with this name. Wait a quarter of an hour, or ask for a new passphrase."))
     address = safe_address(request, request.POST.get("next", ""))
     kept = KeptText.from_json(request.POST.get("kept", ""))
     return render(request, SIGN_IN_PAGE, sign_in_context(request, form=form, address=address, kept=kept), status=429)
@@ -135,5 +136,5 @@ def sign_out(request: HttpRequest) -> HttpResponse:
 def sign_out_everywhere(request: SignedInRequest) -> HttpResponse:
     request.user.sign_out_everywhere()
     logout(request)
-    messages.success(request, "You are signed out on every device.")
+    messages.success(request, _("You are signed out on every device."))
     return redirect("accounts:sign_in")

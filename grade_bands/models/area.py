@@ -2,19 +2,23 @@
 
 from django.core.exceptions import ValidationError
 from django.db import models
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 
 class Area(models.TextChoices):
-    WHOLE = "whole", "whole numbers"
-    INTEGERS = "integers", "integers"
-    DECIMALS = "decimals", "decimals"
-    FRACTIONS = "fractions", "fractions"
-    RATIOS = "ratios", "ratios"
-    MEASUREMENT = "measurement", "measurement"
-    MONEY = "money", "money"
-    TIME = "time", "time"
+    WHOLE = "whole", _("whole numbers")
+    INTEGERS = "integers", _("integers")
+    DECIMALS = "decimals", _("decimals")
+    FRACTIONS = "fractions", _("fractions")
+    RATIOS = "ratios", _("ratios")
+    MEASUREMENT = "measurement", _("measurement")
+    MONEY = "money", _("money")
+    TIME = "time", _("time")
 
 
 def require_known_areas(areas: list[str]) -> None:
     if not isinstance(areas, list) or set(areas) - set(Area.values) or len(areas) != len(set(areas)):
-        raise ValidationError(f"Choose each area once, from: {', '.join(Area.labels)}.")
+        raise ValidationError(
+            gettext("Choose each area once, from: %(areas)s.") % {"areas": ", ".join(map(str, Area.labels))}
+        )

@@ -4,6 +4,7 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 
@@ -41,7 +42,7 @@ class ClassGroup(models.Model):
             models.UniqueConstraint(
                 fields=["year", "name"],
                 name="class_group_name_unique_in_year",
-                violation_error_message="This year already has a class with this name.",
+                violation_error_message=_("This year already has a class with this name."),
             ),
         ]
 

@@ -4,6 +4,7 @@ from typing import Self
 
 from django.core.validators import MaxValueValidator
 from django.db import models
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 
@@ -51,7 +52,7 @@ class Grade(models.Model):
             models.CheckConstraint(
                 condition=models.Q(level__lte=8),
                 name="grade_level_is_0_to_8",
-                violation_error_message="The level goes from 0 for kindergarten to 8.",
+                violation_error_message=_("The level goes from 0 for kindergarten to 8."),
             ),
         ]
 
@@ -62,4 +63,4 @@ class Grade(models.Model):
         return str(area) in self.areas
 
     def area_labels(self) -> list[str]:
-        return [area.label for area in Area if self.expects(area)]
+        return [str(area.label) for area in Area if self.expects(area)]

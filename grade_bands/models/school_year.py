@@ -3,6 +3,7 @@
 from datetime import date
 
 from django.db import models
+from django.utils.translation import gettext_lazy as _
 
 
 class SchoolYearQuerySet(models.QuerySet["SchoolYear"]):
@@ -24,7 +25,7 @@ class SchoolYear(models.Model):
             models.CheckConstraint(
                 condition=models.Q(ends_on__gt=models.F("starts_on")),
                 name="school_year_ends_after_it_starts",
-                violation_error_message="Choose a last day after the first day.",
+                violation_error_message=_("Choose a last day after the first day."),
             ),
         ]
 

@@ -3,6 +3,7 @@
 from typing import Self
 
 from django.db import models
+from django.utils.translation import gettext_lazy as _
 
 from .area import Area
 from .grade import Grade
@@ -34,7 +35,7 @@ class Standard(models.Model):
             models.UniqueConstraint(
                 fields=["framework", "code"],
                 name="standard_code_unique_in_framework",
-                violation_error_message="This framework already has a standard with this code.",
+                violation_error_message=_("This framework already has a standard with this code."),
             ),
             models.CheckConstraint(condition=models.Q(area__in=Area.values), name="standard_area_known"),
         ]

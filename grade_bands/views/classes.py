@@ -5,6 +5,7 @@ from django.db.models import Prefetch, ProtectedError
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.access import administrators_only
@@ -35,7 +36,7 @@ def edit_class(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
         "section": "school",
         "part": "classes",
         "form": form,
-        "title": f"Class {group}" if group else "New class",
+        "title": _("Class %(name)s") % {"name": group} if group else _("New class"),
     }
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
@@ -47,7 +48,12 @@ def edit_year(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     form = SchoolYearForm(request.POST or None, instance=year)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:classes")):
         return kept
-    context = {"section": "school", "part": "classes", "form": form, "title": f"Year {year}" if year else "New year"}
+    context = {
+        "section": "school",
+        "part": "classes",
+        "form": form,
+        "title": _("Year %(name)s") % {"name": year} if year else _("New year"),
+    }
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
 
@@ -58,7 +64,7 @@ def remove_class(request: SignedInRequest, pk: int) -> HttpResponse:
     try:
         group.delete()
     except ProtectedError:
-        messages.error(request, f"{group.name} has lessons, so it stays. Rename it instead.")
+        messages.error(request, _("%(name)s has lessons, so it stays. Rename it instead.") % {"name": group.name})
     else:
-        messages.success(request, f"Taken away: {group.name}.")
+        messages.success(request, _("Taken away: %(name)s.") % {"name": group.name})
     return redirect("grade_bands:classes")

@@ -3,6 +3,8 @@
 from django.contrib import messages
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.access import administrators_only
@@ -38,9 +40,16 @@ def grades(request: SignedInRequest) -> HttpResponse:
 def edit_grade(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     grade = get_object_or_404(Grade, pk=pk) if pk else None
     form = GradeForm(request.POST or None, instance=grade)
-    if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades", what="grade ")):
+    if request.method == "POST" and (
+        kept := keep_form(request, form, to="grade_bands:grades", said=_("Kept: grade %(name)s."))
+    ):
         return kept
-    context = {"section": "school", "part": "grades", "form": form, "title": f"Grade {grade}" if grade else "New grade"}
+    context = {
+        "section": "school",
+        "part": "grades",
+        "form": form,
+        "title": _("Grade %(name)s") % {"name": grade} if grade else _("New grade"),
+    }
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
 
@@ -51,14 +60,19 @@ def edit_band(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
     form = GradeBandForm(request.POST or None, instance=band)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:grades")):
         return kept
-    context = {"section": "school", "part": "grades", "form": form, "title": f"Band {band}" if band else "New band"}
+    context = {
+        "section": "school",
+        "part": "grades",
+        "form": form,
+        "title": _("Band %(name)s") % {"name": band} if band else _("New band"),
+    }
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
 
 @administrators_only
 @require_POST
 def import_common_core(request: SignedInRequest) -> HttpResponse:
-    messages.success(request, f"{load_standards()} standards are loaded.")
+    messages.success(request, _loaded(load_standards()))
     return redirect("grade_bands:grades")
 
 
@@ -69,5 +83,9 @@ def import_standards(request: SignedInRequest) -> HttpResponse:
     if not form.is_valid():
         return show_grades(request, file_form=form)
     count = load_standards(rows=form.cleaned_data["file"], framework=form.cleaned_data["framework"])
-    messages.success(request, f"{count} standards are loaded.")
+    messages.success(request, _loaded(count))
     return redirect("grade_bands:grades")
+
+
+def _loaded(number: int) -> str:
+    return ngettext("%(number)s standard is loaded.", "%(number)s standards are loaded.", number) % {"number": number}

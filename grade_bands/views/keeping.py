@@ -7,17 +7,23 @@ from django.db import IntegrityError, transaction
 from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.model_forms import ModelForm
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, answer_again, keep_once
+from accounts.translated import Translated
 
 from ..models import ClassGroup, Grade, GradeBand, SchoolYear
 
+KEPT = _("Kept: %(name)s.")
 Named = TypeVar("Named", ClassGroup, Grade, GradeBand, SchoolYear)
 
 
-def keep_form(request: SignedInRequest, form: ModelForm[Named], *, to: str, what: str = "") -> HttpResponse | None:
+def keep_form(
+    request: SignedInRequest, form: ModelForm[Named], *, to: str, said: Translated = KEPT
+) -> HttpResponse | None:
     """Keep the form and go to the page `to`. None, with sentences in the form, when it cannot be kept as it is.
 
     A new row is made once, however often its form is sent; a row that was there may be changed again and again.
@@ -25,7 +31,7 @@ def keep_form(request: SignedInRequest, form: ModelForm[Named], *, to: str, what
 
     def make() -> str:
         form.save()
-        messages.success(request, f"Kept: {what}{form.instance.name}.")
+        messages.success(request, str(said) % {"name": form.instance.name})
         return reverse(to)
 
     if not form.is_valid():
@@ -38,5 +44,7 @@ def keep_form(request: SignedInRequest, form: ModelForm[Named], *, to: str, what
     except SentBefore as before:
         form.add_error(None, before.sentence)
     except IntegrityError:  # a colleague took the name or the place since the form was checked
-        form.add_error(None, "Somebody else kept one like this a moment ago. Look at the list, then try again.")
+        form.add_error(
+            None, gettext("Somebody else kept one like this a moment ago. Look at the list, then try again.")
+        )
     return None
