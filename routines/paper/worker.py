@@ -5,7 +5,7 @@ CSS for as long as it lives. While it renders it can read nothing: the fetcher o
 redirects, and pages have no base address.
 
 A message is a line of JSON with the lengths of the HTML, the CSS and the looks, then these texts. Each answer is a line
-of JSON: {"page": n} while page n is laid out, then {"pdf": length, "pages": n, "error": ""} and the PDF.
+of JSON: {"page": n} while page n is laid out, then {"file": length, "pages": n, "error": ""} and the PDF.
 """
 
 import base64
@@ -143,7 +143,7 @@ def serve(source: BinaryIO, target: BinaryIO, fonts: Path) -> None:
             (pdf, pages), error = press.pdf(html, css, looks), ""
         except Exception as failure:  # whatever fails is told to the app; the process goes on
             pdf, pages, error = b"", 0, f"{type(failure).__name__}: {failure}"
-        answer({"pdf": len(pdf), "pages": pages, "error": error}, pdf)
+        answer({"file": len(pdf), "pages": pages, "error": error}, pdf)
 
 
 if __name__ == "__main__":

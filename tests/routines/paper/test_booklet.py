@@ -79,7 +79,7 @@ def test_it_is_one_tagged_document(booklet):
 
 def test_booklets_have_a_process_of_their_own():
     assert booklet_printing is not printing
-    assert booklet_printing.turn is not printing.turn
+    assert booklet_printing.process is not printing.process
 
 
 def choose(client, *routines, **changes):
