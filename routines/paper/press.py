@@ -3,19 +3,18 @@
 import json
 import logging
 import threading
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 
 from django.conf import settings
 
-from routines.paper.process import Answer, Failed, GivenUp, Process, TookTooLong
+from routines.paper.process import Failed, Process, TookTooLong
 
 logger = logging.getLogger(__name__)
 
 TIME_LIMIT = 60.0
-BOOKLET_TIME_LIMIT = 600.0
 MOST_IN_HAND = 3  # pages that people wait for, one being printed: the server's fourth thread stays free for others
-LARGEST_DOCUMENT, LARGEST_BOOKLET = 8_000_000, 80_000_000  # bytes of HTML
+LARGEST_DOCUMENT = 8_000_000  # characters of HTML
 
 
 class PaperError(Exception):
@@ -25,9 +24,9 @@ class PaperError(Exception):
 class PrintingProcess:
     """One process that prints, one thing at a time."""
 
-    def __init__(self, *words: str, largest: int = LARGEST_DOCUMENT, most_in_hand: int | None = None) -> None:
+    def __init__(self, *, largest: int = LARGEST_DOCUMENT, most_in_hand: int | None = None) -> None:
         fonts = Path(settings.BASE_DIR) / "static" / "fonts"
-        self.process = Process("routines.paper.worker", str(fonts), *words)
+        self.process = Process("routines.paper.worker", str(fonts))
         self.largest = largest
         self.in_hand = None if most_in_hand is None else threading.BoundedSemaphore(most_in_hand)
 
@@ -38,9 +37,8 @@ class PrintingProcess:
         *,
         looks: Sequence[str] = (),
         time_limit: float = TIME_LIMIT,
-        on_page: Callable[[int], None] | None = None,
     ) -> bytes:
-        """Of several looks (CSS) the first that brings all on one page is taken. `on_page` hears of each page laid out.
+        """Of several looks (CSS) the first that brings all on one page is taken.
 
         Units: seconds, from when it is this print's turn. Raises PaperError when it takes longer, cannot be printed, is too
         large, or when too many wait already.
@@ -48,38 +46,22 @@ class PrintingProcess:
         if len(html) > self.largest:
             raise PaperError("This is too long to print in one go. Print fewer counts at a time.")
         if self.in_hand is None:
-            return self._in_turn(html, css, looks, time_limit, on_page)
+            return self._in_turn(html, css, looks, time_limit)
         if not self.in_hand.acquire(blocking=False):
             raise PaperError("Others are printing just now. Try again in a minute, or print from the browser.")
         try:
-            return self._in_turn(html, css, looks, time_limit, on_page)
+            return self._in_turn(html, css, looks, time_limit)
         finally:
             self.in_hand.release()
 
-    def _in_turn(
-        self,
-        html: str,
-        css: str,
-        looks: Sequence[str],
-        time_limit: float,
-        on_page: Callable[[int], None] | None,
-    ) -> bytes:
-        def on_answer(answer: Answer) -> None:
-            if on_page is not None:
-                on_page(answer["page"])
-
+    def _in_turn(self, html: str, css: str, looks: Sequence[str], time_limit: float) -> bytes:
         try:
-            return self.process.ask(_message(html, css, looks), time_limit=time_limit, on_answer=on_answer)[1]
+            return self.process.ask(_message(html, css, looks), time_limit=time_limit)[1]
         except TookTooLong as error:
             raise PaperError("This page took too long to print. Try again, or print from the browser.") from error
-        except GivenUp as error:
-            raise PaperError("This print was stopped.") from error
         except Failed as error:
             logger.exception("The printing process stopped")
             raise PaperError("The PDF could not be made. Print from the browser instead.") from error
-
-    def give_up(self) -> None:
-        self.process.give_up()
 
     def stop(self) -> None:
         self.process.stop()
@@ -92,5 +74,3 @@ def _message(html: str, css: str, looks: Sequence[str]) -> bytes:
 
 
 printing = PrintingProcess(most_in_hand=MOST_IN_HAND)
-# A process of their own, and one that steps back for others: a booklet keeps neither a page nor a lesson waiting.
-booklet_printing = PrintingProcess("--after-others", largest=LARGEST_BOOKLET)

@@ -2,6 +2,7 @@
 
 import atexit
 import json
+import os
 import subprocess
 import sys
 import threading
@@ -10,6 +11,7 @@ from typing import Any
 
 from django.conf import settings
 
+STEP_BACK = 10  # of niceness on POSIX; Windows has a class for it
 Answer = dict[str, Any]
 
 
@@ -26,14 +28,15 @@ class Failed(Exception):
 
 
 class Process:
-    """Started when first needed and again after it failed. It does one thing at a time.
+    """Started when first needed and again after it failed. It does one thing at a time; `after_others` lets pages go first.
 
     Each answer is a line of JSON; the last one holds "file", the length of the bytes that follow it, and "error", "" where
     all is well.
     """
 
-    def __init__(self, module: str, *words: str) -> None:
+    def __init__(self, module: str, *words: str, after_others: bool = False) -> None:
         self.command = [sys.executable, "-m", module, *words]
+        self.after_others = after_others
         self.turn = threading.Lock()
         self.process: subprocess.Popen[bytes] | None = None
         self.given_up = False
@@ -87,8 +90,15 @@ class Process:
     def _running(self) -> subprocess.Popen[bytes]:
         if self.process is None or self.process.poll() is not None:
             self.process = subprocess.Popen(  # noqa: S603 - our own module, no outside words in the command
-                self.command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, cwd=settings.BASE_DIR
+                self.command,
+                stdin=subprocess.PIPE,
+                stdout=subprocess.PIPE,
+                cwd=settings.BASE_DIR,
+                creationflags=getattr(subprocess, "BELOW_NORMAL_PRIORITY_CLASS", 0) if self.after_others else 0,
             )
+            if self.after_others and hasattr(os, "setpriority"):
+                niceness = min(os.getpriority(os.PRIO_PROCESS, 0) + STEP_BACK, 19)
+                os.setpriority(os.PRIO_PROCESS, self.process.pid, niceness)
         return self.process
 
     @staticmethod
