@@ -13,11 +13,10 @@ class RoutinesConfig(AppConfig):
         from routines.exchange.importing import add_all
         from routines.jobs.runner import Work, works
         from routines.models import Job
-        from routines.paper.booklet_jobs import make_booklet
-        from routines.paper.press import booklet_printing
+        from routines.paper.booklet_jobs import make_booklet, writing
 
         works[Job.Kind.BOOKLET] = Work(
-            make_booklet, booklet_printing.give_up, "The booklet could not be made. Try it with fewer counts."
+            make_booklet, writing.give_up, "The booklet could not be made. Try it with fewer counts."
         )
         works[Job.Kind.IMPORT] = Work(add_all, lambda: None, "Adding stopped here. What was added stays.")
         works[Job.Kind.LOOKING] = Work(make_look, lambda: None, "Looking stopped in the middle. Nothing was changed.")

@@ -3,8 +3,9 @@
 One document, not merged pages: its tags, its outline and its page numbers are then right without another library.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
@@ -16,6 +17,13 @@ from routines.paper.prints import PRINTS
 from routines.paper.subject import Subject
 
 AT_MOST = 40
+
+
+class Part(StrEnum):
+    """What is written at the moment."""
+
+    COUNTS = "counts"
+    PAGES = "pages"
 
 
 def pages_expected(counts: int, contents: Iterable[str]) -> int:
@@ -31,9 +39,13 @@ class Booklet:
     subjects: Sequence[Subject]
     contents: Sequence[str] = ("plan",)
 
-    def document(self) -> Document:
+    def document(self, told: Callable[[int], None] = lambda count: None) -> Document:
+        """`told` hears of each count whose sheets are written."""
         first = self.subjects[0]
-        chapters = [_chapter(number, sheets) for number, sheets in enumerate(self._sheets(), 1)]
+        chapters = []
+        for number, sheets in enumerate(self._sheets(), 1):
+            chapters.append(_chapter(number, sheets))
+            told(number)
         return Document(
             title=self.title,
             author=first.school.name,

@@ -3,16 +3,22 @@
 A ready booklet is kept for an hour. One booklet for each person: starting another drops the one before.
 """
 
+import json
 import uuid
 from collections.abc import Sequence
 
-from accounts.models import School, User
-from routines.jobs.claim import Claim, Refused
+from django.db import connection
+
+from accounts.models import User
+from routines.jobs.claim import Claim, Lost, Refused
 from routines.jobs.queue import ask
-from routines.models import Job, Routine, RoutineVersion
-from routines.paper.booklet import Booklet, pages_expected
-from routines.paper.press import PaperError
-from routines.paper.subject import Subject
+from routines.models import Job, RoutineVersion
+from routines.paper.booklet import pages_expected
+from routines.paper.process import Answer, GivenUp, Process, TookTooLong
+
+TIME_LIMIT = 600.0  # seconds
+
+writing = Process("routines.paper.booklet_worker", after_others=True)  # the class in front of the board goes first
 
 
 def start_booklet(
@@ -48,42 +54,29 @@ def drop_all_booklets() -> None:
 
 
 def make_booklet(claim: Claim) -> None:
-    """What may be printed is decided now: a count that its owner may not see any more is left out, and that is said."""
-    job, asked = claim.job, claim.job.payload
-    if not job.owner.is_active:
-        raise Refused("This account was closed.")
-    subjects = _subjects(job, asked["versions"], asked["language"])
-    if not subjects:
-        raise Refused("None of these counts can be printed any more. Choose again.")
+    """It is written in a process of its own, started for it and ended with it; here is heard how far it is.
 
-    def on_page(page: int) -> None:
-        if page > job.done:  # the pages are laid out again once their numbers are known
-            claim.progress(page)
+    Ending that process gives back whatever laying out many pages took of memory.
+    """
+    order = {"database": str(connection.settings_dict["NAME"]), "job": claim.job.pk}
+    part = ""
+
+    def told(answer: Answer) -> None:
+        nonlocal part
+        if answer["part"] != part:
+            part = answer["part"]
+            claim.begin_part(part, answer["total"])
+        if answer["done"] > claim.job.done:  # the pages are laid out again once their numbers are known
+            claim.progress(answer["done"])
 
     try:
-        pdf = Booklet(job.title, subjects, asked["contents"]).document().booklet_pdf(on_page)
-    except PaperError as error:
-        raise Refused(str(error)) from error
-    made = f"{len(subjects)} count{'s' * (len(subjects) > 1)} on {job.done} page{'s' * (job.done > 1)}."
-    claim.finish(said=f"{made} {_left_out(len(asked['versions']) - len(subjects))}".strip(), content=pdf)
-
-
-def _subjects(job: Job, wanted: list[list[int]], language: str) -> list[Subject]:
-    routines = Routine.objects.visible_to(job.owner).for_cards().in_bulk([routine for routine, _ in wanted])
-    versions = RoutineVersion.objects.in_bulk([version for _, version in wanted])
-    school = School.objects.get()
-    subjects = []
-    for routine_pk, version_pk in wanted:
-        routine, version = routines.get(routine_pk), versions.get(version_pk)
-        if routine is not None and version is not None:
-            version.routine = routine
-            subjects.append(Subject(version, school, language))
-    return subjects
-
-
-def _left_out(number: int) -> str:
-    if not number:
-        return ""
-    if number == 1:
-        return "1 count was left out: it was taken out of the bank, or removed, after you chose it."
-    return f"{number} counts were left out: they were taken out of the bank, or removed, after you chose them."
+        last, pdf = writing.ask(json.dumps(order).encode() + b"\n", time_limit=TIME_LIMIT, on_answer=told)
+    except TookTooLong as error:
+        raise Refused("This booklet took too long to make. Try it with fewer counts.") from error
+    except GivenUp as error:
+        raise Lost from error
+    finally:
+        writing.stop()
+    if last["refused"]:
+        raise Refused(last["refused"])
+    claim.finish(said=last["said"], content=pdf)

@@ -1,13 +1,13 @@
 """A document to print: one or more sheets, as HTML and as PDF."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString
 
-from routines.paper.press import BOOKLET_TIME_LIMIT, PrintingProcess, booklet_printing, printing
-from routines.paper.styles import BOOKLET_LOOK, LOOKS, paper_css
+from routines.paper.press import printing
+from routines.paper.styles import LOOKS, paper_css
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,11 +27,3 @@ class Document:
     def pdf(self) -> bytes:
         """Raises PaperError when it cannot be printed."""
         return printing.pdf(self.html(), paper_css(self.paper), looks=LOOKS if len(self.sheets) == 1 else LOOKS[1:2])
-
-    def booklet_pdf(
-        self, on_page: Callable[[int], None] | None = None, process: PrintingProcess = booklet_printing
-    ) -> bytes:
-        """In the process of booklets, with their time limit. Raises PaperError when it cannot be printed."""
-        return process.pdf(
-            self.html(), paper_css(self.paper), looks=[BOOKLET_LOOK], time_limit=BOOKLET_TIME_LIMIT, on_page=on_page
-        )

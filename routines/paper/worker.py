@@ -1,20 +1,20 @@
 """The printing process: reads pages as HTML on standard input, writes PDFs to standard output, one after another.
 
-Run as `python -m routines.paper.worker FOLDER_OF_FONTS [--after-others]`. It keeps one font configuration and its parsed
+Run as `python -m routines.paper.worker FOLDER_OF_FONTS`. It keeps one font configuration and its parsed
 CSS for as long as it lives. While it renders it can read nothing: the fetcher opens only `data:` addresses, follows no
 redirects, and pages have no base address.
 
-A message is a line of JSON with the lengths of the HTML, the CSS and the looks, then these texts. Each answer is a line
-of JSON: {"page": n} while page n is laid out, then {"pdf": length, "pages": n, "error": ""} and the PDF.
+A message is a line of JSON with the lengths of the HTML, the CSS and the looks, then these texts. The answer is a line of
+JSON, {"file": length, "error": ""}, and the PDF.
 """
 
 import base64
 import json
 import logging
-import os
 import re
 import sys
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, BinaryIO
 
@@ -68,6 +68,23 @@ class PageCounter(logging.Handler):
             self.tell(int(match[1]))
 
 
+@contextmanager
+def pages_told(tell: Callable[[int], None] | None) -> Iterator[None]:
+    """Hear of every page that is laid out inside; what is raised there ends the layout."""
+    if tell is None:
+        yield
+        return
+    progress, counter = logging.getLogger("weasyprint.progress"), PageCounter(tell)
+    progress.propagate = False  # nobody reads it in the log
+    progress.setLevel(logging.INFO)
+    progress.addHandler(counter)
+    try:
+        yield
+    finally:
+        progress.removeHandler(counter)
+        progress.setLevel(logging.WARNING)
+
+
 class Press:
     """WeasyPrint with its fonts loaded once."""
 
@@ -82,10 +99,19 @@ class Press:
         self.parsed: dict[str, Any] = {}
         self.fetcher = URLFetcher(allowed_protocols=("data",), allow_redirects=False)
 
-    def pdf(self, html: str, css: str, looks: Sequence[str] = ()) -> tuple[bytes, int]:
-        """The PDF and its number of pages. Looks go from roomy to tight: the roomiest with which it all fits one page
-        is taken; where none does, a middle one, and the text flows on."""
-        page = self._page(html)
+    def pdf(
+        self, html: str, css: str, looks: Sequence[str] = (), on_page: Callable[[int], None] | None = None
+    ) -> tuple[bytes, int]:
+        """The PDF and its number of pages; `on_page` hears of each that is laid out.
+
+        Looks go from roomy to tight: the roomiest with which it all fits one page is taken; where none does, a middle one,
+        and the text flows on.
+        """
+        with pages_told(on_page):
+            document = self._fitted(self._page(html), css, looks)
+        return document.write_pdf(pdf_variant="pdf/ua-1"), len(document.pages)
+
+    def _fitted(self, page: Any, css: str, looks: Sequence[str]) -> Any:
         tried = {}
 
         def laid_out(look: int) -> Any:
@@ -102,8 +128,7 @@ class Press:
                 chosen, tight = look, look
             else:
                 roomy = look + 1
-        document = laid_out(chosen)
-        return document.write_pdf(pdf_variant="pdf/ua-1"), len(document.pages)
+        return laid_out(chosen)
 
     def _page(self, html: str) -> Any:
         from weasyprint import HTML
@@ -131,24 +156,19 @@ def serve(source: BinaryIO, target: BinaryIO, fonts: Path) -> None:
         target.flush()
 
     press = Press(fonts)
-    progress = logging.getLogger("weasyprint.progress")
-    progress.addHandler(PageCounter(lambda page: answer({"page": page})))
-    progress.setLevel(logging.INFO)
     while line := source.readline():
         message = json.loads(line)
         html = source.read(message["html"]).decode()
         css = source.read(message["css"]).decode()
         looks = [source.read(length).decode() for length in message["looks"]]
         try:
-            (pdf, pages), error = press.pdf(html, css, looks), ""
+            (pdf, _), error = press.pdf(html, css, looks), ""
         except Exception as failure:  # whatever fails is told to the app; the process goes on
-            pdf, pages, error = b"", 0, f"{type(failure).__name__}: {failure}"
-        answer({"pdf": len(pdf), "pages": pages, "error": error}, pdf)
+            pdf, error = b"", f"{type(failure).__name__}: {failure}"
+        answer({"file": len(pdf), "error": error}, pdf)
 
 
 if __name__ == "__main__":
-    if "--after-others" in sys.argv and hasattr(os, "nice"):
-        os.nice(10)  # the class in front of the board goes first
     # Pages go out on the real standard output; anything a library prints goes to the log instead.
     answers = sys.stdout.buffer
     sys.stdout = sys.stderr

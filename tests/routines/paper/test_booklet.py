@@ -1,8 +1,11 @@
 """Booklets: chosen, made beside everything else, watched, opened by their maker alone."""
 
+import json
+import subprocess
 from datetime import timedelta
 
 import pytest
+from django.db import connection
 from django.urls import reverse
 from django.utils import timezone
 
@@ -11,10 +14,11 @@ from routines.jobs.queue import WAITING_AT_MOST
 from routines.jobs.runner import do_next
 from routines.models import Job, JobFile
 from routines.models.job import KEPT
-from routines.paper.booklet import AT_MOST, Booklet
+from routines.paper import booklet_jobs
+from routines.paper.booklet import AT_MOST
 from routines.paper.booklet_jobs import drop_all_booklets, find_booklet, start_booklet
-from routines.paper.press import PaperError, booklet_printing, printing
-from routines.paper.subject import Subject
+from routines.paper.press import printing
+from routines.paper.process import TookTooLong
 from routines.plans.actions import save_version
 from tests.factories import UserFactory
 from tests.routines.making import make_routine
@@ -23,13 +27,8 @@ from tests.routines.paper.conftest import Printed
 pytestmark = pytest.mark.usefixtures("pango")
 
 
-@pytest.fixture
-def booklet(owner, school):
-    def of(*titles, **how) -> Booklet:
-        versions = [make_routine(owner, title=title).current_version for title in titles]
-        return Booklet("Plums", [Subject(version, school) for version in versions], **how)
-
-    return of
+# What another process writes it must be able to read, and so must the thread that renews the lease while it writes.
+written = pytest.mark.django_db(transaction=True)
 
 
 @pytest.fixture
@@ -49,15 +48,33 @@ def made(job: Job) -> Job | None:
     return find_booklet(job.key, owner=job.owner)
 
 
+def laid_out(job: Job) -> Printed:
+    job = made(job)
+    assert job.is_done, job.said
+    return Printed(bytes(job.file.content))
+
+
 @pytest.fixture
-def no_paper(monkeypatch):
-    monkeypatch.setattr(
-        "routines.paper.document.Document.booklet_pdf", lambda self, on_page=None, process=None: b"%PDF"
-    )
+def writing(monkeypatch):
+    """Puts a function of the test in the place of the process that writes."""
+
+    def by(function) -> None:
+        def ask(message, *, time_limit, on_answer):
+            return {"said": "", "refused": ""}, function(on_answer)
+
+        monkeypatch.setattr(booklet_jobs.writing, "ask", ask)
+
+    return by
 
 
-def test_the_contents_give_the_page_of_each_count(booklet):
-    document = Printed(booklet("First plums", "Second plums", contents=("plan", "recording")).document().booklet_pdf())
+@pytest.fixture
+def no_paper(writing):
+    writing(lambda on_answer: b"%PDF")
+
+
+@written
+def test_the_contents_give_the_page_of_each_count(ask):
+    document = laid_out(ask("First plums", "Second plums", contents=("plan", "recording")))
     text = document.text()
     assert document.pdf.docinfo["/Title"] == "Plums"
     assert len(document.pdf.pages) == 9  # contents, then twice a plan page and three sheets
@@ -69,8 +86,9 @@ def test_the_contents_give_the_page_of_each_count(booklet):
     assert str(outline.First.Title) == "Plums"
 
 
-def test_it_is_one_tagged_document(booklet):
-    document = Printed(booklet("First plums", "Second plums").document().booklet_pdf())
+@written
+def test_it_is_one_tagged_document(ask):
+    document = laid_out(ask("First plums", "Second plums"))
     assert document.pdf.Root.MarkInfo.Marked
     assert str(document.pdf.Root.Lang) == "en"
     assert len(document.of_type("/Type", "/StructTreeRoot")) == 1
@@ -78,8 +96,7 @@ def test_it_is_one_tagged_document(booklet):
 
 
 def test_booklets_have_a_process_of_their_own():
-    assert booklet_printing is not printing
-    assert booklet_printing.turn is not printing.turn
+    assert booklet_jobs.writing is not printing.process
 
 
 def choose(client, *routines, **changes):
@@ -87,6 +104,7 @@ def choose(client, *routines, **changes):
     return client.post(reverse("booklet_choose"), fields)
 
 
+@written
 def test_from_choosing_to_opening(owner, visit):
     client = visit(owner)
     answer = choose(client, make_routine(owner), make_routine(owner, title="Second"))
@@ -163,12 +181,15 @@ def test_who_waits_is_told_how_many_come_before(owner, teammate, coach, visit, a
     assert "It begins in a moment" in visit(owner).get(reverse("booklet", args=[first.key])).text
 
 
-def test_pages_are_counted_while_it_is_made(owner, ask, monkeypatch):
+@written
+def test_counts_and_then_pages_are_told_while_it_is_made(owner, ask, monkeypatch):
     seen = []
     monkeypatch.setattr("routines.jobs.claim.PROGRESS_EVERY", 0)
     monkeypatch.setattr("routines.jobs.claim.Claim._write", _noting(seen))
     assert made(ask("One", "Two")).done == 3
-    assert seen[:3] == [1, 2, 3]
+    counts = [("counts", done, 2) for done in (0, 1, 2)]
+    pages = [("pages", done, 3) for done in (0, 1, 2, 3)]
+    assert [how_far for how_far in dict.fromkeys(seen) if how_far[0]] == [*counts, *pages]
 
 
 def _noting(seen):
@@ -178,7 +199,8 @@ def _noting(seen):
 
     def noted(self, **values) -> None:
         write(self, **values)
-        seen.append(Job.objects.get(pk=self.job.pk).done)
+        job = Job.objects.get(pk=self.job.pk)
+        seen.append((job.payload.get("part"), job.done, job.total))
 
     return noted
 
@@ -190,10 +212,10 @@ def test_another_booklet_drops_the_one_before(owner, ask):
 
 
 @pytest.mark.parametrize("drop", ["another", "erased", "dropped by hand"])
-def test_a_dropped_booklet_does_not_come_back(owner, visit, ask, monkeypatch, drop):
+def test_a_dropped_booklet_does_not_come_back(owner, visit, ask, writing, drop):
     job = ask("One")
 
-    def drop_meanwhile(self, on_page=None, process=None) -> bytes:
+    def drop_meanwhile(on_answer) -> bytes:
         if drop == "another":
             ask("Two")
         elif drop == "erased":
@@ -202,37 +224,71 @@ def test_a_dropped_booklet_does_not_come_back(owner, visit, ask, monkeypatch, dr
             visit(owner).post(reverse("booklet_drop", args=[job.key]))
         return b"%PDF"
 
-    monkeypatch.setattr("routines.paper.document.Document.booklet_pdf", drop_meanwhile)
+    writing(drop_meanwhile)
     assert made(job) is None
     assert not JobFile.objects.exists()
     assert Job.objects.count() == (drop == "another")
 
 
-def test_a_dropped_booklet_stops_at_its_next_page(owner, ask, monkeypatch):
+def test_a_dropped_booklet_stops_at_its_next_page(owner, ask, monkeypatch, writing):
     monkeypatch.setattr("routines.jobs.claim.PROGRESS_EVERY", 0)
     pages = []
 
-    def drop_meanwhile(self, on_page=None, process=None) -> bytes:
+    def drop_meanwhile(on_answer) -> bytes:
         for page in (1, 2, 3):
             pages.append(page)
-            on_page(page)
+            on_answer({"part": "pages", "done": page, "total": 3})
             drop_all_booklets()
         return b"%PDF"
 
-    monkeypatch.setattr("routines.paper.document.Document.booklet_pdf", drop_meanwhile)
+    writing(drop_meanwhile)
     assert made(ask("One")) is None
     assert pages == [1, 2]
 
 
+@written
 def test_after_a_booklet_was_dropped_the_next_is_whole(owner, ask, monkeypatch):
-    """What the printing process would still have answered belongs to nobody."""
+    """What its process would still have answered belongs to nobody, and the process is gone."""
     monkeypatch.setattr("routines.jobs.claim.PROGRESS_EVERY", 0)
     job = ask("One", "Two")
-    progress = "routines.jobs.claim.Claim.progress"
     with monkeypatch.context() as patch:
-        patch.setattr(progress, lambda self, page: (drop_all_booklets(), self.renew()))
+        patch.setattr("routines.jobs.claim.Claim.progress", lambda self, done: (drop_all_booklets(), self.renew()))
         assert made(job) is None
+    assert booklet_jobs.writing.process is None
     assert made(ask("Three")).said == "1 count on 2 pages."
+    assert booklet_jobs.writing.process is None
+
+
+@written
+def test_what_is_given_up_while_its_process_starts_ends_it(owner, ask, monkeypatch):
+    """The lease is looked at from outside: no page has to be laid out for that."""
+    monkeypatch.setattr("routines.jobs.runner.RENEW_EVERY", 0.5)
+    job = ask("One")
+    monkeypatch.setattr("routines.jobs.runner._renew", lambda claim: (drop_all_booklets(), claim.renew()))
+    assert made(job) is None
+
+
+@written
+def test_one_that_is_dropped_before_its_process_reads_it_is_not_written(owner, ask):
+    job = ask("One")
+    order = json.dumps({"database": str(connection.settings_dict["NAME"]), "job": job.pk}).encode() + b"\n"
+    Job.objects.all().delete()
+    last, pdf = booklet_jobs.writing.ask(order, time_limit=60)
+    booklet_jobs.writing.stop()
+    assert (last["refused"], pdf) == ("This booklet was dropped.", b"")
+
+
+@written
+def test_its_process_ends_where_nobody_listens_any_more(owner, ask):
+    job = ask(*map(str, range(8)))
+    order = json.dumps({"database": str(connection.settings_dict["NAME"]), "job": job.pk}).encode() + b"\n"
+    process = subprocess.Popen(booklet_jobs.writing.command, stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+    process.stdin.write(order)
+    process.stdin.flush()
+    assert json.loads(process.stdout.readline()) == {"part": "counts", "done": 1, "total": 8}
+    process.stdout.close()
+    assert process.wait(60) == 1
+    process.stdin.close()
 
 
 def test_old_booklets_go(owner, ask, no_paper):
@@ -250,33 +306,31 @@ def test_a_booklet_that_waits_is_not_old(owner, ask):
     assert find_booklet(job.key, owner=owner) is not None
 
 
-def test_a_failure_is_said_plainly(owner, ask, monkeypatch):
-    def fail(self, on_page=None, process=None) -> bytes:
-        raise PaperError("This page took too long to print.")
+def test_one_that_takes_too_long_says_so(owner, ask, writing):
+    def take_long(on_answer) -> bytes:
+        raise TookTooLong
 
-    monkeypatch.setattr("routines.paper.document.Document.booklet_pdf", fail)
+    writing(take_long)
     job = made(ask("One"))
     assert job.has_failed
-    assert job.said == "This page took too long to print."
+    assert job.said == "This booklet took too long to make. Try it with fewer counts."
 
 
-def test_what_nobody_foresaw_is_said_too(owner, visit, ask, monkeypatch):
-    def fail(self, on_page=None, process=None) -> bytes:
-        raise ZeroDivisionError
-
-    monkeypatch.setattr("routines.paper.document.Document.booklet_pdf", fail)
-    job = made(ask("One"))
+@written
+def test_what_nobody_foresaw_is_said_too(owner, visit, ask):
+    job = ask("One")
+    Job.objects.update(payload={**job.payload, "contents": ["no such print"]})
+    assert made(job).has_failed
     assert "Try it with fewer counts" in visit(owner).get(reverse("booklet", args=[job.key])).text
 
 
-def test_a_booklet_too_large_to_keep_says_so(owner, ask, monkeypatch):
-    monkeypatch.setattr(
-        "routines.paper.document.Document.booklet_pdf", lambda self, on_page=None, process=None: bytes(FILE_LIMIT + 1)
-    )
+def test_a_booklet_too_large_to_keep_says_so(owner, ask, writing):
+    writing(lambda on_answer: bytes(FILE_LIMIT + 1))
     assert "32 MB" in made(ask("One")).said
     assert not JobFile.objects.exists()
 
 
+@written
 def test_what_its_owner_may_not_see_any_more_is_left_out_and_said(owner, teammate, ask, pango):
     job = ask("Kept plum", "Planted damson", by=teammate)
     owner.owned_routines.get(title="Planted damson").retire()
@@ -287,12 +341,14 @@ def test_what_its_owner_may_not_see_any_more_is_left_out_and_said(owner, teammat
     assert "damson" not in text
 
 
+@written
 def test_where_nothing_is_left_to_print_it_says_so(owner, teammate, ask):
     job = ask("Planted damson", by=teammate)
     owner.owned_routines.get().retire()
     assert "None of these counts can be printed" in made(job).said
 
 
+@written
 def test_the_version_that_was_chosen_is_printed(owner, ask):
     job = ask("First words")
     routine = owner.owned_routines.get()

@@ -73,13 +73,6 @@ def test_the_roomiest_look_with_which_all_fits_one_page_is_taken(process):
     assert printed(8) == (302, 3)  # none fits: the middle one, three to a page
 
 
-def test_pages_are_told_as_they_are_laid_out(process):
-    told = []
-    process.pdf(page("<p>word</p>" * 400), "", on_page=told.append)
-    assert told[0] == 1
-    assert max(told) > 3
-
-
 def test_parts_in_another_language_are_tagged_with_it(process):
     document = Printed(process.pdf(page('<p>Stops <span lang="es">Paradas</span></p>'), ""))
     spans = [item for item in document.of_type("/Lang", "es") if str(item.get("/S")) == "/Span"]

@@ -1,5 +1,7 @@
 """Booklets and files that are being worked on while words are removed: neither brings them back."""
 
+import json
+
 import pytest
 
 from routines.erasing.doing import begin, remember
@@ -10,8 +12,9 @@ from routines.exchange.importing import hold_file, start_adding
 from routines.exchange.reading import Read
 from routines.jobs.runner import do_next
 from routines.models import Job, JobFile, Routine
+from routines.paper import booklet_jobs
 from routines.paper.booklet_jobs import start_booklet
-from routines.paper.document import Document
+from routines.paper.booklet_writing import write_booklet
 from routines.words_erased.matching import mark_of
 from tests.routines.making import SEVENS, make_routine
 
@@ -27,16 +30,30 @@ def erase(by):
     take_out([begin(*mark_of(NAME), by=by, places=tuple(CALLED), whose=None)], remember=remember)
 
 
+def sheets_of(message: bytes) -> str:
+    """What the process of booklets reads and lays out when it is asked for this one, here and now."""
+    job = Job.objects.get(pk=json.loads(message)["job"])
+    laid_out = []
+
+    class Press:
+        def pdf(self, html: str, *others, **named) -> tuple[bytes, int]:
+            laid_out.append(html)
+            return b"%PDF", 1
+
+    write_booklet(job, Press(), lambda *how_far: None)
+    return laid_out[0]
+
+
 def test_a_booklet_that_is_being_laid_out_is_not_kept(owner, administrator, monkeypatch):
     version = make_routine(owner, title=f"{NAME}’s sevens").current_version
     laid_out = []
 
-    def lay_out(document: Document, on_page=None, process=None) -> bytes:
-        laid_out.append(document.html())
+    def lay_out(message, *, time_limit, on_answer):
+        laid_out.append(sheets_of(message))
         erase(administrator)
-        return b"%PDF"
+        return {"said": "", "refused": ""}, b"%PDF"
 
-    monkeypatch.setattr(Document, "booklet_pdf", lay_out)
+    monkeypatch.setattr(booklet_jobs.writing, "ask", lay_out)
     start_booklet(owner=owner, title="Ours", versions=[version], contents=("plan",))
     assert do_next(Job.Kind.BOOKLET)
     assert NAME in laid_out[0], "it was under way with the words in it"
@@ -47,9 +64,12 @@ def test_a_booklet_that_is_being_laid_out_is_not_kept(owner, administrator, monk
 def test_one_asked_for_before_and_begun_after_holds_what_is_left(owner, administrator, monkeypatch):
     version = make_routine(owner, title=f"{NAME}’s sevens").current_version
     laid_out = []
-    monkeypatch.setattr(
-        Document, "booklet_pdf", lambda document, on_page=None: laid_out.append(document.html()) or b"%PDF"
-    )
+
+    def lay_out(message, *, time_limit, on_answer):
+        laid_out.append(sheets_of(message))
+        return {"said": "", "refused": ""}, b"%PDF"
+
+    monkeypatch.setattr(booklet_jobs.writing, "ask", lay_out)
     erase(administrator)
     start_booklet(owner=owner, title="Ours", versions=[version], contents=("plan",))
     assert do_next(Job.Kind.BOOKLET)
