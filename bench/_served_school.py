@@ -1,4 +1,4 @@
-"""A school of its own, with so many open lessons, on a server of its own, for as long as it is measured."""
+"""A school of its own, on a server of its own, for as long as it is measured."""
 
 from __future__ import annotations
 
@@ -15,31 +15,34 @@ from time import monotonic
 from typing import Any
 
 HERE = Path(__file__).resolve().parent.parent
-SERVER = [sys.executable, "-m", "bench._lesson_server"]
 
 
 @contextmanager
-def served_school(lessons: int) -> Iterator[tuple[int, dict[str, Any]]]:
-    """The port, and what `_lesson_server.prepare` tells of the school. Raises: SystemExit where it does not start."""
+def served_school(*prepared: str, server: str) -> Iterator[tuple[int, dict[str, Any]]]:
+    """The port, and what the server tells of the school that it prepares from these words.
+
+    Raises: SystemExit where it does not start.
+    """
+    command = [sys.executable, "-m", server]
     with tempfile.TemporaryDirectory() as folder, socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
         free.close()
         environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": ""}
         made = subprocess.run(  # noqa: S603 - our own module
-            [*SERVER, "prepare", str(lessons)], cwd=HERE, env=environment, capture_output=True, text=True, check=False
+            [*command, "prepare", *prepared], cwd=HERE, env=environment, capture_output=True, text=True, check=False
         )
         if made.returncode:
             raise SystemExit(made.stderr)
-        server = subprocess.Popen(  # noqa: S603
-            [*SERVER, "serve", str(port)], cwd=HERE, env=environment, stderr=subprocess.DEVNULL
+        serving = subprocess.Popen(  # noqa: S603
+            [*command, "serve", str(port)], cwd=HERE, env=environment, stderr=subprocess.DEVNULL
         )
         try:
-            _wait_until_serving(port, server)
+            _wait_until_serving(port, serving)
             yield port, json.loads(made.stdout)
         finally:
-            server.terminate()
-            server.wait(timeout=20)
+            serving.terminate()
+            serving.wait(timeout=20)
 
 
 def _wait_until_serving(port: int, server: subprocess.Popen[bytes]) -> None:

@@ -40,7 +40,7 @@ def main() -> int:
     path = find_chromium()
     if path is None:
         raise SystemExit("Chromium is missing.")
-    with served_school(30) as (port, school), sync_playwright() as playwright:
+    with served_school("30", server="bench._lesson_server") as (port, school), sync_playwright() as playwright:
         browser = start_chromium(playwright, path)
         write(f"{'':<34}{'p50 ms':>8}{'p95 ms':>8}{'most':>8}{'p95 / bare':>12}")
         bare_page = browser.new_page(viewport={"width": 1920, "height": 1080})

@@ -185,7 +185,7 @@ def write(text: str) -> None:
 
 def main() -> int:
     """Print times, ratios and shares."""
-    with served_school(LESSONS) as (port, school):
+    with served_school(str(LESSONS), server="bench._lesson_server") as (port, school):
         asyncio.run(measure(port, school))
     return 0
 
