@@ -12,7 +12,6 @@ from functools import lru_cache
 from ..count import Count
 from ..kinds.currency import currency_named
 from ..kinds.names import Kind
-from ..round_number import round_number
 
 AS_MET = tuple(map(Fraction, (10, 100, 1000, 2, 5, 25, 50, 20, 3, 4, 6, 8, 9, 7, 11, 12)))
 """Of whole numbers, the friendliest first."""
@@ -44,7 +43,7 @@ def friendliness(multiple: Fraction, count: Count) -> Friendliness:
     """
     if count.kind == Kind.WHOLE:
         return (AS_MET.index(multiple) if multiple in AS_MET else len(AS_MET)), multiple
-    wholes = (round_number(count), never_hidden(count))
+    wholes = (count.form.round_number(), never_hidden(count))
     for at, sizes in enumerate((wholes, tuple(x / 2 for x in wholes), tuple(x / 4 for x in wholes))):
         if multiple in sizes:
             return 2 * at + sizes.index(multiple), multiple
