@@ -6,6 +6,8 @@ A ready booklet is kept for an hour. One booklet for each person: starting anoth
 import uuid
 from collections.abc import Sequence
 
+from django.utils.translation import gettext as _
+
 from accounts.models import School, User
 from routines.jobs.claim import Claim, Refused
 from routines.jobs.queue import ask
@@ -51,10 +53,10 @@ def make_booklet(claim: Claim) -> None:
     """What may be printed is decided now: a count that its owner may not see any more is left out, and that is said."""
     job, asked = claim.job, claim.job.payload
     if not job.owner.is_active:
-        raise Refused("This account was closed.")
+        raise Refused(_("This account was closed."))
     subjects = _subjects(job, asked["versions"], asked["language"])
     if not subjects:
-        raise Refused("None of these counts can be printed any more. Choose again.")
+        raise Refused(_("None of these counts can be printed any more. Choose again."))
 
     def on_page(page: int) -> None:
         if page > job.done:  # the pages are laid out again once their numbers are known
@@ -86,4 +88,5 @@ def _left_out(number: int) -> str:
         return ""
     if number == 1:
         return "1 count was left out: it was taken out of the bank, or removed, after you chose it."
-    return f"{number} counts were left out: they were taken out of the bank, or removed, after you chose them."
+    words = _("%(number)s counts were left out: they were taken out of the bank, or removed, after you chose them.")
+    return words % {"number": number}

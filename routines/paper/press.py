@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from django.conf import settings
+from django.utils.translation import gettext as _
 
 logger = logging.getLogger(__name__)
 
@@ -50,11 +51,11 @@ class PrintingProcess:
         large, or when too many wait already.
         """
         if len(html) > self.largest:
-            raise PaperError("This is too long to print in one go. Print fewer counts at a time.")
+            raise PaperError(_("This is too long to print in one go. Print fewer counts at a time."))
         if self.in_hand is None:
             return self._in_turn(html, css, looks, time_limit, on_page)
         if not self.in_hand.acquire(blocking=False):
-            raise PaperError("Others are printing just now. Try again in a minute, or print from the browser.")
+            raise PaperError(_("Others are printing just now. Try again in a minute, or print from the browser."))
         try:
             return self._in_turn(html, css, looks, time_limit, on_page)
         finally:
@@ -80,12 +81,12 @@ class PrintingProcess:
                 self.stop()
                 if late.is_set():
                     raise PaperError(
-                        "This page took too long to print. Try again, or print from the browser."
+                        _("This page took too long to print. Try again, or print from the browser.")
                     ) from error
                 if self.given_up:
-                    raise PaperError("This print was stopped.") from error
+                    raise PaperError(_("This print was stopped.")) from error
                 logger.exception("The printing process stopped")
-                raise PaperError("The PDF could not be made. Print from the browser instead.") from error
+                raise PaperError(_("The PDF could not be made. Print from the browser instead.")) from error
             except BaseException:  # `on_page` ended it: what this process would still answer is nobody's any more
                 self.stop()
                 raise
