@@ -1,6 +1,7 @@
 """The routines app: the bank, plans, lessons, prints and coverage; who does which kind of work beside the pages."""
 
 from django.apps import AppConfig
+from django.utils.translation import gettext as _
 
 
 class RoutinesConfig(AppConfig):
@@ -16,10 +17,12 @@ class RoutinesConfig(AppConfig):
         from routines.paper.booklet_jobs import make_booklet, writing
 
         works[Job.Kind.BOOKLET] = Work(
-            make_booklet, writing.give_up, "The booklet could not be made. Try it with fewer counts."
+            make_booklet, writing.give_up, _("The booklet could not be made. Try it with fewer counts.")
         )
-        works[Job.Kind.IMPORT] = Work(add_all, lambda: None, "Adding stopped here. What was added stays.")
-        works[Job.Kind.LOOKING] = Work(make_look, lambda: None, "Looking stopped in the middle. Nothing was changed.")
+        works[Job.Kind.IMPORT] = Work(add_all, lambda: None, _("Adding stopped here. What was added stays."))
+        works[Job.Kind.LOOKING] = Work(
+            make_look, lambda: None, _("Looking stopped in the middle. Nothing was changed.")
+        )
         works[Job.Kind.ERASING] = Work(
-            make_erasing, lambda: None, "It stopped in the middle, and some words may be left."
+            make_erasing, lambda: None, _("It stopped in the middle, and some words may be left.")
         )

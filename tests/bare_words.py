@@ -1,5 +1,5 @@
 """Finds words for people that no translation goes through: in templates, in scripts and in Python. Honest heuristics; each is
-shown to bite in test_template_words.py and lessons/test_words.py.
+shown to bite in test_template_words.py, test_python_words.py and lessons/test_words.py.
 """
 
 import ast
@@ -100,12 +100,28 @@ def _is_technical(words: str) -> bool:
     )
 
 
-TRANSLATES = {"_", "gettext", "gettext_lazy", "ngettext", "pgettext", "npgettext", "ngettext_lazy"}
-FOR_PROGRAMMERS = {"ValueError", "TypeError", "AssertionError", "RuntimeError"}
+TRANSLATES = {
+    "_", "gettext", "gettext_lazy", "gettext_noop", "ngettext", "ngettext_lazy", "pgettext", "pgettext_lazy", "npgettext"
+}  # fmt: skip
+FOR_PROGRAMMERS = {"ValueError", "TypeError", "AssertionError", "RuntimeError", "getLogger"}
+LOGS = {"debug", "info", "warning", "error", "exception"}
+# What is shown whatever it looks like: by the name of an argument, by what is called, by what the words are gathered in.
+SHOWN_AS = {
+    "label",
+    "help_text",
+    "verbose_name",
+    "verbose_name_plural",
+    "empty_label",
+    "placeholder",
+    "violation_error_message",
+}
+SHOWS = {"ValidationError", "add_error", "Refused", "PaperError", "FileError"}
+SHOWN_FIRST = {"whole_number", "short_text", "sentence", "choice"}
+SHOWN_IN = {"labels", "help_texts", "error_messages", "LABELS"}
 
 
 def in_python(source: str) -> list[str]:
-    """Sentences (a capital, then a space) outside translations, docstrings and errors for programmers."""
+    """Sentences (a capital, then a space) and shown words outside translations, docstrings, logs and programmers' errors."""
     found: list[str] = []
     _Sentences(found).visit(ast.parse(source))
     return found
@@ -117,13 +133,79 @@ class _Sentences(ast.NodeVisitor):
 
     def visit_Call(self, node: ast.Call) -> None:
         name = node.func.id if isinstance(node.func, ast.Name) else getattr(node.func, "attr", "")
-        if name not in TRANSLATES | FOR_PROGRAMMERS:
-            self.generic_visit(node)
+        on = ast.unparse(node.func.value) if isinstance(node.func, ast.Attribute) else ""
+        if name in TRANSLATES | FOR_PROGRAMMERS or (name in LOGS and on == "logger"):
+            return
+        for argument in node.keywords:
+            if argument.arg in SHOWN_AS:
+                self._shown(argument.value)
+            elif argument.arg in SHOWN_IN:
+                self._shown_values(argument.value)
+            elif argument.arg == "choices":
+                self._shown_pairs(argument.value)
+        if name in SHOWS or on == "messages":
+            for argument in node.args[-1:]:
+                self._shown(argument)
+        elif name in SHOWN_FIRST and node.args:
+            self._shown(node.args[0])
+            for argument in node.args[1:2]:
+                self._shown_pairs(argument)
+        self.generic_visit(node)
+
+    def visit_ClassDef(self, node: ast.ClassDef) -> None:
+        if any("Choices" in ast.unparse(base) for base in node.bases):
+            for choice in node.body:
+                if isinstance(choice, ast.Assign):
+                    self._shown(choice.value.elts[-1] if isinstance(choice.value, ast.Tuple) else choice.value)
+        self.generic_visit(node)
+
+    def visit_Assign(self, node: ast.Assign) -> None:
+        if any(isinstance(target, ast.Name) and target.id in SHOWN_IN for target in node.targets):
+            self._shown_values(node.value)
+        self.generic_visit(node)
 
     def visit_Expr(self, node: ast.Expr) -> None:
         if not isinstance(node.value, ast.Constant):  # a string by itself is a docstring
             self.generic_visit(node)
 
+    def visit_JoinedStr(self, node: ast.JoinedStr) -> None:
+        self._sentence(_joined(node))
+        for part in node.values:
+            if isinstance(part, ast.FormattedValue):
+                self.visit(part.value)
+
     def visit_Constant(self, node: ast.Constant) -> None:
-        if isinstance(node.value, str) and re.match(r"\W?[A-Z][a-zA-Z’']*,? \w", node.value):
-            self.found.append(node.value)
+        if isinstance(node.value, str):
+            self._sentence(node.value)
+
+    def _sentence(self, words: str) -> None:
+        if re.match(r"\W?[A-Z][a-zA-Z’']*,? \w", words) and words not in self.found:
+            self.found.append(words)
+
+    def _shown(self, node: ast.expr) -> None:
+        words = (
+            _joined(node) if isinstance(node, ast.JoinedStr) else node.value if isinstance(node, ast.Constant) else ""
+        )
+        if isinstance(words, str) and WORD.search(words.replace(VALUE, "")) and words not in self.found:
+            self.found.append(words)
+        if isinstance(node, ast.IfExp):
+            self._shown(node.body)
+            self._shown(node.orelse)
+
+    def _shown_values(self, node: ast.expr) -> None:
+        if isinstance(node, ast.Dict):
+            for value in node.values:
+                self._shown(value)
+                self._shown_values(value)
+
+    def _shown_pairs(self, node: ast.expr) -> None:
+        for pair in getattr(node, "elts", ()):
+            if isinstance(pair, ast.Tuple) and len(pair.elts) == 2:
+                self._shown(pair.elts[1])
+
+
+VALUE = "n7"  # stands where a value will
+
+
+def _joined(node: ast.JoinedStr) -> str:
+    return "".join(str(part.value) if isinstance(part, ast.Constant) else VALUE for part in node.values)

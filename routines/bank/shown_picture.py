@@ -3,18 +3,20 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from django.utils.translation import gettext_lazy as _
+
 from accounts.typed_numbers import typed_whole
 from routines.counting import Count
 from routines.drawing.pictures import DOZEN, pictures_for
 
 HOW_TO_READ = {
-    "line": "Each arc is one jump. The smaller numbers lie between: which of them does the count pass by?",
-    "clock": "The shaded turn is how far the minute hand moved since the time before. Watch the hour hand too.",
-    "ruler": "Each arc is one jump along the edge; every count has its own mark.",
-    "scale": "The shaded turn is how far the pointer moved for one jump.",
-    "jugs": "The arrow beside a jug is one jump: from the level before to this one.",
-    "coins": "Each amount in the fewest everyday notes and coins. Where do some of them turn into a larger one?",
-    "bars": "Grey parts were there before; the parts under the bracket are the last jump. Where is a whole full?",
+    "line": _("Each arc is one jump. The smaller numbers lie between: which of them does the count pass by?"),
+    "clock": _("The shaded turn is how far the minute hand moved since the time before. Watch the hour hand too."),
+    "ruler": _("Each arc is one jump along the edge; every count has its own mark."),
+    "scale": _("The shaded turn is how far the pointer moved for one jump."),
+    "jugs": _("The arrow beside a jug is one jump: from the level before to this one."),
+    "coins": _("Each amount in the fewest everyday notes and coins. Where do some of them turn into a larger one?"),
+    "bars": _("Grey parts were there before; the parts under the bracket are the last jump. Where is a whole full?"),
 }
 
 
@@ -55,7 +57,7 @@ class ShownPicture:
 
     @property
     def how_to_read(self) -> str:
-        return HOW_TO_READ[self.kind]
+        return str(HOW_TO_READ[self.kind])
 
 
 def shown_picture(count: Count, asked: Mapping[str, str]) -> ShownPicture:

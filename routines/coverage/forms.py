@@ -4,20 +4,22 @@ from datetime import date
 from typing import Any
 
 from django import forms
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from grade_bands.models import SchoolYear
 
-INVALID = {"invalid": "Write the day as year-month-day, such as 2026-11-20."}
+INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
 
 
 class WindowForm(forms.Form):
     """A window inside one school year; empty fields mean the year so far."""
 
     first = forms.DateField(
-        required=False, label="From", widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
+        required=False, label=_("From"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
     last = forms.DateField(
-        required=False, label="To", widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
+        required=False, label=_("To"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
 
     def clean(self) -> dict[str, Any]:
@@ -25,7 +27,7 @@ class WindowForm(forms.Form):
         cleaned = self.cleaned_data
         first, last = cleaned.get("first"), cleaned.get("last")
         if first and last and last < first:
-            self.add_error("last", "Choose a last day that is not before the first.")
+            self.add_error("last", gettext("Choose a last day that is not before the first."))
         return cleaned
 
     def window(self, year: SchoolYear, today: date) -> tuple[date, date]:

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from django.db.models import Count
 
 from accounts.models import User
+from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models import Lesson, Routine
 
@@ -22,7 +23,7 @@ class CoverageCell:
 
     grade: Grade
     area: str
-    area_name: str
+    area_name: Translated
     expected: bool
     available: int
     taught: int | None

@@ -11,6 +11,8 @@ from typing import Protocol
 from django.conf import settings
 from django.db import connection, models
 from django.utils.module_loading import import_string
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from routines.erasing.taking_out import TakenOut, rows_to_read, take_out, whose_texts
@@ -29,10 +31,10 @@ PAUSE = 0.005
 class Part(models.TextChoices):
     """What a job of erasing is at."""
 
-    TEXTS = "texts", "Going through what is written"
-    AGAIN = "again", "Going through it once more, for what was saved meanwhile"
-    FILE = "file", "Writing the database’s file anew"
-    BACKUPS = "backups", "Writing the backups anew"
+    TEXTS = "texts", _("Going through what is written")
+    AGAIN = "again", _("Going through it once more, for what was saved meanwhile")
+    FILE = "file", _("Writing the database’s file anew")
+    BACKUPS = "backups", _("Writing the backups anew")
 
 
 class Told(Protocol):
@@ -165,7 +167,7 @@ def rewrite_pages() -> None:
         until = time.monotonic() + LONGEST_WAIT
         while cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]:
             if time.monotonic() > until:
-                raise StillRead("Somebody was reading the whole time.")
+                raise StillRead(gettext("Somebody was reading the whole time."))
             time.sleep(0.1)
 
 
@@ -174,7 +176,9 @@ def make_erasing(claim: Claim) -> None:
     try:
         failed = finish(claim)
     except ListDamaged as error:
-        raise Refused(f"{error} Nothing more was removed.") from error
+        raise Refused(gettext("%(error)s Nothing more was removed.") % {"error": error}) from error
     except StillRead as error:
-        raise Refused(f"{error} The words are out of the pages; old files may still hold them.") from error
-    claim.finish(said=f"Could not be rewritten: {', '.join(failed)}." if failed else "")
+        raise Refused(
+            gettext("%(error)s The words are out of the pages; old files may still hold them.") % {"error": error}
+        ) from error
+    claim.finish(said=gettext("Could not be rewritten: %(names)s.") % {"names": ", ".join(failed)} if failed else "")

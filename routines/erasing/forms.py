@@ -3,6 +3,8 @@
 from typing import Any
 
 from django import forms
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from routines.erasing.places import CALLED
@@ -13,15 +15,17 @@ SHORTEST, LONGEST = 2, 80
 
 class WordsForm(forms.Form):
     words = forms.CharField(
-        label="Words to remove",
+        label=_("Words to remove"),
         min_length=SHORTEST,
         max_length=LONGEST,
-        help_text="A name, or a few words in a row. Capitals and what stands between the words do not matter; accents do.",
+        help_text=_(
+            "A name, or a few words in a row. Capitals and what stands between the words do not matter; accents do."
+        ),
         widget=forms.TextInput(attrs={"autocomplete": "off", "spellcheck": "false"}),
     )
     whose = forms.ChoiceField(
-        label="In whose texts",
-        choices=[("mine", "In what I wrote"), ("all", "In what anyone wrote")],
+        label=_("In whose texts"),
+        choices=[("mine", _("In what I wrote")), ("all", _("In what anyone wrote"))],
         initial="mine",
         required=False,
     )
@@ -36,11 +40,11 @@ class WordsForm(forms.Form):
         words: str = self.cleaned_data["words"]
         found = words_of(words)
         if not any(sign.isalpha() for sign in words):
-            raise forms.ValidationError("Type at least one letter: numbers alone are what counts are made of.")
+            raise forms.ValidationError(gettext("Type at least one letter: numbers alone are what counts are made of."))
         if sum(len(word) for word, _, _ in found) < SHORTEST:
-            raise forms.ValidationError(f"Type at least {SHORTEST} letters.")
+            raise forms.ValidationError(gettext("Type at least %(least)s letters.") % {"least": SHORTEST})
         if len(found) > MOST_WORDS:
-            raise forms.ValidationError(f"Type at most {MOST_WORDS} words at a time.")
+            raise forms.ValidationError(gettext("Type at most %(most)s words at a time.") % {"most": MOST_WORDS})
         return words
 
     @property
@@ -53,5 +57,5 @@ class WordsForm(forms.Form):
 class PlacesForm(forms.Form):
     places = forms.MultipleChoiceField(
         choices=list(CALLED.items()),
-        error_messages={"required": "Tick at least one place, or leave everything as it is."},
+        error_messages={"required": _("Tick at least one place, or leave everything as it is.")},
     )

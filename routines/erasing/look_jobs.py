@@ -5,6 +5,8 @@ from dataclasses import asdict, dataclass
 from typing import Self
 from uuid import UUID
 
+from django.utils.translation import gettext as _
+
 from accounts.models import User
 from routines.erasing.doing import PAUSE
 from routines.erasing.looking import Findings, look_for
@@ -68,7 +70,7 @@ def make_look(claim: Claim) -> None:
     """The job. Raises: Lost, Refused."""
     look = Look.of(claim.job)
     if not look.allowed_to(claim.job.owner):
-        raise Refused("This account may not look through these texts.")
+        raise Refused(_("This account may not look through these texts."))
     claim.begin_part("", rows_to_read(whose=look.whose))
 
     def on_rows(rows: int) -> None:

@@ -4,6 +4,8 @@ from typing import Any
 
 from django import forms
 from django.core.files.uploadedfile import UploadedFile
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from routines.exchange.reading import BYTES_LIMIT, FileError, Read, read
 
@@ -12,9 +14,11 @@ class ImportForm(forms.Form):
     """`read` is what the file holds; it is there once the form is valid."""
 
     file = forms.FileField(
-        label="A file of counts",
-        help_text="A .json file that was exported from a Countfold bank. You see what is in it before anything is added.",
-        error_messages={"required": "Choose a file first.", "empty": "This file is empty. Choose another."},
+        label=_("A file of counts"),
+        help_text=_(
+            "A .json file that was exported from a Countfold bank. You see what is in it before anything is added."
+        ),
+        error_messages={"required": _("Choose a file first."), "empty": _("This file is empty. Choose another.")},
     )
 
     read: Read
@@ -27,7 +31,8 @@ class ImportForm(forms.Form):
         file: UploadedFile[bytes] = self.cleaned_data["file"]
         if (file.size or 0) > BYTES_LIMIT:
             raise forms.ValidationError(
-                f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time."
+                gettext("This file is larger than %(most)s MB. Export fewer counts at a time.")
+                % {"most": BYTES_LIMIT // 1024 // 1024}
             )
         try:
             self.read = read(file.read(), self.grades)

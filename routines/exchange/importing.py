@@ -6,6 +6,7 @@ from typing import Any
 from uuid import UUID
 
 from django.db import InterfaceError, OperationalError, transaction
+from django.utils.translation import gettext as _
 
 from accounts.models import User
 from grade_bands.models import Grade
@@ -30,7 +31,7 @@ class StillAdding(Exception):
     """A file of this person is being added; another has to wait. `file` is that file."""
 
     def __init__(self, file: ImportFile) -> None:
-        super().__init__(f"The counts of {file.name} are still being added.")
+        super().__init__(_("The counts of %(name)s are still being added.") % {"name": file.name})
         self.file = file
 
 
@@ -120,9 +121,9 @@ def add_some(claim: Claim, held_plans: HeldPlans) -> bool:
         held = ImportFile.objects.select_for_update(of=("self",)).select_related("by").defer("plans")
         file = held.get(key=job.key)
         if not file.by.is_active:
-            raise Refused("This account was closed.")
+            raise Refused(_("This account was closed."))
         if file.into_bank and not may_move_the_bank(file.by):
-            raise Refused("Only coaches and administrators put counts straight into the bank.")
+            raise Refused(_("Only coaches and administrators put counts straight into the bank."))
         plans = held_plans.current()
         grades = set(Grade.objects.values_list("name", flat=True))
         for document in plans[file.done : file.done + AT_A_TIME]:
@@ -150,7 +151,7 @@ def _add(document: dict[str, Any], file: ImportFile, grades: set[str]) -> None:
         raise  # the database is not there: nothing is wrong with the plan
     except Exception:
         logger.exception("A plan of an import could not be added")
-        _refuse(document, file, "", "It could not be added as the school is now. Look at its grade and its numbers.")
+        _refuse(document, file, "", _("It could not be added as the school is now. Look at its grade and its numbers."))
 
 
 def _refuse(document: Any, file: ImportFile, field: str, reason: str) -> None:

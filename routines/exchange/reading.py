@@ -4,6 +4,8 @@ from collections.abc import Container
 from dataclasses import dataclass
 from typing import Any
 
+from django.utils.translation import gettext as _
+
 from accounts.text import read_json
 from routines.counting import Claim, CountError
 from routines.counting.checking import judge
@@ -63,25 +65,32 @@ def read(content: bytes, grades: Container[str]) -> Read:
     Raises FileError when it is no file of routines, is too large, or was written by a newer Countfold.
     """
     if len(content) > BYTES_LIMIT:
-        raise FileError(f"This file is larger than {BYTES_LIMIT // 1024 // 1024} MB. Export fewer counts at a time.")
+        raise FileError(
+            _("This file is larger than %(most)s MB. Export fewer counts at a time.")
+            % {"most": BYTES_LIMIT // 1024 // 1024}
+        )
     try:
         file = read_json(content, deepest=DEEPEST_FILE)
     except ValueError as error:
         raise FileError(
-            "This is not a file of counts: it cannot be read as JSON. Choose a file that was exported here."
+            _("This is not a file of counts: it cannot be read as JSON. Choose a file that was exported here.")
         ) from error
     if not isinstance(file, dict) or file.get("format") != FORMAT:
-        raise FileError("This is not a file of counts. Choose a file that was exported from a Countfold bank.")
+        raise FileError(_("This is not a file of counts. Choose a file that was exported from a Countfold bank."))
     version = file.get("version")
     if isinstance(version, bool) or not isinstance(version, int) or not 1 <= version <= VERSION:
         raise FileError(
-            f"This file has version {_short(version)}; this Countfold reads up to {VERSION}. Bring it up to date first."
+            _("This file has version %(version)s; this Countfold reads up to %(newest)s. Bring it up to date first.")
+            % {"version": _short(version), "newest": VERSION}
         )
     entries = file.get("routines")
     if not isinstance(entries, list) or not entries:
-        raise FileError("There is no count in this file.")
+        raise FileError(_("There is no count in this file."))
     if len(entries) > ENTRIES_LIMIT:
-        raise FileError(f"This file holds {len(entries)} counts; {ENTRIES_LIMIT} at a time are the most.")
+        raise FileError(
+            _("This file holds %(number)s counts; %(most)s at a time are the most.")
+            % {"number": len(entries), "most": ENTRIES_LIMIT}
+        )
     plans, refused, looks = [], [], 0
     for number, entry in enumerate(entries, start=1):
         looks = _bounded(looks + looks_to_read(entry))
@@ -100,7 +109,7 @@ def read_plan(entry: Any, grades: Container[str]) -> Plan:
     """One entry of a file. Raises PlanError for one that is no plan, or of a grade that the school does not have."""
     plan = read_document(entry)
     if plan.grade not in grades:
-        raise PlanError("grade", f"This school has no grade “{plan.grade[:20]}”.")
+        raise PlanError("grade", _("This school has no grade “%(grade)s”.") % {"grade": plan.grade[:20]})
     return plan
 
 
@@ -127,7 +136,9 @@ def looks_at_targets(plan: Plan) -> int:
 
 def _bounded(looks: int) -> int:
     if looks > LOOKS_LIMIT:
-        raise FileError("There are more targets and next counts than one go can check. Export fewer counts at a time.")
+        raise FileError(
+            _("There are more targets and next counts than one go can check. Export fewer counts at a time.")
+        )
     return looks
 
 

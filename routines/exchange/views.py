@@ -12,6 +12,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils.datastructures import MultiValueDict
 from django.utils.text import slugify
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
@@ -73,8 +74,11 @@ def export_bank(request: SignedInRequest) -> HttpResponse:
         except UnreadablePlan:
             unreadable.append(f"“{routine.title}”")
     if unreadable:
-        left_out = ", ".join(unreadable[:12]) + (f" and {len(unreadable) - 12} more" if len(unreadable) > 12 else "")
-        messages.warning(request, f"Not in the file of the bank, because they can’t be read: {left_out}.")
+        left_out = ", ".join(unreadable[:12])
+        if len(unreadable) > 12:
+            left_out = _("%(titles)s and %(number)s more") % {"titles": left_out, "number": len(unreadable) - 12}
+        words = _("Not in the file of the bank, because they can’t be read: %(titles)s.")
+        messages.warning(request, words % {"titles": left_out})
     return _download(written(plans), "bank.json", "application/json")
 
 
@@ -103,7 +107,7 @@ def import_file(request: SignedInRequest) -> HttpResponse:
             except SentBefore:  # another file, chosen after Back: the newer one counts, as it does without a key
                 return redirect(make())
         except StillAdding as adding:
-            form.add_error("file", f"{adding} Wait until they are in, or stop that first.")
+            form.add_error("file", _("%(adding)s Wait until they are in, or stop that first.") % {"adding": adding})
         except ListDamaged as damaged:
             form.add_error("file", str(damaged))
     context = {

@@ -8,6 +8,7 @@ from typing import Any
 
 from django.db import transaction
 from django.utils import timezone
+from django.utils.translation import gettext as _
 
 from routines.models import Job, JobFile
 from routines.models.job import ATTEMPTS, LEASE
@@ -48,7 +49,9 @@ class Claim:
                     job.save(update_fields=["state", "claim", "claimed_until", "attempts"])
                     return cls(job, key)
                 job.state, job.ended_at = job.State.FAILED, timezone.now()
-                job.said = f"The server stopped {ATTEMPTS} times while it was at this. Try it with less at a time."
+                job.said = _("The server stopped %(times)s times while it was at this. Try it with less at a time.") % {
+                    "times": ATTEMPTS
+                }
                 job.save(update_fields=["state", "ended_at", "said"])
         return None
 
@@ -82,7 +85,8 @@ class Claim:
         """Done, with a file where there is one. Raises Lost, and Refused for a file that is too large to keep."""
         if content is not None and len(content) > FILE_LIMIT:
             raise Refused(
-                f"This is larger than the {FILE_LIMIT // 1024 // 1024} MB that are kept. Make two of it, with less in each."
+                _("This is larger than the %(most)s MB that are kept. Make two of it, with less in each.")
+                % {"most": FILE_LIMIT // 1024 // 1024}
             )
         with self.held() as job:
             if content is not None:

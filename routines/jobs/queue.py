@@ -5,6 +5,7 @@ import uuid
 from typing import Any
 
 from django.db import transaction
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import School, User
 from routines.models import Job
@@ -33,6 +34,14 @@ class Bell:
 bell = Bell()
 
 
+FULL = {
+    Job.Kind.BOOKLET: _("%(most)s booklets are waiting already. Try again in a few minutes."),
+    Job.Kind.IMPORT: _("%(most)s imports are waiting already. Try again in a few minutes."),
+    Job.Kind.LOOKING: _("%(most)s looks are waiting already. Try again in a few minutes."),
+    Job.Kind.ERASING: _("%(most)s removals are waiting already. Try again in a few minutes."),
+}
+
+
 class QueueFull(Exception):
     """Too much is waiting already; `str()` is a sentence for who asked."""
 
@@ -54,7 +63,7 @@ def ask(
     School.objects.select_for_update().first()  # one at a time: so the bounds are kept to the letter
     Job.objects.of(owner).filter(kind=kind).delete()
     if Job.objects.unfinished().filter(kind=kind).count() >= WAITING_AT_MOST:
-        raise QueueFull(f"{WAITING_AT_MOST} {kind.label}s are waiting already. Try again in a few minutes.")
+        raise QueueFull(str(FULL[kind]) % {"most": WAITING_AT_MOST})
     job = Job.objects.create(
         key=key or uuid.uuid4(), kind=kind, owner=owner, title=title[:120], total=total, payload=payload or {}
     )

@@ -18,7 +18,7 @@ FILLS = {
 }
 """How a grid is filled, in words."""
 
-LANGUAGES = {"en": "English", "es": "Spanish", "both": "English and Spanish"}
+LANGUAGES = {"en": gettext_lazy("English"), "es": gettext_lazy("Spanish"), "both": gettext_lazy("English and Spanish")}
 """The languages of a plan, in words."""
 
 AREA_OF_KIND = {

@@ -8,6 +8,7 @@ from django.conf import settings
 from django.db import models
 from django.db.models import Q
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 
@@ -59,16 +60,16 @@ class Job(models.Model):
     """
 
     class Kind(models.TextChoices):
-        BOOKLET = "booklet", "booklet"
-        IMPORT = "import", "import"
-        LOOKING = "looking", "look"
-        ERASING = "erasing", "removal"
+        BOOKLET = "booklet", _("booklet")
+        IMPORT = "import", _("import")
+        LOOKING = "looking", _("look")
+        ERASING = "erasing", _("removal")
 
     class State(models.TextChoices):
-        WAITING = "waiting", "waiting"
-        RUNNING = "running", "being made"
-        DONE = "done", "done"
-        FAILED = "failed", "failed"
+        WAITING = "waiting", _("waiting")
+        RUNNING = "running", _("being made")
+        DONE = "done", _("done")
+        FAILED = "failed", _("failed")
 
     key = models.UUIDField(default=uuid.uuid4, unique=True, editable=False)
     kind = models.CharField(max_length=8, choices=Kind.choices)
@@ -94,7 +95,7 @@ class Job(models.Model):
             models.CheckConstraint(
                 condition=~Q(state="running") | Q(claim__isnull=False, claimed_until__isnull=False),
                 name="job_running_is_claimed",
-                violation_error_message="Work that goes on is somebody's.",
+                violation_error_message=_("Work that goes on is somebody's."),
             )
         ]
 

@@ -9,6 +9,7 @@ from django.conf import settings
 from django.db import IntegrityError, models, transaction
 from django.db.models import Q
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 
@@ -59,8 +60,8 @@ class LessonPass(models.Model):
     """Waits with a six-digit `code`; tied to a lesson once its teacher has typed it. The secret is in the device's cookie."""
 
     class Role(models.TextChoices):
-        BOARD = "board", "board"
-        SUBSTITUTE = "substitute", "substitute’s lectern"
+        BOARD = "board", _("board")
+        SUBSTITUTE = "substitute", _("substitute’s lectern")
 
     lesson = models.ForeignKey(Lesson, null=True, blank=True, on_delete=models.CASCADE, related_name="passes")
     role = models.CharField(max_length=10, choices=Role.choices, default=Role.BOARD)

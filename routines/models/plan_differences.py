@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from django.utils.text import capfirst
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import CountError
 from routines.models import Reflection
@@ -12,19 +14,19 @@ from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, Fold, NextCount, Plan, Stop
 
 PARTS = {
-    "title": "Title",
-    "grade": "Grade",
-    "area": "Area",
-    "count": "Count",
-    "language": "Language",
-    "story": "Story",
-    "landmark": "Landmark",
-    "targets": "Target patterns",
-    "stops": "Stops",
-    "expected": "They may say",
-    "next_counts": "Next counts",
-    "standards": "Standards",
-    "notes": "Notes",
+    "title": _("Title"),
+    "grade": _("Grade"),
+    "area": _("Area"),
+    "count": _("Count"),
+    "language": _("Language"),
+    "story": _("Story"),
+    "landmark": _("Landmark"),
+    "targets": _("Target patterns"),
+    "stops": _("Stops"),
+    "expected": _("They may say"),
+    "next_counts": _("Next counts"),
+    "standards": _("Standards"),
+    "notes": _("Notes"),
 }
 
 
@@ -41,7 +43,7 @@ class PartChange:
 def changes_between(before: Plan, after: Plan, level: int = 3) -> list[PartChange]:
     """The parts that differ, in the order of the plan page."""
     return [
-        PartChange(part, label, lines_of(before, part, level), lines_of(after, part, level))
+        PartChange(part, str(label), lines_of(before, part, level), lines_of(after, part, level))
         for part, label in PARTS.items()
         if _value(before, part) != _value(after, part)
     ]
@@ -57,7 +59,9 @@ def lines_of(plan: Plan, part: str, level: int = 3) -> tuple[str, ...]:
     readers = {
         "count": lambda: (count_line(plan.count, plan.fold), *_style_lines(plan.count)),
         "story": lambda: _filled(
-            plan.story.text, _labelled("Each count:", plan.story.group), _labelled("Until:", plan.story.goal)
+            plan.story.text,
+            _labelled(gettext("Each count:"), plan.story.group),
+            _labelled(gettext("Until:"), plan.story.goal),
         ),
         "targets": lambda: _target_lines(plan, level),
         "stops": lambda: tuple(_stop_line(stop) for stop in plan.stops),
@@ -71,16 +75,23 @@ def lines_of(plan: Plan, part: str, level: int = 3) -> tuple[str, ...]:
 
 
 def count_line(count: CountTyped, fold: Fold) -> str:
-    lead = f", {fold.lead} cells left empty first" if fold.lead else ""
-    return (
-        f"By {count.step} from {count.start}, {count.terms} counts, {FILLS[fold.fill]}, "
-        f"{fold.line_length} in a line{lead} ({count.kind})"
-    )
+    lead = gettext(", %(lead)s cells left empty first") % {"lead": fold.lead} if fold.lead else ""
+    return gettext(
+        "By %(step)s from %(start)s, %(terms)s counts, %(fill)s, %(length)s in a line%(lead)s (%(kind)s)"
+    ) % {
+        "step": count.step,
+        "start": count.start,
+        "terms": count.terms,
+        "fill": FILLS[fold.fill],
+        "length": fold.line_length,
+        "lead": lead,
+        "kind": count.kind,
+    }
 
 
 def _style_lines(count: CountTyped) -> tuple[str, ...]:
     chosen = [f"{name.replace('_', ' ')}: {value}" for name, value in sorted(count.style.items()) if name != "currency"]
-    return ("Written: " + ", ".join(chosen),) if chosen else ()
+    return (gettext("Written: %(choices)s") % {"choices": ", ".join(chosen)},) if chosen else ()
 
 
 def _target_lines(plan: Plan, level: int) -> tuple[str, ...]:
@@ -92,14 +103,20 @@ def _target_lines(plan: Plan, level: int) -> tuple[str, ...]:
     except CountError:
         return tuple(str(target.claim.get("family", "")) for target in plan.targets)
     pairs = zip(plan.targets, claims, strict=True)
-    return tuple(target.words or shown.get(claim, f"{claim.family}, not in this fold") for target, claim in pairs)
+    return tuple(
+        target.words or shown.get(claim, gettext("%(family)s, not in this fold") % {"family": claim.family})
+        for target, claim in pairs
+    )
 
 
 def _stop_line(stop: Stop) -> str:
     words = [getattr(stop, path.removesuffix(".*")) for path in paths_of_words(Stop)]
     texts = ["; ".join(text) if isinstance(text, tuple) else text for text in words]
     times = f"think {stop.think} s, partner {stop.partner} s, share {stop.share} s"
-    return f"After count {stop.after}: {_filled_line(*texts, f'({times})')}"
+    return gettext("After count %(after)s: %(words)s") % {
+        "after": stop.after,
+        "words": _filled_line(*texts, f"({times})"),
+    }
 
 
 def _next_line(following: NextCount) -> str:

@@ -13,6 +13,7 @@ from enum import Enum
 from functools import lru_cache
 from typing import Annotated, Any, Literal, Self
 
+from django.utils.translation import gettext_noop as _
 from pydantic import ConfigDict, Field, StringConstraints
 
 from routines.counting import Audience, Claim, Count, Fill, Grid, Kind, Outcome, Style
@@ -53,11 +54,11 @@ class Part:
 class CountTyped(Part):
     """A count as the teacher typed it. `style` holds the engine's style keywords."""
 
-    kind: Annotated[Choice, Field(title="Kind of number")] = Kind.WHOLE.value
-    start: Annotated[Value, Field(title="Start")] = "0"
-    step: Annotated[Value, Field(title="Step", description="May carry the sign: -50.")] = "1"
-    terms: Annotated[Terms, Field(title="Number of counts")] = 20
-    style: Annotated[Mapping[str, Any], Field(description="How the count is written and said.")] = field(
+    kind: Annotated[Choice, Field(title=_("Kind of number"))] = Kind.WHOLE.value
+    start: Annotated[Value, Field(title=_("Start"))] = "0"
+    step: Annotated[Value, Field(title=_("Step"), description=_("May carry the sign: -50."))] = "1"
+    terms: Annotated[Terms, Field(title=_("Number of counts"))] = 20
+    style: Annotated[Mapping[str, Any], Field(description=_("How the count is written and said."))] = field(
         default_factory=dict
     )
 
@@ -77,9 +78,9 @@ class Fold(Part):
     """How the count is written: the length of a line, which way it is filled, and how many cells stay empty before the
     first count."""
 
-    line_length: Annotated[int, Field(strict=True, ge=1, le=200, title="Line length")] = 5
-    fill: Annotated[Fill, Field(title="How it is filled")] = Fill.ACROSS
-    lead: Annotated[int, Field(strict=True, ge=0, le=199, title="Empty cells before the first count")] = 0
+    line_length: Annotated[int, Field(strict=True, ge=1, le=200, title=_("Line length"))] = 5
+    fill: Annotated[Fill, Field(title=_("How it is filled"))] = Fill.ACROSS
+    lead: Annotated[int, Field(strict=True, ge=0, le=199, title=_("Empty cells before the first count"))] = 0
 
     def grid(self, count: Count) -> Grid:
         """The count folded so. Raises CountError with the field at fault."""
@@ -98,36 +99,38 @@ class Target(Part):
 class ExpectedAnswer(Part):
     """What students will probably say; `n` is the term it is about (0 when none)."""
 
-    words: Annotated[Sentence, Field(title="Words", examples=["What they may say"])] = ""
-    reply: Annotated[Sentence, Field(title="Reply", examples=["What you ask back"])] = ""
-    sort: Annotated[Sort, Field(title="Sort")] = "own"
-    n: Annotated[int, Field(strict=True, ge=0, le=400, title="About count")] = 0
+    words: Annotated[Sentence, Field(title=_("Words"), examples=[_("What they may say")])] = ""
+    reply: Annotated[Sentence, Field(title=_("Reply"), examples=[_("What you ask back")])] = ""
+    sort: Annotated[Sort, Field(title=_("Sort"))] = "own"
+    n: Annotated[int, Field(strict=True, ge=0, le=400, title=_("About count"))] = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Stop(Part):
     """A chosen place to pause: after the `after`-th count. Times are in seconds."""
 
-    after: Annotated[int, Field(strict=True, ge=1, le=200, title="After count")] = 1
-    question: Annotated[Sentence, Field(title="Question", examples=["What do you ask here?"])] = ""
-    answer: Annotated[Sentence, Field(title="Answer", examples=["The answer you hope for"])] = ""
+    after: Annotated[int, Field(strict=True, ge=1, le=200, title=_("After count"))] = 1
+    question: Annotated[Sentence, Field(title=_("Question"), examples=[_("What do you ask here?")])] = ""
+    answer: Annotated[Sentence, Field(title=_("Answer"), examples=[_("The answer you hope for")])] = ""
     routes: Annotated[
         tuple[Sentence, ...],
         Field(
-            max_length=LIST_LIMIT, title="Routes to it, one a line", examples=[["Routes through the grid, one a line"]]
+            max_length=LIST_LIMIT,
+            title=_("Routes to it, one a line"),
+            examples=[[_("Routes through the grid, one a line")]],
         ),
     ] = ()
-    think: Annotated[int, Field(strict=True, ge=0, le=600, title="Think, seconds")] = 20
-    partner: Annotated[int, Field(strict=True, ge=0, le=1200, title="Partner, seconds")] = 60
-    share: Annotated[int, Field(strict=True, ge=0, le=1800, title="Share, seconds")] = 90
+    think: Annotated[int, Field(strict=True, ge=0, le=600, title=_("Think, seconds"))] = 20
+    partner: Annotated[int, Field(strict=True, ge=0, le=1200, title=_("Partner, seconds"))] = 60
+    share: Annotated[int, Field(strict=True, ge=0, le=1800, title=_("Share, seconds"))] = 90
 
 
 @dataclass(frozen=True, slots=True)
 class NextCount(Part):
     """What to count next, by how it went."""
 
-    outcome: Annotated[Outcome, Field(title="How it went")] = Outcome.AS_PLANNED
-    why: Annotated[Sentence, Field(title="Why", examples=["What changes, and why"])] = ""
+    outcome: Annotated[Outcome, Field(title=_("How it went"))] = Outcome.AS_PLANNED
+    why: Annotated[Sentence, Field(title=_("Why"), examples=[_("What changes, and why")])] = ""
     count: CountTyped | None = None
     fold: Fold | None = None
 
@@ -142,9 +145,11 @@ class NextCount(Part):
 class Story(Part):
     """The word problem a count answers: groups with a label and what each holds, and a goal as typed (may be "")."""
 
-    text: Annotated[Text, Field(title="Story")] = ""
-    group: Annotated[Label, Field(title="Each count is", description="What one group is called, such as crate.")] = ""
-    goal: Annotated[Label, Field(title="Until", description="A value of the count's kind, as typed.")] = ""
+    text: Annotated[Text, Field(title=_("Story"))] = ""
+    group: Annotated[
+        Label, Field(title=_("Each count is"), description=_("What one group is called, such as crate."))
+    ] = ""
+    goal: Annotated[Label, Field(title=_("Until"), description=_("A value of the count's kind, as typed."))] = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,19 +158,21 @@ class Plan(Part):
         str,
         StringConstraints(strict=True, strip_whitespace=True, min_length=1, max_length=TITLE_LIMIT),
         Words,
-        Field(title="Title"),
+        Field(title=_("Title")),
     ]
-    grade: Annotated[Choice, Field(title="Grade", description="The name of a grade of the school that reads the file.")]
-    area: Annotated[Choice, Field(title="Area")]
+    grade: Annotated[
+        Choice, Field(title=_("Grade"), description=_("The name of a grade of the school that reads the file."))
+    ]
+    area: Annotated[Choice, Field(title=_("Area"))]
     count: CountTyped
     fold: Fold
-    language: Annotated[Language, Field(title="Language")] = "en"
+    language: Annotated[Language, Field(title=_("Language"))] = "en"
     story: Story = Story()
     landmark: Annotated[
         Label,
         Field(
-            title="Landmark",
-            description="Counts at multiples of this value are landmarks; empty: the app proposes one.",
+            title=_("Landmark"),
+            description=_("Counts at multiples of this value are landmarks; empty: the app proposes one."),
         ),
     ] = ""
     targets: Annotated[tuple[Target, ...], Field(max_length=LIST_LIMIT)] = ()
@@ -174,9 +181,9 @@ class Plan(Part):
     next_counts: Annotated[tuple[NextCount, ...], Field(max_length=LIST_LIMIT)] = ()
     standards: Annotated[
         tuple[Annotated[str, Field(strict=True, max_length=60), Words], ...],
-        Field(max_length=LIST_LIMIT, title="Standards"),
+        Field(max_length=LIST_LIMIT, title=_("Standards")),
     ] = ()
-    notes: Annotated[Text, Field(title="Notes to yourself and colleagues")] = ""
+    notes: Annotated[Text, Field(title=_("Notes to yourself and colleagues"))] = ""
 
     def grid(self) -> Grid:
         """The folded grid. Raises CountError with the field at fault."""

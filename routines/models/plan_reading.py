@@ -8,6 +8,7 @@ from dataclasses import fields
 from functools import cache
 from typing import Any
 
+from django.utils.translation import gettext as _
 from pydantic import TypeAdapter, ValidationError
 from pydantic_core import ErrorDetails
 
@@ -61,7 +62,11 @@ def _brought_up(document: Mapping[str, Any]) -> Mapping[str, Any]:
         document = STEPS[schema](dict(document))
         schema = document.get("schema")
     if type(schema) is not int or schema != SCHEMA:
-        raise PlanError("schema", f"This plan has schema {str(schema)[:20]}; this school's Countfold reads {SCHEMA}.")
+        raise PlanError(
+            "schema",
+            _("This plan has schema %(schema)s; this school's Countfold reads %(newest)s.")
+            % {"schema": str(schema)[:20], "newest": SCHEMA},
+        )
     return document
 
 
@@ -70,7 +75,7 @@ def _require_sense(plan: Plan) -> None:
     for count in (plan.count, *(following.count for following in plan.next_counts if following.count)):
         for name in count.style:
             if name not in STYLE_NAMES:
-                raise PlanError("style", f'There is no style called "{name}".')
+                raise PlanError("style", _('There is no style called "%(name)s".') % {"name": name})
     try:
         plan.grid()
         plan.claims()
@@ -80,18 +85,24 @@ def _require_sense(plan: Plan) -> None:
         raise PlanError(error.field, say(error)) from error
     for stop in plan.stops:
         if stop.after > plan.count.terms:
-            raise PlanError("stops", f"A stop comes after count {stop.after}, but there are {plan.count.terms} counts.")
+            raise PlanError(
+                "stops",
+                _("A stop comes after count %(after)s, but there are %(terms)s counts.")
+                % {"after": stop.after, "terms": plan.count.terms},
+            )
 
 
 def _require_text(value: Any, path: str = "", depth: int = DEEPEST) -> None:
     """Every text of a document is one (see `accounts.text`), in parts that are read and in parts that are only kept."""
     if isinstance(value, str) and not is_text(value):
-        raise PlanError(mended(path), f'"{mended(path)}" holds signs that cannot be shown; type it again.')
+        raise PlanError(
+            mended(path), _('"%(path)s" holds signs that cannot be shown; type it again.') % {"path": mended(path)}
+        )
     parts = value.items() if isinstance(value, Mapping) else enumerate(value) if isinstance(value, list) else ()
     for name, part in parts:
         here = f"{path}.{name}" if path else str(name)
         if not depth:
-            raise PlanError(mended(here[:60]), "This plan holds parts inside parts that no plan has.")
+            raise PlanError(mended(here[:60]), _("This plan holds parts inside parts that no plan has."))
         if isinstance(name, str):
             _require_text(name, here, depth)
         _require_text(part, here, depth - 1)
@@ -105,25 +116,32 @@ def _said(error: ErrorDetails) -> PlanError:
     place, code, given = error["loc"], error["type"], error["input"]
     if code == "unexpected_keyword_argument":
         *group, name = place
-        where = f'"{_path(tuple(group))}"' if group else "A plan"
-        return PlanError(_path(place)[:80], f'{where} has no part called "{str(name)[:60]}".')
+        where = f'"{_path(tuple(group))}"' if group else _("A plan")
+        return PlanError(
+            _path(place)[:80],
+            _('%(where)s has no part called "%(name)s".') % {"where": where, "name": str(name)[:60]},
+        )
     path = _path(place)
     if path == "title" and code in ("missing", "string_too_short"):
-        return PlanError("title", "Give the count a title, so that colleagues can find it.")
+        return PlanError("title", _("Give the count a title, so that colleagues can find it."))
     if code == "string_too_long":
         limit = error["ctx"]["max_length"]
-        return PlanError(path, f'"{path}" is {len(given)} characters long; {limit} is the most.')
-    return PlanError(path, f'"{path}" should be {_should_be(place)}.')
+        return PlanError(
+            path,
+            _('"%(path)s" is %(number)s characters long; %(limit)s is the most.')
+            % {"path": path, "number": len(given), "limit": limit},
+        )
+    return PlanError(path, _('"%(path)s" should be %(what)s.') % {"path": path, "what": _should_be(place)})
 
 
 def _should_be(place: tuple[int | str, ...]) -> str:
     field = declared_at(Plan, place)
     if field.choices:
-        return f"one of {', '.join(field.choices)}"
+        return _("one of %(choices)s") % {"choices": ", ".join(field.choices)}
     if field.type is tuple:
-        return f"a list of at most {field.limit}"
+        return _("a list of at most %(limit)s") % {"limit": field.limit}
     if field.type is int:
-        return f"a whole number from {field.low} to {field.high}"
+        return _("a whole number from %(low)s to %(high)s") % {"low": field.low, "high": field.high}
     return "text" if field.type is str else "a group of named parts"
 
 

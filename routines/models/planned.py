@@ -4,6 +4,7 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from grade_bands.models import ClassGroup
@@ -46,7 +47,7 @@ class Planned(models.Model):
             models.UniqueConstraint(
                 fields=["routine", "class_group", "on"],
                 name="planned_once_a_day",
-                violation_error_message="This count is already planned for that class on that day.",
+                violation_error_message=_("This count is already planned for that class on that day."),
             )
         ]
 

@@ -8,6 +8,8 @@ from django.db import models
 from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Coalesce
 from django.utils import timezone
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from grade_bands.models import Area, ClassGroup, SchoolYear
@@ -119,13 +121,13 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
 class Routine(models.Model):
     class Status(models.TextChoices):
-        DRAFT = "draft", "draft"
-        SHARED = "shared", "shared"
-        RETIRED = "retired", "retired"
+        DRAFT = "draft", _("draft")
+        SHARED = "shared", _("shared")
+        RETIRED = "retired", _("retired")
 
     class Direction(models.TextChoices):
-        FORWARD = "forward", "forward"
-        BACKWARD = "backward", "backward"
+        FORWARD = "forward", _("forward")
+        BACKWARD = "backward", _("backward")
 
     title = models.CharField(max_length=120)
     story = models.TextField(blank=True)
@@ -174,17 +176,17 @@ class Routine(models.Model):
             models.CheckConstraint(
                 condition=Q(step_denominator__gt=0) & Q(start_denominator__gt=0) & Q(largest_denominator__gt=0),
                 name="routine_denominators_positive",
-                violation_error_message="A stored number has no denominator.",
+                violation_error_message=_("A stored number has no denominator."),
             ),
             models.CheckConstraint(
                 condition=~Q(step_numerator=0),
                 name="routine_step_not_zero",
-                violation_error_message="Choose a step other than 0.",
+                violation_error_message=_("Choose a step other than 0."),
             ),
             models.CheckConstraint(
                 condition=Q(terms__gte=2) & Q(terms__lte=200),
                 name="routine_terms_2_to_200",
-                violation_error_message="A count has 2 to 200 terms.",
+                violation_error_message=_("A count has 2 to 200 terms."),
             ),
         ]
 
@@ -200,7 +202,7 @@ class Routine(models.Model):
     def newest_save(self) -> RoutineVersion:
         """The current version. Raises UnreadablePlan where a damaged row names none."""
         if self.current_version is None:
-            raise UnreadablePlan(self.pk, "plan", "It names no save as its newest one.")
+            raise UnreadablePlan(self.pk, "plan", gettext("It names no save as its newest one."))
         return self.current_version
 
     def is_author(self, user: User) -> bool:
@@ -229,8 +231,8 @@ class RoutinePattern(models.Model):
     """A pattern that the routine's grid shows: what the bank filters by. Its position says how noticeable it is."""
 
     class Holds(models.TextChoices):
-        ALWAYS = "always", "always"
-        SHOWN = "shown", "for a while"
+        ALWAYS = "always", _("always")
+        SHOWN = "shown", _("for a while")
 
     routine = models.ForeignKey(Routine, on_delete=models.CASCADE, related_name="patterns")
     position = models.PositiveSmallIntegerField()

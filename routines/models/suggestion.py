@@ -6,6 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.db.models import Q
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 
@@ -18,10 +19,10 @@ class SuggestionQuerySet(models.QuerySet["Suggestion"]):
 
 class Suggestion(models.Model):
     class Answer(models.TextChoices):
-        OPEN = "open", "not answered"
-        TAKEN = "taken", "taken"
-        KEPT = "kept", "kept for later"
-        DECLINED = "declined", "declined"
+        OPEN = "open", _("not answered")
+        TAKEN = "taken", _("taken")
+        KEPT = "kept", _("kept for later")
+        DECLINED = "declined", _("declined")
 
     routine = models.ForeignKey("routines.Routine", on_delete=models.CASCADE, related_name="suggestions")
     by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.PROTECT, related_name="+")
@@ -45,7 +46,7 @@ class Suggestion(models.Model):
                 condition=Q(to_teacher__isnull=False, to_band__isnull=True)
                 | Q(to_teacher__isnull=True, to_band__isnull=False),
                 name="suggestion_to_a_teacher_or_a_team",
-                violation_error_message="Suggest the count to one teacher or to one team.",
+                violation_error_message=_("Suggest the count to one teacher or to one team."),
             )
         ]
 

@@ -5,6 +5,7 @@ from typing import Self
 from django.conf import settings
 from django.db import models
 from django.utils import timezone
+from django.utils.translation import gettext_lazy as _
 
 from routines.models.plan_document import Plan
 from routines.models.plan_reading import PlanError, read_document
@@ -40,7 +41,7 @@ class RoutineVersion(models.Model):
             models.UniqueConstraint(
                 fields=["routine", "number"],
                 name="routineversion_number_once",
-                violation_error_message="Somebody saved this plan at the same moment.",
+                violation_error_message=_("Somebody saved this plan at the same moment."),
             )
         ]
 

@@ -8,6 +8,7 @@ import uuid
 from collections.abc import Sequence
 
 from django.db import connection
+from django.utils.translation import gettext as _
 
 from accounts.models import User
 from routines.jobs.claim import Claim, Lost, Refused
@@ -72,7 +73,7 @@ def make_booklet(claim: Claim) -> None:
     try:
         last, pdf = writing.ask(json.dumps(order).encode() + b"\n", time_limit=TIME_LIMIT, on_answer=told)
     except TookTooLong as error:
-        raise Refused("This booklet took too long to make. Try it with fewer counts.") from error
+        raise Refused(_("This booklet took too long to make. Try it with fewer counts.")) from error
     except GivenUp as error:
         raise Lost from error
     finally:

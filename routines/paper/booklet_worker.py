@@ -31,6 +31,8 @@ def serve(source: BinaryIO, target: BinaryIO) -> None:
     settings.DATABASES["default"]["NAME"] = order["database"]  # a test's own is not the one of the settings
     django.setup()
 
+    from django.utils.translation import gettext
+
     from routines.jobs.claim import Refused
     from routines.models import Job
     from routines.paper.booklet_writing import write_booklet
@@ -41,7 +43,7 @@ def serve(source: BinaryIO, target: BinaryIO) -> None:
     try:
         job = Job.objects.select_related("owner").filter(pk=order["job"]).first()
         if job is None:
-            raise Refused("This booklet was dropped.")
+            raise Refused(gettext("This booklet was dropped."))
         written = write_booklet(
             job,
             Press(Path(settings.BASE_DIR) / "static" / "fonts"),

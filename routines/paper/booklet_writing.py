@@ -3,6 +3,9 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
+
 from accounts.models import School
 from routines.jobs.claim import Refused
 from routines.models import Job, Routine, RoutineVersion
@@ -32,21 +35,23 @@ def write_booklet(job: Job, press: Press, told: Told) -> Written:
     """
     asked = job.payload
     if not job.owner.is_active:
-        raise Refused("This account was closed.")
+        raise Refused(_("This account was closed."))
     subjects = _subjects(job, asked["versions"], asked["language"])
     if not subjects:
-        raise Refused("None of these counts can be printed any more. Choose again.")
+        raise Refused(_("None of these counts can be printed any more. Choose again."))
     document = Booklet(job.title, subjects, asked["contents"]).document(
         lambda count: told(Part.COUNTS, count, len(subjects))
     )
     html = document.html()
     if len(html) > LARGEST:
-        raise Refused("This is too long to print in one go. Print fewer counts at a time.")
+        raise Refused(_("This is too long to print in one go. Print fewer counts at a time."))
     expected = pages_expected(len(subjects), asked["contents"])
     pdf, pages = press.pdf(
         html, paper_css(document.paper), [BOOKLET_LOOK], on_page=lambda page: told(Part.PAGES, page, expected)
     )
-    made = f"{len(subjects)} count{'s' * (len(subjects) > 1)} on {pages} page{'s' * (pages > 1)}."
+    counts = ngettext("%(number)s count", "%(number)s counts", len(subjects)) % {"number": len(subjects)}
+    on_pages = ngettext("%(number)s page", "%(number)s pages", pages) % {"number": pages}
+    made = _("%(counts)s on %(pages)s.") % {"counts": counts, "pages": on_pages}
     return Written(pdf, f"{made} {_left_out(len(asked['versions']) - len(subjects))}".strip())
 
 
@@ -66,6 +71,9 @@ def _subjects(job: Job, wanted: list[list[int]], language: str) -> list[Subject]
 def _left_out(number: int) -> str:
     if not number:
         return ""
-    if number == 1:
-        return "1 count was left out: it was taken out of the bank, or removed, after you chose it."
-    return f"{number} counts were left out: they were taken out of the bank, or removed, after you chose them."
+    words = ngettext(
+        "%(number)s count was left out: it was taken out of the bank, or removed, after you chose it.",
+        "%(number)s counts were left out: they were taken out of the bank, or removed, after you chose them.",
+        number,
+    )
+    return words % {"number": number}

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from django.conf import settings
+from django.utils.translation import gettext as _
 
 from routines.paper.process import Failed, Process, TookTooLong
 
@@ -44,11 +45,11 @@ class PrintingProcess:
         large, or when too many wait already.
         """
         if len(html) > self.largest:
-            raise PaperError("This is too long to print in one go. Print fewer counts at a time.")
+            raise PaperError(_("This is too long to print in one go. Print fewer counts at a time."))
         if self.in_hand is None:
             return self._in_turn(html, css, looks, time_limit)
         if not self.in_hand.acquire(blocking=False):
-            raise PaperError("Others are printing just now. Try again in a minute, or print from the browser.")
+            raise PaperError(_("Others are printing just now. Try again in a minute, or print from the browser."))
         try:
             return self._in_turn(html, css, looks, time_limit)
         finally:
@@ -58,10 +59,10 @@ class PrintingProcess:
         try:
             return self.process.ask(_message(html, css, looks), time_limit=time_limit)[1]
         except TookTooLong as error:
-            raise PaperError("This page took too long to print. Try again, or print from the browser.") from error
+            raise PaperError(_("This page took too long to print. Try again, or print from the browser.")) from error
         except Failed as error:
             logger.exception("The printing process stopped")
-            raise PaperError("The PDF could not be made. Print from the browser instead.") from error
+            raise PaperError(_("The PDF could not be made. Print from the browser instead.")) from error
 
     def stop(self) -> None:
         self.process.stop()

@@ -7,6 +7,7 @@ from uuid import UUID
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
 from django.utils import timezone
+from django.utils.translation import gettext as _
 
 from accounts.models import User
 from grade_bands.models import Grade, Standard
@@ -22,7 +23,7 @@ class StaleSave(Exception):
     """Somebody saved in between. `theirs` is the version now current; nothing was written."""
 
     def __init__(self, theirs: RoutineVersion) -> None:
-        super().__init__("Somebody saved this plan while you were writing.")
+        super().__init__(_("Somebody saved this plan while you were writing."))
         self.theirs = theirs
 
 

@@ -4,6 +4,8 @@ The board's numerals never fall below the size at which digits are 1/200 of the 
 picture two metres wide); what then does not fit has to be scrolled. Common practice, no source.
 """
 
+from django.utils.translation import gettext as _
+
 from routines.counting import Grid
 from routines.drawing.layout import lay_out
 from routines.drawing.sizes import SIZES
@@ -16,7 +18,11 @@ def far_reading(grid: Grid) -> str:
     width, height = board.room
     columns, rows = max(int(width // layout.width), 1), max(int(height // layout.height), 1)
     if columns < grid.columns:
-        return f"From the back of the room {columns} columns can be read at once; here are {grid.columns}. Try shorter lines."
+        words = _(
+            "From the back of the room %(columns)s columns can be read at once; here are %(all)s. Try shorter lines."
+        )
+        return words % {"columns": columns, "all": grid.columns}
     if rows < grid.rows:
-        return f"From the back of the room {rows} rows can be read at once. The board scrolls through all {grid.rows}."
+        words = _("From the back of the room %(rows)s rows can be read at once. The board scrolls through all %(all)s.")
+        return words % {"rows": rows, "all": grid.rows}
     return ""

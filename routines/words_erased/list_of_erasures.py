@@ -18,6 +18,7 @@ from typing import Any
 
 from django.conf import settings
 from django.db import transaction
+from django.utils.translation import gettext as _
 
 from accounts.models import School
 
@@ -74,8 +75,11 @@ def read() -> list[Erasure]:
         return []
     except (OSError, ValueError, TypeError, KeyError) as error:
         raise ListDamaged(
-            f"{file().name}, the list of words that were removed, can't be read ({error}). "
-            "Put it back from a copy of the data folder; without it, a restore could bring those words back."
+            _(
+                "%(name)s, the list of words that were removed, can't be read (%(error)s). "
+                "Put it back from a copy of the data folder; without it, a restore could bring those words back."
+            )
+            % {"name": file().name, "error": error}
         ) from error
 
 

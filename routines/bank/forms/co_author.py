@@ -3,6 +3,7 @@
 from typing import Any
 
 from django import forms
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from accounts.offered import offer_rows
@@ -12,9 +13,9 @@ from routines.models import Routine
 class CoAuthorForm(forms.Form):
     person = forms.ModelChoiceField(
         queryset=User.objects.none(),
-        label="Write it together with",
-        empty_label="choose a colleague",
-        error_messages={"required": "Choose a colleague.", "invalid_choice": "Choose a colleague from the list."},
+        label=_("Write it together with"),
+        empty_label=_("choose a colleague"),
+        error_messages={"required": _("Choose a colleague."), "invalid_choice": _("Choose a colleague from the list.")},
     )
 
     def __init__(self, *args: Any, routine: Routine, **kwargs: Any) -> None:

@@ -6,8 +6,11 @@ from typing import Self
 
 from django.http import QueryDict
 from django.utils.http import urlencode
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
+from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.counting import Kind
@@ -27,7 +30,7 @@ SHOWS = {
 STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
 TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
 WHOSE = {"mine": "mine", "team": "my team"}
-SORTS = {"newest": "Newest first", "taught": "Most taught this year first", "title": "By title"}
+SORTS = {"newest": _("Newest first"), "taught": _("Most taught this year first"), "title": _("By title")}
 LONGEST_LOOKED_FOR = 100
 
 
@@ -36,7 +39,7 @@ class Choice:
     """One chip of a filter."""
 
     value: str
-    label: str
+    label: Translated
     on: bool
 
 
@@ -170,7 +173,7 @@ class BankFilter:
 def left_out(asked: str) -> str:
     """A sentence where not all of what was typed is looked for."""
     if len(asked) > LONGEST_LOOKED_FOR:
-        return f"Only the first {LONGEST_LOOKED_FOR} characters were looked for."
+        return gettext("Only the first %(most)s characters were looked for.") % {"most": LONGEST_LOOKED_FOR}
     if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
-        return f"Only the first {MOST_WORDS_LOOKED_FOR} words were looked for."
+        return gettext("Only the first %(most)s words were looked for.") % {"most": MOST_WORDS_LOOKED_FOR}
     return ""

@@ -1,6 +1,7 @@
 """A colleague's note on a routine."""
 
 from django import forms
+from django.utils.translation import gettext_lazy as _
 
 from accounts.names_asked import NamesAskedForm
 
@@ -9,8 +10,8 @@ class NoteForm(NamesAskedForm):
     asked_fields = ("text",)
     text = forms.CharField(
         max_length=2000,
-        label="A note for colleagues",
-        help_text="Write the idea, not who said it.",
+        label=_("A note for colleagues"),
+        help_text=_("Write the idea, not who said it."),
         widget=forms.Textarea(attrs={"rows": 3}),
-        error_messages={"required": "Write a few words first."},
+        error_messages={"required": _("Write a few words first.")},
     )

@@ -4,6 +4,7 @@ from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET
 from django.views.decorators.vary import vary_on_headers
 
@@ -36,7 +37,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
             ("Direction", "direction", wanted.direction_choices()),
             ("Step", "step", wanted.step_choices()),
             ("Shows", "shows", wanted.shows_choices()),
-            ("Kind of number", "kind", wanted.kind_choices()),
+            (_("Kind of number"), "kind", wanted.kind_choices()),
         ],
         "page": page,
         "cards": cards_of(page.object_list),

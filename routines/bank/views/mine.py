@@ -6,6 +6,7 @@ from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET
 
 from accounts.requests import SignedInRequest
@@ -24,9 +25,9 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
     page = Paginator(own, SHOWN_AT_MOST).get_page(request.GET.get("page"))
     cards = cards_of(page.object_list)
     groups = [
-        ("Drafts", "Only you and your co-authors see these.", Routine.Status.DRAFT),
-        ("In the bank", "Every colleague can read, copy and teach these.", Routine.Status.SHARED),
-        ("Out of the bank", "Their lessons and copies stay.", Routine.Status.RETIRED),
+        (_("Drafts"), _("Only you and your co-authors see these."), Routine.Status.DRAFT),
+        (_("In the bank"), _("Every colleague can read, copy and teach these."), Routine.Status.SHARED),
+        (_("Out of the bank"), _("Their lessons and copies stay."), Routine.Status.RETIRED),
     ]
     drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
     unfinished = drafts[:SHOWN_AT_MOST]
@@ -47,7 +48,7 @@ def unfinished_row(draft: PlanDraft) -> dict[str, Any]:
     """How an unfinished plan is named in the list: its title as typed, else its count."""
     typed, _steps = read_draft(draft.fields)
     start, step = only(typed, "start"), only(typed, "step")
-    count = f"By {step} from {start}" if start and step else ""
-    title = only(typed, "title").strip() or draft.routine_title or count or "A plan just begun"
+    count = _("By %(step)s from %(start)s") % {"step": step, "start": start} if start and step else ""
+    title = only(typed, "title").strip() or draft.routine_title or count or _("A plan just begun")
     kwargs = {"pk": draft.routine_id} if draft.routine_id else {"key": draft.key}
     return {"title": title, "count": count, "kept_at": draft.kept_at, "kwargs": kwargs, "saved": bool(draft.routine_id)}

@@ -9,6 +9,7 @@ from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
@@ -142,7 +143,9 @@ def copy(request: SignedInRequest, pk: int) -> HttpResponse:
     def make() -> str:
         made = copy_routine(routine=found, by=request.user)
         messages.success(
-            request, f"This is your own copy of “{found.title}”. Change what you like; the original stays as it is."
+            request,
+            _("This is your own copy of “%(title)s”. Change what you like; the original stays as it is.")
+            % {"title": found.title},
         )
         return reverse("plan_edit", kwargs={"pk": made.pk})
 
@@ -159,7 +162,10 @@ def share(request: SignedInRequest, pk: int) -> HttpResponse:
         raise PermissionDenied
     if found.status == Routine.Status.DRAFT:
         found.share()
-        messages.success(request, f"“{found.title}” is in the bank. Every colleague can read, copy and teach it.")
+        messages.success(
+            request,
+            _("“%(title)s” is in the bank. Every colleague can read, copy and teach it.") % {"title": found.title},
+        )
     return redirect("routine", pk=pk)
 
 
@@ -171,10 +177,12 @@ def retire(request: SignedInRequest, pk: int) -> HttpResponse:
         raise PermissionDenied
     if request.POST.get("back"):
         found.share()
-        messages.success(request, f"“{found.title}” is in the bank again.")
+        messages.success(request, _("“%(title)s” is in the bank again.") % {"title": found.title})
     else:
         found.retire()
-        messages.success(request, f"“{found.title}” is out of the bank. Its lessons and copies stay.")
+        messages.success(
+            request, _("“%(title)s” is out of the bank. Its lessons and copies stay.") % {"title": found.title}
+        )
     return redirect("routine", pk=pk)
 
 
@@ -230,12 +238,15 @@ def co_authors(request: SignedInRequest, pk: int) -> HttpResponse:
     if "leave" in request.POST:
         person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=typed_id(request.POST["leave"]))
         found.co_authors.remove(person)
-        messages.success(request, f"{person.display_name} writes this plan no longer.")
+        messages.success(request, _("%(name)s writes this plan no longer.") % {"name": person.display_name})
         return redirect("routine", pk=pk)
     form = CoAuthorForm(request.POST, routine=found)
     if form.is_valid():
         found.co_authors.add(form.cleaned_data["person"])
-        messages.success(request, f"{form.cleaned_data['person'].display_name} can change this plan now, and save it.")
+        messages.success(
+            request,
+            _("%(name)s can change this plan now, and save it.") % {"name": form.cleaned_data["person"].display_name},
+        )
     else:
         messages.error(request, " ".join(str(error) for errors in form.errors.values() for error in errors))
     return redirect("routine", pk=pk)

@@ -4,6 +4,7 @@ from typing import Any
 
 from django import forms
 from django.db.models import QuerySet
+from django.utils.translation import gettext as _
 
 from accounts.offered import offer_rows
 from routines.models import Lesson
@@ -33,7 +34,7 @@ class PrintForm(forms.Form):
         super().clean()
         chosen = self.cleaned_data
         if chosen.get("show") == "lesson" and not chosen.get("lesson") and "lesson" not in self.errors:
-            self.add_error("lesson", "Choose the lesson.")
+            self.add_error("lesson", _("Choose the lesson."))
         return chosen
 
     def wishes(self) -> Wishes:

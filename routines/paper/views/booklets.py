@@ -9,6 +9,7 @@ from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
 from django.utils.text import slugify
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.fragments import wants_fragment
@@ -75,8 +76,8 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
 
 def _title(wanted: BankFilter, mine: bool) -> str:
     if mine:
-        return "My counts"
-    return f"Counts for grade {', '.join(wanted.grades)}" if wanted.grades else "Our counts"
+        return _("My counts")
+    return _("Counts for grade %(grades)s") % {"grades": ", ".join(wanted.grades)} if wanted.grades else _("Our counts")
 
 
 def _start(request: SignedInRequest, form: BookletForm) -> Job:
@@ -109,7 +110,7 @@ def booklet_drop(request: SignedInRequest, key: UUID) -> HttpResponse:
     """No longer wanted: nobody goes on with it."""
     job = _job(request, key)
     drop_booklet(key, owner=request.user)
-    messages.info(request, f"The booklet “{job.title}” was dropped.")
+    messages.info(request, _("The booklet “%(title)s” was dropped.") % {"title": job.title})
     return redirect("booklet_choose")
 
 

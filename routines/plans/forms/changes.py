@@ -3,6 +3,9 @@
 from dataclasses import dataclass
 from typing import Any
 
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
+
 from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from routines.counting import Kind
@@ -23,7 +26,16 @@ from routines.plans.forms.typed import (
     with_rows,
 )
 
-SECTION_WORDS = {"expected": "guess", "stops": "stop", "next": "next count"}
+ADDED = {
+    "expected": gettext_lazy("A guess was added."),
+    "stops": gettext_lazy("A stop was added."),
+    "next": gettext_lazy("A next count was added."),
+}
+TAKEN_OUT = {
+    "expected": gettext_lazy("The guess was taken out."),
+    "stops": gettext_lazy("The stop was taken out."),
+    "next": gettext_lazy("The next count was taken out."),
+}
 NEW_ROWS: dict[str, dict[str, object]] = {
     section: {name: field.default for part in parts for name, field in declared(part).items() if field.starts_filled}
     for section, parts in {
@@ -105,7 +117,7 @@ def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
 def _another_count(typed: Typed, what: str, values: dict[str, Any]) -> Change:
     names = ("line_length", "fill", "lead") if what == "fold" else COUNT
     changed = {**typed, **{name: [str(values[name])] for name in names if name in values}}
-    said = "The fold was changed." if what == "fold" else "The count was changed."
+    said = _("The fold was changed.") if what == "fold" else _("The count was changed.")
     return Change(changed, ("count",), _step(typed, "count", said))
 
 
@@ -126,7 +138,12 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
     if section == "stops" and taken:
         changed = in_counting_order(changed)
     focus = "" if taken else f"id_{section}-{number}-{first}"
-    return Change(changed, (section,), _step(typed, section, f"A {SECTION_WORDS[section]} was added."), focus)
+    return Change(
+        changed,
+        (section,),
+        _step(typed, section, str(ADDED[section])),
+        focus,
+    )
 
 
 def next_stop(typed: Typed) -> int:
@@ -152,7 +169,7 @@ def _row_removed(typed: Typed, section: str, number: str) -> Change:
     if gone not in numbers:
         return Change(typed, (section,), None)
     kept = [row for at, row in zip(numbers, rows(typed, section), strict=True) if at != gone]
-    said = f"The {SECTION_WORDS[section]} was taken out."
+    said = str(TAKEN_OUT[section])
     return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
 
 
@@ -163,7 +180,7 @@ def _target_added(typed: Typed, claim: str) -> Change:
     changed = {**typed, "target": [*targets, claim]}
     if lit_was_chosen(typed):  # else targets light up by themselves
         changed["lit"] = [*typed["lit"], claim]
-    return Change(changed, ("target",), _step(typed, "target", "A pattern was ticked."))
+    return Change(changed, ("target",), _step(typed, "target", _("A pattern was ticked.")))
 
 
 def _standard_added(typed: Typed, code: str) -> Change:
@@ -171,5 +188,7 @@ def _standard_added(typed: Typed, code: str) -> Change:
     if code and code not in codes:
         codes.append(code)
     return Change(
-        {**typed, "standards": [", ".join(codes)]}, ("standards",), _step(typed, "standards", "A standard was added.")
+        {**typed, "standards": [", ".join(codes)]},
+        ("standards",),
+        _step(typed, "standards", _("A standard was added.")),
     )

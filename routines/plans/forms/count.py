@@ -4,6 +4,8 @@ from typing import Any
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import CountError, Grid, Kind
 from routines.counting.languages import LANGUAGES
@@ -20,34 +22,42 @@ class StyleForm(forms.Form):
     prefix = "style"
 
     fractions = choice(
-        "Parts", [("", "keep the denominator (2/4, 0.50)"), ("simplified", "simplest form (1/2, 0.5)")], required=False
-    )
-    shape = choice("Shape", [("", "mixed: 1 1/3"), ("top-heavy", "top-heavy: 4/3")], required=False)
-    wholes = choice(
-        "Wholes",
-        [("", "as a number: 1"), ("fraction", "as a fraction: 3/3"), ("both", "both: 3/3 = 1")],
+        _("Parts"),
+        [("", _("keep the denominator (2/4, 0.50)")), ("simplified", _("simplest form (1/2, 0.5)"))],
         required=False,
     )
-    clock = choice("Clock", [("", "12 hours: 1:30"), ("24", "24 hours: 13:30")], required=False)
-    units = choice("Units", [("", "as typed"), ("one", "one unit"), ("two", "two units")], required=False)
+    shape = choice(_("Shape"), [("", _("mixed: 1 1/3")), ("top-heavy", _("top-heavy: 4/3"))], required=False)
+    wholes = choice(
+        _("Wholes"),
+        [("", _("as a number: 1")), ("fraction", _("as a fraction: 3/3")), ("both", _("both: 3/3 = 1"))],
+        required=False,
+    )
+    clock = choice(_("Clock"), [("", _("12 hours: 1:30")), ("24", _("24 hours: 13:30"))], required=False)
+    units = choice(_("Units"), [("", _("as typed")), ("one", _("one unit")), ("two", _("two units"))], required=False)
     places = choice(
-        "Decimal places", [("", "as many as it needs"), *((str(n), str(n)) for n in range(7))], required=False
+        _("Decimal places"), [("", _("as many as it needs")), *((str(n), str(n)) for n in range(7))], required=False
     )
     saying = choice(
-        "Said",
-        [("", "as written"), ("counted", "counted: four thirds"), ("renamed", "renamed: one and one third")],
+        _("Said"),
+        [("", _("as written")), ("counted", _("counted: four thirds")), ("renamed", _("renamed: one and one third"))],
         required=False,
     )
-    decimal_mark = choice("Decimal mark", [("", "point: 2.5"), (",", "comma: 2,5")], required=False)
+    decimal_mark = choice(_("Decimal mark"), [("", _("point: 2.5")), (",", _("comma: 2,5"))], required=False)
     thousands = choice(
-        "Thousands",
-        [("", "usual mark"), (",", "comma: 1,325"), (" ", "gap: 1 325"), (".", "point: 1.325"), ("none", "none: 1325")],
+        _("Thousands"),
+        [
+            ("", _("usual mark")),
+            (",", _("comma: 1,325")),
+            (" ", _("gap: 1 325")),
+            (".", _("point: 1.325")),
+            ("none", _("none: 1325")),
+        ],
         required=False,
     )
-    currency = short_text("Currency", 3)
-    small = short_text("Small unit", 10)
-    large = short_text("Large unit", 10)
-    over = whole_number("Denominator kept", 1, 10**6, required=False)
+    currency = short_text(_("Currency"), 3)
+    small = short_text(_("Small unit"), 10)
+    large = short_text(_("Large unit"), 10)
+    over = whole_number(_("Denominator kept"), 1, 10**6, required=False)
     halves = forms.BooleanField(required=False)
 
     def __init__(self, typed: MultiValueDict[str, str], kind: str) -> None:
@@ -86,13 +96,13 @@ class StyleForm(forms.Form):
 class CountForm(forms.Form):
     """Reads the sentence with the counting engine. `grid` is None while something is missing or wrong."""
 
-    kind = choice("Kind of number", KINDS.items())
-    start = short_text("Start", 40, size=4)
-    step = short_text("Step", 40, size=4)
-    terms = whole_number("Number of counts", 2, 200, size=3)
-    fill = choice("How it is filled", FILLS.items())
-    line_length = whole_number("Line length", 1, 200, size=3)
-    lead = whole_number("Empty cells before the first count", 0, 199, required=False, size=3)
+    kind = choice(_("Kind of number"), KINDS.items())
+    start = short_text(_("Start"), 40, size=4)
+    step = short_text(_("Step"), 40, size=4)
+    terms = whole_number(_("Number of counts"), 2, 200, size=3)
+    fill = choice(_("How it is filled"), FILLS.items())
+    line_length = whole_number(_("Line length"), 1, 200, size=3)
+    lead = whole_number(_("Empty cells before the first count"), 0, 199, required=False, size=3)
 
     grid: Grid | None = None
     count_typed: CountTyped | None = None
@@ -126,14 +136,14 @@ class CountForm(forms.Form):
         if not self.is_begun:
             if self.for_saving:
                 for name, advice in (
-                    ("start", "Write where the count starts."),
-                    ("step", "Write what it goes up or down by."),
+                    ("start", gettext("Write where the count starts.")),
+                    ("step", gettext("Write what it goes up or down by.")),
                 ):
                     if not cleaned.get(name, "").strip():
                         self.add_error(name, advice)
             return cleaned
         if not self.style.is_valid():
-            self.add_error(None, "Choose how the count is written from the lists.")
+            self.add_error(None, gettext("Choose how the count is written from the lists."))
         if self.errors:
             return cleaned
         typed = CountTyped(

@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import Any
 
 from django import forms
+from django.utils.translation import gettext_lazy as _
 
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
@@ -40,20 +41,20 @@ class DesignForm(forms.Form):
 
     prefix = "design"
 
-    wanted_pattern = choice("Show", WANTED.items())
-    kind = choice("Kind of number", KINDS.items())
-    multiple = short_text("Landmarks", 40, size=5)
-    start_low = short_text("Start from", 40, size=5)
-    start_high = short_text("Start to", 40, size=5)
-    step_low = short_text("Step from", 40, size=5)
-    step_high = short_text("Step to", 40, size=5)
-    grain = short_text("In jumps of", 40, size=5)
-    length_low = short_text("Line from", 3, size=3)
-    length_high = short_text("Line to", 3, size=3)
-    terms_low = short_text("Counts from", 3, size=3)
-    terms_high = short_text("Counts to", 3, size=3)
-    fill = choice("How it is filled", FILLS_TRIED.items(), required=False)
-    off = choice("Start", OFF.items(), required=False)
+    wanted_pattern = choice(_("Show"), WANTED.items())
+    kind = choice(_("Kind of number"), KINDS.items())
+    multiple = short_text(_("Landmarks"), 40, size=5)
+    start_low = short_text(_("Start from"), 40, size=5)
+    start_high = short_text(_("Start to"), 40, size=5)
+    step_low = short_text(_("Step from"), 40, size=5)
+    step_high = short_text(_("Step to"), 40, size=5)
+    grain = short_text(_("In jumps of"), 40, size=5)
+    length_low = short_text(_("Line from"), 3, size=3)
+    length_high = short_text(_("Line to"), 3, size=3)
+    terms_low = short_text(_("Counts from"), 3, size=3)
+    terms_high = short_text(_("Counts to"), 3, size=3)
+    fill = choice(_("How it is filled"), FILLS_TRIED.items(), required=False)
+    off = choice(_("Start"), OFF.items(), required=False)
 
     wanted: Claim
     limits: Limits

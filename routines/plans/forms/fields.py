@@ -4,14 +4,25 @@ from collections.abc import Iterable
 from typing import Any
 
 from django import forms
+from django.utils.functional import lazy
+from django.utils.text import format_lazy
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.translated import Translated
 from routines.models.declared import Declared
 
 
-def whole_number(label: str, low: int, high: int, *, required: bool = True, size: int = 4) -> forms.IntegerField:
+def _as_it_stands(words: Translated) -> str:
+    return str(words).lower()
+
+
+_lowered = lazy(_as_it_stands, str)
+
+
+def whole_number(label: Translated, low: int, high: int, *, required: bool = True, size: int = 4) -> forms.IntegerField:
     """A whole number typed as text, so that a wrong one stays in its field."""
-    wrong = f"Write a whole number from {low} to {high}."
+    wrong = format_lazy(_("Write a whole number from {low} to {high}."), low=low, high=high)
     return forms.IntegerField(
         label=label,
         min_value=low,
@@ -23,7 +34,7 @@ def whole_number(label: str, low: int, high: int, *, required: bool = True, size
 
 
 def shorten(limit: int, length: int) -> str:
-    return f"Shorten this to {limit} characters; it has {length}."
+    return gettext("Shorten this to %(limit)s characters; it has %(length)s.") % {"limit": limit, "length": length}
 
 
 def written(declared: Declared, *, required: bool = False, rows: int = 1, size: int = 4) -> forms.Field:
@@ -31,10 +42,10 @@ def written(declared: Declared, *, required: bool = False, rows: int = 1, size: 
     if declared.choices:
         raise ValueError("A choice needs its words: use `choice`.")
     if declared.type is int:
-        return whole_number(declared.title, declared.low or 0, declared.high or 0, required=required, size=size)
+        return whole_number(_(declared.title), declared.low or 0, declared.high or 0, required=required, size=size)
     if declared.type is tuple:
         return Lines(declared, rows=rows)
-    return sentence(declared.title, declared.limit or 0, rows=rows, placeholder=declared.hint, required=required)
+    return sentence(_(declared.title), declared.limit or 0, rows=rows, placeholder=_(declared.hint), required=required)
 
 
 class Lines(forms.CharField):
@@ -42,9 +53,9 @@ class Lines(forms.CharField):
 
     def __init__(self, declared: Declared, *, rows: int) -> None:
         super().__init__(
-            label=declared.title,
+            label=_(declared.title),
             required=False,
-            widget=forms.Textarea(attrs={"rows": rows, "placeholder": declared.hint}),
+            widget=forms.Textarea(attrs={"rows": rows, "placeholder": _(declared.hint)}),
         )
         self.declared = declared
 
@@ -52,14 +63,14 @@ class Lines(forms.CharField):
         lines = tuple(line.strip() for line in super().clean(value).splitlines() if line.strip())
         most, longest = self.declared.limit or 0, (self.declared.item or self.declared).limit or 0
         if len(lines) > most:
-            raise forms.ValidationError(f"Keep {most} lines at most.")
+            raise forms.ValidationError(gettext("Keep %(most)s lines at most.") % {"most": most})
         if any(len(line) > longest for line in lines):
-            raise forms.ValidationError(f"Shorten each line to {longest} characters.")
+            raise forms.ValidationError(gettext("Shorten each line to %(longest)s characters.") % {"longest": longest})
         return lines
 
 
 def sentence(
-    label: str, limit: int, *, rows: int = 1, placeholder: str = "", required: bool = False
+    label: Translated, limit: int, *, rows: int = 1, placeholder: Translated = "", required: bool = False
 ) -> forms.CharField:
     attrs = {"rows": rows, "placeholder": placeholder}
     return forms.CharField(
@@ -68,8 +79,8 @@ def sentence(
         required=required,
         widget=forms.Textarea(attrs=attrs),
         error_messages={
-            "required": f"Write the {label.lower()}, or take the row out.",
-            "max_length": "Shorten this to %(limit_value)d characters; it has %(show_value)d.",
+            "required": format_lazy(_("Write the {label}, or take the row out."), label=_lowered(label)),
+            "max_length": _("Shorten this to %(limit_value)d characters; it has %(show_value)d."),
         },
     )
 
@@ -85,7 +96,7 @@ def short_text(
         max_length=limit,
         required=False,
         widget=forms.TextInput(attrs=attrs),
-        error_messages={"max_length": "Shorten this to %(limit_value)d characters; it has %(show_value)d."},
+        error_messages={"max_length": _("Shorten this to %(limit_value)d characters; it has %(show_value)d.")},
     )
 
 
@@ -96,7 +107,7 @@ def choice(label: Translated, choices: Iterable[tuple[str, Translated]], *, requ
         choices=listed,
         required=required,
         error_messages={
-            "required": f"Choose the {label.lower()}.",
-            "invalid_choice": f"Choose the {label.lower()} from the list.",
+            "required": format_lazy(_("Choose the {label}."), label=_lowered(label)),
+            "invalid_choice": format_lazy(_("Choose the {label} from the list."), label=_lowered(label)),
         },
     )

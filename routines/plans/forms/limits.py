@@ -1,10 +1,17 @@
 """How much a plan holds, and the sentences that say so. Nothing typed is cut: a plan with too much is kept, and not saved."""
 
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
+
 from accounts.kept_text import MOST_CHARACTERS
 from routines.models.plan_document import LIST_LIMIT
 from routines.plans.forms.typed import Typed, row_numbers
 
-ROW_WORDS = {"stops": "stops", "expected": "answers and slips", "next": "next counts"}
+ROW_WORDS = {
+    "stops": gettext_lazy("stops"),
+    "expected": gettext_lazy("answers and slips"),
+    "next": gettext_lazy("next counts"),
+}
 
 
 def rows_left(typed: Typed, section: str) -> int:
@@ -13,7 +20,10 @@ def rows_left(typed: Typed, section: str) -> int:
 
 
 def section_is_full(section: str) -> str:
-    return f"{LIST_LIMIT} {ROW_WORDS[section]} are the most a plan holds. Take one out to add another."
+    return _("%(most)s %(rows)s are the most a plan holds. Take one out to add another.") % {
+        "most": LIST_LIMIT,
+        "rows": ROW_WORDS[section],
+    }
 
 
 def too_many(typed: Typed) -> dict[str, str]:
@@ -22,12 +32,18 @@ def too_many(typed: Typed) -> dict[str, str]:
     for section, words in ROW_WORDS.items():
         there = len(row_numbers(typed, section))
         if there > LIST_LIMIT:
-            wrong[section] = (
-                f"A plan holds {LIST_LIMIT} {words} at most; this one has {there}. Take out {there - LIST_LIMIT}."
-            )
+            wrong[section] = _("A plan holds %(most)s %(rows)s at most; this one has %(there)s. Take out %(over)s.") % {
+                "most": LIST_LIMIT,
+                "rows": words,
+                "there": there,
+                "over": there - LIST_LIMIT,
+            }
     ticked = len(set(typed.get("target", [])))
     if ticked > LIST_LIMIT:
-        wrong["target"] = f"A plan holds {LIST_LIMIT} ticked patterns at most; {ticked} are ticked."
+        wrong["target"] = _("A plan holds %(most)s ticked patterns at most; %(ticked)s are ticked.") % {
+            "most": LIST_LIMIT,
+            "ticked": ticked,
+        }
     return wrong
 
 
@@ -36,7 +52,7 @@ def too_long(typed: Typed) -> str:
     characters = sum(len(name) + len(text) for name, texts in typed.items() for text in texts)
     if characters <= MOST_CHARACTERS:
         return ""
-    return (
-        f"This plan is {characters:,} characters long; {MOST_CHARACTERS:,} are the most that can be kept. "
+    return _(
+        "This plan is %(characters)s characters long; %(most)s are the most that can be kept. "
         "Shorten it: what you typed stays on this page."
-    )
+    ) % {"characters": f"{characters:,}", "most": f"{MOST_CHARACTERS:,}"}

@@ -5,6 +5,8 @@ from typing import Any
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from accounts.offered import offer_choices
 from accounts.text import read_json
@@ -25,22 +27,24 @@ FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 
 
 class AboutForm(forms.Form):
-    title = short_text("Title", TITLE_LIMIT)
-    grade = choice("Grade", [])
-    area = choice("Area", [("", "as the count says"), *Area.choices], required=False)
-    language = choice("Language", LANGUAGES.items())
+    title = short_text(_("Title"), TITLE_LIMIT)
+    grade = choice(_("Grade"), [])
+    area = choice(_("Area"), [("", _("as the count says")), *Area.choices], required=False)
+    language = choice(_("Language"), LANGUAGES.items())
     story_text = sentence(
-        "Story", TEXT_LIMIT, rows=2, placeholder="Crates stand in a row, each 3 lb 8 oz heavier than the last …"
+        _("Story"), TEXT_LIMIT, rows=2, placeholder=_("Crates stand in a row, each 3 lb 8 oz heavier than the last …")
     )
-    story_group = short_text("Each count is", 40, placeholder="crate")
-    story_goal = short_text("Until", 40, placeholder="21 lb")
-    landmark = short_text("Landmark", 40)
-    standards = short_text("Standards", 600, placeholder="3.OA.D.9, 3.NBT.A.2")
-    notes = sentence("Notes to yourself and colleagues", TEXT_LIMIT, rows=2)
+    story_group = short_text(_("Each count is"), 40, placeholder=_("crate"))
+    story_goal = short_text(_("Until"), 40, placeholder=_("21 lb"))
+    landmark = short_text(_("Landmark"), 40)
+    standards = short_text(_("Standards"), 600, placeholder=_("3.OA.D.9, 3.NBT.A.2"))
+    notes = sentence(_("Notes to yourself and colleagues"), TEXT_LIMIT, rows=2)
 
     def __init__(self, typed: MultiValueDict[str, str], grades: list[Grade]) -> None:
         super().__init__(typed)
-        offer_choices(self, "grade", [(grade.name, f"Grade {grade.name}") for grade in grades])
+        offer_choices(
+            self, "grade", [(grade.name, gettext("Grade %(name)s") % {"name": grade.name}) for grade in grades]
+        )
 
     def clean_title(self) -> str:
         return " ".join(self.cleaned_data["title"].split())
@@ -49,7 +53,7 @@ class AboutForm(forms.Form):
         codes = [code.strip() for code in self.cleaned_data["standards"].replace(";", ",").split(",")]
         kept = tuple(dict.fromkeys(code for code in codes if code))
         if any(len(code) > 60 for code in kept) or len(kept) > LIST_LIMIT:
-            raise forms.ValidationError("Write the codes with commas between them.")
+            raise forms.ValidationError(gettext("Write the codes with commas between them."))
         return kept
 
 
@@ -81,7 +85,9 @@ class PlanForm:
         for stop in self.stops:
             after = stop.cleaned_data.get("after") if stop.has_changed() and not stop.errors.get("after") else None
             if after and after > typed.terms:
-                stop.add_error("after", f"There are {typed.terms} counts; stop after one of them.")
+                stop.add_error(
+                    "after", gettext("There are %(terms)s counts; stop after one of them.") % {"terms": typed.terms}
+                )
 
     @staticmethod
     def marks(style: Any) -> dict[str, Any]:
@@ -181,8 +187,8 @@ class PlanForm:
         if self.grid is None:
             return ""
         count = self.grid.count
-        way = "By" if count.step > 0 else "Back by"
-        return f"{way} {count.difference_text(count.step)} from {count.text(1)}"[:TITLE_LIMIT]
+        words = gettext("By %(step)s from %(start)s") if count.step > 0 else gettext("Back by %(step)s from %(start)s")
+        return (words % {"step": count.difference_text(count.step), "start": count.text(1)})[:TITLE_LIMIT]
 
     @cached_property
     def reading(self) -> Plan | None:

@@ -5,6 +5,8 @@ from typing import Any, Generic, TypeVar
 
 from django import forms
 from django.utils.datastructures import MultiValueDict
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 
 from routines.counting import CountError, Grid, Kind, Outcome
 from routines.errors import say
@@ -74,8 +76,8 @@ class AnswerRow(Row[ExpectedAnswer]):
     needed = ("words",)
     right = ""
 
-    sort = choice("Sort", SORTS.items())
-    n = whole_number("About count", 1, 400, required=False)
+    sort = choice(_("Sort"), SORTS.items())
+    n = whole_number(_("About count"), 1, 400, required=False)
 
 
 class StopRow(Row[Stop]):
@@ -88,7 +90,7 @@ class StopRow(Row[Stop]):
     def clean_routes(self) -> tuple[str, ...]:
         routes: tuple[str, ...] = self.cleaned_data["routes"]
         if len(routes) > MOST_ROUTES:
-            raise forms.ValidationError("Keep six routes at most.")
+            raise forms.ValidationError(gettext("Keep six routes at most."))
         return routes
 
 
@@ -97,13 +99,13 @@ class NextRow(Row[NextCount]):
     part = NextCount
     texts = ("why", "start", "step")
 
-    outcome = choice("How it went", OUTCOMES.items())
-    kind = choice("Kind of number", KINDS.items())
-    start = short_text("Start", 40, size=4)
-    step = short_text("Step", 40, size=4)
-    terms = whole_number("Number of counts", 2, 200, required=False, size=3)
-    line_length = whole_number("Line length", 1, 200, required=False, size=3)
-    fill = choice("How it is filled", FILLS.items())
+    outcome = choice(_("How it went"), OUTCOMES.items())
+    kind = choice(_("Kind of number"), KINDS.items())
+    start = short_text(_("Start"), 40, size=4)
+    step = short_text(_("Step"), 40, size=4)
+    terms = whole_number(_("Number of counts"), 2, 200, required=False, size=3)
+    line_length = whole_number(_("Line length"), 1, 200, required=False, size=3)
+    fill = choice(_("How it is filled"), FILLS.items())
 
     def __init__(self, typed: MultiValueDict[str, str], number: int) -> None:
         super().__init__(typed, number)
@@ -121,8 +123,8 @@ class NextRow(Row[NextCount]):
         if self.errors or not (start or step):
             return cleaned
         for name, text, advice in (
-            ("start", start, "Write where it starts."),
-            ("step", step, "Write what it goes up or down by."),
+            ("start", start, gettext("Write where it starts.")),
+            ("step", step, gettext("Write what it goes up or down by.")),
         ):
             if not text:
                 self.add_error(name, advice)

@@ -7,6 +7,7 @@ from django.contrib import messages
 from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_POST
 
 from accounts.requests import SignedInRequest
@@ -73,8 +74,9 @@ def restore(request: SignedInRequest, pk: int) -> HttpResponse:
         RoutineVersion.objects.select_related("routine__current_version"), routine_id=pk, number=number
     )
     if opened.draft is not None:
-        messages.warning(request, "You have changes that are not saved. Save them or let go of them first.")
+        messages.warning(request, _("You have changes that are not saved. Save them or let go of them first."))
         return redirect(opened.url("plan_history"))
     saved = restore_version(version=version, by=request.user)
-    messages.success(request, f"Version {number} is the plan again, as version {saved.number}.")
+    words = _("Version %(number)s is the plan again, as version %(saved)s.")
+    messages.success(request, words % {"number": number, "saved": saved.number})
     return redirect(opened.url("plan_edit"))

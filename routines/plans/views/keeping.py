@@ -7,6 +7,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.utils.html import escape
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 
@@ -48,7 +49,7 @@ def draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = No
 def not_kept(request: SignedInRequest, opened: OpenPlan, typed: Typed, sentence: str) -> HttpResponse:
     """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
     if wants_fragment(request):
-        return HttpResponse(escape(f"Not kept. {sentence}"), status=422)
+        return HttpResponse(escape(_("Not kept. %(sentence)s") % {"sentence": sentence}), status=422)
     form = PlanForm(typed, grades=opened.grades)
     form.wrong_parts = [sentence]
     context = {**page_context(opened, form), "wrong": 1, "first_wrong": form.first_wrong()}
@@ -70,7 +71,7 @@ def drop_draft(request: SignedInRequest, pk: int | None = None, key: UUID | None
     if opened.draft:
         opened.draft.delete()
     if opened.routine:
-        messages.success(request, "This is the saved plan again.")
+        messages.success(request, _("This is the saved plan again."))
         return redirect(opened.url("plan_edit"))
-    messages.success(request, "The unfinished plan is gone.")
+    messages.success(request, _("The unfinished plan is gone."))
     return redirect("my_plans")

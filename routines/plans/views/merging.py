@@ -5,6 +5,7 @@ from typing import Any
 from django.contrib import messages
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_POST
 
 from accounts.requests import SignedInRequest
@@ -57,11 +58,11 @@ def merge(request: SignedInRequest, pk: int) -> HttpResponse:
         saved = save_version(routine=opened.saved, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
         opened.keep({**typed_from(plan), "based_on": [str(number)]})
-        messages.warning(request, f"The parts you chose don’t fit together yet. {error}")
+        messages.warning(request, _("The parts you chose don’t fit together yet. %(error)s") % {"error": error})
         return redirect(opened.url("plan_edit"))
     except StaleSave as stale:
         return render(request, "plans/merge.html", merge_context(opened, form.plan(), stale.theirs), status=409)
-    messages.success(request, f"Saved as version {saved.number}.")
+    messages.success(request, _("Saved as version %(number)s.") % {"number": saved.number})
     return redirect("plan_edit", pk=pk)
 
 

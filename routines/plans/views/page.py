@@ -10,6 +10,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_safe
 
 from accounts.models import SentForm
@@ -98,13 +99,21 @@ def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
     asked = request.POST.get("do", "save")
     if asked == "share" and routine.status == Routine.Status.DRAFT and routine.is_author(request.user):
         routine.share()
-        messages.success(request, f"“{routine.title}” is in the bank. Every colleague can read, copy and teach it.")
+        messages.success(
+            request,
+            _("“%(title)s” is in the bank. Every colleague can read, copy and teach it.") % {"title": routine.title},
+        )
         return redirect("routine", pk=routine.pk)
     if asked in LEADS_TO:
         return redirect(LEADS_TO[asked], pk=routine.pk)
     number = routine.newest_save.number
-    before = f" Version {opened.saved_here}, which this page saved before, stands in its history."
-    messages.success(request, f"Saved as version {number}." + (before if 0 < opened.saved_here < number else ""))
+    before = " " + _("Version %(earlier)s, which this page saved before, stands in its history.") % {
+        "earlier": opened.saved_here
+    }
+    messages.success(
+        request,
+        _("Saved as version %(number)s.") % {"number": number} + (before if 0 < opened.saved_here < number else ""),
+    )
     return redirect("plan_edit", pk=routine.pk)
 
 

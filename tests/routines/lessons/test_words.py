@@ -1,4 +1,4 @@
-"""Words of a lesson go through the translation in scripts and Python too; templates are held by tests/test_template_words.py."""
+"""Words of a lesson go through the translation in scripts too; templates and Python are held beside these folders."""
 
 import re
 from pathlib import Path
@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from routines.lessons.words import board_words, lectern_words, log_words, replay_words, status_words
-from tests.bare_words import in_python, in_script
+from tests.bare_words import in_script
 
 ROOT = Path(__file__).parents[3]
 SCRIPTS = [
@@ -14,19 +14,6 @@ SCRIPTS = [
     ROOT / "static/js/theme.js",
     ROOT / "static/js/text_limits.js",
     ROOT / "static/js/await_pairing.js",
-]
-# What the engine is told and the spoken title are in the count's language, not the page's.
-IN_THE_COUNTS_LANGUAGE = {
-    "By {step} from {start}",
-    "Back by {step} from {start}",
-    "De {step} en {step} desde {start}",
-    "Hacia atrás de {step} en {step} desde {start}",
-}
-PYTHON = [
-    *sorted(ROOT.glob("routines/lessons/**/*.py")),
-    ROOT / "accounts/names_asked.py",
-    ROOT / "routines/plans/forms/claim.py",
-    ROOT / "routines/plans/suggestions/counted_before.py",
 ]
 
 
@@ -37,12 +24,6 @@ def named(path: Path) -> str:
 @pytest.mark.parametrize("path", SCRIPTS, ids=named)
 def test_no_bare_words_in_a_script(path):
     assert in_script(path.read_text(encoding="utf-8")) == []
-
-
-@pytest.mark.parametrize("path", PYTHON, ids=named)
-def test_no_bare_sentence_in_python(path):
-    found = in_python(path.read_text(encoding="utf-8"))
-    assert [words for words in found if words not in IN_THE_COUNTS_LANGUAGE] == []
 
 
 @pytest.mark.parametrize(
@@ -71,11 +52,6 @@ def test_bare_words_in_a_script_are_found(source):
 )
 def test_names_of_things_in_a_script_are_not(source):
     assert in_script(source) == []
-
-
-def test_a_bare_sentence_in_python_is_found():
-    assert in_python('raise EventRefused("text", f"That is {n} characters long.")') == ["That is "]
-    assert in_python('"""Says so."""\nwords = _("That is long.")\nraise ValueError("A fault of ours")') == []
 
 
 def test_every_word_that_a_script_asks_for_is_there():
