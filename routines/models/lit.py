@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import chain, islice
 
 from routines.counting import Claim, Grid
+from routines.counting.audience import level_of
 from routines.counting.claims import (
     DigitClaim,
     DigitRunClaim,
@@ -18,6 +19,7 @@ from routines.counting.claims import (
     StepClaim,
     SumsClaim,
 )
+from routines.counting.patterns.ranking import barred_places
 from routines.words import SpokenPattern, ended_runs
 
 MOST_LIT = 2
@@ -38,8 +40,9 @@ def lit_by_itself(
         if not _cover_it_twice(grid, *lit, target):
             lit.append(target)
     if len(lit) < MOST_LIT:
-        wanting = worth_believing(grid, found) if lit[0].holds == "always" else always(found, ringed)
-        lit += islice((one for one in wanting if not _cover_it_twice(grid, lit[0], one)), 1)
+        passing = worth_believing(grid, found) if lit[0].holds == "always" else ()
+        beside = (one for one in chain(passing, always(found, ringed)) if not _cover_it_twice(grid, lit[0], one))
+        lit += islice(beside, 1)
     return lit
 
 
@@ -69,13 +72,11 @@ def worth_believing(grid: Grid, found: Sequence[SpokenPattern]) -> Iterator[Spok
     passing = [
         pattern
         for pattern in found
-        if pattern.breaks_at
-        and pattern.breaks_at <= NEAR_THE_VIEW * grid.terms
-        and _is_mostly_written(grid, pattern.claim)
+        if pattern.breaks_at and pattern.breaks_at <= NEAR_THE_VIEW * grid.terms and _may_come_first(grid, pattern)
     ]
     yield from _of(passing, DigitRunClaim)
     ended = (idea.pattern for idea in ended_runs(grid, audience=found[0].audience)) if found else ()
-    yield from (pattern for pattern in ended if _is_mostly_written(grid, pattern.claim))
+    yield from (pattern for pattern in ended if _may_come_first(grid, pattern))
     yield from _of(passing, DigitClaim)
     yield from (pattern for pattern in passing if _in_line(pattern.claim))
 
@@ -102,11 +103,6 @@ def _in_line(claim: Claim) -> bool:
     return isinstance(claim, LandmarksClaim) and claim.lie != "scattered"
 
 
-def _is_mostly_written(grid: Grid, claim: Claim) -> bool:
-    """Whether more than half of the counts in view write the digit that a claim speaks of."""
-    place = claim.place if isinstance(claim, DigitClaim | DigitRunClaim) else None
-    if not place or place < 0:
-        return True
-    count = grid.count
-    written = [n for n in range(1, grid.terms + 1) if abs(count.value(n)) >= 10**place]
-    return 2 * len(written) > grid.terms
+def _may_come_first(grid: Grid, pattern: SpokenPattern) -> bool:
+    """Whether a class of this level may meet it first: no total, no digit hardly written, no multiple still unknown."""
+    return barred_places(pattern.claim, grid, level_of(pattern.audience)) == 0

@@ -2,60 +2,26 @@
 
 `find` gives every claim of its family that is true of the view and can be seen in it, with the first term that breaks
 it when the count goes on. `completed` fills in what a claim leaves out, in every way it may be meant. `judge` judges a
-complete claim. Adding a family: its type in `claims.py`, a module here with a line in `MODULES`, its sentences in
-`routines.words`, a test.
+complete claim. Adding a family: its type in `claims.py`, a module of its name here, its sentences in `routines.words`,
+a test.
 """
 
 from __future__ import annotations
 
 from functools import lru_cache
+from importlib import import_module
 from types import ModuleType
 
 from ..audience import Audience, level_of
-from ..claims import (
-    Claim,
-    DigitClaim,
-    DigitRunClaim,
-    DigitSumClaim,
-    HowManyClaim,
-    LandmarksClaim,
-    NeighbourClaim,
-    OppositesClaim,
-    RemainderClaim,
-    StepClaim,
-    SumsClaim,
-    TableClaim,
-)
+from ..claims import FAMILIES, Claim
 from ..grid import Grid
 from ..results import Pattern
-from . import (
-    digit,
-    digit_run,
-    digit_sum,
-    how_many,
-    landmarks,
-    neighbour,
-    opposites,
-    remainder,
-    step,
-    sums,
-    table,
-)
 from .follows import implied as implied_by_others
 from .ranking import in_order
 
+# Each module bears the name of its family: "how-many" is looked for by how_many.py.
 MODULES: dict[type[Claim], ModuleType] = {
-    StepClaim: step,
-    NeighbourClaim: neighbour,
-    DigitClaim: digit,
-    DigitRunClaim: digit_run,
-    DigitSumClaim: digit_sum,
-    RemainderClaim: remainder,
-    LandmarksClaim: landmarks,
-    HowManyClaim: how_many,
-    SumsClaim: sums,
-    TableClaim: table,
-    OppositesClaim: opposites,
+    claim: import_module(f".{family.replace('-', '_')}", __name__) for family, claim in FAMILIES.items()
 }
 FINDERS = tuple(module.find for module in MODULES.values())
 KEPT_GRIDS = 64  # of some tens of kilobytes each

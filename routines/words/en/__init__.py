@@ -5,12 +5,12 @@ from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun
 from . import names
-from .answers import ANSWERS, ASKED_BACK
+from .answers import ANSWERS
 from .folds import FOLDS
 from .locating import LOCATING
 from .next_counts import NEXT_COUNTS
 from .paper import PAPER
-from .patterns import PATTERNS
+from .patterns import ASKED_BACK, PATTERNS
 from .probes import PROBES
 from .replies import REPLIES
 from .ringed import COINS, RINGED

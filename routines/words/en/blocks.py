@@ -116,3 +116,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "note.restart": ("at {until} the {feat} {restart} {y}",),
     "note.plain": ("it stops at {until}",),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "digit": "Which digit do you mean? Put your finger on it, line by line.",
+    "digit of a part": "Which part of each one do you mean? Put your finger on it, line by line.",
+    "digit-sum": "Add the digits of one more count. What do you get there?",
+    "remainder": "How can you tell for a count that is not on the board yet?",
+}

@@ -56,3 +56,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "many.reason-bare": ("{jumps}",),
     "many.note": ("it is different at {until}", "that changes at {until}"),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "landmarks": "How many jumps from one of them to the next? Why there?",
+    "how-many": "Circle them in one stretch. How many will stand in the next one?",
+}

@@ -60,3 +60,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "run.reason-list": ("{in_line} {some} have {feats} {series}", "{in_line} the {feats} are {series}"),
     "run.reason-list-count": ("{some} have {feats} {series}", "at the start the {feats} are {series}"),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "step": "Show me one jump. Is it the same from the end of a line to the next?",
+    "neighbour": "Point to two cells where you see it. Which jumps lie between them?",
+    "digit-run": "Which digit do you follow? What would it be in the next cell?",
+    "digit-run of a part": "Which part of each one do you follow? What would it be in the next cell?",
+    "table": "Which count is it, and how many jumps make it?",
+}

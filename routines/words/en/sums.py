@@ -66,3 +66,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "opposites.note": ("at {until} one more pair comes, {low} and {high}",),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "sums": "Try another place on the grid. What stays the same, and what moves?",
+    "opposites": "Where would the next pair stand?",
+}

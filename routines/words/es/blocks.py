@@ -125,3 +125,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "note.restart": ("en {until} {the_feat} {restart} {y}",),
     "note.plain": ("deja de cumplirse en {until}",),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "digit": "¿Qué cifra dices? Señálala con el dedo, línea por línea.",
+    "digit of a part": "¿Qué parte de cada uno dices? Señálala con el dedo, línea por línea.",
+    "digit-sum": "Suma las cifras de un número más. ¿Cuánto da allí?",
+    "remainder": "¿Cómo lo sabes de un número que todavía no está escrito?",
+}

@@ -65,3 +65,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "many.reason-bare": ("{jumps}",),
     "many.note": ("en {until} cambia", "eso cambia en {until}"),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "landmarks": "¿Cuántos saltos hay de uno al siguiente? ¿Por qué allí?",
+    "how-many": "Enciérralos en un tramo. ¿Cuántos habrá en el siguiente?",
+}

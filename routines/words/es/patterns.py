@@ -11,3 +11,11 @@ PATTERNS: dict[str, tuple[str, ...]] = {
     **verdicts.SENTENCES,
     **frames.SENTENCES,
 }
+
+# By the family of the pattern that a child named; of a part where that is read off a part, not off a digit.
+ASKED_BACK: dict[str, str] = {
+    **steps.ASKED_BACK,
+    **blocks.ASKED_BACK,
+    **landmarks.ASKED_BACK,
+    **sums.ASKED_BACK,
+}

@@ -69,3 +69,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "run.reason-list-count": ("{the_feats} de {some} son {series}", "al principio {the_feats} son {series}"),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "step": "Muéstrame un salto. ¿Es igual del final de una línea a la siguiente?",
+    "neighbour": "Señala dos casillas donde se ve. ¿Qué saltos hay entre ellas?",
+    "digit-run": "¿Qué cifra sigues? ¿Cuál sería en la próxima casilla?",
+    "digit-run of a part": "¿Qué parte de cada uno sigues? ¿Cuál sería en la próxima casilla?",
+    "table": "¿Qué número de la cuenta es y cuántos saltos lo forman?",
+}

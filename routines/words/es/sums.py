@@ -72,3 +72,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "opposites.note": ("en {until} llega una pareja más, {low} y {high}",),
 }
+
+# What a teacher may ask back. Wording: common practice, no source.
+ASKED_BACK: dict[str, str] = {
+    "sums": "Prueba en otro lugar. ¿Qué se queda igual y qué cambia?",
+    "opposites": "¿Dónde estaría la próxima pareja?",
+}
