@@ -22,6 +22,7 @@ from routines.paper.substitute import substitute_sheet
 from routines.plans.actions import start_routine
 from routines.plans.forms.typed import typed_from
 from routines.templatetags import countfold
+from routines.worked_out import says
 
 pytestmark = pytest.mark.django_db
 
@@ -45,6 +46,7 @@ def drawn(monkeypatch):
 
     monkeypatch.setattr(countfold.drawing, "draw_grid", noting(countfold.drawing.draw_grid))
     monkeypatch.setattr(picture, "draw_grid", noting(picture.draw_grid))
+    monkeypatch.setattr(says, "draw_grid", noting(says.draw_grid))
 
     def since(size: str) -> list[list[object]]:
         taken = [lit for of_size, lit in seen if of_size == size]
