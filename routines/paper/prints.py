@@ -5,7 +5,9 @@ from dataclasses import dataclass
 from datetime import time
 
 from django.utils.safestring import SafeString
+from django.utils.translation import gettext_lazy as _
 
+from accounts.translated import Translated
 from routines.models import Lesson
 from routines.paper.document import Document
 from routines.paper.follow_up import follow_up_sheets
@@ -37,19 +39,21 @@ def _poster(subject: Subject, wishes: Wishes) -> list[SafeString]:
 class Print:
     """What it is called, how many pages it usually has, and how its sheets are made."""
 
-    label: str
+    label: Translated
     pages: int
     sheets: Callable[[Subject, Wishes], list[SafeString]]
 
 
 PRINTS: dict[str, Print] = {
-    "plan": Print("plan page", 1, lambda subject, wishes: [plan_sheet(subject)]),
+    "plan": Print(_("plan page"), 1, lambda subject, wishes: [plan_sheet(subject)]),
     "substitute": Print(
-        "for a substitute", 2, lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)]
+        _("for a substitute"), 2, lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)]
     ),
-    "poster": Print("poster", 1, _poster),
-    "recording": Print("recording sheets", 3, lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts))),
-    "follow-up": Print("follow-up", 2, lambda subject, wishes: follow_up_sheets(subject)),
+    "poster": Print(_("poster"), 1, _poster),
+    "recording": Print(
+        _("recording sheets"), 3, lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts))
+    ),
+    "follow-up": Print(_("follow-up"), 2, lambda subject, wishes: follow_up_sheets(subject)),
 }
 
 

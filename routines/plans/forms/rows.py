@@ -20,17 +20,17 @@ from routines.plans.forms.typed import ROWS, Typed, row_numbers
 MOST_ROUTES = 6
 
 SORTS = {
-    "own": "my guess",
-    "easy": "easy",
-    "deeper": "deeper",
-    "not-for-long": "not for long",
-    "not-so": "not so",
-    "slip": "a slip",
+    "own": _("my guess"),
+    "easy": _("easy"),
+    "deeper": _("deeper"),
+    "not-for-long": _("not for long"),
+    "not-so": _("not so"),
+    "slip": _("a slip"),
 }
 OUTCOMES = {
-    Outcome.NOT_YET: "it was not there yet",
-    Outcome.AS_PLANNED: "it went as planned",
-    Outcome.READY_FOR_MORE: "they are ready for more",
+    Outcome.NOT_YET: _("it was not there yet"),
+    Outcome.AS_PLANNED: _("it went as planned"),
+    Outcome.READY_FOR_MORE: _("they are ready for more"),
 }
 
 
