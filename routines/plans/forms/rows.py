@@ -13,9 +13,9 @@ from routines.errors import say
 from routines.models.declared import declared
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
+from routines.plans.forms.draft import ROWS, Typed, row_numbers
 from routines.plans.forms.fields import choice, short_text, whole_number, written
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS
-from routines.plans.forms.typed import ROWS, Typed, row_numbers
 
 MOST_ROUTES = 6
 
