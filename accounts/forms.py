@@ -1,13 +1,13 @@
 """The forms of people and of the school."""
 
 import zoneinfo
-from calendar import month_name
 from typing import Any
 
 from django import forms
 from django.contrib.auth import authenticate
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
+from django.utils.dates import MONTHS
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
@@ -190,7 +190,7 @@ class SchoolForm(ModelForm[School]):
     year_starts_month = forms.TypedChoiceField(
         label=_("The school year starts in"),
         coerce=int,
-        choices=[(number, name) for number, name in enumerate(month_name) if number],
+        choices=list(MONTHS.items()),
         initial=8,
         error_messages={"invalid_choice": _("Choose a month.")},
     )

@@ -164,6 +164,13 @@ class _Sentences(ast.NodeVisitor):
             self._shown_values(node.value)
         self.generic_visit(node)
 
+    def visit_Dict(self, node: ast.Dict) -> None:
+        for key, value in zip(node.keys, node.values, strict=True):
+            said = isinstance(value, ast.Constant) and isinstance(value.value, str) and TWO_WORDS.match(value.value)
+            if said and getattr(key, "value", "") != "class":
+                self._shown(value)
+        self.generic_visit(node)
+
     def visit_Expr(self, node: ast.Expr) -> None:
         if not isinstance(node.value, ast.Constant):  # a string by itself is a docstring
             self.generic_visit(node)
@@ -204,6 +211,7 @@ class _Sentences(ast.NodeVisitor):
                 self._shown(pair.elts[1])
 
 
+TWO_WORDS = re.compile(r"[a-z]+ [a-z ,]+$")
 VALUE = "n7"  # stands where a value will
 
 

@@ -131,6 +131,7 @@ def test_every_translation_can_be_translated(path):
         'messages.success(request, "Saved.")',
         'messages.success(request, f"{n} saved" if n else "none")',
         'title = f"Grade {name}"',
+        'WANTED = {"row": "in one row"}',
     ],
 )
 def test_bare_words_in_python_are_found(source):

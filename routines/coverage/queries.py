@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Count
+from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from accounts.translated import Translated
@@ -12,6 +13,8 @@ from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models import Lesson, Routine
 
 FEW = 3
+
+AMOUNTS = {"none": _("none"), "few": _("few"), "good": _("good")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +35,10 @@ class CoverageCell:
     def amount(self) -> str:
         """none, few (1 to 3) or good (4 or more)."""
         return "none" if not self.available else "few" if self.available <= FEW else "good"
+
+    @property
+    def amount_in_words(self) -> str:
+        return str(AMOUNTS[self.amount])
 
 
 @dataclass(frozen=True, slots=True)

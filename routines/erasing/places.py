@@ -1,5 +1,7 @@
 """The columns from which words are taken out, and what each is called on the page."""
 
+from django.utils.translation import gettext_lazy as _
+
 from accounts.people_words import WordsColumn
 from routines.models.people_words import ALL, COLUMNS
 
@@ -7,27 +9,27 @@ from routines.models.people_words import ALL, COLUMNS
 ELSEWHERE = tuple(column for column in ALL if column not in COLUMNS)
 
 CALLED = {
-    "routines.Routine.title": "titles of counts",
-    "routines.Routine.story": "stories of counts",
-    "routines.Routine.search_text": "the bank’s search",
-    "routines.RoutineVersion.plan": "saved plans, older saves too",
-    "routines.PlanDraft.fields": "plans being written",
-    "routines.ImportFile.name": "names of files brought in",
-    "routines.ImportFile.plans": "files brought in",
-    "routines.ImportFile.refused": "files brought in: what could not be added",
-    "routines.Job.title": "titles of booklets",
-    "routines.Job.said": "what was said of booklets and files",
-    "routines.RoutineNote.text": "notes on counts",
-    "routines.Suggestion.why": "suggestions to colleagues",
-    "routines.LessonEvent.data": "lessons: what was said, written and noticed",
-    "routines.Reflection.seen": "reflections: what was seen",
-    "routines.Reflection.stuck": "reflections: where it was hard",
-    "routines.Reflection.next_step": "reflections: what comes next",
-    "routines.Reflection.to_next_year": "notes to next year",
+    "routines.Routine.title": _("titles of counts"),
+    "routines.Routine.story": _("stories of counts"),
+    "routines.Routine.search_text": _("the bank’s search"),
+    "routines.RoutineVersion.plan": _("saved plans, older saves too"),
+    "routines.PlanDraft.fields": _("plans being written"),
+    "routines.ImportFile.name": _("names of files brought in"),
+    "routines.ImportFile.plans": _("files brought in"),
+    "routines.ImportFile.refused": _("files brought in: what could not be added"),
+    "routines.Job.title": _("titles of booklets"),
+    "routines.Job.said": _("what was said of booklets and files"),
+    "routines.RoutineNote.text": _("notes on counts"),
+    "routines.Suggestion.why": _("suggestions to colleagues"),
+    "routines.LessonEvent.data": _("lessons: what was said, written and noticed"),
+    "routines.Reflection.seen": _("reflections: what was seen"),
+    "routines.Reflection.stuck": _("reflections: where it was hard"),
+    "routines.Reflection.next_step": _("reflections: what comes next"),
+    "routines.Reflection.to_next_year": _("notes to next year"),
 }
 ELSEWHERE_CALLED = {
-    "accounts": "names of people and of the school (changed on the page of people)",
-    "grade_bands": "names of grades, classes, years and standards (changed on the pages of classes and grades)",
+    "accounts": _("names of people and of the school (changed on the page of people)"),
+    "grade_bands": _("names of grades, classes, years and standards (changed on the pages of classes and grades)"),
 }
 
 # These columns go with another one, so they are chosen together: search and titles follow what is saved.
@@ -44,4 +46,4 @@ def author_of(column: WordsColumn) -> str:
 
 
 def called(column: WordsColumn) -> str:
-    return CALLED[str(column)]
+    return str(CALLED[str(column)])

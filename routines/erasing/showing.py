@@ -86,7 +86,7 @@ def shown(findings: Findings, sought: Sought, *, reader: User, whose: int | None
         for name, standing in findings.places.items()
         if name in columns
     ]
-    return Shown(places, [(ELSEWHERE_CALLED[app], number) for app, number in findings.elsewhere.items()])
+    return Shown(places, [(str(ELSEWHERE_CALLED[app]), number) for app, number in findings.elsewhere.items()])
 
 
 def _place(column: WordsColumn, standing: Standing, sought: Sought, *, reader: User, whose: int | None) -> Place:

@@ -9,7 +9,7 @@ import pytest
 from django.test import Client
 from django.urls import URLPattern, get_resolver
 
-from routines.plans.forms.typed import ROWS
+from routines.plans.forms.draft import ROWS
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.plan_sheets import answer_fields, sheet, stop_fields
 

@@ -18,18 +18,29 @@ from routines.models import Routine
 from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
 
 SHOWS = {
-    "landmarks": ("landmarks line up", ("landmarks",)),
-    "digits": ("digits repeat", ("digit", "digit-run", "digit-sum")),
-    "jumps": ("equal jumps", ("neighbour",)),
-    "remainders": ("same remainder", ("remainder",)),
-    "how-many": ("how many in each", ("how-many",)),
-    "sums": ("equal sums", ("sums",)),
-    "table": ("a times table", ("table",)),
-    "opposites": ("opposites", ("opposites",)),
+    "landmarks": (_("landmarks line up"), ("landmarks",)),
+    "digits": (_("digits repeat"), ("digit", "digit-run", "digit-sum")),
+    "jumps": (_("equal jumps"), ("neighbour",)),
+    "remainders": (_("same remainder"), ("remainder",)),
+    "how-many": (_("how many in each"), ("how-many",)),
+    "sums": (_("equal sums"), ("sums",)),
+    "table": (_("a times table"), ("table",)),
+    "opposites": (_("opposites"), ("opposites",)),
 }
-STEPS = {"small": "less than 1", "ones": "1 to 9", "tens": "10 and more"}
-TAUGHT = {"not-yet": "not yet", "this-year": "this year", "ever": "ever"}
-WHOSE = {"mine": "mine", "team": "my team"}
+STEPS = {"small": _("less than 1"), "ones": _("1 to 9"), "tens": _("10 and more")}
+TAUGHT = {"not-yet": _("not yet"), "this-year": _("this year"), "ever": _("ever")}
+WHOSE = {"mine": _("mine"), "team": _("my team")}
+KINDS = {
+    Kind.WHOLE: _("whole"),
+    Kind.DECIMAL: _("decimal"),
+    Kind.FRACTION: _("fraction"),
+    Kind.LENGTH: _("length"),
+    Kind.MASS: _("mass"),
+    Kind.CAPACITY: _("capacity"),
+    Kind.MONEY: _("money"),
+    Kind.CLOCK: _("clock"),
+    Kind.ELAPSED: _("elapsed"),
+}
 SORTS = {"newest": _("Newest first"), "taught": _("Most taught this year first"), "title": _("By title")}
 LONGEST_LOOKED_FOR = 100
 
@@ -155,10 +166,10 @@ class BankFilter:
         return [Choice(value, label, value in self.steps) for value, label in STEPS.items()]
 
     def kind_choices(self) -> list[Choice]:
-        return [Choice(kind, kind, kind in self.kinds) for kind in Kind]
+        return [Choice(kind, KINDS[kind], kind in self.kinds) for kind in Kind]
 
     def shows_choices(self) -> list[Choice]:
-        return [Choice(value, label, value in self.shows) for value, (label, _) in SHOWS.items()]
+        return [Choice(value, label, value in self.shows) for value, (label, _families) in SHOWS.items()]
 
     def taught_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.taught) for value, label in TAUGHT.items()]

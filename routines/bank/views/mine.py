@@ -13,7 +13,7 @@ from accounts.requests import SignedInRequest
 from grade_bands.models import SchoolYear
 from routines.bank.cards import cards_of
 from routines.models import PlanDraft, Routine
-from routines.plans.forms.typed import only, read_draft
+from routines.plans.forms.draft import only, read_draft
 
 SHOWN_AT_MOST = 60
 

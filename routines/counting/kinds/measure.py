@@ -12,7 +12,7 @@ from ..style import LARGEST_DENOMINATOR, Style
 from .fraction import kept_denominator
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed, keep_over
-from .measure_typed import read_measure
+from .measure_parsing import read_measure
 from .names import Kind
 from .number_words import negative
 from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole

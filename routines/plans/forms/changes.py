@@ -12,8 +12,7 @@ from routines.counting import Kind
 from routines.counting.count import MOST_TERMS
 from routines.models.declared import declared
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Stop
-from routines.plans.forms.limits import rows_left, section_is_full
-from routines.plans.forms.typed import (
+from routines.plans.forms.draft import (
     COUNT,
     HIGHEST_ROW,
     ROWS,
@@ -25,6 +24,7 @@ from routines.plans.forms.typed import (
     rows,
     with_rows,
 )
+from routines.plans.forms.limits import rows_left, section_is_full
 
 ADDED = {
     "expected": gettext_lazy("A guess was added."),

@@ -17,18 +17,18 @@ from routines.plans.forms.fields import choice, short_text
 from routines.plans.forms.number_kinds import BELOW_ZERO, KINDS, LIMITS, USUAL
 
 WANTED = {
-    "column": "landmarks stand in one column",
-    "row": "landmarks stand in one row",
-    "diagonal": "landmarks walk down a diagonal",
-    "ends": "each column keeps its last digit or part",
-    "turns": "last digits or parts take turns in each column",
-    "many": "landmarks come in a rhythm",
-    "table": "a times table",
-    "opposites": "opposites: a number and its negative",
+    "column": _("landmarks stand in one column"),
+    "row": _("landmarks stand in one row"),
+    "diagonal": _("landmarks walk down a diagonal"),
+    "ends": _("each column keeps its last digit or part"),
+    "turns": _("last digits or parts take turns in each column"),
+    "many": _("landmarks come in a rhythm"),
+    "table": _("a times table"),
+    "opposites": _("opposites: a number and its negative"),
 }
-OFF = {"": "anywhere", "on": "on a multiple of the step", "off": "off the multiples of the step"}
+OFF = {"": _("anywhere"), "on": _("on a multiple of the step"), "off": _("off the multiples of the step")}
 FILLS_TRIED: dict[str, Translated] = {
-    "": "across or down",
+    "": _("across or down"),
     Fill.ACROSS: FILLS[Fill.ACROSS],
     Fill.DOWN: FILLS[Fill.DOWN],
 }

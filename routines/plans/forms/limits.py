@@ -5,7 +5,7 @@ from django.utils.translation import gettext_lazy
 
 from accounts.kept_text import MOST_CHARACTERS
 from routines.models.plan_document import LIST_LIMIT
-from routines.plans.forms.typed import Typed, row_numbers
+from routines.plans.forms.draft import Typed, row_numbers
 
 ROW_WORDS = {
     "stops": gettext_lazy("stops"),

@@ -1,17 +1,19 @@
 """What the plan's forms say and offer of each kind of number."""
 
+from django.utils.translation import gettext_lazy as _
+
 from routines.counting import Kind
 
 KINDS = {
-    Kind.WHOLE: "whole numbers",
-    Kind.DECIMAL: "decimals",
-    Kind.FRACTION: "fractions",
-    Kind.LENGTH: "lengths",
-    Kind.MASS: "masses",
-    Kind.CAPACITY: "capacities",
-    Kind.MONEY: "money",
-    Kind.CLOCK: "clock times",
-    Kind.ELAPSED: "elapsed times",
+    Kind.WHOLE: _("whole numbers"),
+    Kind.DECIMAL: _("decimals"),
+    Kind.FRACTION: _("fractions"),
+    Kind.LENGTH: _("lengths"),
+    Kind.MASS: _("masses"),
+    Kind.CAPACITY: _("capacities"),
+    Kind.MONEY: _("money"),
+    Kind.CLOCK: _("clock times"),
+    Kind.ELAPSED: _("elapsed times"),
 }
 
 # What a teacher might type for start and step, shown while a field is empty.

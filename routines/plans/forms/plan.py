@@ -18,10 +18,10 @@ from routines.models.facts import LANGUAGES, area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.forms.count import CountForm
+from routines.plans.forms.draft import Typed, claim_text, lit_was_chosen, only
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
-from routines.plans.forms.typed import Typed, claim_text, lit_was_chosen, only
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 

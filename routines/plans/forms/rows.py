@@ -13,24 +13,24 @@ from routines.errors import say
 from routines.models.declared import declared
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
+from routines.plans.forms.draft import ROWS, Typed, row_numbers
 from routines.plans.forms.fields import choice, short_text, whole_number, written
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS
-from routines.plans.forms.typed import ROWS, Typed, row_numbers
 
 MOST_ROUTES = 6
 
 SORTS = {
-    "own": "my guess",
-    "easy": "easy",
-    "deeper": "deeper",
-    "not-for-long": "not for long",
-    "not-so": "not so",
-    "slip": "a slip",
+    "own": _("my guess"),
+    "easy": _("easy"),
+    "deeper": _("deeper"),
+    "not-for-long": _("not for long"),
+    "not-so": _("not so"),
+    "slip": _("a slip"),
 }
 OUTCOMES = {
-    Outcome.NOT_YET: "it was not there yet",
-    Outcome.AS_PLANNED: "it went as planned",
-    Outcome.READY_FOR_MORE: "they are ready for more",
+    Outcome.NOT_YET: _("it was not there yet"),
+    Outcome.AS_PLANNED: _("it went as planned"),
+    Outcome.READY_FOR_MORE: _("they are ready for more"),
 }
 
 

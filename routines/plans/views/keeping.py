@@ -14,8 +14,8 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from routines.models import PlanDraft
+from routines.plans.forms.draft import Typed, lit_was_chosen
 from routines.plans.forms.plan import PlanForm
-from routines.plans.forms.typed import Typed, lit_was_chosen
 from routines.words_erased.late_words import what_went
 
 from .open_plan import OpenPlan, TooLong, became, open_plan

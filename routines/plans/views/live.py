@@ -23,8 +23,8 @@ from routines.models.facts import count_in_words
 from routines.models.lit import MOST_LIT
 from routines.models.shown_ideas import dying_ideas, same_subject
 from routines.models.shown_plan import ShownPattern, ShownPlan
+from routines.plans.forms.draft import claim_text, clean_typed, only
 from routines.plans.forms.plan import PlanForm, text_of_claim
-from routines.plans.forms.typed import claim_text, clean_typed, only
 from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
 from routines.words import SpokenPattern, check

@@ -15,8 +15,8 @@ from routines.models.plan_differences import PARTS, changes_between
 from routines.models.plan_document import Plan
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.actions import StaleSave, save_version
+from routines.plans.forms.draft import typed_from
 from routines.plans.forms.plan import PlanForm
-from routines.plans.forms.typed import typed_from
 
 from .history import plan_or_none
 from .open_plan import HIGHEST_VERSION, OpenPlan, open_plan

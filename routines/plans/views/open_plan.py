@@ -21,8 +21,8 @@ from grade_bands.models import Grade
 from routines.counting import Fill, Kind
 from routines.models import PlanDraft, Routine, RoutineVersion
 from routines.plans.actions import keep_draft
+from routines.plans.forms.draft import Typed, clean_typed, only, read_draft, read_typed, typed_from
 from routines.plans.forms.limits import too_long
-from routines.plans.forms.typed import Typed, clean_typed, only, read_draft, read_typed, typed_from
 
 STEPS_KEPT = 10
 HIGHEST_VERSION = 999_999

@@ -23,9 +23,9 @@ from routines.errors import say
 from routines.models.shown_ideas import ideas_to_show
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.forms.design import DesignForm
+from routines.plans.forms.draft import clean_typed, only, rows
 from routines.plans.forms.fields import shorten
 from routines.plans.forms.plan import PlanForm, text_of_claim
-from routines.plans.forms.typed import clean_typed, only, rows
 from routines.plans.suggestions.answers import suggest_answers
 from routines.plans.suggestions.appearing import look_for
 from routines.plans.suggestions.designs import designs_for

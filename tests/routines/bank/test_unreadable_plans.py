@@ -14,7 +14,7 @@ from routines.exchange.writing import written
 from routines.jobs.runner import do_next
 from routines.models import ImportFile, Job, PlanDraft, Routine, RoutineVersion
 from routines.models.plan_reading import PlanError, read_document
-from routines.plans.forms.typed import read_draft
+from routines.plans.forms.draft import read_draft
 from tests.accounts.test_text import JSON_VALUES
 from tests.routines.lessons.making import open_lesson, paired
 from tests.routines.making import SEVENS, make_lesson, make_routine

@@ -5,9 +5,9 @@ from django import forms
 
 from routines.models.declared import declared, declared_at, paths_of_words
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, CountTyped, NextCount, Plan, Stop
+from routines.plans.forms.draft import ROWS
 from routines.plans.forms.fields import written
 from routines.plans.forms.rows import AnswerRow, StopRow
-from routines.plans.forms.typed import ROWS
 
 
 def test_a_field_has_its_label_its_bounds_and_its_default():

@@ -7,7 +7,7 @@ from django.urls import reverse
 
 from routines.models import PlanDraft
 from routines.plans.forms.changes import UnknownChange, apply_change
-from routines.plans.forms.typed import rows
+from routines.plans.forms.draft import rows
 from tests.routines.plan_sheets import answer_fields, sheet, stop_fields
 
 pytestmark = pytest.mark.django_db

@@ -8,7 +8,7 @@ from django.urls import reverse
 from accounts.kept_text import MOST_CHARACTERS
 from routines.models import PlanDraft, Routine
 from routines.plans.forms.changes import apply_change
-from routines.plans.forms.typed import claim_text, row_numbers, rows
+from routines.plans.forms.draft import claim_text, row_numbers, rows
 from tests.routines.plan_sheets import answer_fields, saved_plan, sheet, stop_fields
 
 pytestmark = pytest.mark.django_db

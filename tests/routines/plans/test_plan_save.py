@@ -7,7 +7,7 @@ from django.urls import reverse
 
 from routines.models import PlanDraft, Routine
 from routines.models.plan_document import Target
-from routines.plans.forms.typed import claim_text
+from routines.plans.forms.draft import claim_text
 from tests.routines.plan_sheets import answer_fields, saved_plan, sheet, stop_fields
 
 pytestmark = pytest.mark.django_db
