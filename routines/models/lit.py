@@ -23,7 +23,7 @@ from routines.counting.patterns.ranking import barred_places
 from routines.words import SpokenPattern, ended_runs
 
 MOST_LIT = 2
-# What always holds is taken from the most noticeable, among which is nothing that a class of this level would not meet.
+# What always holds, and landmarks, are taken from the most noticeable: among them is nothing that the level would not meet.
 MOST_NOTICEABLE = 6
 # An end that comes later than this many times the counts in view is no end that a class meets.
 NEAR_THE_VIEW = 1.5
@@ -78,7 +78,7 @@ def worth_believing(grid: Grid, found: Sequence[SpokenPattern]) -> Iterator[Spok
     ended = (idea.pattern for idea in ended_runs(grid, audience=found[0].audience)) if found else ()
     yield from (pattern for pattern in ended if _may_come_first(grid, pattern))
     yield from _of(passing, DigitClaim)
-    yield from (pattern for pattern in passing if _in_line(pattern.claim))
+    yield from (pattern for pattern in passing if _in_line(pattern.claim) and pattern in found[:MOST_NOTICEABLE])
 
 
 def _of(patterns: Iterable[SpokenPattern], family: type[Claim]) -> Iterator[SpokenPattern]:

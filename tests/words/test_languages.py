@@ -8,6 +8,10 @@ import pytest
 
 from routines.counting import Count, Kind
 from routines.counting.claims import FAMILIES
+from routines.counting.kinds.clock_words import PARTS_OF_DAY
+from routines.counting.kinds.number_words import JOINTS
+from routines.counting.kinds.unit_names import NAMES
+from routines.counting.kinds.units import UNITS
 from routines.counting.languages import LANGUAGES as SAID
 from routines.counting.named_multiples import NAMED
 from routines.drawing.words import WORDS
@@ -92,6 +96,12 @@ def test_drawings_say_the_same_in_every_language() -> None:
             assert (set(ours) if isinstance(ours, Mapping) else holes(ours)) == (
                 set(english) if isinstance(english, Mapping) else holes(english)
             ), name
+
+
+def test_units_days_and_joints_are_named_in_every_language() -> None:
+    for language in LANGUAGES:
+        assert {unit for unit, code in NAMES if code == language} == set(UNITS)
+    assert set(JOINTS) == set(PARTS_OF_DAY) == set(LANGUAGES)
 
 
 def test_what_is_spoken_is_what_numbers_are_said_in() -> None:

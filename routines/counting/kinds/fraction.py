@@ -9,6 +9,7 @@ from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Typed, keep_over
 from .names import Kind
+from .number_words import JOINTS
 from .numerals import read_numeral, split_sign, tidy
 from .piece import Piece
 
@@ -83,7 +84,7 @@ class FractionNumber(NumberKind):
             if self.style.wholes == "fraction":
                 return said
             whole = say_fraction(value, 1, mixed=True, language=language)
-            return f"{said}, o {whole}" if language == "es" else f"{said}, or {whole}"
+            return JOINTS[language].or_as_well.format(said, whole)
         if value.denominator == 1:
             return say_fraction(value, 1, mixed=True, language=language)
         return say_fraction(value, self._over(value), mixed=self.style.shape == "mixed", language=language)

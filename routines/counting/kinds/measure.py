@@ -14,7 +14,7 @@ from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed, keep_over
 from .measure_parsing import read_measure
 from .names import Kind
-from .number_words import negative
+from .number_words import JOINTS, negative
 from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
 from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
@@ -207,7 +207,7 @@ class Measure(NumberKind):
             places, over = self._places_of(amount), self._over(amount)
             mixed = self.style.shape == "mixed"
             said.append(say_units(amount, self.small.symbol, language, over=over, places=places, mixed=mixed))
-        words = (" y " if language == "es" else " ").join(said)
+        words = JOINTS[language].units.format(*said) if len(said) == 2 else said[0]
         return negative(words, language) if value < 0 else words
 
 

@@ -12,7 +12,7 @@ from .currency import CoinName, Currency, currency_named
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Typed
 from .names import Kind
-from .number_words import cardinal, counted, equal_parts, joined, negative
+from .number_words import JOINTS, cardinal, counted, equal_parts, joined, negative
 from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
 
@@ -112,8 +112,8 @@ class Money(NumberKind):
         if currency.digits and not currency.small.one:
             said = _main_only(main, small, currency, language)
         elif main and small:
-            link = "con" if language == "es" else "and"
-            said = f"{_said(main, currency.main, language)} {link} {_said(small, currency.small, language)}"
+            both = _said(main, currency.main, language), _said(small, currency.small, language)
+            said = JOINTS[language].coins.format(*both)
         elif main or not all_in_small:
             said = _said(small, currency.small, language) if small else _said(main, currency.main, language)
         else:
@@ -184,7 +184,7 @@ def _main_only(main: int, small: int, currency: Currency, language: str) -> str:
         return _said(main, currency.main, language)
     part = equal_parts(small, 10**currency.digits, language)
     if not main:
-        return f"{part} de {currency.main.one}" if language == "es" else f"{part} of one {currency.main.one}"
+        return JOINTS[language].part_of_one.format(part, currency.main.one)
     if language == "es":
         return joined(_said(main, currency.main, "es"), part, "es")
     return f"{joined(cardinal(main, 'en'), part, 'en')} {currency.main.several}"

@@ -4,6 +4,8 @@ Source: US school practice says no "and" inside a whole number ("one hundred one
 Spanish forms: Real Academia Española, Diccionario panhispánico de dudas, "cardinales" and "fraccionarios" (from memory).
 """
 
+from typing import NamedTuple
+
 _EN_SMALL = (
     "zero",
     "one",
@@ -215,11 +217,28 @@ def decimal_parts(top: int, places: int, language: str) -> str:
     return counted(top, f"{name}{'' if top == 1 else 's'}", language, "feminine")
 
 
+class Joints(NamedTuple):
+    """How what is said is put together. Between braces what goes there."""
+
+    below_zero: str
+    and_a_part: str
+    or_as_well: str
+    units: str
+    coins: str
+    part_of_one: str
+
+
+JOINTS = {
+    "en": Joints("negative {}", "{} and {}", "{}, or {}", "{} {}", "{} and {}", "{} of one {}"),
+    "es": Joints("menos {}", "{} y {}", "{}, o {}", "{} y {}", "{} con {}", "{} de {}"),
+}
+
+
 def negative(words: str, language: str) -> str:
     """The words of a value below zero, from the words of its size."""
-    return f"menos {words}" if language == "es" else f"negative {words}"
+    return JOINTS[language].below_zero.format(words)
 
 
 def joined(whole: str, part: str, language: str) -> str:
     """A whole and a part as one value: "two and one third", "dos y un tercio"."""
-    return f"{whole} y {part}" if language == "es" else f"{whole} and {part}"
+    return JOINTS[language].and_a_part.format(whole, part)

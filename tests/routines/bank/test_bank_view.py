@@ -97,6 +97,7 @@ def test_a_card_shows_the_grid_the_count_and_its_patterns(bank):
     page = bank.get("/?grade=2").text
     assert "By 7 from 4, across, 5 in a line" in page
     assert "<svg" in page
+    # The first target; the second fills the whole grid too, so it is not lit with it.
     assert "Each count is 7 more" in page
 
 
