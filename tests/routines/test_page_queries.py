@@ -26,7 +26,7 @@ def addresses(owner, teammate, coach, grade_two, all_through):
             make_lesson(routine, teammate, sharing="team")
             routine.notes.create(by=teammate, text="worked")
 
-    fill(20)
+    fill(21)  # and more notes, lessons and copies than a page shows at first
     lesson = make_lesson(routine, owner, sharing="team")
     pages = [
         "/",
