@@ -12,6 +12,7 @@ from hypothesis import HealthCheck, settings
 
 from accounts.models import School, User
 from grade_bands.models import Grade, GradeBand, SchoolYear
+from routines.bank.cards import drawn_card as remembered
 from tests.absent import NOT_TESTED
 from tests.factories import (
     ClassGroupFactory,
@@ -76,6 +77,12 @@ def quick_and_plain(settings) -> None:
         **settings.STORAGES,
         "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
     }
+
+
+@pytest.fixture(autouse=True)
+def no_card_remembered() -> None:
+    """What a process drew in one test is not shown in the next, which may speak another language."""
+    remembered.cache_clear()
 
 
 # Owner, co-author and teammate teach in one band; other_teacher in another.

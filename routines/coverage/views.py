@@ -12,6 +12,7 @@ from routines.bank.cards import cards_of
 from routines.coverage.forms import WindowForm
 from routines.coverage.queries import coverage, gaps, grades_seen_by, weeks_between
 from routines.models import Lesson, Routine
+from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 60
 CARDS_SHOWN = 12
@@ -64,13 +65,15 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
         .select_related("class_group")
     )
     routines = Routine.objects.in_bank().filter(grade=found, area=area)
+    shown = list(routines.as_cards()[:CARDS_SHOWN])
+    tell_times_taught(shown, request.user, year)
     context = {
         "section": "coverage",
         "grade": found,
         "area": Area(area),
         "first": first,
         "last": last,
-        "cards": cards_of(routines.with_teaching_for(request.user, year).for_cards()[:CARDS_SHOWN]),
+        "cards": cards_of(shown, reader=request.user),
         "more": max(0, routines.count() - CARDS_SHOWN),
         "page": Paginator(lessons, PAGE_SIZE).get_page(request.GET.get("page")),
         "sees_lessons": not request.user.is_administrator,

@@ -169,7 +169,7 @@ def _change(held: Any, found: Found, sought: Mapping[str, Sought]) -> TakenOut:
         return taken
     before = plan_mark(held) if isinstance(held, RoutineVersion) else ""
     if isinstance(held, RoutineVersion):  # the mark of a document with these words in it goes too
-        worked_out.forget(worked_out.mark_of_document(held.plan))
+        worked_out.forget(held)
     changed = put_stubs(held, [(column, _joined(standing)) for column, standing in found])
     if not changed:
         return TakenOut()

@@ -1,6 +1,7 @@
 """One teaching of a routine to one class on one day, and what the teacher made of it."""
 
 import uuid
+from collections import Counter, defaultdict
 from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING, Self
 
@@ -15,7 +16,7 @@ from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup
+from grade_bands.models import Area, ClassGroup, SchoolYear
 
 if TYPE_CHECKING:
     from .routine import Routine
@@ -83,6 +84,25 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
         if user.is_coach:
             return number(self)
         return number(self.known_to(user)) + number(self.exclude(_known(user)), Q(classes__gte=CLASSES_TO_BE_TOLD))
+
+    def times_told(self, user: User, year: SchoolYear | None) -> dict[int, int]:
+        """By routine, how many of these lessons, all of this year, are told to the user: as `times_shown_to`, for a few
+        routines that are known by name."""
+        taught = self.order_by().values_list("routine", "class_group", "grade", "teacher").annotate(times=Count("pk"))
+        grades: set[int] = set()
+        if not (user.is_coach or user.is_administrator):
+            grades = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+        told: Counter[int] = Counter()
+        untold: dict[int, Counter[int]] = defaultdict(Counter)
+        for routine, class_group, grade, teacher, times in taught:
+            if user.is_coach or teacher == user.pk or grade in grades:
+                told[routine] += times
+            else:
+                untold[routine][class_group] += times
+        for routine, classes in untold.items():
+            if len(classes) >= CLASSES_TO_BE_TOLD:
+                told[routine] += classes.total()
+        return told
 
     def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`: whether the user may open the routine.

@@ -6,7 +6,7 @@ from typing import Self
 from django.conf import settings
 from django.db import models
 from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
-from django.db.models.functions import Abs, Coalesce
+from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
@@ -110,16 +110,34 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         found = self.alias(times_told=lessons.times_shown_to(user))
         return found.filter(times_told=0) if when == "not-yet" else found.filter(times_told__gt=0)
 
-    def with_origin_for(self, user: User) -> Self:
-        """Adds `origin_title`, of what the routine was copied from, and `origin_open`: whether the user may open that."""
-        title, is_open = title_for(user, "copied_from")
-        return self.annotate(origin_title=title, origin_open=is_open)
-
     def for_cards(self) -> Self:
         return self.select_related("owner", "grade", "band", "current_version")
 
+    def with_document(self) -> Self:
+        """Adds `document`: the saved plan as the text that is stored; None where a damaged row names no save."""
+        return self.annotate(document=Cast("current_version__plan", models.TextField()))
+
+    def as_cards(self) -> Self:
+        """What a card is made of, and no more: plans and texts to search are long, and lists are too."""
+        return (
+            self.select_related("grade", "current_version")
+            .with_document()
+            .defer("story", "search_text", "current_version__plan")
+        )
+
+
+def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYear | None) -> None:
+    """Sets `times_taught` of each, as `with_teaching_for` does, of rows that are read already: in one query for all."""
+    listed = list(routines)
+    told = Lesson.objects.counted().filter(year=year, routine__in=listed).times_told(user, year)
+    for routine in listed:
+        routine.times_taught = told.get(routine.pk, 0)
+
 
 class Routine(models.Model):
+    times_taught: int  # where `with_teaching_for` or `tell_times_taught` told it
+    document: str | None  # where `with_document` read it
+
     class Status(models.TextChoices):
         DRAFT = "draft", _("draft")
         SHARED = "shared", _("shared")

@@ -4,6 +4,7 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
+from django.db.models.functions import Cast
 from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
@@ -22,6 +23,10 @@ class UnreadablePlan(PlanError):
 class RoutineVersionQuerySet(models.QuerySet["RoutineVersion"]):
     def newest_first(self) -> Self:
         return self.order_by("-number")
+
+    def documents(self) -> list[str]:
+        """The plans as the texts that are stored, by which one plan is told from another without reading it."""
+        return list(self.annotate(document=Cast("plan", models.TextField())).values_list("document", flat=True))
 
 
 class RoutineVersion(models.Model):

@@ -71,7 +71,7 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
         setattr(routine, name, value)
     routine.title, routine.story, routine.area = plan.title, plan.story.text, plan.area
     routine.grade, routine.band = grade, grade.band
-    worked_out.forget(worked_out.mark_of_document(current.plan))
+    worked_out.forget(current)
     version = _freeze(routine, plan, facts, by, number=current.number + 1)
     PlanDraft.objects.of(by).filter(routine=routine).delete()
     return version
@@ -84,8 +84,8 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
     routine.standards.set(Standard.objects.filter(code__in=plan.standards))
     write_patterns(routine, facts.patterns)
     # When everything is written, so that nobody who saves waits for drawings; if it fails, the pages make it.
-    save = worked_out.Save(version, routine.grade.level)
-    transaction.on_commit(lambda: worked_out.work_out(save), robust=True)
+    level = routine.grade.level
+    transaction.on_commit(lambda: worked_out.work_out(worked_out.save_of(version, level)), robust=True)
     return version
 
 

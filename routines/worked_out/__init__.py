@@ -5,15 +5,15 @@ document, the level of its grade, the language of the pages and the program alon
     page(save)              what the page of a saved plan says
     work_out(save)          make both now, as a save does when it is through
     missing(saves)          those of which something is not kept, or was made by another program
-    forget(document, ...)   drop what was worked out of these documents
+    forget(version)         drop what was worked out of its document
     drop_all_but(keys)      drop everything else, and what another program made
 
-A save is a version and the level at which it is shown. What is kept is found by the mark of all it follows from
-(`keeping.py`), and is taken only where this very program made it (`made_by.py`): there is nothing that could be out of
-date and still be shown.
+A save is a version, its document and the level at which it is shown: `shown_now(routine)` or `save_of(version, level)`. What
+is kept is found by the mark of all it follows from (`keeping.py`), and is taken only where this very program made it
+(`made_by.py`): there is nothing that could be out of date and still be shown.
 """
 
-from .keeping import Save, cards, drop_all_but, forget, keys_of, mark_of_document, missing, page, work_out
+from .keeping import Save, cards, drop_all_but, forget, keys_of, mark_of, missing, page, save_of, shown_now, work_out
 from .says import CardSays, PageSays, drawn_grids, drawn_pictures
 
 __all__ = [
@@ -26,8 +26,10 @@ __all__ = [
     "drop_all_but",
     "forget",
     "keys_of",
-    "mark_of_document",
+    "mark_of",
     "missing",
     "page",
+    "save_of",
+    "shown_now",
     "work_out",
 ]

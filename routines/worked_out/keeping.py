@@ -3,7 +3,7 @@
 import json
 import logging
 import zlib
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 from typing import Any, Generic, NamedTuple, TypeVar
@@ -11,7 +11,7 @@ from typing import Any, Generic, NamedTuple, TypeVar
 from django.db import DatabaseError, transaction
 from django.utils.translation import get_language
 
-from routines.models import RoutineVersion, UnreadablePlan, WorkedOut
+from routines.models import Routine, RoutineVersion, UnreadablePlan, WorkedOut
 from routines.models.shown_plan import ShownPlan
 
 from .made_by import made_by
@@ -24,10 +24,23 @@ DROPPED_AT_A_TIME = 500
 
 
 class Save(NamedTuple):
-    """A saved plan, and the level of the grade for which it is shown."""
+    """A saved plan, its document as the text that is stored, and the level of the grade for which it is shown."""
 
     version: RoutineVersion
+    document: str
     level: int
+
+
+def save_of(version: RoutineVersion, level: int) -> Save:
+    """As it is stored now. Raises RoutineVersion.DoesNotExist."""
+    for document in RoutineVersion.objects.filter(pk=version.pk).documents():
+        return Save(version, document, level)
+    raise RoutineVersion.DoesNotExist
+
+
+def shown_now(routine: Routine) -> Save:
+    """The newest save of a routine that was read with its document and its grade. Raises UnreadablePlan where it has none."""
+    return Save(routine.newest_save, routine.document or "", routine.grade.level)
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,9 +71,10 @@ def page(save: Save) -> PageSays:
 
 
 def work_out(save: Save) -> None:
-    """Make what every place says, and keep it. Raises UnreadablePlan."""
-    shown = _shown(save)
-    _keep([_Made.of(place, save, place.made_of(shown)) for place in PLACES])
+    """Make what every place says, and keep it, unless it is kept: a copy says what its original says. Raises UnreadablePlan."""
+    if missing([save]):
+        shown = _shown(save)
+        _keep([_Made.of(place, save, place.made_of(shown)) for place in PLACES])
 
 
 def missing(saves: Iterable[Save]) -> list[Save]:
@@ -83,14 +97,15 @@ def drop_all_but(keys: Collection[str]) -> int:
     return dropped
 
 
-def forget(*documents: str) -> None:
-    """Drop what was worked out of the documents with these marks."""
-    WorkedOut.objects.of_documents(documents).delete()
+def forget(version: RoutineVersion) -> None:
+    """Drop what was worked out of the document of a save, as it is stored now."""
+    stored = RoutineVersion.objects.filter(pk=version.pk).documents()
+    WorkedOut.objects.of_documents([mark_of(document) for document in stored]).delete()
 
 
-def mark_of_document(plan: Mapping[str, Any]) -> str:
-    """The mark of a plan document: the same for equal documents, whatever the order of their parts."""
-    return sha256(json.dumps(plan, sort_keys=True, separators=(",", ":")).encode()).hexdigest()
+def mark_of(document: str) -> str:
+    """The mark of a document, given as the text that is stored."""
+    return sha256(document.encode()).hexdigest()
 
 
 def keys_of(save: Save) -> set[str]:
@@ -104,7 +119,7 @@ def key_of(place: Place[Any], save: Save) -> str:
     The marks and the currency with which a count is written stand in its document, and were the school's when it was
     planned. The language is that of the pages, in which a count is named; the language of its sentences is the plan's.
     """
-    follows_from = [place.name, mark_of_document(save.version.plan), save.level, get_language()]
+    follows_from = [place.name, mark_of(save.document), save.level, get_language()]
     return sha256(json.dumps(follows_from).encode()).hexdigest()
 
 
@@ -130,6 +145,7 @@ def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePl
 
 
 def _shown(save: Save) -> ShownPlan:
+    save.version.plan = json.loads(save.document)  # the very text whose mark it goes by; lists come without their plans
     return ShownPlan(save.version.read_plan(), save.level)
 
 
@@ -157,7 +173,7 @@ class _Made:
     @classmethod
     def of(cls, place: Place[Any], save: Save, said: dict[str, Any]) -> "_Made":
         text = json.dumps(said, separators=(",", ":"))
-        return cls(save, mark_of_document(save.version.plan), key_of(place, save), text)
+        return cls(save, mark_of(save.document), key_of(place, save), text)
 
     def row(self) -> WorkedOut:
         said = zlib.compress(self.text.encode())
@@ -173,7 +189,7 @@ def _keep(made: Sequence[_Made]) -> None:
     try:
         with transaction.atomic():
             held = RoutineVersion.objects.filter(pk__in={one.save.version.pk for one in made}).order_by("pk")
-            standing = {mark_of_document(version.plan) for version in held.select_for_update(no_key=True)}
+            standing = {mark_of(document) for document in held.select_for_update(no_key=True).documents()}
             WorkedOut.objects.bulk_create(
                 [rows[key] for key in sorted(rows) if rows[key].document in standing],
                 update_conflicts=True,

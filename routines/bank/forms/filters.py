@@ -102,7 +102,7 @@ class BankFilter:
         return sum(map(len, lists)) + sum(map(bool, single))
 
     def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
-        """The routines asked for, in the order asked for. Expects `with_teaching_for()` to have been called."""
+        """The routines asked for, in the order asked for."""
         if self.text:
             routines = routines.matching(self.text)
         if self.grades:
@@ -129,6 +129,8 @@ class BankFilter:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
             routines = routines.filter(standards__code=self.standard)
+        if self.sort == "taught":
+            routines = routines.with_teaching_for(user, year)
         order = {"newest": ("-shared_at",), "taught": ("-times_taught", "-shared_at"), "title": ("title",)}[self.sort]
         return routines.order_by(*order, "-pk")
 

@@ -1,6 +1,7 @@
 """The bank: every shared routine, filtered by what its grid shows."""
 
 from django.core.paginator import Paginator
+from django.db.models import prefetch_related_objects
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
@@ -15,6 +16,7 @@ from grade_bands.models import Grade, SchoolYear
 from routines.bank.cards import cards_of
 from routines.bank.forms.filters import BankFilter
 from routines.models import Routine
+from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 24
 
@@ -26,8 +28,11 @@ def bank(request: SignedInRequest) -> HttpResponse:
     wanted = BankFilter.read(request.GET, grades)
     year = SchoolYear.objects.on(timezone.localdate())
     in_bank = Routine.objects.in_bank()
-    found = wanted.apply(in_bank.with_teaching_for(request.user, year), request.user, year)
-    page = Paginator(found.for_cards(), PAGE_SIZE).get_page(request.GET.get("page"))
+    found = wanted.apply(in_bank, request.user, year)
+    page = Paginator(found.as_cards(), PAGE_SIZE).get_page(request.GET.get("page"))
+    shown = list(page.object_list)
+    prefetch_related_objects([request.user], "class_groups")
+    tell_times_taught(shown, request.user, year)
     context = {
         "section": "bank",
         "wanted": wanted,
@@ -40,10 +45,12 @@ def bank(request: SignedInRequest) -> HttpResponse:
             (_("Kind of number"), "kind", wanted.kind_choices()),
         ],
         "page": page,
-        "cards": cards_of(page.object_list),
-        "may_teach": request.user.class_groups.exists(),
-        "total": in_bank.count(),
-        "owners": User.objects.filter(owned_routines__status=Routine.Status.SHARED).distinct().in_name_order(),
+        "cards": cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all())),
+        "total": in_bank.count() if wanted.how_many_on() else page.paginator.count,
+        "owners": User.objects.filter(owned_routines__status=Routine.Status.SHARED)
+        .only("display_name")
+        .distinct()
+        .in_name_order(),
         "earlier": wanted.query(page=page.previous_page_number()) if page.has_previous() else None,
         "later": wanted.query(page=page.next_page_number()) if page.has_next() else None,
     }

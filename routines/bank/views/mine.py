@@ -13,6 +13,7 @@ from accounts.requests import SignedInRequest
 from grade_bands.models import SchoolYear
 from routines.bank.cards import cards_of
 from routines.models import PlanDraft, Routine
+from routines.models.routine import tell_times_taught
 from routines.plans.forms.draft import only, read_draft
 
 SHOWN_AT_MOST = 60
@@ -21,9 +22,10 @@ SHOWN_AT_MOST = 60
 @require_GET
 def my_plans(request: SignedInRequest) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
-    own = Routine.objects.of(request.user).with_teaching_for(request.user, year).for_cards()
-    page = Paginator(own, SHOWN_AT_MOST).get_page(request.GET.get("page"))
-    cards = cards_of(page.object_list)
+    page = Paginator(Routine.objects.of(request.user).as_cards(), SHOWN_AT_MOST).get_page(request.GET.get("page"))
+    own = list(page.object_list)
+    tell_times_taught(own, request.user, year)
+    cards = cards_of(own, reader=request.user)
     groups = [
         (_("Drafts"), _("Only you and your co-authors see these."), Routine.Status.DRAFT),
         (_("In the bank"), _("Every colleague can read, copy and teach these."), Routine.Status.SHARED),

@@ -29,6 +29,7 @@ from routines.lessons.noticed import noticed_at
 from routines.models import Lesson, Routine, RoutineNote
 from routines.models.facts import count_in_words
 from routines.models.plan_differences import changes_between
+from routines.models.routine import NOT_IN_BANK, tell_times_taught
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import copy_routine
 from routines.plans.suggestions.counted_before import notes_to_self
@@ -49,14 +50,12 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
     found = get_object_or_404(
         Routine.objects.visible_to(request.user)
-        .with_teaching_for(request.user, year)
-        .with_origin_for(request.user)
-        .for_cards()
-        .select_related("copied_from__owner")
+        .with_document()
+        .select_related("owner", "grade", "current_version")
         .prefetch_related("co_authors", "standards"),
         pk=pk,
     )
-    says = worked_out.page(worked_out.Save(found.newest_save, found.grade.level))
+    says = worked_out.page(worked_out.shown_now(found))
     plan = found.plan
     shown = ShownPlan(plan, found.grade.level)
     context = {"section": "bank", "routine": found, "plan": plan, "shown": shown, "says": says}
@@ -64,14 +63,18 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         if request.htmx.target == "pictures":
             return render(request, "bank/_pictures.html", context | _pictures(request, shown, says))
         return render(request, "bank/_lit_grid.html", context | _lit_grid(request, shown, says))
+    like_it = list(alike(found).as_cards())
+    tell_times_taught([found, *like_it], request.user, year)
     context |= {
         **_lit_grid(request, shown, says),
         **_pictures(request, shown, says),
         "said": [answer for answer in plan.expected if answer.sort != "slip"],
         "slips": [answer for answer in plan.expected if answer.sort == "slip"],
-        "alike": cards_of(alike(found).with_teaching_for(request.user, year).for_cards()),
+        "alike": cards_of(like_it, reader=request.user),
         "co_author_names": [author.display_name for author in found.co_authors.all()],
         "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
+        "origin": _origin(request, found),
+        "hidden_title": NOT_IN_BANK,
         **_lineage(request, found),
         **_lessons(request, found),
         **_notes(request, found),
@@ -86,9 +89,10 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
 
 def _newest(request: SignedInRequest, name: str, rows: QuerySet[R], at_first: int) -> tuple[list[R], int]:
     """The newest rows and how many more there are; with `name`=all in the query string every one."""
-    there = rows.count()
-    shown = list(rows if request.GET.get(name) == "all" else rows[:at_first])
-    return shown, there - len(shown)
+    if request.GET.get(name) == "all":
+        return list(rows), 0
+    shown = list(rows[: at_first + 1])
+    return shown[:at_first], rows.count() - at_first if len(shown) > at_first else 0
 
 
 def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
@@ -102,6 +106,13 @@ def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     shown, older = _newest(request, "lessons", shared, LESSONS_AT_FIRST)
     noticed = noticed_at(shown)
     return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
+
+
+def _origin(request: SignedInRequest, found: Routine) -> Routine | None:
+    """What it was copied from, where that may be opened."""
+    if found.copied_from_id is None:
+        return None
+    return Routine.objects.visible_to(request.user).select_related("owner").filter(pk=found.copied_from_id).first()
 
 
 def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:

@@ -36,7 +36,7 @@ class Command(BaseCommand):
                 try:
                     if options["all"] or routine.engine_version != ENGINE_VERSION:
                         recomputed += recompute(routine)
-                    saves.append(worked_out.Save(routine.newest_save, routine.grade.level))
+                    saves.append(worked_out.shown_now(routine))
                 except UnreadablePlan as error:
                     self._told_unreadable(routine, error)
             for save in worked_out.missing(saves):
@@ -61,7 +61,10 @@ def _parts() -> Iterator[list[Routine]]:
     """Every routine, some at a time and by their keys, so that those that come and go meanwhile shift none."""
     last = 0
     while part := list(
-        Routine.objects.select_related("grade", "current_version").filter(pk__gt=last).order_by("pk")[:AT_A_TIME]
+        Routine.objects.select_related("grade", "current_version")
+        .with_document()
+        .filter(pk__gt=last)
+        .order_by("pk")[:AT_A_TIME]
     ):
         yield part
         last = part[-1].pk

@@ -47,9 +47,7 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
         offered = Routine.objects.of(request.user).for_cards()
     else:
         year = SchoolYear.objects.on(timezone.localdate())
-        offered = wanted.apply(
-            Routine.objects.in_bank().with_teaching_for(request.user, year), request.user, year
-        ).for_cards()
+        offered = wanted.apply(Routine.objects.in_bank(), request.user, year).for_cards()
     page = Paginator(offered, OFFERED_AT_ONCE).get_page(1)
     filtered = mine or wanted.how_many_on() > 0
     ticked = {routine.pk for routine in page.object_list[:AT_MOST]} if filtered else set()

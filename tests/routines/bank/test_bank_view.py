@@ -106,7 +106,7 @@ def test_the_number_of_queries_does_not_grow_with_the_cards(owner, visit, all_th
         for number in range(30):
             make_routine(owner, title=f"Count {number}")
     client = visit(owner)
-    with django_assert_max_num_queries(11):
+    with django_assert_max_num_queries(12):
         client.get("/")
 
 

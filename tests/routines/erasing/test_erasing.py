@@ -34,7 +34,8 @@ from routines.plans.actions import start_routine
 from routines.words_erased import list_of_erasures
 from routines.words_erased.matching import Sought, mark_of, words_of
 from routines.words_erased.stubs import put_stubs
-from routines.worked_out import mark_of_document
+from routines.worked_out import mark_of as mark_of_stored
+from routines.worked_out import save_of
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.models.test_plan_document import PLAN
@@ -300,7 +301,7 @@ def test_what_was_worked_out_of_a_plan_with_the_words_goes(owner, administrator,
     with all_through():
         routine = make_routine(owner, title=f"{NAME}’s sevens")
         make_routine(owner, title="Others")
-    before = mark_of_document(routine.newest_save.plan)
+    before = mark_of_stored(save_of(routine.newest_save, 2).document)
     assert WorkedOut.objects.of_documents([before]).count() == 2
     erase(administrator)
     assert not WorkedOut.objects.of_documents([before]).exists()

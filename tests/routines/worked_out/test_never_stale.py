@@ -20,6 +20,10 @@ def routine(owner, all_through):
         return make_routine(owner)
 
 
+def mark(routine) -> str:
+    return worked_out.mark_of(worked_out.save_of(routine.newest_save, 2).document)
+
+
 @pytest.fixture
 def bank(visit, owner):
     return lambda: visit(owner).get("/").content.decode()
@@ -113,13 +117,13 @@ def _without_token(page: str) -> str:
 
 
 def test_a_save_drops_what_its_former_self_said(routine, owner, all_through):
-    former = worked_out.mark_of_document(routine.newest_save.plan)
+    former = mark(routine)
     assert WorkedOut.objects.of_documents([former]).count() == 2
     with all_through():
         save_version(routine=routine, plan=EIGHTS, based_on=routine.current_version, by=owner)
     routine.refresh_from_db()
     assert not WorkedOut.objects.of_documents([former]).exists()
-    assert WorkedOut.objects.of_documents([worked_out.mark_of_document(routine.newest_save.plan)]).count() == 2
+    assert WorkedOut.objects.of_documents([mark(routine)]).count() == 2
 
 
 def test_equal_documents_share_it(routine, teammate, all_through):
@@ -131,7 +135,7 @@ def test_equal_documents_share_it(routine, teammate, all_through):
 def test_of_words_that_were_taken_out_meanwhile_nothing_is_kept(routine):
     """A page that is being made of the plan as it was."""
     WorkedOut.objects.all().delete()
-    save = worked_out.Save(routine.newest_save, 2)
+    save = worked_out.save_of(routine.newest_save, 2)
     RoutineVersion.objects.filter(pk=save.version.pk).update(plan={**save.version.plan, "title": "[taken out]"})
     worked_out.page(save)
     worked_out.work_out(save)

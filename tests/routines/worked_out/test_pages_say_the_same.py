@@ -71,7 +71,7 @@ def test_kept_and_new_are_the_same_to_the_letter(address, headers, routine, owne
 def test_it_is_what_the_engine_finds_and_the_drawing_draws(plan, owner, grade_two):
     """Beside the plan itself, asked directly."""
     routine = make_routine(owner, plan=plan.changed(grade="2"))
-    save = worked_out.Save(routine.newest_save, 6)
+    save = worked_out.save_of(routine.newest_save, 6)
     worked_out.work_out(save)
     shown = ShownPlan(routine.plan, 6)
     grid, landmarks, best = shown.grid, shown.landmarks, [item.pattern for item in shown.lit]
@@ -110,13 +110,13 @@ def test_nothing_that_people_wrote_is_kept(owner):
     routine = make_routine(
         owner, title=planted, notes=planted, stops=(stop,), targets=(target,), story=type(plan.story)(planted, planted, "60")
     )  # fmt: skip
-    save = worked_out.Save(routine.newest_save, 2)
+    save = worked_out.save_of(routine.newest_save, 2)
     assert planted not in repr((worked_out.cards([save]), worked_out.page(save)))
 
 
 def test_the_bank_shows_the_picture_that_is_kept(routine, owner, visit):
     """Sees to it that the tests above compare what was kept at all."""
-    says = worked_out.cards([worked_out.Save(routine.newest_save, 2)])[0]
+    says = worked_out.cards([worked_out.save_of(routine.newest_save, 2)])[0]
     assert says.picture in visit(owner).get("/").content.decode()
-    page = worked_out.page(worked_out.Save(routine.newest_save, 2))
+    page = worked_out.page(worked_out.save_of(routine.newest_save, 2))
     assert page.grids.plan in visit(owner).get(reverse("routine", args=[routine.pk])).content.decode()
