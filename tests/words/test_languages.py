@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from routines.counting.kinds.ringed import RINGED
+from routines.counting.kinds.ringed import FRIENDLIEST, LESS_FRIENDLY
 from routines.counting.languages import LANGUAGES as SAID
 from routines.counting.named_multiples import NAMED
 from routines.words import LANGUAGES
@@ -56,5 +56,5 @@ def test_the_multiples_that_have_a_name_are_named(language: Any) -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
 def test_what_may_be_ringed_has_its_name(language: Any) -> None:
-    ringed = {what: set(multiples) for what, multiples in RINGED.items() if what[0] != "money"}
+    ringed = {what: {*FRIENDLIEST[what], *LESS_FRIENDLY[what]} for what in FRIENDLIEST if what[0] != "money"}
     assert {what: set(names) for what, names in language.ringed.items()} == ringed

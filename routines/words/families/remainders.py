@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -10,7 +10,7 @@ from routines.counting.claims import RemainderClaim
 from routines.counting.kinds.names import Kind
 
 from ..language import Feature
-from ..page import Page
+from ..page import YOUNGER, Page
 from .blocks import Block
 from .phrases import Life, Line
 
@@ -108,17 +108,14 @@ class Remainder(Block[RemainderClaim]):
         m_a, m_b = self.page.spot(self.count.value(first) - x), self.page.spot(self.count.value(second) - y)
         return {**fields, "m_a": m_a, "m_b": m_b}
 
-    def cores(self) -> Iterator[Line]:
-        form = self._form
-        return self.saying(f"{form}.core", **self._form_fields) if form else super().cores()
-
-    def evidence(self) -> Iterator[Line]:
-        form = self._form
-        if not form:
-            yield from super().evidence()
-            return
-        for shown in (3, 2, 1):
-            yield from self.saying(f"{form}.evidence", some=self.some(self.line[:shown]), **self._form_fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        if self._form:
+            mark = self.page.child_mark(self.modulus)
+            return self._form, {**self._form_fields, "marks": mark.many, "a_mark": self.language.a(mark)}
+        key, fields = super().noticing()
+        if self.page.band <= YOUNGER:  # what is left over has no other name yet
+            fields = {**fields, "feats": fields["short"], "the_feats": fields["the_short"]}
+        return key, fields
 
     def own_reasons(self) -> Iterator[Line]:
         form, along = self._form, self.terms_along(self.along)
