@@ -19,6 +19,8 @@ from .sentences import said, ways
 TABLES_FROM, DOUBLES_FROM = 3, 4
 TABLES = range(2, 13)
 NEAR = 5
+# So many round numbers past the end are thought of at most.
+NEAREST = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,10 +66,10 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
     sizes = [round_number(count) * power for power in (100, 10, 1)]
     # Nobody expects 300 of 240, 340, 440: what is round to a count by hundreds is a thousand.
     for multiple in [size for size in sizes if count.step % size] or sizes[:1]:
-        value = (last / multiple // 1 + (1 if on > 0 else 0)) * multiple
-        if on < 0 and value == last:
-            value -= multiple
-        while value > 0 and abs(value - last) <= max(reach, abs(count.step)):
+        first = last // multiple + 1 if on > 0 else -(-last // multiple) - 1
+        for value in ((first + on * further) * multiple for further in range(NEAREST)):
+            if value <= 0 or abs(value - last) > max(reach, abs(count.step)):
+                break
             location = locate(grid, value, audience)
             if not location.appears:
                 yield NearMiss(
@@ -76,7 +78,6 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
                     location.reason,
                 )
                 return
-            value += on * multiple
 
 
 def _every_even_number(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
