@@ -14,6 +14,9 @@ from ..page import YOUNGER, Page
 from .blocks import Block
 from .phrases import Life, Line
 
+# Spaces between the words of a name that a child still says in one breath: "the parts past a whole foot".
+MOST_IN_A_NAME = 8
+
 
 class Remainder(Block[RemainderClaim]):
     """What each count is past a multiple stays or comes back."""
@@ -113,8 +116,17 @@ class Remainder(Block[RemainderClaim]):
             mark = self.page.child_mark(self.modulus)
             return self._form, {**self._form_fields, "marks": mark.many, "a_mark": self.language.a(mark)}
         key, fields = super().noticing()
-        if self.page.band <= YOUNGER:  # what is left over has no other name yet
-            fields = {**fields, "feats": fields["short"], "the_feats": fields["the_short"]}
+        brief = self._feature().short
+        # What is left over has no other name yet, or one of too many words.
+        if self.page.band <= YOUNGER or str(fields["the_feats"]).count(" ") > MOST_IN_A_NAME:
+            the_brief = self.language.the_many(brief)
+            fields = {
+                **fields,
+                "feats": brief.many,
+                "the_feats": the_brief,
+                "short": brief.many,
+                "the_short": the_brief,
+            }
         return key, fields
 
     def own_reasons(self) -> Iterator[Line]:
