@@ -9,12 +9,12 @@ from zoneinfo import available_timezones
 
 import pytest
 from django.urls import reverse
-from routines.plans.suggestions.timeline import ideas_of
 
 from accounts.models import School, User
 from grade_bands.models import ClassGroup
 from grade_bands.standards import COMMON_CORE, COMMON_CORE_NOTICE
 from routines.drawing.pictures import pictures_for
+from routines.models.shown_ideas import ideas_of
 from routines.models.shown_plan import ShownPlan
 from tests.bare_words import SAID_IN
 from tests.pseudo_locale import CLOSE, OPEN, speak_in_brackets, untranslated

@@ -19,8 +19,6 @@ IN_THE_SERVERS_WINDOW = {
 # In the language of the class, by tables of their own; the demo school's words are its people's.
 IN_THE_LANGUAGE_OF_THE_CLASS = {
     *(path for room in ("counting", "words", "drawing", "demo") for path in ROOT.glob(f"routines/{room}/**/*.py")),
-    ROOT / "routines/paper/phrases.py",
-    ROOT / "routines/plans/suggestions/sentences.py",
 }
 # A format that others read, published in one language; a pattern that reads the log of the printing library.
 READ_BY_PROGRAMS = {ROOT / "routines/exchange/schema.py", ROOT / "routines/paper/worker.py"}

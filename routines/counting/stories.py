@@ -1,5 +1,6 @@
 """A count that answers a word problem: its groups, its goal, and its landmarks under their larger name."""
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from math import gcd
@@ -13,6 +14,8 @@ from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
 from .kinds.units import RENAMED_IN, UNITS
 
 LONGEST_LABEL = 40
+# What is passed more often than at every so many counts is nothing to ring.
+SELDOM = 3
 
 
 class Goal(NamedTuple):
@@ -90,10 +93,11 @@ def goal_reached(count: Count, goal: str | int | Fraction) -> Goal:
 
 
 class Landmarks(NamedTuple):
-    """A multiple worth ringing, and the terms in view that are multiples of it."""
+    """A multiple worth ringing, and the terms in view that are multiples of it, or the first past each where `crossed`."""
 
     multiple: Fraction
     terms: tuple[int, ...]
+    crossed: bool = False
 
 
 def landmark_terms(count: Count, multiple: Fraction, terms: int) -> tuple[int, ...]:
@@ -115,16 +119,36 @@ def landmark_terms(count: Count, multiple: Fraction, terms: int) -> tuple[int, .
 def proposed_landmarks(grid: Grid) -> list[Landmarks]:
     """Which multiples to ring, best first: those with a name of their own that some terms are and others are not.
 
-    Fewer than two landmarks in view come last. Which name is better is common practice, no source.
+    A friendly one that stands there once comes before others that stand there often; where no count lands on any of the
+    friendliest, the counts first past one, such as the hundred crossed, come before others. Common practice, no source.
+
+    >>> grid = Grid(Count.parse(kind="whole", start="240", step="100", terms=16), 4)
+    >>> [grid.count.text(n) for n in proposed_landmarks(grid)[0].terms], proposed_landmarks(grid)[0].crossed
+    (['1,040'], True)
     """
-    count = grid.count
-    known = set(count.friendly_multiples())
-    found = []
-    for multiple in count.form.ringed_multiples():
-        terms = landmark_terms(count, multiple, grid.terms) if multiple in known else ()
-        if terms and len(terms) < grid.terms:
-            found.append(Landmarks(multiple, terms))
-    return sorted(found, key=lambda landmarks: len(landmarks.terms) < 2)
+    ringed = grid.count.form.ringed_multiples()
+    friendliest = _landed_on(grid, ringed.friendliest)
+    crossed = [] if friendliest else _crossed(grid, ringed.friendliest[0])
+    return [*friendliest, *crossed, *_landed_on(grid, ringed.others)]
+
+
+def _landed_on(grid: Grid, multiples: Iterable[Fraction]) -> list[Landmarks]:
+    """Those of the multiples on which some terms lie and others do not."""
+    known = set(grid.count.friendly_multiples())
+    found = [Landmarks(m, landmark_terms(grid.count, m, grid.terms)) for m in multiples if m in known]
+    return [one for one in found if 0 < len(one.terms) < grid.terms]
+
+
+def _crossed(grid: Grid, friendliest: Fraction) -> Iterator[Landmarks]:
+    """The smallest power of ten of the friendliest multiple that is passed seldom, with the first term past each."""
+    count, multiple = grid.count, friendliest
+    while multiple <= max(abs(count.value(1)), abs(count.value(grid.terms))):
+        past = [count.value(n) // multiple for n in range(1, grid.terms + 1)]
+        terms = tuple(n for n in range(2, grid.terms + 1) if past[n - 1] != past[n - 2])
+        if 0 < len(terms) <= grid.terms // SELDOM:
+            yield Landmarks(multiple, terms, crossed=True)
+            return
+        multiple *= 10
 
 
 def larger_name(count: Count, value: Fraction, multiple: Fraction) -> str | None:

@@ -9,7 +9,7 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import chain, islice
 
 from routines.counting import Claim, Grid
-from routines.counting.audience import level_of
+from routines.counting.believed import worth_believing as believed
 from routines.counting.claims import (
     DigitClaim,
     DigitRunClaim,
@@ -19,14 +19,11 @@ from routines.counting.claims import (
     StepClaim,
     SumsClaim,
 )
-from routines.counting.patterns.ranking import barred_places
 from routines.words import SpokenPattern, ended_runs
 
 MOST_LIT = 2
 # What always holds, and landmarks, are taken from the most noticeable: among them is nothing that the level would not meet.
 MOST_NOTICEABLE = 6
-# An end that comes later than this many times the counts in view is no end that a class meets.
-NEAR_THE_VIEW = 1.5
 
 
 def lit_by_itself(
@@ -69,16 +66,15 @@ def worth_believing(grid: Grid, found: Sequence[SpokenPattern]) -> Iterator[Spok
 
     Asked for one by one, because to find what ended within the grid takes longer than all the rest.
     """
-    passing = [
-        pattern
-        for pattern in found
-        if pattern.breaks_at and pattern.breaks_at <= NEAR_THE_VIEW * grid.terms and _may_come_first(grid, pattern)
-    ]
+    if not found:
+        return
+    audience = found[0].audience
+    passing = [pattern for pattern in found if believed(pattern, grid, audience.level)]
     yield from _of(passing, DigitRunClaim)
-    ended = (idea.pattern for idea in ended_runs(grid, audience=found[0].audience)) if found else ()
-    yield from (pattern for pattern in ended if _may_come_first(grid, pattern))
+    ended = (idea.pattern for idea in ended_runs(grid, audience=audience))
+    yield from (pattern for pattern in ended if believed(pattern, grid, audience.level))
     yield from _of(passing, DigitClaim)
-    yield from (pattern for pattern in passing if _in_line(pattern.claim) and pattern in found[:MOST_NOTICEABLE])
+    yield from _of(passing, LandmarksClaim)
 
 
 def _of(patterns: Iterable[SpokenPattern], family: type[Claim]) -> Iterator[SpokenPattern]:
@@ -101,8 +97,3 @@ def _is_a_jump(claim: Claim) -> bool:
 
 def _in_line(claim: Claim) -> bool:
     return isinstance(claim, LandmarksClaim) and claim.lie != "scattered"
-
-
-def _may_come_first(grid: Grid, pattern: SpokenPattern) -> bool:
-    """Whether a class of this level may meet it first: no total, no digit hardly written, no multiple still unknown."""
-    return barred_places(pattern.claim, grid, level_of(pattern.audience)) == 0

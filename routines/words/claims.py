@@ -8,7 +8,7 @@ from typing import Any
 
 from .families import Phrases
 from .families.phrases import Line
-from .sentences import REASON_LIMITS, STUDENT_BANDS, capital, first_that_fits, sentence
+from .sentences import MOST_WORDS_OF_A_CHILD, REASON_LIMITS, capital, first_that_fits, sentence
 
 
 class Words:
@@ -22,10 +22,15 @@ class Words:
         """The teacher's line."""
         return capital(self._phrases.statement() + until(self._phrases))
 
-    @cached_property
+    @property
     def student_words(self) -> str:
         """What a child of the level may say."""
-        return student_words(self._phrases)
+        return self.ways_to_say_it[0]
+
+    @cached_property
+    def ways_to_say_it(self) -> tuple[str, ...]:
+        """The ways in which a child of the level may say it, the best first."""
+        return ways_to_say(self._phrases)
 
     @cached_property
     def because(self) -> str:
@@ -61,50 +66,15 @@ def _sentences(*lines: Line) -> Line:
     return lambda: " ".join(sentence(line()) for line in lines)
 
 
-def student_words(phrases: Phrases[Any]) -> str:
-    """Say it as a child of the page's level would."""
-    band = phrases.page.band
-    return first_that_fits((_noticing, _shown, _reasoned, _tested)[band](phrases), *STUDENT_BANDS[band])
-
-
-def _noticing(phrases: Phrases[Any]) -> Iterator[Line]:
-    """Levels 0 and 1: what is there."""
-    for core in phrases.cores():
-        yield _sentences(core)
-
-
-def _shown(phrases: Phrases[Any]) -> Iterator[Line]:
-    """Levels 2 and 3: what is there, and where to look."""
-    for evidence in phrases.evidence():
-        for core in phrases.cores():
-            yield _sentences(core, evidence)
-    for reason in phrases.reasons():
-        for core in phrases.cores():
-            yield _sentences(core, reason)
-    yield from _noticing(phrases)
-
-
-def _reasoned(phrases: Phrases[Any]) -> Iterator[Line]:
-    """Levels 4 and 5: what is there, and why; with an example where that is short."""
-    for reason in phrases.reasons():
-        for core in phrases.cores():
-            yield from phrases.saying("student.reason", core=core(), Core=capital(core()), reason=reason())
-            for evidence in phrases.evidence():
-                yield from phrases.saying(
-                    "student.both", Core=capital(core()), reason=reason(), Evidence=capital(evidence())
-                )
-
-
-def _tested(phrases: Phrases[Any]) -> Iterator[Line]:
-    """Levels 6 and up: a conjecture, its reason, and where to test it."""
-    test = capital(_test(phrases))
-    for reason in phrases.reasons():
-        for core in phrases.cores():
-            yield from phrases.saying("student.test", core=core(), reason=reason(), Test=test)
-
-
-def _test(phrases: Phrases[Any]) -> str:
-    dies = phrases.life.breaks_at
-    n = dies or phrases.term_to_test()
-    key = "test.dies" if dies else "test.further" if n > phrases.grid.terms else "test.here"
-    return phrases.say(key, nth=phrases.language.nth(n), v=phrases.page.value(n))
+def ways_to_say(phrases: Phrases[Any]) -> tuple[str, ...]:
+    """Say it as a child of the page's level would: short, one idea, in the first person or pointing (EXACT 30)."""
+    page = phrases.page
+    said = [sentence(own()) for own in phrases.says()]
+    cores = [core() for core in phrases.cores()]
+    frames = phrases.variants(f"student.{page.band}")
+    for turn in range(len(frames)):
+        said += [sentence(frames[(at + turn) % len(frames)].format(core=core)) for at, core in enumerate(cores)]
+    first = phrases.seed % len(said)
+    said = list(dict.fromkeys(said[first:] + said[:first]))
+    fitting = [text for text in said if text.count(" ") < MOST_WORDS_OF_A_CHILD[page.level]]
+    return tuple(fitting or [min(said, key=lambda text: (text.count(" "), len(text)))])

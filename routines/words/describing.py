@@ -6,10 +6,11 @@ from routines.counting.audience import Audience
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
 from routines.counting.results import Verdict
+from routines.counting.slips.integers import BELOW_ZERO_FROM
 
 from .claims import Words, because, until
 from .families import PHRASES, Life
-from .page import page_of
+from .page import Page, page_of
 from .sentences import sentence
 
 
@@ -27,20 +28,23 @@ def describe(
     '5 jumps of 6 make 30, which is 3 tens.'
     """
     page = page_of(grid, audience or Audience())
-    return Words(PHRASES[type(claim)](page, claim, Life(holds, _end_in_sight(grid, breaks_at))))
+    return Words(PHRASES[type(claim)](page, claim, Life(holds, _end_in_sight(page, breaks_at))))
 
 
-def _end_in_sight(grid: Grid, breaks_at: int | None) -> int | None:
-    """Where a claim ends, if that can be shown: no class counts on to -4 inches."""
-    if breaks_at is None or grid.count.form.goes_below_zero or grid.count.scaled(breaks_at) >= 0:
+def _end_in_sight(page: Page, breaks_at: int | None) -> int | None:
+    """Where a claim ends, if that can be shown: no class counts on to -4 inches, nor below zero before it learns of that."""
+    count = page.count
+    if breaks_at is None or page.on_clock or count.scaled(breaks_at) >= 0:
         return breaks_at
-    return None
+    been_there = min(count.scaled_start, count.scaled(page.grid.terms)) < 0
+    knows = count.form.goes_below_zero and (page.level >= BELOW_ZERO_FROM or been_there)
+    return breaks_at if knows else None
 
 
 def verdict_because(claim: Claim, verdict: Verdict, grid: Grid, audience: Audience | None = None) -> str:
     """Answer a claim from the floor: why it is so, or what is there instead."""
     page = page_of(grid, audience or Audience())
-    breaks_at = _end_in_sight(grid, verdict.breaks_at)
+    breaks_at = _end_in_sight(page, verdict.breaks_at)
     life = Life(verdict.holds, breaks_at) if verdict.true else Life()
     phrases = PHRASES[type(claim)](page, claim, life)
     if not verdict.true:

@@ -150,9 +150,11 @@ class Language(ABC):
     next_counts: NextCounts
     folds: Folds
     standards: Mapping[str, str]
-    answers: Mapping[str, str]
-    asked_back: Mapping[str, str]
+    answers: Mapping[str, tuple[str, ...]]
+    asked_back: Mapping[str, tuple[str, ...]]
     paper: Mapping[str, str]
+    past: str
+    below: str
     ringed: Mapping[tuple[str, str], Mapping[Fraction, str]]
     ringed_coins: Mapping[str, Mapping[Fraction, str]]
 
@@ -205,6 +207,10 @@ class Language(ABC):
     @abstractmethod
     def multiple(self, text: str) -> Noun:
         """Name the multiples of a number that has no name of its own."""
+
+    @abstractmethod
+    def counted_by(self, text: str) -> Noun:
+        """Name what is said when counting by a number from 0, before multiples are met."""
 
     @abstractmethod
     def stretch(self, text: str) -> Noun:
@@ -269,6 +275,10 @@ class Language(ABC):
     @abstractmethod
     def each_way(self, along: str, *, upwards: bool) -> str:
         """Say the way through every line: "down each column"; along the count "each time"."""
+
+    @abstractmethod
+    def within(self, along: str) -> str:
+        """Write "in each row", along the count "each time"."""
 
     @abstractmethod
     def in_line(self, along: str, number: int) -> str:

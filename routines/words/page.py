@@ -25,6 +25,7 @@ class Page:
         self.grid = grid
         self.count = grid.count
         self.language = LANGUAGES[audience.language]
+        self.level = audience.level
         self.band = band_of(audience.level)
         self.on_clock = self.count.wrap is not None
         # "3/3 = 1" would read as a second equation inside a sentence.
@@ -53,13 +54,6 @@ class Page:
         if value is None:
             value = self._values[n] = self.language.value(self.text(n), clock=self.on_clock)
         return value
-
-    def last_term(self) -> int | None:
-        """The last count that is not below zero, in a kind that never goes there and a count that comes down; else None."""
-        count = self.count
-        if count.form.goes_below_zero or count.scaled_step > 0:
-            return None
-        return int(count.scaled_start // -count.scaled_step) + 1
 
     def difference(self, value: Fraction) -> str:
         """A difference as written, without sign."""
@@ -131,6 +125,11 @@ class Page:
         """The multiples of `multiple`, named."""
         return self._mark(multiple)[0]
 
+    def child_mark(self, multiple: Fraction) -> Noun:
+        """The multiples of `multiple` as a class names them that has not met the word: "counts by 5"."""
+        noun, named = self._mark(multiple)
+        return noun if named or self.band > YOUNGER else self.language.counted_by(self.difference(multiple))
+
     def _mark(self, multiple: Fraction) -> tuple[Noun, bool]:
         key = (multiple.numerator, multiple.denominator)
         found = self._marks.get(key)
@@ -192,7 +191,12 @@ class Page:
         if found is None:
             line = self.language.lines[along]
             way = self.language.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
-            found = self._lines[along] = {"line": line.one, "lines": line.many, "each_way": way}
+            found = self._lines[along] = {
+                "line": line.one,
+                "lines": line.many,
+                "each_way": way,
+                "within": self.language.within(along),
+            }
         return found
 
     def digit(self, place: int) -> Feature:

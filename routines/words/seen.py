@@ -48,6 +48,11 @@ class SpokenPattern(Pattern):
         return self._words.student_words
 
     @property
+    def ways_to_say_it(self) -> tuple[str, ...]:
+        """The ways in which a child may say it, the best first."""
+        return self._words.ways_to_say_it
+
+    @property
     def because(self) -> str:
         """The reason in numbers."""
         return self._words.because

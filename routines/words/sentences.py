@@ -3,7 +3,9 @@
 import re
 from collections.abc import Callable, Iterable, Mapping
 
-# Words a child of that level strings together, and the most a reason may take: K-1, 2-3, 4-5, 6 and up.
+# The most words in which a child says what it sees, by level (EXACT 30; common practice, no source).
+MOST_WORDS_OF_A_CHILD = (12, 12, 12, 16, 16, 16, 20, 20, 20)
+# Words that a class of that level takes in, and the most a reason may take: K-1, 2-3, 4-5, 6 and up.
 STUDENT_BANDS = ((6, 14), (12, 25), (15, 35), (15, 45))
 REASON_LIMITS = (14, 25, 35, 45)
 

@@ -9,6 +9,7 @@ from routines.counting.count import Count
 from routines.counting.grid import Grid
 from routines.counting.kinds.currency import currency_named
 from routines.counting.kinds.names import Kind
+from routines.counting.stories import Landmarks
 from routines.counting.stories import proposed_landmarks as proposed
 
 from .languages import LANGUAGES
@@ -24,7 +25,16 @@ class NamedLandmarks(NamedTuple):
 
 def proposed_landmarks(grid: Grid) -> list[NamedLandmarks]:
     """Which multiples to ring, best first, by name: see `routines.counting.proposed_landmarks`."""
-    return [NamedLandmarks(multiple, terms, _plural_name(grid.count, multiple)) for multiple, terms in proposed(grid)]
+    return [NamedLandmarks(marks.multiple, marks.terms, _name(grid.count, marks)) for marks in proposed(grid)]
+
+
+def _name(count: Count, marks: Landmarks) -> str:
+    """What they are called; of those that are crossed, that they are passed."""
+    if not marks.crossed:
+        return _plural_name(count, marks.multiple)
+    language = LANGUAGES[count.style.language]
+    passed = language.below if count.step < 0 else language.past
+    return passed.format(amount=count.text_of(marks.multiple))
 
 
 def _plural_name(count: Count, multiple: Fraction) -> str:

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Count, CountError, Grid, Style
 from routines.counting.stories import Story, landmark_terms, larger_name
+from routines.counting.stories import proposed_landmarks as proposed
 from routines.words import proposed_landmarks
 from tests.counting.any_count import KINDS, counts
 from tests.saying import saying
@@ -134,10 +135,42 @@ def test_money_is_ringed_at_its_own_coins_or_at_an_amount() -> None:
     dollars = Count.parse(kind="money", start="5c", step="5c", terms=40)
     assert [marks.name for marks in proposed_landmarks(Grid(dollars, 5))][:2] == ["dollars", "half dollars"]
     euros = Count.parse(kind="money", start="0.05", step="0.05", terms=30, style=Style(currency="EUR"))
-    assert [marks.name for marks in proposed_landmarks(Grid(euros, 5))][:2] == [
-        "multiples of €0.50",
-        "multiples of €0.25",
-    ]
+    assert [marks.name for marks in proposed_landmarks(Grid(euros, 5))][:2] == ["euros", "multiples of €0.50"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "terms", "name", "ringed"),
+    [
+        # No count lands on a ten, a hundred or a thousand, and every one passes a hundred: the thousand crossed.
+        ("whole", "240", "100", 16, "the first past each 1,000", ["1,040"]),
+        ("whole", "7", "10", 15, "the first past each 100", ["107"]),
+        ("whole", "1,325", "-50", 16, "the first below each 1,000", ["975"]),
+        ("whole", "10", "10", 12, "hundreds", ["100"]),
+        ("mass", "6 oz", "6 oz", 20, "pounds", ["48 oz", "96 oz"]),
+        ("money", "35c", "25c", 16, "the first past each 100¢", ["110¢", "210¢", "310¢", "410¢"]),
+        ("money", "5c", "5c", 24, "dollars", ["100¢"]),
+    ],
+)
+def test_landmarks_are_ringed_as_a_class_would(
+    kind: str, start: str, step: str, terms: int, name: str, ringed: list[str]
+) -> None:
+    count = Count.parse(kind=kind, start=start, step=step, terms=terms)
+    best = proposed_landmarks(Grid(count, 4))[0]
+    assert (best.name, [count.text(n) for n in best.terms]) == (name, ringed)
+
+
+@given(st.integers(0, 999), st.integers(-120, 120).filter(bool), st.integers(4, 40))
+def test_what_is_ringed_lands_on_a_landmark_or_is_the_first_past_one(start: int, step: int, terms: int) -> None:
+    count = Count.parse(kind="whole", start=str(start), step=str(step), terms=terms)
+    values = [start + i * step for i in range(terms)]
+    for marks in proposed(Grid(count, 4)):
+        m = int(marks.multiple)
+        if marks.crossed:
+            assert not any(value % 10 == 0 for value in values) or all(value % 10 == 0 for value in values)
+            between = [n + 1 for n in range(1, terms) if values[n] // m != values[n - 1] // m]
+            assert list(marks.terms) == between
+        else:
+            assert list(marks.terms) == [n + 1 for n in range(terms) if values[n] % m == 0]
 
 
 def test_landmark_names_follow_the_language() -> None:

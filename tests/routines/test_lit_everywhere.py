@@ -6,7 +6,6 @@ from html import unescape
 
 import pytest
 from django.urls import reverse
-from routines.plans.forms.typed import typed_from
 
 from accounts.text import read_json
 from routines.counting import Claim
@@ -21,6 +20,7 @@ from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from routines.paper.substitute import substitute_sheet
 from routines.plans.actions import start_routine
+from routines.plans.forms.draft import typed_from
 from routines.templatetags import countfold
 from routines.worked_out import says
 

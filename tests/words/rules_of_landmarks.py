@@ -147,5 +147,9 @@ RULES: tuple[Rule, ...] = (
         ),
         marks_every,
     ),
-    Rule(("multiples? of <m:D>", "stretch of <m:D>"), ("múltiplos? de <m:D>", "tramo de <m:D>"), is_own_multiple),
+    Rule(
+        ("multiples? of <m:D>", "counts? by <m:D>", "stretch of <m:D>"),
+        ("múltiplos? de <m:D>", "números? de <x:D> en <m:D>", "tramo de <m:D>"),
+        is_own_multiple,
+    ),
 )

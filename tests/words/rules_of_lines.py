@@ -155,7 +155,7 @@ RULES: tuple[Rule, ...] = (
             "<d:D> " + MORE + " each time",
             "each (?:count|one) is <d:D> " + MORE,
             "(?:it is|it gets) <d:D> " + MORE,
-            "(?:jump|goes) (?P<up_W>up|down) <d:D>",
+            "(?:jump|goes|go) (?P<up_W>up|down) <d:D>",
         ),
         (
             "<d:D> " + MORE + " cada vez",

@@ -183,8 +183,11 @@ RULES: tuple[Rule, ...] = (
     ),
     # remainders
     Rule(
-        ("(?:every count|every one|each one we say) is <r:D> past an? <m:M>",),
-        ("cada (?:número|uno|uno que decimos) es <r:D> más que una? <m:M>",),
+        ("(?:every count is|every one is|each one we say is|we are always) <r:D> past an? <m:M>",),
+        (
+            "cada (?:número|uno|uno que decimos) es <r:D> más que una? <m:M>",
+            "nos pasamos <r:D> de una? <m:M>",
+        ),
         all_past,
     ),
     Rule(("<a:V> is <r:D> past <m:V>",), ("de <m:V> a <a:V> hay <r:D>",), past_is),

@@ -114,6 +114,7 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "L": rf"{BARE}(?:(?:[,;] | and | y ){BARE})*",
         "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
         rf"|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
+        rf"|counts? by {notation.difference}|números? de {notation.difference} en {notation.difference}"
         rf"|stretch of {notation.difference}|tramo de {notation.difference})",
         "P": PLACES,
         "W": r"[^\d.,:;()]+?",
@@ -197,7 +198,7 @@ class SentenceChecker:
                 holes[hole] = int(number[0])
             elif kind == "M":
                 size = multiple_named(text.lower(), notation)
-                holes[hole] = notation.read(text.split(" of ")[-1].split(" de ")[-1]) if size is None else size
+                holes[hole] = notation.read(re.split(" of | de | by | en ", text)[-1]) if size is None else size
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
             elif kind in "SL":

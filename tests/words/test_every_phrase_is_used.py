@@ -160,4 +160,6 @@ def test_every_phrase_is_used_and_so(language: str, monkeypatch: pytest.MonkeyPa
     for odd_claim in (a_claim("digit", part="top", along="count", length=1), a_claim("sums", which="centre-mean")):
         assert check(odd_claim, wholes, audience=Audience(3, language)).because
         assert describe(odd_claim, wholes, None, None, Audience(3, language)).because
+    no_full_line = Grid(Count.parse(kind="whole", start="1", step="1", terms=2), 2, lead=1)
+    assert describe(a_claim("sums", which="line-totals"), no_full_line, None, None, Audience(3, language)).student_words
     assert sorted(set(overheard) - overheard.heard) == []

@@ -13,18 +13,20 @@ from tests.words.sentence_checker import notation_of
 
 PER_KIND = settings(max_examples=max(settings.default.max_examples // 3, 10))
 
-# DESIGN: K-1 6-14 words, 2-3 12-25, 4-5 15-35; above, a conjecture and its test (own limit).
-BANDS = {
-    0: (6, 14),
-    1: (6, 14),
-    2: (12, 25),
-    3: (12, 25),
-    4: (15, 35),
-    5: (15, 35),
-    6: (15, 45),
-    7: (15, 45),
-    8: (15, 45),
-}
+# EXACT 30: what a child says is short at every grade.
+MOST_WORDS = {0: 12, 1: 12, 2: 12, 3: 16, 4: 16, 5: 16, 6: 20, 7: 20, 8: 20}
+FEWEST_WORDS = 4
+MOST_OF_A_REASON = {0: 14, 1: 14, 2: 25, 3: 25, 4: 35, 5: 35, 6: 45, 7: 45, 8: 45}
+# A child speaks of itself and its class, says where to look or what it sees, supposes, or names the line it points at.
+OF_ONESELF_OR_POINTING = re.compile(
+    r"\b(?:I|me|my|we|our|look|here)\b"
+    r"|\b(?:me|mi|nos|mira|miro|encuentro|veo|noto|creo|encontré|descubrí|si (?:sumo|los junto))\b"
+    r"|\b(?:contamos|decimos|damos|llegamos)\b",
+    re.IGNORECASE,
+)
+# Multiples and remainders are learned in grade 4 (4.OA.B.4, 4.NBT.B.6: Common Core State Standards, 2010).
+LEARNED_LATER = re.compile("multiple|múltiplo|remainder|resto al dividir|restos al dividir", re.IGNORECASE)
+GRADE_OF_MULTIPLES = 4
 LONG_STATEMENT = 32
 NEVER_SAID = re.compile(
     r"correct|!|None|Fraction|great|good job|well done|wrong|\{|\}|  |\.\.\.\.|, ,|\bnan\b|muy bien|perfect",
@@ -43,11 +45,14 @@ def test_lengths_and_tone(kind: str) -> None:
     @PER_KIND
     @given(grids(kind), st.integers(0, 8), st.sampled_from(["en", "es"]))
     def each(grid: Grid, level: int, language: str) -> None:
-        least, most = BANDS[level]
         for pattern in find_patterns(grid, implied=True, audience=Audience(level, language)):
-            assert least <= len(pattern.student_words.split()), pattern.student_words
-            assert words_in(pattern.student_words, grid) <= most, pattern.student_words
-            assert words_in(pattern.because, grid) <= most, pattern.because
+            for words in pattern.ways_to_say_it:
+                assert len(words.split()) >= FEWEST_WORDS, words
+                assert words_in(words, grid) <= MOST_WORDS[level], words
+                assert OF_ONESELF_OR_POINTING.search(words), words
+                assert words.count("=") == 0, words
+                assert level >= GRADE_OF_MULTIPLES or not LEARNED_LATER.search(words), words
+            assert words_in(pattern.because, grid) <= MOST_OF_A_REASON[level], pattern.because
             assert words_in(pattern.statement, grid) <= LONG_STATEMENT, pattern.statement
             for text in (pattern.statement, pattern.student_words, pattern.because):
                 assert not NEVER_SAID.search(text), text

@@ -8,7 +8,7 @@ from functools import lru_cache
 from ..errors import CountError
 from ..style import Style
 from .clock_words import half_of_day, say_time
-from .kind import NumberKind, Typed
+from .kind import NumberKind, Ringed, Typed
 from .measure import Elapsed
 from .names import Kind
 from .numerals import tidy
@@ -72,8 +72,8 @@ class Clock(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return tuple(map(Fraction, (15, 30, 60, 720)))
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
-        return tuple(map(Fraction, (60, 30, 15)))
+    def ringed_multiples(self) -> Ringed:
+        return Ringed((Fraction(60), Fraction(30)), (Fraction(15),))
 
     def read_off(self) -> Fraction:
         return Fraction(60)

@@ -7,14 +7,14 @@ from ..errors import CountError
 from ..style import Style
 from .fraction import with_kept_denominator
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Typed
+from .kind import NumberKind, Ringed, Typed
 from .names import Kind
 from .number_words import cardinal, decimal_parts, joined, negative
 from .numerals import places_needed, read_numeral, split_sign, tidy, write_decimal
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, ("1/10", "1/2", "1", "2", "5", "10", "100")))
-_RINGED = tuple(map(Fraction, ("1", "1/2", "10", "1/10")))
+_RINGED = Ringed((Fraction(1), Fraction(1, 2)), (Fraction(10), Fraction(1, 10)))
 FINEST_PLACES = 3
 
 
@@ -51,7 +51,7 @@ class DecimalNumber(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
+    def ringed_multiples(self) -> Ringed:
         return _RINGED
 
     def read_off(self) -> Fraction:

@@ -7,7 +7,7 @@ from math import lcm
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Typed, keep_over
+from .kind import NumberKind, Ringed, Typed, keep_over
 from .names import Kind
 from .number_words import JOINTS
 from .numerals import read_numeral, split_sign, tidy
@@ -15,7 +15,7 @@ from .piece import Piece
 
 _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10))
 
-_RINGED = (Fraction(1), Fraction(1, 2), Fraction(10))
+_RINGED = Ringed((Fraction(1), Fraction(1, 2)), (Fraction(10),))
 
 
 class FractionNumber(NumberKind):
@@ -42,7 +42,7 @@ class FractionNumber(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
+    def ringed_multiples(self) -> Ringed:
         return _RINGED
 
     def read_off(self) -> Fraction:

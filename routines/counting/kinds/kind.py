@@ -26,6 +26,17 @@ class Typed(NamedTuple):
     decimal: bool = False
 
 
+class Ringed(NamedTuple):
+    """What may be rung as landmarks, in base units, the better ones first. Common practice, no source.
+
+    Where no count lands on one of the friendliest, the first counts past one are rung: a hundred crossed says more than
+    fives. The others have a name of their own too.
+    """
+
+    friendliest: tuple[Fraction, ...]
+    others: tuple[Fraction, ...] = ()
+
+
 class NumberKind(ABC):
     """How the values of one count are read, written and said, in one settled style.
 
@@ -69,8 +80,8 @@ class NumberKind(ABC):
         """The multiples that landmarks and remainders try (EXACT 8 lists the least), smallest first, in base units."""
 
     @abstractmethod
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
-        """The multiples that are rung as landmarks, the better ones first, in base units (common practice, no source)."""
+    def ringed_multiples(self) -> Ringed:
+        """The multiples that are rung as landmarks."""
 
     @abstractmethod
     def read_off(self) -> Fraction:

@@ -11,7 +11,7 @@ from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .fraction import kept_denominator
 from .fraction_forms import write_fraction
-from .kind import NumberKind, Typed, keep_over
+from .kind import NumberKind, Ringed, Typed, keep_over
 from .measure_parsing import read_measure
 from .names import Kind
 from .number_words import JOINTS, negative
@@ -29,14 +29,15 @@ _MULTIPLES: dict[str, tuple[int, ...]] = {
     "mL": (100, 250, 500, 1000),
     "min": (15, 30, 60),
 }
-_RINGED: dict[str, tuple[int, ...]] = {
-    "in": (12, 36, 1, 6),
-    "cm": (100, 50, 1, 10),
-    "oz": (16, 8),
-    "g": (1000, 500, 100),
-    "fl oz": (8, 16, 32, 128),
-    "mL": (1000, 500, 250, 100),
-    "min": (60, 30, 15),
+# The friendliest, then the others.
+_RINGED: dict[str, tuple[tuple[int, ...], tuple[int, ...]]] = {
+    "in": ((12, 6), (36, 1)),
+    "cm": ((100, 50), (10, 1)),
+    "oz": ((16, 8), ()),
+    "g": ((1000, 500), (100,)),
+    "fl oz": ((8, 16, 32, 128), ()),
+    "mL": ((1000, 500), (250, 100)),
+    "min": ((60, 30), (15,)),
 }
 _READ_OFF = {"in": 12, "cm": 100, "oz": 16, "g": 1000, "fl oz": 8, "mL": 1000, "min": 60}
 # Of the small unit where nothing larger is written, in the base unit.
@@ -127,8 +128,9 @@ class Measure(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return tuple(map(Fraction, _MULTIPLES[self.base_unit]))
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
-        return tuple(map(Fraction, _RINGED[self.base_unit]))
+    def ringed_multiples(self) -> Ringed:
+        friendliest, others = _RINGED[self.base_unit]
+        return Ringed(tuple(map(Fraction, friendliest)), tuple(map(Fraction, others)))
 
     def read_off(self) -> Fraction:
         return Fraction(_READ_OFF[self.base_unit])

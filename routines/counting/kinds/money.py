@@ -10,14 +10,14 @@ from ..errors import CountError
 from ..style import Style
 from .currency import CoinName, Currency, currency_named
 from .fraction_forms import write_fraction
-from .kind import NumberKind, Typed
+from .kind import NumberKind, Ringed, Typed
 from .names import Kind
 from .number_words import JOINTS, cardinal, counted, equal_parts, joined, negative
 from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
-_RINGED = tuple(map(Fraction, (100, 1000, 50, 25, 10, 500)))
+_RINGED = Ringed(tuple(map(Fraction, (100, 50))), tuple(map(Fraction, (1000, 25, 10, 500))))
 _CENT_SIGNS = ("¢", "c", "ct", "cts")
 _IN_BOTH_UNITS = re.compile(r"(?P<main>.*?\S),? (?:(?:and|y|con) )?(?P<small>[0-9]+ ?(?:¢|[^\W\d_]+))")
 
@@ -70,7 +70,7 @@ class Money(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
+    def ringed_multiples(self) -> Ringed:
         return _RINGED
 
     def read_off(self) -> Fraction:

@@ -5,7 +5,7 @@ from fractions import Fraction
 from ..errors import CountError
 from ..style import Style
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Typed
+from .kind import NumberKind, Ringed, Typed
 from .names import Kind
 from .number_words import cardinal, negative
 from .numerals import read_numeral, split_sign, tidy, write_whole
@@ -13,7 +13,7 @@ from .piece import Piece
 
 _MULTIPLES = tuple(map(Fraction, (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 25, 50, 100, 1000)))
 
-_RINGED = tuple(map(Fraction, (10, 100, 1000, 50, 25, 5, 12)))
+_RINGED = Ringed(tuple(map(Fraction, (10, 100, 1000))), tuple(map(Fraction, (50, 25, 5))))
 
 
 class Whole(NumberKind):
@@ -36,7 +36,7 @@ class Whole(NumberKind):
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES
 
-    def ringed_multiples(self) -> tuple[Fraction, ...]:
+    def ringed_multiples(self) -> Ringed:
         return _RINGED
 
     def read_off(self) -> Fraction:

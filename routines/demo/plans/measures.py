@@ -601,7 +601,7 @@ PLANS = [
                 slip(3, "2 m 5 cm", "Junta 150 y 75. ¿Cuántos centímetros pasan de dos metros?"),
             ),
             stops=(
-                stop(3, "¿Qué escribiremos en la cuarta casilla?", "3 m.", "4 saltos de 75 cm son 3 m"),
+                stop(3, "¿Qué escribiremos en la cuarta celda?", "3 m.", "4 saltos de 75 cm son 3 m"),
                 stop(7, "¿Qué va debajo de 3 m?", "6 m.", "tres metros más", "5 m 25 cm y 75 cm"),
                 stop(
                     12,

@@ -2,15 +2,17 @@
 
 import json
 from collections.abc import Collection, Iterable, Iterator
-from dataclasses import dataclass
-from fractions import Fraction
+from dataclasses import dataclass, replace
 from itertools import zip_longest
 
-from routines.counting import Audience, Claim, Grid, Kind
-from routines.counting.claims import NeighbourClaim, RemainderClaim, StepClaim, TableClaim
-from routines.words import SpokenPattern, check, find_patterns, likely_slips, locate, ordinal, probes
+from routines.counting import Audience, Claim, Grid
+from routines.counting.believed import worth_believing
+from routines.counting.claims import NeighbourClaim, StepClaim
+from routines.models.shown_ideas import dying_ideas
+from routines.words import SpokenPattern, find_patterns, likely_slips, ordinal
 
-from .sentences import reply_to, said
+from .near_misses import near_misses
+from .sentences import replies_to, ways
 
 STRAIGHT = ("right", "down")
 
@@ -32,6 +34,28 @@ class AnswerSuggestion:
         return f"expected.add {json.dumps(row)}"
 
 
+@dataclass(frozen=True, slots=True)
+class _Wording:
+    """An answer with all the ways to say it and to reply."""
+
+    sort: str
+    words: tuple[str, ...]
+    replies: tuple[str, ...]
+    why: str
+    n: int = 0
+
+    def chosen(self, openings: Collection[str], replies: Collection[str]) -> AnswerSuggestion:
+        """The first way that does not begin as another answer does, with a reply that no other has (EXACT 30)."""
+        words = next((words for words in self.words if opening(words) not in openings), self.words[0])
+        reply = next((reply for reply in self.replies if reply not in replies), self.replies[0])
+        return AnswerSuggestion(self.sort, words, reply, self.why, self.n)
+
+
+def opening(words: str) -> str:
+    """The first two words, by which two answers sound alike."""
+    return " ".join(words.casefold().split()[:2])
+
+
 def suggest_answers(
     grid: Grid, audience: Audience, *, rounds: int = 1, written: Collection[str] = (), targets: Collection[Claim] = ()
 ) -> list[AnswerSuggestion]:
@@ -45,80 +69,59 @@ def suggest_answers(
         _not_so(grid, audience),
         _slips(grid, audience),
     ]
-    fresh = [[one for one in sort if one.words not in written] for sort in sorts]
-    by_round = list(zip_longest(*fresh))[:rounds]
-    return [one for chosen in by_round for one in chosen if one is not None]
+    fresh = [[one for one in sort if not set(one.words) & set(written)] for sort in sorts]
+    return [one for chosen in list(zip_longest(*fresh))[:rounds] for one in _told_apart(chosen)]
 
 
-def _easy(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[AnswerSuggestion]:
+def _told_apart(chosen: Iterable[_Wording | None]) -> Iterator[AnswerSuggestion]:
+    """The answers of a round, each begun and replied to in its own way. What is said in one way only chooses first."""
+    wordings = [one for one in chosen if one is not None]
+    openings: set[str] = set()
+    replies: set[str] = set()
+    told: dict[int, AnswerSuggestion] = {}
+    for at in sorted(range(len(wordings)), key=lambda i: len(wordings[i].words)):
+        one = told[at] = wordings[at].chosen(openings, replies)
+        openings.add(opening(one.words))
+        replies.add(one.reply)
+    return iter([told[at] for at in range(len(wordings))])
+
+
+def _easy(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[_Wording]:
     for pattern in patterns:
         claim = pattern.claim
         if isinstance(claim, StepClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):
             yield _of("easy", pattern, audience)
 
 
-def _deeper(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[AnswerSuggestion]:
+def _deeper(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[_Wording]:
     for pattern in patterns:
         if pattern.holds == "always" and not isinstance(pattern.claim, StepClaim | NeighbourClaim):
             yield _of("deeper", pattern, audience)
 
 
-def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> AnswerSuggestion:
-    return AnswerSuggestion(sort, pattern.student_words, reply_to(pattern.claim, audience.language), pattern.because)
+def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> _Wording:
+    return _Wording(sort, pattern.ways_to_say_it, replies_to(pattern.claim, audience.language), pattern.because)
 
 
-def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    for pattern in patterns:
-        if pattern.breaks_at is not None:
-            nth = ordinal(pattern.breaks_at, audience.language)
-            reply = said("write on", audience.language, nth=nth)
-            yield AnswerSuggestion("not-for-long", pattern.student_words, reply, pattern.because, pattern.breaks_at)
+def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[_Wording]:
+    """What a child would believe, and what ends just past the board or on it (EXACT 29)."""
+    over = [idea.pattern for idea in dying_ideas(grid, audience)]
+    for pattern in (one for one in (*patterns, *over) if worth_believing(one, grid, audience.level)):
+        assert pattern.breaks_at is not None
+        nth = ordinal(pattern.breaks_at, audience.language)
+        yield replace(
+            _of("not-for-long", pattern, audience),
+            replies=ways("write on", audience.language, nth=nth),
+            n=pattern.breaks_at,
+        )
 
 
-def _not_so(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    yield from _not_the_table(grid, audience)
-    yield from _never_landed_on(grid, audience)
-    yield from _not_all_even(grid, audience)
+def _not_so(grid: Grid, audience: Audience) -> Iterator[_Wording]:
+    for miss in near_misses(grid, audience):
+        yield _Wording("not-so", miss.words, miss.replies, miss.why)
 
 
-def _not_the_table(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    """Counting by 6 sounds like the six times table, from wherever it starts."""
-    count, step = grid.count, abs(grid.count.step)
-    if count.kind != Kind.WHOLE:
-        return
-    verdict = check(TableClaim(grid.count.step), grid, audience=audience)
-    if verdict.true:
-        return
-    between = step * (int(min(count.value(1), count.value(3)) // step) + 1)
-    if locate(grid, between).appears:
-        return
-    yield AnswerSuggestion(
-        "not-so",
-        said("table", audience.language, step=count.difference_text(step)),
-        said("table reply", audience.language, multiple=count.text_of(between)),
-        verdict.because,
-    )
-
-
-def _never_landed_on(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    for probe in probes(grid, audience=audience):
-        if not probe.appears:
-            words = said("lands", audience.language, value=probe.text)
-            yield AnswerSuggestion("not-so", words, said("lands reply", audience.language), probe.why)
-
-
-def _not_all_even(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
-    if grid.count.kind != Kind.WHOLE or grid.count.step % 2 == 0:
-        return
-    parity = "all even" if grid.count.start % 2 == 0 else "all odd"
-    claim = RemainderClaim(Fraction(2), "count", ((grid.count.start % 2,),))
-    verdict = check(claim, grid, audience=audience)
-    yield AnswerSuggestion(
-        "not-so", said(parity, audience.language), said("even reply", audience.language), verdict.because
-    )
-
-
-def _slips(grid: Grid, audience: Audience) -> Iterator[AnswerSuggestion]:
+def _slips(grid: Grid, audience: Audience) -> Iterator[_Wording]:
     for slip in likely_slips(grid, audience=audience):
         if not slip.equal_name:
-            yield AnswerSuggestion("slip", slip.heard, slip.reply, slip.why, slip.n)
+            yield _Wording("slip", (slip.heard,), (slip.reply,), slip.why, slip.n)

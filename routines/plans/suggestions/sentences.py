@@ -4,10 +4,16 @@ from routines.counting import Claim
 from routines.words import LANGUAGES
 
 
-def reply_to(claim: Claim, language: str) -> str:
-    """What a teacher may ask back of a child who sees a pattern."""
+def replies_to(claim: Claim, language: str) -> tuple[str, ...]:
+    """What to ask back, in every wording."""
     return LANGUAGES[language].asked_back[f"{claim.family} of a part" if "part" in claim.subject else claim.family]
 
 
 def said(name: str, language: str, **values: object) -> str:
-    return LANGUAGES[language].answers[name].format(**values)
+    """The first wording of a sentence."""
+    return ways(name, language, **values)[0]
+
+
+def ways(name: str, language: str, **values: object) -> tuple[str, ...]:
+    """Every wording of a sentence."""
+    return tuple(wording.format(**values) for wording in LANGUAGES[language].answers[name])

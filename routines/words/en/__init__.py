@@ -42,6 +42,7 @@ class English(Language):
     next_counts = NEXT_COUNTS
     folds = FOLDS
     standards = STANDARDS
+    past, below = "the first past each {amount}", "the first below each {amount}"
     ringed = RINGED
     ringed_coins = COINS
     lines = {"row": Noun("row", "rows"), "column": Noun("column", "columns"), "count": Noun("count", "counts")}
@@ -83,6 +84,9 @@ class English(Language):
 
     def multiple(self, text: str) -> Noun:
         return Noun(f"multiple of {text}", f"multiples of {text}")
+
+    def counted_by(self, text: str) -> Noun:
+        return Noun(f"count by {text}", f"counts by {text}")
 
     def stretch(self, text: str) -> Noun:
         return Noun(f"stretch of {text}", f"stretches of {text}")
@@ -142,6 +146,9 @@ class English(Language):
         if along == "row":
             return "along each row"
         return f"{'up' if upwards else 'down'} each column"
+
+    def within(self, along: str) -> str:
+        return "each time" if along == "count" else f"in each {along}"
 
     def in_line(self, along: str, number: int) -> str:
         return f"in {self.line(along, number)}"

@@ -3,8 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{feats} are always {x}", "the {feats} are {x} in every count"),
     "always.shown.statement": ("the {feat} {stay} {x}",),
-    "always.core": (
-        "the {short} are {x}, every time we count",
+    "always.core": ("the {short} are {x}, every time we count",),
+    "always.says": (
         "every time we count, the {feats} are {x}",
         "in all the ones we say the {feats} are {x}",
     ),
@@ -13,6 +13,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the {short} take turns, {x} and {y}",
         "the {feats} take turns, first {x}, then {y}",
         "the {feats} go {x}, {y}, then {x}, {y} again",
+        "the {feats} take turns",
     ),
     "repeat.statement": ("{feats} repeat every {k} counts: {series}",),
     "repeat.core": (
@@ -55,13 +56,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "any.statement": ("{feats} make a pattern {each_way}",),
     "any-count.statement": ("{feats} make a pattern",),
     "lines.statement": ("{statement} ({lines} {numbers})",),
-    "seen.evidence-count": ("at the start the {feats} are {series}", "the {feats} begin {series}"),
-    "seen.evidence": ("{in_line} the {feats} go {series}", "look {in_line}: the {feats} go {series}"),
-    "same.evidence": (
-        "{in_line} we wrote {some}, always with {x}",
-        "look {in_line}: {some}, always with {x}",
-    ),
-    "same.evidence-count": ("look at {some}, always with {x}", "we wrote {some}, always with {x}"),
     "reason.pure": (
         "{jumps}, and {total} is {pure}",
         "{jumps}, and {total} {more} leaves the {feats} alone",
@@ -81,36 +75,35 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "reason.sums": ("{sums}",),
     "all.statement": ("every count lands on {a_mark}", "all counts are {marks}"),
     "all.core": ("every one we say lands on {a_mark}", "all the ones we say are {marks}"),
-    "all.evidence": ("look at {some}: all of them are {marks}", "{some} are all {marks}"),
     "all.reason": ("{a} is {pure_a}, and each jump of {d} is {pure_d}",),
     "past.statement": ("every count is {r} past {a_mark}",),
     "past.core": ("every one is {r} past {a_mark}", "each one we say is {r} past {a_mark}"),
-    "past.evidence": ("{a} is {r} past {m_a}, and {b} is {r} past {m_b}", "{a} is {r} past {m_a}"),
+    "past.says": ("we are always {r} past {a_mark}",),
     "past.reason": ("{a} is {r} past {m_a}, and each jump of {d} is {pure_d}", "{a} is {r} past {m_a}, and {jumps}"),
     "parity.all.statement": ("every count is {x}",),
-    "parity.all.core": ("all the numbers we say are {x}", "every number we say is {x}, every time"),
-    "parity.all.evidence": ("look at {some}: they are {x}", "we said {some}, and they are {x}"),
+    "parity.all.core": (
+        "all the numbers here are {x}",
+        "every number we say is {x}",
+    ),
+    "parity.all.says": ("we only say {x} numbers",),
     "parity.all.reason": ("{a} is {x} and each jump is {d}", "{a} is {x}, and a jump of {d} is even"),
     "parity.turns.statement": ("{x} and {y} take turns",),
     "parity.turns.core": (
         "{x} and {y} take turns: {x}, {y}, {x}, {y}",
         "it goes {x}, {y}, {x}, {y}, all the way",
     ),
-    "parity.turns.evidence": ("{a} is {x}, and the next one, {b}, is {y}", "{a} is {x}, {b} is {y}, {c} is {x} again"),
     "parity.turns.reason": (
         "{a} is {x}, and a jump of {d} is odd, so {b} is {y}",
         "a jump of {d} is odd: from {a}, {x}, we come to {b}, {y}",
     ),
     "parity.keep.statement": ("each {line} is all even or all odd: {series}", "{lines} are {series} all through"),
     "parity.keep.core": ("each {line} is all even or all odd", "in a {line} they are all even or all odd"),
-    "parity.keep.evidence": ("{in_line} we wrote {some}: only {x} numbers", "look {in_line}: {some}, only {x} numbers"),
     "parity.keep.reason": ("{jumps}, and {total} is even", "{jumps}, and {total} {more} keeps even numbers even"),
     "parity.turns-line.statement": ("even and odd take turns {each_way}",),
     "parity.turns-line.core": (
         "even and odd take turns when we go {each_way}",
         "{each_way} it goes {x}, {y}, {x}, {y}",
     ),
-    "parity.turns-line.evidence": ("{in_line} {a} is {x} and {b} is {y}", "look {in_line}: {a} is {x}, {b} is {y}"),
     "parity.turns-line.reason": ("{jumps}, and {total} is odd", "{jumps}, and {total} {more} turns even into odd"),
     "note.digit": ("at {until} the {feat} {be} {y}, not {x}", "at {until} the {feat} {be} {y} where {x} was due"),
     "note.restart": ("at {until} the {feat} {restart} {y}",),
@@ -118,9 +111,21 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "digit": "Which digit do you mean? Put your finger on it, line by line.",
-    "digit of a part": "Which part of each one do you mean? Put your finger on it, line by line.",
-    "digit-sum": "Add the digits of one more count. What do you get there?",
-    "remainder": "How can you tell for a count that is not on the board yet?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "digit": (
+        "Which digit do you mean? Follow it with your finger, line by line.",
+        "What will that digit be in the next line? How can you tell?",
+    ),
+    "digit of a part": (
+        "Which part of each one do you mean? Follow it with your finger.",
+        "What will that part be in the next line? How can you tell?",
+    ),
+    "digit-sum": (
+        "Add the digits of one more. What do you get there?",
+        "Choose one from another line and add its digits. What do you notice?",
+    ),
+    "remainder": (
+        "Which ones on the grid show it? What will the next one be?",
+        "How can you tell for one that is not on the board yet?",
+    ),
 }

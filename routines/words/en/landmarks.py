@@ -12,17 +12,23 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{marks} come every {k} counts, from the {nth} on",
     ),
     "lie.scattered-first.statement": ("every {kth} count lands on {a_mark}", "{marks} come every {k} counts"),
-    "lie.column.core": ("the {marks} are all in column {i}", "column {i} is where all the {marks} are"),
-    "lie.row.core": ("the {marks} are all in row {i}", "row {i} is where all the {marks} are"),
+    "lie.column.core": (
+        "the {marks} are all in column {i}",
+        "all the {marks} stand in column {i}",
+    ),
+    "lie.row.core": (
+        "the {marks} are all in row {i}",
+        "all the {marks} lie in row {i}",
+    ),
     "lie.columns.core": (
-        "the {marks} are columns {i}, nothing else",
+        "the {marks} make columns {i}",
         "columns {i} have only {marks} in them",
-        "the {marks} fill whole columns, nothing else",
+        "the {marks} fill whole columns",
     ),
     "lie.rows.core": (
-        "the {marks} are rows {i}, nothing else",
+        "the {marks} make rows {i}",
         "rows {i} have only {marks} in them",
-        "the {marks} fill whole rows, nothing else",
+        "the {marks} fill whole rows",
     ),
     "lie.down-right.core": (
         "the {marks} go down like stairs to the right",
@@ -32,20 +38,20 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the {marks} go down like stairs to the left",
         "the {marks} move one down and one left",
     ),
-    "lie.scattered.core": ("every {kth} one we say lands on {a_mark}", "we land on {a_mark} every {k} counts"),
-    "lie.evidence": ("look at {some}: these are the {marks}", "we get {marks} at {some}"),
+    "lie.scattered.core": ("every {kth} one we say lands on {a_mark}",),
+    "lie.scattered.says": ("we land on {a_mark} every {k} counts",),
     "lie.reason": ("{jumps}, and {total} is {pure}", "{jumps}, which is {pure}"),
     "lie.reason-bare": ("{jumps}",),
     "lie.note-outside": ("{until} lands on {a_mark} too, in row {row}, column {column}",),
     "many.one.statement": ("{k} counts in each {stretch}", "each {stretch} holds {k} counts"),
     "many.one-only.statement": ("1 count in each {stretch}", "each {stretch} holds 1 count"),
     "many.turns.statement": ("counts in each {stretch}: {series}, over and over",),
-    "many.one.core": ("we say {k} in each {stretch}, every time", "every {stretch} has {k} of our counts in it"),
-    "many.one-only.core": ("we say just one in each {stretch}", "every {stretch} has one of our counts in it"),
-    "many.turns.core": (
-        "each {stretch} in turn has {series}, then again",
-        "how many we say in each {stretch} makes a pattern",
-    ),
+    "many.one.core": ("every {stretch} has {k} of our counts in it",),
+    "many.one.says": ("we say {k} in each {stretch}, every time",),
+    "many.one-only.core": ("every {stretch} has one of our counts in it",),
+    "many.one-only.says": ("we say just one in each {stretch}",),
+    "many.turns.core": ("each {stretch} in turn has {series}, then again",),
+    "many.turns.says": ("how many we say in each {stretch} makes a pattern",),
     "many.evidence": ("from {a} to just before {b} we say {some}", "starting at {a} and before {b} we say {some}"),
     "many.evidence-long": (
         "from {a} to just before {b} we say {n}, first {first} and last {last}",
@@ -58,7 +64,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "landmarks": "How many jumps from one of them to the next? Why there?",
-    "how-many": "Circle them in one stretch. How many will stand in the next one?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "landmarks": (
+        "Touch each of them. How many jumps from one to the next?",
+        "Where will the next one stand? Show us how you know.",
+    ),
+    "how-many": (
+        "Circle them in one stretch. How many will the next one have?",
+        "Where does one stretch end and the next begin? Count again there.",
+    ),
 }

@@ -30,8 +30,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "multiples": (
         "We start at {start}. What comes next? Do you know these numbers?",
         "Where have we met these numbers before, and how are they like those of our first count?",
-        "Each count is some jumps of {size} from nothing. What was left over in our first count, and where do we see "
-        "it?",
+        "Each count is some jumps of {size} from zero. What was left over in our first count, and where do we see it?",
         "Compare each count with the one in the same place of our first count. Is the difference always the same? Test "
         "it, and say why.",
     ),

@@ -13,7 +13,7 @@ PATTERNS: dict[str, tuple[str, ...]] = {
 }
 
 # By the family of the pattern that a child named; of a part where that is read off a part, not off a digit.
-ASKED_BACK: dict[str, str] = {
+ASKED_BACK: dict[str, tuple[str, ...]] = {
     **steps.ASKED_BACK,
     **blocks.ASKED_BACK,
     **landmarks.ASKED_BACK,

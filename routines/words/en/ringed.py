@@ -19,7 +19,6 @@ RINGED: dict[tuple[str, str], dict[Fraction, str]] = {
         Fraction(50): "fifties",
         Fraction(25): "twenty-fives",
         Fraction(5): "fives",
-        Fraction(12): "dozens",
     },
     (Kind.DECIMAL, ""): {
         **_WHOLES,

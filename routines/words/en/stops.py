@@ -5,11 +5,11 @@ from ..language import Stops
 QUESTIONS = {
     "target": (
         (
-            "What do you see? Which number goes in {place}?",
+            "What do you see? What goes in {place}?",
             "What stays the same? Point, and say what goes in {place}.",
         ),
         (
-            "What do you notice so far? Which number will stand in {place}, and how do you know?",
+            "What do you notice so far? What will stand in {place}, and how do you know?",
             "Look along the rows and down the columns: what will stand in {place}, and why?",
         ),
         (
@@ -26,14 +26,14 @@ QUESTIONS = {
     "hard": (
         (
             "We said {a}. What do we say next?",
-            "Point to {a}. Which number comes next?",
+            "Point to {a}. What comes next?",
         ),
         (
-            "Stop at {a}. Which number comes next, and which number on the grid can help you?",
+            "Stop at {a}. What comes next, and what on the grid can help you?",
             "What comes after {a}, and which digits or parts will change? How do you know?",
         ),
         (
-            "We are at {a}. What does {jump} lead to, and which parts of the number change? Show it in two ways.",
+            "We are at {a}. What does {jump} lead to, and which parts change? Show it in two ways.",
             "Before we go on from {a}: which count comes next, what changes in it, and which count helps you?",
         ),
         (

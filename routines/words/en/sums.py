@@ -5,23 +5,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "opposite corners of every 2 by 2 block add to the same",
         "in every 2 by 2 block both diagonals add to the same",
     ),
-    "corners.core": (
-        "adding crosswise in a little square gives the same",
-        "in a little square, both crosses add to the same",
-    ),
-    "corners.evidence": ("{a} + {d} = {sum}, and {b} + {c} = {sum} too", "{a} + {d} and {b} + {c} both make {sum}"),
-    "pair.evidence-short": ("here both make {sum}", "both times I get {sum}"),
+    "corners.core": ("in a little square, both crosses add to the same",),
+    "corners.says": ("adding crosswise in a little square, I get the same",),
     "pair.reason-short": ("{a} + {d} = {b} + {c}",),
     "corners.reason": ("{a} + {d} = {sum} and {b} + {c} = {sum}",),
     "ends.statement": (
         "first and last add to the same as the next two in",
         "pairs from both ends add to the same",
     ),
-    "ends.core": (
-        "the first and the last add to the same as the next two in",
-        "pairs from both ends always add to the same",
-    ),
-    "ends.evidence": ("{a} + {d} = {sum}, and {b} + {c} = {sum} too", "{a} + {d} and {b} + {c} both make {sum}"),
+    "ends.core": ("pairs from both ends add to the same",),
+    "ends.says": ("if I pair them from both ends, the sums are equal",),
     "ends.reason": (
         "{a} + {d} = {sum} and {b} + {c} = {sum}",
         "{a} + {d} = {sum}; one side moves {up} {step}, the other {down} {step}, and {b} + {c} = {sum}",
@@ -30,8 +23,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the middle of every 3 by 3 block is its mean",
         "in every 3 by 3 block, 9 × the middle is the total",
     ),
-    "mean.core": ("in a three by three square the middle is the fair share",),
-    "mean.evidence": ("with {mid} in the middle, nine numbers make {sum}, and 9 × {factor} = {sum}",),
+    "mean.core": ("the middle of nine is the fair share",),
     "mean.reason": ("the block's 9 counts add to {sum}, and 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "each row adds to {diff} {more} than the row above",
@@ -42,12 +34,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "column totals go {up} {diff} from column to column",
     ),
     "totals.open.statement": ("line totals change by the same each time",),
-    "totals.core": (
-        "each {line} adds to {diff} {more} than the one before",
-        "if you add up a {line}, the next has {diff} {more}",
-    ),
-    "totals.evidence": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),
-    "totals.evidence-short": ("{line} {i} adds to {x}",),
+    "totals.open.core": ("the totals of the lines change by the same",),
+    "totals.core": ("each {line} adds to {diff} {more} than the one before",),
+    "totals.says": ("if I add up a {line}, the next has {diff} {more}",),
     "totals.reason": (
         "{k} counts, each {each} {more}, make {diff} {more}: {k} × {each} = {diff}",
         "{k} counts in a {line}, each {each} {more} than in the {line} before, and {k} × {each} = {diff}",
@@ -59,7 +48,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{a} and {b} are just as far from zero",
         "{a} and {b} match, one on each side of zero",
     ),
-    "opposites.evidence": ("from {low} to 0 is {far}, and from 0 to {high} is {far}",),
     "opposites.reason": (
         "from {low} to 0 is {far}, and from 0 to {high} is {far}",
         "{low} is {far} below 0 and {high} is {far} above 0",
@@ -68,7 +56,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "sums": "Try another place on the grid. What stays the same, and what moves?",
-    "opposites": "Where would the next pair stand?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "sums": (
+        "Try it in another place. What stays the same, and what moves?",
+        "Which numbers did you add? Show us where they stand.",
+    ),
+    "opposites": (
+        "Where would the next pair stand?",
+        "How far is each of the two from zero? Show the jumps.",
+    ),
 }

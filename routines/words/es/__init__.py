@@ -49,6 +49,7 @@ class Spanish(Language):
     next_counts = NEXT_COUNTS
     folds = FOLDS
     standards = STANDARDS
+    past, below = "el primero después de cada {amount}", "el primero debajo de cada {amount}"
     ringed = RINGED
     ringed_coins = COINS
     lines = {
@@ -98,6 +99,9 @@ class Spanish(Language):
 
     def multiple(self, text: str) -> Noun:
         return Noun(f"múltiplo de {text}", f"múltiplos de {text}")
+
+    def counted_by(self, text: str) -> Noun:
+        return Noun(f"número de {text} en {text}", f"números de {text} en {text}")
 
     def stretch(self, text: str) -> Noun:
         return Noun(f"tramo de {text}", f"tramos de {text}")
@@ -170,6 +174,9 @@ class Spanish(Language):
         if along == "row":
             return "a lo largo de cada fila"
         return f"al {'subir' if upwards else 'bajar'} por cada columna"
+
+    def within(self, along: str) -> str:
+        return "cada vez" if along == "count" else f"en cada {self.lines[along].one}"
 
     def in_line(self, along: str, number: int) -> str:
         return f"en {self.line(along, number)}"

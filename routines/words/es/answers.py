@@ -1,20 +1,60 @@
 """What children may say, and questions that send them back to the grid, in Spanish. They never say whether something is so.
 
-Wording: common practice, no source.
+Wording: common practice, no source. Where there are two, no two children are answered alike.
 """
 
 from collections.abc import Mapping
 
-ANSWERS: Mapping[str, str] = {
-    "write on": "Sigamos hasta el número {nth} de la cuenta. ¿Qué ves allí?",
-    "table": "Estamos contando la tabla del {step}.",
-    "table reply": "¿Dónde estaría {multiple}? Mira entre sus vecinos.",
-    "lands": "Vamos a llegar a {value}.",
-    "lands reply": "¿Qué números quedan cerca? ¿Cómo puedes saberlo sin seguir contando?",
-    "all even": "Todos son pares.",
-    "all odd": "Todos son impares.",
-    "even reply": "Mira los tres primeros. ¿Cuáles cumplen y cuáles siguen?",
-    "will we": "Si siguiéramos, ¿diríamos {value}? ¿Cómo lo sabes sin contar?",
-    "yes": "Sí. {reason}",
-    "no": "No. {reason}",
+ANSWERS: Mapping[str, tuple[str, ...]] = {
+    "write on": (
+        "Sigamos hasta el {nth} número. ¿Qué ves ahí?",
+        "¿Seguirá así? Escribamos hasta el {nth} número.",
+    ),
+    "table": (
+        "Estamos contando la tabla del {step}.",
+        "Mira, es la tabla del {step}.",
+    ),
+    "table reply": ("¿Dónde estaría {multiple}? Mira entre sus vecinos.",),
+    "lands": (
+        "Vamos a llegar a {value}.",
+        "Creo que llegamos a {value}.",
+    ),
+    "lands reply": (
+        "¿Qué números quedan cerca? ¿Qué te dicen?",
+        "¿Entre cuáles dos va? Muéstranos.",
+    ),
+    "every even": (
+        "Decimos todos los números pares.",
+        "No dejamos fuera ningún número par.",
+    ),
+    "every even reply": ("Muestra un número par al lado de {value}. ¿Lo decimos?",),
+    "line": (
+        "Si paso a otra {line}, hay {value} más.",
+        "Mira, de {line} en {line} hay {value} más.",
+    ),
+    "line back": (
+        "Si paso a otra {line}, hay {value} menos.",
+        "Mira, de {line} en {line} hay {value} menos.",
+    ),
+    "line later": (
+        "Si paso a otra {line}, es {value} más tarde.",
+        "Mira, de {line} en {line} es {value} más tarde.",
+    ),
+    "line earlier": (
+        "Si paso a otra {line}, es {value} antes.",
+        "Mira, de {line} en {line} es {value} antes.",
+    ),
+    "line reply": (
+        "Empieza en {first} y cuenta los saltos. ¿Dónde paras?",
+        "Señala desde {first} hasta donde empieza otra {line}. ¿Cuántos saltos hay?",
+    ),
+    "double": (
+        "Creo que el {far} número es el doble del {near}.",
+        "Nuestro {far} número debe ser el doble del {near}.",
+    ),
+    "double reply": ("¿Cuáles son el {near} y el {far} número? ¿Desde dónde contamos?",),
+    "double why": ("No: el {near} número es {a}, el {far} es {b}, y el doble de {a} es {twice}.",),
+    "will we": ("Si siguiéramos, ¿diríamos {value}? ¿Cómo lo sabes sin contar?",),
+    "yes": ("Sí. {reason}",),
+    "no": ("No. {reason}",),
 }

@@ -3,8 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{the_feats} siempre son {x}", "en todos los números {the_feats} son {x}"),
     "always.shown.statement": ("{the_feat} {stay} {x}",),
-    "always.core": (
-        "{the_short} son {x}, siempre que contamos",
+    "always.core": ("{the_short} son {x}, siempre que contamos",),
+    "always.says": (
         "cada vez que contamos {the_feats} son {x}",
         "en todos los que decimos {the_feats} son {x}",
     ),
@@ -13,6 +13,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_short} se turnan: {x} y luego {y}",
         "{the_feats} se turnan, primero {x} y luego {y}",
         "{the_feats} van {x}, {y}, y otra vez {x}, {y}",
+        "{the_feats} se turnan",
     ),
     "repeat.statement": ("{the_feats} se repiten cada {k} números: {series}",),
     "repeat.core": (
@@ -35,9 +36,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} se alternan {the_feats}: {series}",
     ),
     "turns-line.core": (
-        "{each_way}, {the_short} se turnan",
+        "{within} se turnan {the_short}",
         "{the_feats} se turnan {each_way}",
-        "{each_way}, {the_feats} se turnan, una y otra vez",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
@@ -58,10 +58,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "any.statement": ("{the_feats} forman un patrón {each_way}",),
     "any-count.statement": ("{the_feats} forman un patrón",),
     "lines.statement": ("{statement} ({lines} {numbers})",),
-    "seen.evidence-count": ("al principio {the_feats} son {series}", "{the_feats} empiezan así: {series}"),
-    "seen.evidence": ("{in_line}, {the_feats} son {series}", "mira {in_line}: {the_feats} son {series}"),
-    "same.evidence": ("{in_line} escribimos {some}, siempre con {x}", "mira {in_line}: {some}, siempre con {x}"),
-    "same.evidence-count": ("mira {some}, siempre con {x}", "escribimos {some}, siempre con {x}"),
     "reason.pure": (
         "{jumps}, o sea, {pure}",
         "{jumps}, y con {total} {more} {the_feats} no cambian",
@@ -81,24 +77,19 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "reason.sums": ("{sums}",),
     "all.statement": ("todos los números son {marks}", "todos son {marks}"),
     "all.core": ("todos los números que decimos son {marks}", "todos los que decimos son {marks}"),
-    "all.evidence": ("mira {some}: todos son {marks}", "{some} son {marks}"),
     "all.reason": ("{a} es {pure_a}, y cada salto de {d} es {pure_d}",),
     "past.statement": ("cada número es {r} más que {a_mark}",),
     "past.core": ("cada uno es {r} más que {a_mark}", "cada uno que decimos es {r} más que {a_mark}"),
-    "past.evidence": ("de {m_a} a {a} hay {r}, y de {m_b} a {b} hay {r}", "de {m_a} a {a} hay {r}"),
+    "past.says": ("siempre nos pasamos {r} de {a_mark}",),
     "past.reason": ("de {m_a} a {a} hay {r}, y cada salto de {d} es {pure_d}", "de {m_a} a {a} hay {r}, y {jumps}"),
     "parity.all.statement": ("todos los números son {x_all}",),
     "parity.all.core": ("todos los números que decimos son {x_all}", "cada número que decimos es {x}, siempre"),
-    "parity.all.evidence": ("mira {some}: son {x_all}", "dijimos {some}, y son {x_all}"),
+    "parity.all.says": ("solo decimos números {x_all}",),
     "parity.all.reason": ("{a} es {x} y cada salto es de {d}", "{a} es {x}, y un salto de {d} es par"),
     "parity.turns.statement": ("pares e impares se alternan: {x}, {y}",),
     "parity.turns.core": (
         "se turnan: {x}, {y}, {x}, {y}, y así siempre",
         "vamos {x}, {y}, {x}, {y}, hasta el final",
-    ),
-    "parity.turns.evidence": (
-        "{a} es {x}, y el siguiente, {b}, es {y}",
-        "{a} es {x}, {b} es {y} y {c} es otra vez {x}",
     ),
     "parity.turns.reason": (
         "{a} es {x}, y un salto de {d} es impar, por eso {b} es {y}",
@@ -109,17 +100,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} todos son pares o todos son impares",
         "si miras una {line}, todos son pares o todos impares",
     ),
-    "parity.keep.evidence": (
-        "{in_line} escribimos {some}, solo números {x_all}",
-        "mira {in_line}: {some}, solo números {x_all}",
-    ),
     "parity.keep.reason": ("{jumps}, y {total} es par", "{jumps}, y con {total} {more} un par sigue siendo par"),
     "parity.turns-line.statement": ("pares e impares se alternan {each_way}",),
     "parity.turns-line.core": (
         "pares e impares se turnan {each_way}",
         "{each_way} van {x}, {y}, {x}, {y}",
     ),
-    "parity.turns-line.evidence": ("{in_line}, {a} es {x} y {b} es {y}", "mira {in_line}: {a} es {x} y {b} es {y}"),
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("en {until} {the_feat} {be} {y}, no {x}", "en {until} {the_feat} {be} {y} y tocaba {x}"),
     "note.restart": ("en {until} {the_feat} {restart} {y}",),
@@ -127,9 +113,21 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "digit": "¿Qué cifra dices? Señálala con el dedo, línea por línea.",
-    "digit of a part": "¿Qué parte de cada uno dices? Señálala con el dedo, línea por línea.",
-    "digit-sum": "Suma las cifras de un número más. ¿Cuánto da allí?",
-    "remainder": "¿Cómo lo sabes de un número que todavía no está escrito?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "digit": (
+        "¿Qué dígito dices? Síguelo con el dedo, línea por línea.",
+        "¿Cuál será ese dígito en la próxima línea? ¿Cómo lo sabes?",
+    ),
+    "digit of a part": (
+        "¿Qué parte de cada uno dices? Síguela con el dedo.",
+        "¿Cuál será esa parte en la próxima línea? ¿Cómo lo sabes?",
+    ),
+    "digit-sum": (
+        "Suma los dígitos de uno más. ¿Cuánto da ahí?",
+        "Elige uno de otra línea y suma sus dígitos. ¿Qué notas?",
+    ),
+    "remainder": (
+        "¿En cuáles de la cuadrícula se ve? ¿Cómo será el próximo?",
+        "¿Cómo lo sabes de uno que todavía no está escrito?",
+    ),
 }

@@ -2,28 +2,19 @@
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "step.statement, on a clock": ("{d} {more} cada vez", "cada hora es {d} {more} que la anterior"),
-    "step.core, on a clock": (
+    "step.core, on a clock": ("cada hora es {d} {more} que la anterior",),
+    "step.says, on a clock": (
         "cada vez que contamos es {d} {more}",
-        "cada hora es {d} {more} que la anterior",
         "cada vez damos un salto: {d} {more}",
     ),
-    "step.evidence, on a clock": (
-        "{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",
-        "empezamos en {a}, {d} {more} llegamos a {b} y otros {d} {more} a {c}",
-    ),
-    "step.evidence-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),
     "step.reason, on a clock": ("{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",),
     "step.reason-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),
     "neighbour.statement, on a clock": ("{direction}: {diff} {more}", "{direction} es {diff} {more} en cada paso"),
+    "neighbour.says, on a clock": ("veo {diff} {more} {direction}",),
     "neighbour.core, on a clock": (
         "{direction} siempre es {diff} {more}",
         "{direction} cada hora es {diff} {more} que la anterior",
     ),
-    "neighbour.evidence, on a clock": (
-        "{diff} {after} de {a} llegamos a {b}, y {diff} {after} de {b2} llegamos a {c2}",
-        "mira: de {a} llegamos a {b}, {diff} {more}, y de {b2} a {c2}, también {diff} {more}",
-    ),
-    "neighbour.evidence-short, on a clock": ("{diff} {after} de {a} llegamos a {b}",),
     "run.reason-jumps, on a clock": ("{jumps}", "{jumps}, así que cada vez es {total} {more}"),
     "run.reason-one, on a clock": ("cada salto es de {total}",),
     "reason.pure, on a clock": ("{jumps}, y {total} {more} {the_feats} son iguales",),

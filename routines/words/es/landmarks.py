@@ -19,42 +19,48 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "lie.scattered-first.statement": ("cada {k} números hay {a_mark}", "{the_marks} llegan cada {k} números"),
     "lie.column.core": (
+        "{the_marks} están en la columna {i}",
         "en la columna {i} están siempre {the_marks}",
-        "la columna {i} es donde están {the_marks}",
     ),
-    "lie.row.core": ("la fila {i} es donde están {the_marks}", "en la fila {i} están siempre {the_marks}"),
+    "lie.row.core": (
+        "{the_marks} están en la fila {i}",
+        "en la fila {i} están siempre {the_marks}",
+    ),
     "lie.columns.core": (
-        "las columnas {i} son {the_marks} y nada más",
+        "las columnas {i} son {the_marks}",
         "en las columnas {i} solo hay {marks}",
-        "{the_marks} llenan columnas enteras, nada más",
+        "{the_marks} llenan columnas enteras",
     ),
     "lie.rows.core": (
-        "las filas {i} son {the_marks} y nada más",
+        "las filas {i} son {the_marks}",
         "en las filas {i} solo hay {marks}",
-        "{the_marks} llenan filas enteras, nada más",
+        "{the_marks} llenan filas enteras",
     ),
     "lie.down-right.core": (
         "{the_marks} bajan como una escalera hacia la derecha",
-        "{the_marks} van uno abajo y uno a la derecha",
+        "{the_marks} bajan hacia la derecha",
     ),
     "lie.down-left.core": (
         "{the_marks} bajan como una escalera hacia la izquierda",
-        "{the_marks} van uno abajo y uno a la izquierda",
+        "{the_marks} bajan hacia la izquierda",
     ),
-    "lie.scattered.core": ("cada {k} números llegamos a {a_mark}", "cada {k} números decimos {a_mark}"),
-    "lie.evidence": ("mira {some}: ahí están {the_marks}", "encontramos {marks} en {some}"),
+    "lie.scattered.core": ("cada {k} números hay {a_mark}",),
+    "lie.scattered.says": (
+        "cada {k} números llegamos a {a_mark}",
+        "cada {k} números decimos {a_mark}",
+    ),
     "lie.reason": ("{jumps}, o sea, {pure}", "{jumps}, que es lo mismo que {pure}"),
     "lie.reason-bare": ("{jumps}",),
     "lie.note-outside": ("en {until} también hay {a_mark}, en la fila {row}, columna {column}",),
     "many.one.statement": ("{k} números en cada {stretch}", "en cada {stretch} caben {k} números"),
     "many.one-only.statement": ("1 número en cada {stretch}", "en cada {stretch} cabe 1 número"),
     "many.turns.statement": ("números en cada {stretch}: {series}, una y otra vez",),
-    "many.one.core": ("decimos {k} números en cada {stretch}", "en cada {stretch} siempre hay {k} números"),
-    "many.one-only.core": ("decimos solo un número en cada {stretch}", "en cada {stretch} hay solo un número"),
-    "many.turns.core": (
-        "en cada {stretch} hay por turnos {series}, y otra vez",
-        "cuántos decimos en cada {stretch} forma un patrón",
-    ),
+    "many.one.core": ("en cada {stretch} siempre hay {k} números",),
+    "many.one.says": ("decimos {k} números en cada {stretch}",),
+    "many.one-only.core": ("en cada {stretch} hay solo un número",),
+    "many.one-only.says": ("decimos solo un número en cada {stretch}",),
+    "many.turns.core": ("en cada {stretch} hay por turnos {series}, y otra vez",),
+    "many.turns.says": ("cuántos decimos en cada {stretch} forma un patrón",),
     "many.evidence": ("desde {a} y antes de {b} decimos {some}", "a partir de {a} y antes de {b} decimos {some}"),
     "many.evidence-long": (
         "desde {a} y antes de {b} decimos {n}, primero {first} y al final {last}",
@@ -67,7 +73,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "landmarks": "¿Cuántos saltos hay de uno al siguiente? ¿Por qué allí?",
-    "how-many": "Enciérralos en un tramo. ¿Cuántos habrá en el siguiente?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "landmarks": (
+        "Toca cada lugar. ¿Cuántos saltos hay de uno al siguiente?",
+        "¿Dónde estará el próximo? Muéstranos cómo lo sabes.",
+    ),
+    "how-many": (
+        "Enciérralos en un tramo. ¿Cuántos tendrá el siguiente?",
+        "¿Dónde termina un tramo y empieza otro? Cuenta ahí otra vez.",
+    ),
 }

@@ -30,7 +30,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "multiples": (
         "Empezamos en {start}. ¿Qué sigue? ¿Conoces estos números?",
         "¿Dónde vimos antes estos números y en qué se parecen a los del primer conteo?",
-        "Cada número está a unos saltos de {size} de la nada. ¿Qué sobraba en el primer conteo y dónde se ve?",
+        "Cada número está a unos saltos de {size} de cero. ¿Qué sobraba en el primer conteo y dónde se ve?",
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
         "Ponlo a prueba y di por qué.",
     ),

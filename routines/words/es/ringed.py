@@ -19,7 +19,6 @@ RINGED: dict[tuple[str, str], dict[Fraction, str]] = {
         Fraction(50): "múltiplos de cincuenta",
         Fraction(25): "múltiplos de veinticinco",
         Fraction(5): "múltiplos de cinco",
-        Fraction(12): "docenas",
     },
     (Kind.DECIMAL, ""): {
         **_WHOLES,

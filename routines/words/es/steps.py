@@ -2,16 +2,11 @@
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "step.statement": ("{d} {more} cada vez", "cada número es {d} {more}"),
-    "step.core": (
+    "step.core": ("cada uno es {d} {more} que el anterior",),
+    "step.says": (
         "cada vez que contamos {up} {d}",
-        "cada uno es {d} {more} que el anterior",
         "cada vez damos un salto: {up} {d}",
     ),
-    "step.evidence": (
-        "de {a} a {b} hay {d} {more}, y de {b} a {c} hay otra vez {d} {more}",
-        "empezamos en {a}, con {d} {more} llegamos a {b} y con {d} {more} a {c}",
-    ),
-    "step.evidence-short": ("de {a} a {b} hay {d} {more}", "empezamos en {a} y con {d} {more} llegamos a {b}"),
     "step.reason": ("de {a} a {b} hay {d} {more}, y de {b} a {c} hay {d} {more}",),
     "step.reason-short": ("de {a} a {b} hay {d} {more}",),
     "neighbour.statement": ("{direction}: {diff} {more}", "{direction} hay {diff} {more} en cada paso"),
@@ -19,11 +14,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{direction} siempre hay {diff} {more}",
         "{direction} cada uno tiene {diff} {more}",
     ),
-    "neighbour.evidence": (
-        "de {a} a {b} hay {diff} {more}, y de {b2} a {c2} hay también {diff} {more}",
-        "mira: de {a} a {b} hay {diff} {more}, y de {b2} a {c2} hay {diff} {more}",
-    ),
-    "neighbour.evidence-short": ("de {a} a {b} hay {diff} {more}", "mira de {a} a {b}: hay {diff} {more}"),
+    "neighbour.says": ("encuentro siempre {diff} {more} {direction}",),
     "neighbour.reason": ("{jumps}", "cada paso {direction} es de {k} números hacia adelante, y {jumps}"),
     "neighbour.reason-back": (
         "cada paso {direction} es de {k} números hacia atrás, y {jumps}",
@@ -40,11 +31,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "el {nth} número es {n} saltos de {step}",
         "el {nth} número es {n} veces {step}",
     ),
-    "table.evidence": (
-        "mira el {nth} número que escribimos, {v}: es {n} × {factor}",
-        "cuenta los saltos hasta {v}: hay {n}, y {n} × {factor} = {v}",
-    ),
-    "table.evidence-short": ("eso da {v}", "por eso ahí está {v}"),
     "table.reason": (
         "empezamos en 1 × {factor} y cada salto es un {step} más: {n} × {factor} = {v}",
         "{v} es el {nth} número, y {n} × {factor} = {v}",
@@ -55,10 +41,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "run.core": (
         "{each_way}, {the_feats} {rise} de {change} en {change}",
-        "{the_feats} {rise} {change} {each_way}",
+        "{within} {the_feats} {rise} {change}",
     ),
-    "run.evidence": ("{in_line}, {the_feats} son {series}", "mira {in_line}: {the_feats} son {series}"),
-    "run.evidence-count": ("al principio {the_feats} son {series}", "mira {some}: {the_feats} son {series}"),
     "run.reason-place": ("{total} {more} son {place} {more}", "{jumps}, y {total} {more} son {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
     "run.reason-one": ("cada salto es de {total}", "cada salto es de {total} {more}"),
@@ -71,10 +55,25 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "step": "Muéstrame un salto. ¿Es igual del final de una línea a la siguiente?",
-    "neighbour": "Señala dos casillas donde se ve. ¿Qué saltos hay entre ellas?",
-    "digit-run": "¿Qué cifra sigues? ¿Cuál sería en la próxima casilla?",
-    "digit-run of a part": "¿Qué parte de cada uno sigues? ¿Cuál sería en la próxima casilla?",
-    "table": "¿Qué número de la cuenta es y cuántos saltos lo forman?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "step": (
+        "Muéstrame un salto. ¿Es igual de una línea a la siguiente?",
+        "Pon el dedo en dos vecinos. ¿Qué pasa entre ellos?",
+    ),
+    "neighbour": (
+        "Señala dos celdas donde se ve. ¿Qué saltos hay entre ellas?",
+        "Prueba desde otra celda. ¿Cuántos saltos hay cada vez?",
+    ),
+    "digit-run": (
+        "¿Qué dígito sigues? ¿Cuál será en la próxima celda?",
+        "¿Dónde está ese dígito en cada uno? ¿Qué viene después del 9?",
+    ),
+    "digit-run of a part": (
+        "¿Qué parte de cada uno sigues? ¿Qué viene en la próxima celda?",
+        "¿Dónde está esa parte en cada uno? ¿Hasta dónde puede llegar?",
+    ),
+    "table": (
+        "¿Qué lugar tiene en el conteo y cuántos saltos lo forman?",
+        "Elige otro. ¿A cuántos saltos está de cero?",
+    ),
 }

@@ -5,16 +5,16 @@ from ..language import Stops
 QUESTIONS = {
     "target": (
         (
-            "¿Qué ves? ¿Qué número va en {place}?",
+            "¿Qué ves? ¿Qué va en {place}?",
             "¿Qué se repite? Señala y di qué va en {place}.",
         ),
         (
-            "¿Qué notas hasta ahora? ¿Qué número estará en {place} y cómo lo sabes?",
+            "¿Qué notas hasta ahora? ¿Qué estará en {place} y cómo lo sabes?",
             "Mira a lo largo de las filas y las columnas: ¿qué estará en {place} y por qué?",
         ),
         (
-            "¿Qué notas y por qué lo produce {jump}? Úsalo para decir qué número estará en {place}.",
-            "¿Qué número estará en {place}? Busca dos caminos para estar seguro antes de llegar con {jump}.",
+            "¿Qué notas y por qué lo produce {jump}? Úsalo para decir qué estará en {place}.",
+            "¿Qué estará en {place}? Busca dos caminos para estar seguro antes de llegar con {jump}.",
         ),
         (
             "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo probarías si sirve en todas "
@@ -25,31 +25,30 @@ QUESTIONS = {
     ),
     "hard": (
         (
-            "Dijimos {a}. ¿Qué número decimos después?",
-            "Señala {a}. ¿Qué número viene después?",
+            "Acabamos de decir {a}. ¿Qué decimos después?",
+            "Señala {a} con el dedo. ¿Qué viene después?",
         ),
         (
-            "Paramos en {a}. ¿Qué número sigue y qué número de la cuadrícula te ayuda?",
+            "Paramos en {a}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
             "¿Qué viene después de {a} y qué cifras o partes van a cambiar? ¿Cómo lo sabes?",
         ),
         (
-            "Estamos en {a}. ¿Adónde lleva {jump} y qué partes del número cambian? Muéstralo de dos maneras.",
-            "Antes de seguir desde {a}: ¿qué número sigue, qué cambia en él y qué número te ayuda?",
+            "Estamos en {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
+            "Antes de seguir desde {a}: ¿qué sigue, qué cambia ahí y qué te ayuda?",
         ),
         (
             "El salto desde {a} no es como los de antes. ¿Qué cambia y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
-            "¿Qué tiene que cambiar en el número después de {a} y qué no puede cambiar? Haz tu conjetura antes de "
-            "contar.",
+            "¿Qué tiene que cambiar después de {a} y qué no puede cambiar? Haz tu conjetura antes de contar.",
         ),
     ),
     "dies": (
         (
             "¿Qué vimos cada vez hasta ahora? ¿Seguirá en el siguiente?",
-            "¿Seguirá así? ¿Qué número viene después?",
+            "¿Va a seguir así? ¿Qué viene después?",
         ),
         (
-            "«{idea}» ¿Lo dirá todavía el número después de {a}? ¿Por qué?",
+            "«{idea}» Después de {a}, ¿será todavía así? ¿Por qué?",
             "Vimos algo que se cumple hasta {a}. ¿Se cumplirá en el que sigue? ¿Por qué?",
         ),
         (
@@ -57,7 +56,7 @@ QUESTIONS = {
             "Algo se cumplió hasta {a}. ¿Se cumplirá después de {jump} y cómo lo puedes saber?",
         ),
         (
-            "«{idea}» Se cumple hasta {a}. ¿Es eso una prueba? Predice el número que sigue y compruébalo.",
+            "«{idea}» Se cumple hasta {a}. ¿Es eso una prueba? Predice lo que sigue y compruébalo.",
             "Una regla nuestra se cumplió hasta {a}. ¿Queda probada con eso? Predice el que sigue y compruébala.",
         ),
     ),
@@ -72,7 +71,7 @@ QUESTIONS = {
         ),
         (
             "Si seguimos con {jump}, ¿diríamos {probe}? ¿En qué fila y columna? Busca dos caminos para estar seguro.",
-            "¿Diríamos {probe} si seguimos? Di dónde estaría y qué número te ayuda, sin contar todo el camino.",
+            "¿Diríamos {probe} si seguimos? Di dónde estaría y qué te ayuda, sin contar todo el camino.",
         ),
         (
             "Decide si diríamos {probe}, sin escribir los números que faltan. ¿Qué regla te lo dice y sirve para "

@@ -5,29 +5,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "las esquinas opuestas de cada bloque de 2 por 2 suman lo mismo",
         "en cada bloque de 2 por 2 las dos diagonales suman lo mismo",
     ),
-    "corners.core": (
-        "en un cuadrito, si sumas en cruz sale lo mismo",
-        "sumando en cruz en un cuadrito sale siempre igual",
-    ),
-    "corners.evidence": (
-        "{a} + {d} = {sum}, y {b} + {c} = {sum} también",
-        "{a} + {d} y {b} + {c} hacen {sum} las dos veces",
-    ),
-    "pair.evidence-short": ("aquí las dos veces da {sum}", "las dos veces me da {sum}"),
+    "corners.core": ("en un cuadrito las dos diagonales suman lo mismo",),
+    "corners.says": ("si sumo en cruz en un cuadrito, sale lo mismo",),
     "pair.reason-short": ("{a} + {d} = {b} + {c}",),
     "corners.reason": ("{a} + {d} = {sum} y {b} + {c} = {sum}",),
     "ends.statement": (
         "el primero y el último suman lo mismo que el segundo y el penúltimo",
         "los pares desde los dos extremos suman lo mismo",
     ),
-    "ends.core": (
-        "el primero y el último suman lo mismo que los dos siguientes",
-        "si los juntas desde los dos extremos, la suma es igual",
-    ),
-    "ends.evidence": (
-        "{a} + {d} = {sum}, y {b} + {c} = {sum} también",
-        "{a} + {d} y {b} + {c} hacen {sum} las dos veces",
-    ),
+    "ends.core": ("los pares desde los dos extremos suman lo mismo",),
+    "ends.says": ("si los junto desde los dos extremos, la suma es igual",),
     "ends.reason": (
         "{a} + {d} = {sum} y {b} + {c} = {sum}",
         "{a} + {d} = {sum}; un lado {up} {step}, el otro {down} {step}, y {b} + {c} = {sum}",
@@ -36,8 +23,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "el centro de cada bloque de 3 por 3 es su promedio",
         "en cada bloque de 3 por 3, 9 × el centro es el total",
     ),
-    "mean.core": ("en un cuadro de tres por tres, el del centro es el reparto justo",),
-    "mean.evidence": ("con {mid} en medio, nueve números suman {sum}, y 9 × {factor} = {sum}",),
+    "mean.core": ("el del centro de nueve es el reparto justo",),
     "mean.reason": ("los 9 del bloque suman {sum}, y 9 × {factor} = {sum}",),
     "totals.row.statement": (
         "cada fila suma {diff} {more} que la fila de arriba",
@@ -48,12 +34,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "de columna en columna, el total {up} {diff}",
     ),
     "totals.open.statement": ("los totales de las líneas cambian siempre igual",),
-    "totals.core": (
-        "cada {line} suma {diff} {more} que la anterior",
-        "si sumas una {line}, la siguiente tiene {diff} {more}",
-    ),
-    "totals.evidence": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
-    "totals.evidence-short": ("la {line} {i} suma {x}",),
+    "totals.open.core": ("los totales de las líneas cambian siempre igual",),
+    "totals.core": ("cada {line} suma {diff} {more} que la anterior",),
+    "totals.says": ("si sumo una {line}, la siguiente tiene {diff} {more}",),
     "totals.reason": (
         "{k} números, cada uno {each} {more}, hacen {diff} {more}: {k} × {each} = {diff}",
         "{k} números en una {line}, cada uno {each} {more} que en la {line} anterior, y {k} × {each} = {diff}",
@@ -65,7 +48,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{a} y {b} están igual de lejos del cero",
         "{a} y {b} van juntos, uno a cada lado del cero",
     ),
-    "opposites.evidence": ("de {low} a 0 hay {far}, y de 0 a {high} hay {far}",),
     "opposites.reason": (
         "de {low} a 0 hay {far}, y de 0 a {high} hay {far}",
         "{low} está {far} bajo 0 y {high} está {far} sobre 0",
@@ -74,7 +56,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
-ASKED_BACK: dict[str, str] = {
-    "sums": "Prueba en otro lugar. ¿Qué se queda igual y qué cambia?",
-    "opposites": "¿Dónde estaría la próxima pareja?",
+ASKED_BACK: dict[str, tuple[str, ...]] = {
+    "sums": (
+        "Prueba en otro lugar. ¿Qué se queda igual y qué cambia?",
+        "¿Qué números sumaste? Muéstranos dónde están.",
+    ),
+    "opposites": (
+        "¿Dónde estaría la próxima pareja?",
+        "¿A qué distancia está cada uno de cero? Muestra los saltos.",
+    ),
 }

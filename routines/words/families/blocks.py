@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from abc import abstractmethod
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 from typing import TypeVar
@@ -135,27 +135,16 @@ class Block(Phrases[B]):
 
     # The child's words.
 
-    def cores(self) -> Iterator[Line]:
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
         readings = self._readings(2)
         if self.along == "count":
             key = COUNT_FORMS.get(self.length, "repeat")
         else:
             key = {1: "keep", 2: "turns-line"}.get(self.length, "repeat-line")
-        return self.saying(f"{key}.core", x=readings[0], y=readings[-1], **self.fields)
+        return key, {**self.fields, "x": readings[0], "y": readings[-1]}
 
     def _readings(self, most: int) -> list[str]:
         return [self.reading(n) or "0" for n in self.line[:most]]
-
-    def evidence(self) -> Iterator[Line]:
-        fields = self.fields
-        if self.length == 1:
-            key = "same.evidence-count" if self.along == "count" else "same.evidence"
-            for most in (3, 2):
-                terms = self.line[:most]
-                yield from self.saying(key, some=self.some(terms), x=self._readings(1)[0], **fields)
-        key = "seen.evidence-count" if self.along == "count" else "seen.evidence"
-        for most in (min(2 * self.length, 8), 4, 3):
-            yield from self.saying(key, series=self.short_series(self._readings(most)), **fields)
 
     # The reason.
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -67,18 +67,13 @@ class Landmarks(Phrases[LandmarksClaim]):
             lie = "scattered-first"
         return self.say(f"lie.{lie}.statement", **self._fields)
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying(f"lie.{self._lie().removesuffix('-first')}.core", **self._fields)
-
-    def evidence(self) -> Iterator[Line]:
-        for most in (4, 3, 2):
-            yield from self.saying("lie.evidence", some=self.some(self._found[:most]), **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        mark = self.page.child_mark(self._multiple)
+        child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": self.language.the_many(mark)}
+        return f"lie.{self._lie().removesuffix('-first')}", {**self._fields, **child}
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
-        if self.page.how_many_in(every, self._multiple) is None:
-            yield from self.evidence()
-            return
         pure = self.page.pure_move(every, self._multiple)
         fields = {"jumps": self.page.jumps(every), "total": self.page.move(every), "pure": pure}
         yield from self.saying("lie.reason" if fields["pure"] else "lie.reason-bare", **fields)
@@ -161,11 +156,10 @@ class HowMany(Phrases[HowManyClaim]):
     def statement(self) -> str:
         return self.say(f"{self._form()}.statement", **self._fields)
 
-    def cores(self) -> Iterator[Line]:
-        keys = [f"{self._form()}.core"]
-        return self.saying(*keys, **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return self._form(), self._fields
 
-    def evidence(self) -> Iterator[Line]:
+    def _pointed_out(self) -> Iterator[Line]:
         filled = [(j, terms) for j, terms in self._stretches if terms]
         if not filled:
             yield from self.reasons()
@@ -192,7 +186,7 @@ class HowMany(Phrases[HowManyClaim]):
         if not jumps or abs(self.count.step) * jumps != total:
             filled = any(terms for _, terms in self._stretches)
             if filled:
-                yield from self.evidence()
+                yield from self._pointed_out()
             else:
                 yield from self.saying("many.reason-bare", jumps=self.page.jumps(1))
             return

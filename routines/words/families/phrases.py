@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
@@ -54,12 +54,19 @@ class Phrases(ABC, Generic[C]):
         """The teacher's line, as for a claim that never stops."""
 
     @abstractmethod
-    def cores(self) -> Iterator[Line]:
-        """What a child says first."""
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        """What a child notices: under which key it is said, and what the phrases hold."""
 
-    @abstractmethod
-    def evidence(self) -> Iterator[Line]:
-        """What a child points at."""
+    def cores(self) -> Iterator[Line]:
+        """What is noticed, to be said by a child: "I see that ..."."""
+        key, fields = self.noticing()
+        return self.saying(f"{key}.core", **fields)
+
+    def says(self) -> Iterator[Line]:
+        """The whole sentences in which a child says it of itself, where there are some: "I go up 6 every time"."""
+        key, fields = self.noticing()
+        own = f"{key}.says"
+        return self.saying(own, **fields) if own in self.language.patterns else iter(())
 
     @abstractmethod
     def reasons(self) -> Iterator[Line]:
@@ -73,11 +80,10 @@ class Phrases(ABC, Generic[C]):
         """What happens where the claim stops holding; empty if there is nothing exact to say."""
         return self.say("note.plain", until=self.page.value(self.life.breaks_at)) if self.life.breaks_at else ""
 
-    def term_to_test(self) -> int:
-        """Where to test a claim that never stops: further on, as far as the count goes."""
-        further = self.grid.terms + 10 + len(self.page.jump)
-        last = self.page.last_term()
-        return further if last is None else min(further, last)
+    @property
+    def seed(self) -> int:
+        """A number of the claim's own, by which one of several phrases is chosen."""
+        return self._seed
 
     def say(self, key: str, **fields: object) -> str:
         """One phrase of the language, the same one for the same claim every time."""

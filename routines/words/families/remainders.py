@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -10,9 +10,12 @@ from routines.counting.claims import RemainderClaim
 from routines.counting.kinds.names import Kind
 
 from ..language import Feature
-from ..page import Page
+from ..page import YOUNGER, Page
 from .blocks import Block
 from .phrases import Life, Line
+
+# Spaces between the words of a name that a child still says in one breath: "the parts past a whole foot".
+MOST_IN_A_NAME = 8
 
 
 class Remainder(Block[RemainderClaim]):
@@ -108,17 +111,23 @@ class Remainder(Block[RemainderClaim]):
         m_a, m_b = self.page.spot(self.count.value(first) - x), self.page.spot(self.count.value(second) - y)
         return {**fields, "m_a": m_a, "m_b": m_b}
 
-    def cores(self) -> Iterator[Line]:
-        form = self._form
-        return self.saying(f"{form}.core", **self._form_fields) if form else super().cores()
-
-    def evidence(self) -> Iterator[Line]:
-        form = self._form
-        if not form:
-            yield from super().evidence()
-            return
-        for shown in (3, 2, 1):
-            yield from self.saying(f"{form}.evidence", some=self.some(self.line[:shown]), **self._form_fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        if self._form:
+            mark = self.page.child_mark(self.modulus)
+            return self._form, {**self._form_fields, "marks": mark.many, "a_mark": self.language.a(mark)}
+        key, fields = super().noticing()
+        brief = self._feature().short
+        # What is left over has no other name yet, or one of too many words.
+        if self.page.band <= YOUNGER or str(fields["the_feats"]).count(" ") > MOST_IN_A_NAME:
+            the_brief = self.language.the_many(brief)
+            fields = {
+                **fields,
+                "feats": brief.many,
+                "the_feats": the_brief,
+                "short": brief.many,
+                "the_short": the_brief,
+            }
+        return key, fields
 
     def own_reasons(self) -> Iterator[Line]:
         form, along = self._form, self.terms_along(self.along)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -55,18 +55,13 @@ class DigitRun(Phrases[DigitRunClaim]):
     def statement(self) -> str:
         return self.say("run.statement", **self._fields)
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying("run.core", **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return "run", self._fields
 
     def _shown(self, most: int) -> dict[str, object]:
         terms = self._line[:most]
         readings = [str(self._reader.number(n) or 0) for n in terms]
         return {**self._fields, "some": self.some(terms), "series": self.short_series(readings)}
-
-    def evidence(self) -> Iterator[Line]:
-        key = "run.evidence-count" if self._along == "count" else "run.evidence"
-        for most in (4, 3, 2):
-            yield from self.saying(key, **self._shown(most))
 
     def reasons(self) -> Iterator[Line]:
         moved = self.count.step * self.terms_along(self._along)

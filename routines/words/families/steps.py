@@ -1,6 +1,6 @@
 """Step, neighbour and table: what one move adds."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -24,12 +24,8 @@ class Step(Phrases[StepClaim]):
         by = self.count.step if self.claim.difference is None else self.claim.difference
         return self.say("step.statement", d=self.page.difference(by), more=self.page.more(by))
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying("step.core", **self._fields)
-
-    def evidence(self) -> Iterator[Line]:
-        keys = ("step.evidence", "step.evidence-short") if self.grid.terms > 2 else ("step.evidence-short",)
-        return self.saying(*keys, **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return "step", self._fields
 
     def reasons(self) -> Iterator[Line]:
         keys = ("step.reason", "step.reason-short") if self.grid.terms > 2 else ("step.reason-short",)
@@ -70,18 +66,7 @@ class Neighbour(Phrases[NeighbourClaim]):
 
     @cached_property
     def _fields(self) -> dict[str, str]:
-        pairs = self._pairs()
-        a, b = next(pairs, (1, 1 + abs(self._offset)))
-        b2, c2 = next(pairs, (a, b))
-        value = self.page.value
-        return {
-            "direction": self._direction(),
-            **self.change(self._difference()),
-            "a": value(a),
-            "b": value(b),
-            "b2": value(b2),
-            "c2": value(c2),
-        }
+        return {"direction": self._direction(), **self.change(self._difference())}
 
     def _direction(self) -> str:
         return self.language.directions[self.claim.direction or "right"]
@@ -90,11 +75,8 @@ class Neighbour(Phrases[NeighbourClaim]):
         by = self._difference() if self.claim.difference is None else self.claim.difference
         return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying("neighbour.core", **self._fields)
-
-    def evidence(self) -> Iterator[Line]:
-        return self.saying("neighbour.evidence", "neighbour.evidence-short", **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return "neighbour", self._fields
 
     def reasons(self) -> Iterator[Line]:
         offset, direction = self._offset, self._direction()
@@ -145,11 +127,8 @@ class Table(Phrases[TableClaim]):
     def statement(self) -> str:
         return self.say("table.statement", step=self.page.amount(self._step()))
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying("table.core", **self._fields(self._example(), self.count.step))
-
-    def evidence(self) -> Iterator[Line]:
-        return self.saying("table.evidence", "table.evidence-short", **self._fields(self._example(), self.count.step))
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return "table", self._fields(self._example(), self.count.step)
 
     def reasons(self) -> Iterator[Line]:
         return self.saying("table.reason", **self._fields(self._example(), self.count.step))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
 
@@ -33,29 +33,25 @@ class Sums(Phrases[SumsClaim]):
             return self.say("totals.row.statement", **step)
         return self.say("totals.column.statement", **step)
 
-    def cores(self) -> Iterator[Line]:
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
         fields = self._fields
         if self._which == "line-totals" and not fields:
-            return self.saying("totals.open.statement")
-        return self.saying(f"{self._key}.core", **(fields or {}))
+            return "totals.open", {}
+        return self._key, fields or {}
 
-    def evidence(self) -> Iterator[Line]:
-        fields = self._fields
-        if not fields:
-            return iter(())
-        return self.saying(f"{self._key}.evidence", *self._shorter("evidence"), **fields)
-
-    def _shorter(self, what: str) -> tuple[str, ...]:
-        """A shorter way to say it, where there is one."""
-        shorter = {"corners": "pair", "ends": "pair", "totals": "totals"}.get(self._key)
-        key = f"{shorter}.{what}-short"
-        return (key,) if key in self.language.patterns else ()
+    def _shorter(self) -> tuple[str, ...]:
+        """A shorter way to give the reason, where there is one."""
+        return {
+            "corners": ("pair.reason-short",),
+            "ends": ("pair.reason-short",),
+            "totals": ("totals.reason-short",),
+        }.get(self._key, ())
 
     def reasons(self) -> Iterator[Line]:
         fields = self._fields
         if not fields:
             return self.saying("small")
-        return self.saying(f"{self._key}.reason", *self._shorter("reason"), **fields)
+        return self.saying(f"{self._key}.reason", *self._shorter(), **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         fields = self._fields
@@ -146,11 +142,6 @@ class Opposites(Phrases[OppositesClaim]):
     def _pairs(self) -> tuple[tuple[int, int], ...]:
         return self._real_pairs() if self.claim.pairs is None else self.claim.pairs
 
-    def term_to_test(self) -> int:
-        """The last pair in view: no other is ever added, so there is nothing further on to test."""
-        pairs = self._pairs()
-        return pairs[-1][1] if pairs else super().term_to_test()
-
     def _real_pairs(self) -> tuple[tuple[int, int], ...]:
         total = 2 - 2 * self.count.start / self.count.step
         if total.denominator != 1:
@@ -173,11 +164,8 @@ class Opposites(Phrases[OppositesClaim]):
         far = self.page.difference(self.count.value(high))
         return {"a": value(a), "b": value(b), "low": value(low), "high": value(high), "far": far}
 
-    def cores(self) -> Iterator[Line]:
-        return self.saying("opposites.core", **self._fields)
-
-    def evidence(self) -> Iterator[Line]:
-        return self.saying("opposites.evidence", **self._fields)
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        return "opposites", self._fields
 
     def reasons(self) -> Iterator[Line]:
         return self.saying("opposites.reason", **self._fields)

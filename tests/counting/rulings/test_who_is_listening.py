@@ -10,7 +10,6 @@ from hypothesis import strategies as st
 
 from routines.counting import Audience, Grid, find_patterns
 from routines.counting.patterns.friendly import friendliness, never_hidden
-from routines.counting.round_number import round_number
 from tests.brute_force import listening
 from tests.brute_force.board import Board
 from tests.counting.any_count import KINDS, grids
@@ -89,8 +88,8 @@ def test_the_whole_that_a_kind_reads_by_comes_before_its_halves_and_those_before
     assert never_hidden(count) == listening.never_hidden(board)
     whole = never_hidden(count)
     halves = [m for m in (whole / 2, whole / 4) if m in count.friendly_multiples()]
-    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, round_number(count))]
-    round_first = [round_number(count)] if round_number(count) in count.friendly_multiples() else []
+    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, count.form.round_number())]
+    round_first = [count.form.round_number()] if count.form.round_number() in count.friendly_multiples() else []
     as_met = sorted(count.friendly_multiples(), key=lambda m: friendliness(m, count))
     assert as_met[: len(round_first)] == round_first
     assert [m for m in as_met if m in (whole, *halves)] == [m for m in (whole, *halves) if m in as_met]

@@ -101,18 +101,18 @@ def test_a_taken_suggestion_becomes_a_row_that_can_be_edited(owner, visit, ask):
     assert f'value="{slip.n}"' in page.content.decode()
 
 
-def test_counting_by_six_from_ten_is_not_the_six_times_table(ask):
-    words = [one.words for one in ask("says", **TENS_BY_SIX).context["suggestions"] if one.sort == "not-so"]
+def test_counting_by_six_from_ten_is_not_the_six_times_table(ask, grade_three):
+    words = [one.words for one in ask("says", grade="3", **TENS_BY_SIX).context["suggestions"] if one.sort == "not-so"]
     assert words == ["We are counting the 6 times table."]
 
 
-def test_the_times_table_itself_is_not_called_a_mistake(ask):
-    found = ask("says", rounds="6", start="6", step="6", terms="20", line_length="5").context["suggestions"]
+def test_the_times_table_itself_is_not_called_a_mistake(ask, grade_three):
+    found = ask("says", grade="3", rounds="6", start="6", step="6", terms="20", line_length="5").context["suggestions"]
     assert not [one for one in found if "times table" in one.words and one.sort == "not-so"]
 
 
-def test_spanish_plans_get_spanish_suggestions(ask):
-    found = ask("says", language="es", **TENS_BY_SIX).context["suggestions"]
+def test_spanish_plans_get_spanish_suggestions(ask, grade_three):
+    found = ask("says", grade="3", language="es", **TENS_BY_SIX).context["suggestions"]
     assert "tabla del 6" in " ".join(one.words for one in found)
 
 

@@ -1,0 +1,130 @@
+"""False ideas that a class would believe: near misses, each so close to what is so that only the grid can tell.
+
+Sources: that what is twice as far on is twice as much is the illusion of linearity (De Bock, Van Dooren, Janssens and
+Verschaffel, The Illusion of Linearity, 2007); the others are common practice, no source.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from routines.counting import Audience, Fill, Grid, Kind
+from routines.counting.claims import Direction, NeighbourClaim, TableClaim
+from routines.words import LANGUAGES, check, locate
+
+from .sentences import said, ways
+
+# From which level a class speaks of tables and of doubles: 3.OA.C.7, 4.OA.A.1 (Common Core State Standards, 2010).
+TABLES_FROM, DOUBLES_FROM = 3, 4
+TABLES = range(2, 13)
+NEAR = 5
+# So many round numbers past the end are thought of at most.
+NEAREST = 3
+
+
+@dataclass(frozen=True, slots=True)
+class NearMiss:
+    """In which words a child may say it, what to ask back, and for the teacher why it is not so."""
+
+    words: tuple[str, ...]
+    replies: tuple[str, ...]
+    why: str
+
+
+def near_misses(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """The most believable for the level first."""
+    finds = {
+        "table": _the_table,
+        "double": _twice_as_far_is_double,
+        "lands": _lands_on_a_round_number,
+        "even": _every_even_number,
+        "line": _one_jump_too_few,
+    }
+    order = ("table", "lands", "double", "line", "even") if audience.level >= TABLES_FROM else ("lands", "even", "line")
+    for name in order:
+        yield from finds[name](grid, audience)
+
+
+def _the_table(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """Counting by 6 sounds like the six times table, from wherever it starts."""
+    count, step = grid.count, grid.count.step
+    if count.kind != Kind.WHOLE or abs(step) not in TABLES or count.start % step == 0:
+        return
+    between = abs(step) * (int(min(count.value(1), count.value(3)) // abs(step)) + 1)
+    yield NearMiss(
+        ways("table", audience.language, step=count.difference_text(step)),
+        ways("table reply", audience.language, multiple=count.text_of(between)),
+        check(TableClaim(step), grid, audience=audience).because,
+    )
+
+
+def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """A round number just past the end that is jumped over."""
+    count, last = grid.count, grid.count.value(grid.terms)
+    on, reach = (1 if count.step > 0 else -1), abs(last - count.value(1)) / 2
+    sizes = [count.form.round_number() * power for power in (100, 10, 1)]
+    # Nobody expects 300 of 240, 340, 440: what is round to a count by hundreds is a thousand.
+    for multiple in [size for size in sizes if count.step % size] or sizes[:1]:
+        first = last // multiple + 1 if on > 0 else -(-last // multiple) - 1
+        for value in ((first + on * further) * multiple for further in range(NEAREST)):
+            if value <= 0 or abs(value - last) > max(reach, abs(count.step)):
+                break
+            location = locate(grid, value, audience)
+            if not location.appears:
+                yield NearMiss(
+                    ways("lands", audience.language, value=_in_a_sentence(grid, count.text_of(value), audience)),
+                    ways("lands reply", audience.language),
+                    location.reason,
+                )
+                return
+
+
+def _every_even_number(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """All are even, so all the even ones seem to be there."""
+    count = grid.count
+    if count.kind != Kind.WHOLE or count.start % 2 or count.step % 2 or abs(count.step) == 2:
+        return
+    left_out = count.value(1) + (2 if count.step > 0 else -2)
+    yield NearMiss(
+        ways("every even", audience.language),
+        ways("every even reply", audience.language, value=count.text(1)),
+        locate(grid, left_out, audience).reason,
+    )
+
+
+def _one_jump_too_few(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """From the first to the last of a line is one jump less than from line to line."""
+    count, length = grid.count, grid.line_length
+    across: Direction = "right" if grid.fill is Fill.DOWN else "down"
+    if length < 3 or grid.terms <= length:
+        return
+    seen = count.step * (length - 1)
+    on_the_page = -seen if grid.fill is Fill.ACROSS_UP else seen
+    verdict = check(NeighbourClaim(across, on_the_page), grid, audience=audience)
+    way = ("later", "earlier") if count.wrap else ("", "back")
+    key = f"line {way[count.step < 0]}".strip()
+    line = LANGUAGES[audience.language].lines["column" if grid.fill is Fill.DOWN else "row"].one
+    told = {"line": line, "value": count.difference_text(seen), "first": _in_a_sentence(grid, count.text(1), audience)}
+    yield NearMiss(ways(key, audience.language, **told), ways("line reply", audience.language, **told), verdict.because)
+
+
+def _twice_as_far_is_double(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """Twice as far on seems to be twice as much, which is so of the tables only."""
+    count, near = grid.count, min(NEAR, grid.terms // 2)
+    a, b = count.value(near), count.value(2 * near)
+    if audience.level < DOUBLES_FROM or count.wrap is not None or near < 2 or b == 2 * a or min(a, b) <= 0:
+        return
+    if count.step < 0:
+        return  # further on is less: nobody expects the double
+    nth = LANGUAGES[audience.language].nth
+    told = {"near": nth(near), "far": nth(2 * near), "a": count.text(near), "b": count.text(2 * near)}
+    twice = count.text_of(Fraction(2 * a))
+    yield NearMiss(
+        ways("double", audience.language, **told),
+        ways("double reply", audience.language, **told),
+        said("double why", audience.language, twice=twice, **told),
+    )
+
+
+def _in_a_sentence(grid: Grid, text: str, audience: Audience) -> str:
+    return LANGUAGES[audience.language].value(text, clock=grid.count.wrap is not None)

@@ -1,0 +1,113 @@
+"""The five answers suggested: each short and a child's own, no two alike, the false one false (EXACT 29, 30)."""
+
+import re
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from routines.counting import Audience, Count, Grid
+from routines.plans.suggestions.answers import AnswerSuggestion, suggest_answers
+from routines.plans.suggestions.near_misses import near_misses
+from tests.counting.any_count import KINDS, grids
+
+MOST_WORDS = {0: 12, 1: 12, 2: 12, 3: 16, 4: 16, 5: 16, 6: 20, 7: 20, 8: 20}
+AUDIENCES = st.builds(Audience, st.integers(0, 8), st.sampled_from(["en", "es"]))
+SORTS = ["easy", "deeper", "not-for-long", "not-so", "slip"]
+
+
+def a_grid(start: str, step: str, terms: int, length: int, kind: str = "whole", fill: str = "across") -> Grid:
+    return Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length, fill)
+
+
+def of_sort(sort: str, grid: Grid, level: int, language: str = "en") -> AnswerSuggestion | None:
+    found = suggest_answers(grid, Audience(level, language))
+    return next((one for one in found if one.sort == sort), None)
+
+
+@given(st.sampled_from(KINDS), st.data(), AUDIENCES)
+def test_no_two_begin_or_are_answered_alike(kind: str, data: st.DataObject, audience: Audience) -> None:
+    grid = data.draw(grids(kind))
+    answers = suggest_answers(grid, audience)
+    assert [one.sort for one in answers] == [sort for sort in SORTS if sort in {one.sort for one in answers}]
+    # Two answers of one word, such as two numbers, do not begin alike; a slip is what is heard, one number.
+    openings = [tuple(one.words.casefold().split()[:2]) for one in answers]
+    assert len(set(openings)) == len(openings), openings
+    replies = [one.reply for one in answers]
+    assert len(set(replies)) == len(replies)
+    for one in answers:
+        assert "?" in one.reply
+
+
+@given(st.sampled_from(KINDS), st.data(), AUDIENCES)
+def test_what_does_not_last_ends_near_the_view(kind: str, data: st.DataObject, audience: Audience) -> None:
+    grid = data.draw(grids(kind))
+    for one in suggest_answers(grid, audience, rounds=9):
+        if one.sort == "not-for-long":
+            assert one.n <= Fraction(3, 2) * grid.terms
+            assert not re.search(r"adds? |suma", one.words)  # no totals
+
+
+@given(st.sampled_from(KINDS), st.data(), AUDIENCES)
+def test_what_is_false_is_short_and_speaks_of_what_is_near(kind: str, data: st.DataObject, audience: Audience) -> None:
+    grid = data.draw(grids(kind))
+    for miss in near_misses(grid, audience):
+        for words in miss.words:
+            assert len(words.split()) <= MOST_WORDS[audience.level] or kind not in ("whole", "decimal", "fraction")
+            assert not re.search(r" 0[.0]*\.$", words)
+        assert miss.why.startswith("No")
+
+
+@pytest.mark.parametrize(
+    ("grid", "level", "words"),
+    [
+        # Tens come every 5th, but 140 is between 136 and 142.
+        (a_grid("16", "6", 20, 5), 2, "We will land on 140."),
+        # A row of five is four jumps long, but five lead to the next row.
+        (a_grid("1", "1", 30, 10), 0, "When I go one row on, it is 9 more."),
+        # 58 is 2 less than 60: no table of 6.
+        (a_grid("58", "6", 24, 6), 3, "We are counting the 6 times table."),
+        (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "When I go one row on, it is 25 min later."),
+        (a_grid("240", "100", 16, 4), 2, "We will land on 2,000."),
+    ],
+)
+def test_the_false_one_is_a_near_miss(grid: Grid, level: int, words: str) -> None:
+    found = of_sort("not-so", grid, level)
+    assert found is not None
+    assert found.words == words
+
+
+@given(st.integers(1, 300), st.integers(-40, 40).filter(bool), st.integers(8, 40), st.integers(3, 10), AUDIENCES)
+def test_each_false_one_is_false(start: int, step: int, terms: int, length: int, audience: Audience) -> None:
+    grid = a_grid(str(start), str(step), terms, min(length, terms))
+    values = [start + i * step for i in range(400)]
+    for miss in near_misses(grid, Audience(audience.level)):
+        words = miss.words[0]
+        number = int((re.search(r"-?\d[\d,]*", words) or ["0"])[0].replace(",", ""))
+        if words.startswith("We will land on"):
+            assert number not in values
+            assert min(values[0], values[terms - 1]) - 1000 < number
+        elif "times table" in words:
+            assert values[0] % number
+        elif "row on" in words:
+            assert number != abs(step) * min(length, terms)
+        elif "double" in words:
+            far, near = (int(n) for n in re.findall(r"(\d+)(?:st|nd|rd|th)", words))
+            assert values[far - 1] != 2 * values[near - 1]
+        else:
+            assert "even" in words
+            assert values[0] % 2 == 0
+            assert abs(step) > 2
+
+
+def test_no_idea_that_lasts_too_long_is_offered() -> None:
+    # 5 10 15 ... 120: what ends with 1,000 is no news to this class, and nothing else ends near the view.
+    found = of_sort("not-for-long", a_grid("6", "6", 10, 5), 0)
+    assert found is None or found.n <= 15
+
+
+def test_column_totals_are_never_the_idea_that_does_not_last() -> None:
+    for start in ("16", "75", "7"):
+        for round_of_answers in suggest_answers(a_grid(start, "25", 18, 5), Audience(2), rounds=6):
+            assert "add" not in round_of_answers.words
