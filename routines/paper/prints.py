@@ -8,6 +8,7 @@ from django.utils.safestring import SafeString
 
 from routines.models import Lesson
 from routines.paper.document import Document
+from routines.paper.fitting import Fit
 from routines.paper.follow_up import follow_up_sheets
 from routines.paper.plan_page import plan_sheet
 from routines.paper.poster import lesson_poster_sheets, poster_sheets
@@ -35,21 +36,32 @@ def _poster(subject: Subject, wishes: Wishes) -> list[SafeString]:
 
 @dataclass(frozen=True, slots=True)
 class Print:
-    """What it is called, how many pages it usually has, and how its sheets are made."""
+    """What it is called, how many pages it usually has, how its sheets are made, and how one of them fits its page."""
 
     label: str
     pages: int
     sheets: Callable[[Subject, Wishes], list[SafeString]]
+    fit: Fit
 
+
+# Measured on the plans of the demo school, and a little wider; where a fit does not hold, a page is not as roomy as it might be.
+PLAN_FIT = Fit(first=2, least=1.1, most=1.22)
+PAGES_FIT = Fit(first=1, least=1.03, most=1.22)
+ALONE_FIT = Fit(first=0, least=1.0, most=1.22)  # the grid is the page, and is as large as there is room
 
 PRINTS: dict[str, Print] = {
-    "plan": Print("plan page", 1, lambda subject, wishes: [plan_sheet(subject)]),
+    "plan": Print("plan page", 1, lambda subject, wishes: [plan_sheet(subject)], PLAN_FIT),
     "substitute": Print(
-        "for a substitute", 2, lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)]
+        "for a substitute",
+        2,
+        lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)],
+        PAGES_FIT,
     ),
-    "poster": Print("poster", 1, _poster),
-    "recording": Print("recording sheets", 3, lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts))),
-    "follow-up": Print("follow-up", 2, lambda subject, wishes: follow_up_sheets(subject)),
+    "poster": Print("poster", 1, _poster, ALONE_FIT),
+    "recording": Print(
+        "recording sheets", 3, lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts)), ALONE_FIT
+    ),
+    "follow-up": Print("follow-up", 2, lambda subject, wishes: follow_up_sheets(subject), ALONE_FIT),
 }
 
 
@@ -62,4 +74,5 @@ def document_of(name: str, subject: Subject, wishes: Wishes) -> Document:
         language=subject.say.main,
         paper=subject.school.paper,
         sheets=PRINTS[name].sheets(subject, wishes),
+        fit=PRINTS[name].fit,
     )
