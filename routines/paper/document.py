@@ -6,19 +6,24 @@ from dataclasses import dataclass
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString
 
+from routines.paper.fitting import Fit
 from routines.paper.press import printing
-from routines.paper.styles import LOOKS, paper_css
+from routines.paper.styles import LOOKS, USUAL_LOOK, paper_css
 
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """`language` is the main language, `paper` the school's; `sheets` are HTML, each begins a page."""
+    """`language` is the main language, `paper` the school's; `sheets` are HTML, each begins a page.
+
+    Of one sheet the look is taken with which it keeps to one page, by its `fit`; without one, and of several, it is the usual.
+    """
 
     title: str
     author: str
     language: str
     paper: str
     sheets: Sequence[SafeString]
+    fit: Fit | None = None
 
     def html(self, *, for_browser: bool = False) -> str:
         """For a browser the page brings its own style sheets; the printing process gets them beside it."""
@@ -26,4 +31,5 @@ class Document:
 
     def pdf(self) -> bytes:
         """Raises PaperError when it cannot be printed."""
-        return printing.pdf(self.html(), paper_css(self.paper), looks=LOOKS if len(self.sheets) == 1 else LOOKS[1:2])
+        fit = self.fit if len(self.sheets) == 1 else None
+        return printing.pdf(self.html(), paper_css(self.paper), looks=LOOKS if fit else [USUAL_LOOK], fit=fit)

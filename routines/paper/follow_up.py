@@ -12,6 +12,7 @@ from routines.counting import Audience, Grid
 from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
+from routines.paper.fitting import ALONE_FIT
 from routines.paper.full_page import MARGIN, full_page
 from routines.paper.picture import PAPER, draw, place
 from routines.paper.plan_page import common, legend
@@ -128,4 +129,5 @@ FOLLOW_UP = Print(
     picture=lambda shown: {"entries": entries_with(shown.grid, asked_cells(shown.grid, patterns_to_use(shown)))},
     sheets=lambda subject, wishes: follow_up_sheets(subject),
     pages=2,
+    fit=ALONE_FIT,
 )

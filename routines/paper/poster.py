@@ -7,6 +7,7 @@ from django.utils.translation import gettext_lazy as _
 from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
 from routines.models import Lesson
+from routines.paper.fitting import ALONE_FIT
 from routines.paper.full_page import full_page, placed
 from routines.paper.languages import phrase
 from routines.paper.picture import draw
@@ -60,5 +61,6 @@ POSTER = Print(
     choices="paper/_poster_choices.html",
     sheets=_wished,
     pages=1,
+    fit=ALONE_FIT,
     for_children=lambda wishes: not wishes.lit,
 )

@@ -4,11 +4,13 @@ import json
 import logging
 import threading
 from collections.abc import Sequence
+from dataclasses import asdict
 from pathlib import Path
 
 from django.conf import settings
 from django.utils.translation import gettext as _
 
+from routines.paper.fitting import Fit
 from routines.paper.process import Failed, Process, TookTooLong
 
 logger = logging.getLogger(__name__)
@@ -36,10 +38,11 @@ class PrintingProcess:
         html: str,
         css: str,
         *,
-        looks: Sequence[str] = (),
+        looks: Sequence[str] = ("",),
+        fit: Fit | None = None,
         time_limit: float = TIME_LIMIT,
     ) -> bytes:
-        """Of several looks (CSS) the first that brings all on one page is taken.
+        """Of several looks (CSS) the first that brings all on one page is taken; without a `fit`, the first of all.
 
         Units: seconds, from when it is this print's turn. Raises PaperError when it takes longer, cannot be printed, is too
         large, or when too many wait already.
@@ -47,17 +50,17 @@ class PrintingProcess:
         if len(html) > self.largest:
             raise PaperError(_("This is too long to print in one go. Print fewer counts at a time."))
         if self.in_hand is None:
-            return self._in_turn(html, css, looks, time_limit)
+            return self._in_turn(_message(html, css, looks, fit), time_limit)
         if not self.in_hand.acquire(blocking=False):
             raise PaperError(_("Others are printing just now. Try again in a minute, or print from the browser."))
         try:
-            return self._in_turn(html, css, looks, time_limit)
+            return self._in_turn(_message(html, css, looks, fit), time_limit)
         finally:
             self.in_hand.release()
 
-    def _in_turn(self, html: str, css: str, looks: Sequence[str], time_limit: float) -> bytes:
+    def _in_turn(self, message: bytes, time_limit: float) -> bytes:
         try:
-            return self.process.ask(_message(html, css, looks), time_limit=time_limit)[1]
+            return self.process.ask(message, time_limit=time_limit)[1]
         except TookTooLong as error:
             raise PaperError(_("This page took too long to print. Try again, or print from the browser.")) from error
         except Failed as error:
@@ -68,10 +71,11 @@ class PrintingProcess:
         self.process.stop()
 
 
-def _message(html: str, css: str, looks: Sequence[str]) -> bytes:
+def _message(html: str, css: str, looks: Sequence[str], fit: Fit | None) -> bytes:
     texts = [text.encode() for text in (html, css, *looks)]
-    lengths = [len(text) for text in texts]
-    return json.dumps({"html": lengths[0], "css": lengths[1], "looks": lengths[2:]}).encode() + b"\n" + b"".join(texts)
+    html_length, css_length, *look_lengths = map(len, texts)
+    head = {"html": html_length, "css": css_length, "looks": look_lengths, "fit": fit and asdict(fit)}
+    return json.dumps(head).encode() + b"\n" + b"".join(texts)
 
 
 printing = PrintingProcess(most_in_hand=MOST_IN_HAND)

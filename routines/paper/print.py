@@ -10,6 +10,7 @@ from django.utils.safestring import SafeString
 
 from routines.models import Lesson
 from routines.models.shown_plan import ShownPlan
+from routines.paper.fitting import Fit
 from routines.paper.subject import Subject
 
 
@@ -26,7 +27,7 @@ class Wishes:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Print:
-    """How its sheets are made, how many pages it usually has, and its card on the page where a print is chosen.
+    """How its sheets are made, how many pages it usually has, how one fits its page, and its card where a print is chosen.
 
     picture: options of the grid on its card, which shows what the print does to this very grid; `picture_title` is what
     it is called. choices: the template of what may be chosen for it. for_children: whether it must give nothing away.
@@ -38,6 +39,7 @@ class Print:
     picture_title: str | Promise
     sheets: Callable[[Subject, Wishes], list[SafeString]]
     pages: int
+    fit: Fit
     picture: Callable[[ShownPlan], Mapping[str, Any]] = lambda shown: {}
     choices: str = ""
     for_children: Callable[[Wishes], bool] = lambda wishes: False

@@ -27,4 +27,5 @@ def document_of(name: str, subject: Subject, wishes: Wishes) -> Document:
         language=subject.say.main,
         paper=subject.school.paper,
         sheets=chosen.sheets(subject, wishes),
+        fit=chosen.fit,
     )

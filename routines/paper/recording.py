@@ -5,6 +5,7 @@ from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Fill, Grid
 from routines.drawing import Entry
+from routines.paper.fitting import ALONE_FIT
 from routines.paper.full_page import full_page, placed
 from routines.paper.picture import draw
 from routines.paper.print import Print
@@ -72,5 +73,6 @@ RECORDING = Print(
     choices="paper/_recording_choices.html",
     sheets=lambda subject, wishes: recording_sheets(subject, tuple(wishes.amounts) or AMOUNTS),
     pages=len(AMOUNTS),
+    fit=ALONE_FIT,
     for_children=lambda wishes: True,
 )

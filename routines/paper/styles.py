@@ -16,6 +16,7 @@ LOOKS = (
     ":root { --text: 9.5pt; --small: 8.5pt; --gap: 8pt; --ruled: 14pt; --row: 1.5pt } .ruled-3, .ruled-4 { display: none }",
     ":root { --text: 9pt; --small: 8pt; --gap: 6pt; --ruled: 14pt; --row: 1pt } .ruled-2, .ruled-3, .ruled-4 { display: none }",
 )
+USUAL_LOOK = LOOKS[1]
 # In a booklet plans of any length stand side by side; with this one nearly all keep to one page.
 BOOKLET_LOOK = LOOKS[3]
 

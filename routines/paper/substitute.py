@@ -11,6 +11,7 @@ from django.utils.translation import gettext_lazy as _
 from routines.models.plan_document import Stop
 from routines.models.shown_plan import ShownPlan
 from routines.models.suggested_stop import suggested_stop
+from routines.paper.fitting import PAGES_FIT
 from routines.paper.picture import draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
 from routines.paper.print import Print
@@ -148,4 +149,5 @@ SUBSTITUTE = Print(
     choices="paper/_substitute_choices.html",
     sheets=lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)],
     pages=2,
+    fit=PAGES_FIT,
 )

@@ -4,8 +4,8 @@ Run as `python -m routines.paper.worker FOLDER_OF_FONTS`. It keeps one font conf
 CSS for as long as it lives. While it renders it can read nothing: the fetcher opens only `data:` addresses, follows no
 redirects, and pages have no base address.
 
-A message is a line of JSON with the lengths of the HTML, the CSS and the looks, then these texts. The answer is a line of
-JSON, {"file": length, "error": ""}, and the PDF.
+A message is a line of JSON with the lengths of the HTML, the CSS and the looks and what is known of how they fit (or null),
+then these texts. The answer is a line of JSON, {"file": length, "error": ""}, and the PDF.
 """
 
 import base64
@@ -15,9 +15,13 @@ import re
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
+from hashlib import sha256
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from routines.paper.fitting import Fit, LaidOut, find_look
+
+REMEMBERED = 2_000  # pages, by their hash
 FACES = (("regular", 400), ("bold", 700))
 PAGE_LAID_OUT = re.compile(r"Step 5 - Creating layout - Page (\d+)")
 
@@ -75,7 +79,6 @@ def pages_told(tell: Callable[[int], None] | None) -> Iterator[None]:
         yield
         return
     progress, counter = logging.getLogger("weasyprint.progress"), PageCounter(tell)
-    progress.propagate = False  # nobody reads it in the log
     progress.setLevel(logging.INFO)
     progress.addHandler(counter)
     try:
@@ -83,6 +86,23 @@ def pages_told(tell: Callable[[int], None] | None) -> Iterator[None]:
     finally:
         progress.removeHandler(counter)
         progress.setLevel(logging.WARNING)
+
+
+def measured(document: Any) -> LaidOut:
+    """How tall the content of a document is that should be one page; its picture is the tallest box that is replaced.
+
+    WeasyPrint (70.0) tells of a page only its size; its boxes are private.
+    """
+    from weasyprint.formatting_structure.boxes import ReplacedBox
+
+    height = picture = 0.0
+    for page in document.pages:
+        root = page._page_box.children[0]
+        ends = [box for box in root.descendants() if not getattr(box, "children", None)]
+        room = page._page_box.height
+        height += max((box.position_y + box.margin_height() - root.position_y for box in ends), default=0) / room
+        picture = max([picture, *(box.height / room for box in ends if isinstance(box, ReplacedBox))])
+    return LaidOut(len(document.pages) == 1, height, picture)
 
 
 class Press:
@@ -94,41 +114,47 @@ class Press:
         from weasyprint.urls import URLFetcher
 
         tag_languages()
+        logging.getLogger("weasyprint").propagate = False  # what it says of rules for the screen tells a school nothing
         self.configuration = FontConfiguration()
         self.css = CSS(string=font_css(fonts), font_config=self.configuration)
         self.parsed: dict[str, Any] = {}
+        self.found: dict[bytes, int] = {}
         self.fetcher = URLFetcher(allowed_protocols=("data",), allow_redirects=False)
 
     def pdf(
-        self, html: str, css: str, looks: Sequence[str] = (), on_page: Callable[[int], None] | None = None
+        self,
+        html: str,
+        css: str,
+        looks: Sequence[str] = ("",),
+        fit: Fit | None = None,
+        on_page: Callable[[int], None] | None = None,
     ) -> tuple[bytes, int]:
         """The PDF and its number of pages; `on_page` hears of each that is laid out.
 
         Looks go from roomy to tight: the roomiest with which it all fits one page is taken; where none does, a middle one,
-        and the text flows on.
+        and the text flows on. Without a `fit` it is the first.
         """
+        page = self._page(html)
+        documents: dict[int, Any] = {}
+        name = sha256("\0".join([html, css, *looks]).encode()).digest()
+
+        def lay_out(look: int) -> LaidOut:
+            documents[look] = self._laid_out(page, css, looks[look])
+            return measured(documents[look])
+
         with pages_told(on_page):
-            document = self._fitted(self._page(html), css, looks)
+            chosen = self._remembered(name, lambda: find_look(len(looks), fit, lay_out)) if fit else 0
+            document = documents[chosen] if chosen in documents else self._laid_out(page, css, looks[chosen])
+        documents.clear()
         return document.write_pdf(pdf_variant="pdf/ua-1"), len(document.pages)
 
-    def _fitted(self, page: Any, css: str, looks: Sequence[str]) -> Any:
-        tried = {}
-
-        def laid_out(look: int) -> Any:
-            if look not in tried:
-                tried[look] = self._laid_out(page, css, looks[look] if looks else "")
-            return tried[look]
-
-        middle = max(len(looks) - 1, 0) // 2
-        roomy, tight = 0, max(len(looks), 1)  # the first that fits is in this half-open range, if any
-        chosen = middle
-        while roomy < tight and len(laid_out(middle).pages) <= 2:  # what takes three pages will never be one
-            look = (roomy + tight - 1) // 2
-            if len(laid_out(look).pages) == 1:
-                chosen, tight = look, look
-            else:
-                roomy = look + 1
-        return laid_out(chosen)
+    def _remembered(self, name: bytes, find: Callable[[], int]) -> int:
+        """The look that was found before for the same page: it is printed again before most lessons."""
+        if name not in self.found:
+            if len(self.found) == REMEMBERED:
+                del self.found[next(iter(self.found))]
+            self.found[name] = find()
+        return self.found[name]
 
     def _page(self, html: str) -> Any:
         from weasyprint import HTML
@@ -161,8 +187,9 @@ def serve(source: BinaryIO, target: BinaryIO, fonts: Path) -> None:
         html = source.read(message["html"]).decode()
         css = source.read(message["css"]).decode()
         looks = [source.read(length).decode() for length in message["looks"]]
+        fit = message["fit"] and Fit(**message["fit"])
         try:
-            (pdf, _), error = press.pdf(html, css, looks), ""
+            (pdf, _), error = press.pdf(html, css, looks, fit), ""
         except Exception as failure:  # whatever fails is told to the app; the process goes on
             pdf, error = b"", f"{type(failure).__name__}: {failure}"
         answer({"file": len(pdf), "error": error}, pdf)

@@ -6,6 +6,7 @@ import pikepdf
 import pytest
 from django.urls import reverse
 
+from routines.paper.fitting import Fit
 from routines.paper.press import PaperError, PrintingProcess
 from tests.routines.making import make_routine
 from tests.routines.paper.conftest import Printed
@@ -56,7 +57,8 @@ def test_what_takes_too_long_is_given_up_and_the_next_page_prints(process):
     assert process.pdf(page("short"), "").startswith(b"%PDF")
 
 
-def test_the_roomiest_look_with_which_all_fits_one_page_is_taken(process):
+@pytest.mark.parametrize("first", [0, 1, 2, 3])
+def test_the_roomiest_look_with_which_all_fits_one_page_is_taken(process, first):
     # The looks can be told by the width of their page; 2, 3, 4 and 6 paragraphs fit one page of each.
     looks = [
         f"@page {{ size: {width}pt 200pt; margin: 0 }} p {{ height: {height}pt; margin: 0 }}"
@@ -66,11 +68,24 @@ def test_the_roomiest_look_with_which_all_fits_one_page_is_taken(process):
     def printed(paragraphs: int) -> tuple[int, int]:
         """The width of its pages, and how many they are."""
         html = page("".join(f"<p>{n}</p>" for n in range(paragraphs)))
-        pages = pikepdf.open(io.BytesIO(process.pdf(html, "", looks=looks))).pages
+        pages = pikepdf.open(io.BytesIO(process.pdf(html, "", looks=looks, fit=Fit(first, 1.3, 1.6)))).pages
         return round(float(pages[0].mediabox[2])), len(pages)
 
     assert [printed(2), printed(3), printed(4), printed(6)] == [(301, 1), (302, 1), (303, 1), (304, 1)]
     assert printed(8) == (302, 3)  # none fits: the middle one, three to a page
+
+
+def test_a_page_printed_again_gets_the_same_look(process):
+    looks = [
+        f"@page {{ size: {width}pt 200pt; margin: 0 }} p {{ margin: 0 0 {80 - 20 * n}pt }}"
+        for n, width in enumerate((301, 302, 303))
+    ]
+    html = page("".join(f"<p>{n}</p>" for n in range(3)))
+    first, again, other = (
+        process.pdf(given, "", looks=looks, fit=Fit(0, 1.0, 2.0)) for given in (html, html, page("<p>0</p>"))
+    )
+    assert first == again
+    assert [round(width) for pdf in (first, other) for width, _ in Printed(pdf).sizes()] == [302, 301]
 
 
 def test_parts_in_another_language_are_tagged_with_it(process):
