@@ -30,7 +30,8 @@ from routines.models import Routine, RoutineVersion
 from routines.models.plan_document import Plan
 from routines.paper.booklet import Booklet
 from routines.paper.document import Document
-from routines.paper.prints import Wishes, document_of
+from routines.paper.print import Wishes
+from routines.paper.prints import document_of
 from routines.paper.styles import BOOKLET_LOOK, LOOKS, paper_css
 from routines.paper.subject import Subject
 from routines.paper.worker import Press, font_css

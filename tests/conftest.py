@@ -12,7 +12,8 @@ from hypothesis import HealthCheck, settings
 
 from accounts.models import School, User
 from grade_bands.models import Grade, GradeBand, SchoolYear
-from routines.bank.cards import drawn_card as remembered
+from routines.bank.cards import drawn_card
+from routines.bank.pattern_list import drawn_list
 from tests.absent import NOT_TESTED
 from tests.factories import (
     ClassGroupFactory,
@@ -80,9 +81,10 @@ def quick_and_plain(settings) -> None:
 
 
 @pytest.fixture(autouse=True)
-def no_card_remembered() -> None:
+def nothing_remembered() -> None:
     """What a process drew in one test is not shown in the next, which may speak another language."""
-    remembered.cache_clear()
+    drawn_card.cache_clear()
+    drawn_list.cache_clear()
 
 
 # Owner, co-author and teammate teach in one band; other_teacher in another.

@@ -1,6 +1,7 @@
 """Drawings and typesetting for templates: {% load countfold %}."""
 
 from collections.abc import Collection, Mapping, Sequence
+from functools import lru_cache
 from typing import Any
 
 from django import template
@@ -85,6 +86,7 @@ def timeline(ideas: Sequence[SpokenIdea], stops: Sequence[int], count: Count, **
 
 
 @register.simple_tag
+@lru_cache(maxsize=8)  # there are three, and a list of patterns draws one in each row
 def sign(holds: str) -> SafeString:
     """{% sign pattern.holds %}: the small solid (always) or dashed (shown) sign, or "flag"."""
     return _svg(drawing.draw_sign(holds))

@@ -14,10 +14,11 @@ is kept is found by the mark of all it follows from (`keeping.py`), and is taken
 """
 
 from .keeping import Save, cards, drop_all_but, forget, keys_of, mark_of, missing, page, save_of, shown_now, work_out
-from .says import CardSays, PageSays, drawn_grids, drawn_pictures
+from .says import CardSays, ListedPattern, PageSays, drawn_grids, drawn_pictures
 
 __all__ = [
     "CardSays",
+    "ListedPattern",
     "PageSays",
     "Save",
     "cards",

@@ -24,6 +24,7 @@ from routines.bank.alike import alike
 from routines.bank.cards import cards_of
 from routines.bank.forms.co_author import CoAuthorForm
 from routines.bank.forms.note import NoteForm
+from routines.bank.pattern_list import pattern_list
 from routines.bank.shown_picture import shown_picture
 from routines.lessons.noticed import noticed_at
 from routines.models import Lesson, Routine, RoutineNote
@@ -35,7 +36,6 @@ from routines.plans.actions import copy_routine
 from routines.plans.suggestions.counted_before import notes_to_self
 from routines.words_erased.late_words import what_went
 
-SHOWN_AT_FIRST = 6
 NOTES_AT_FIRST = 20
 LESSONS_AT_FIRST = 6
 VERSIONS_AT_FIRST = 8
@@ -130,10 +130,8 @@ def _lit_grid(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageS
     asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
     lit = asked if "lit" in request.GET else list(says.lit)
     return {
-        "lit": lit,
         "grids": says.grids if set(lit) == set(says.lit) else worked_out.drawn_grids(shown, says.patterns, lit),
-        "first_patterns": says.patterns[:SHOWN_AT_FIRST],
-        "more_patterns": says.patterns[SHOWN_AT_FIRST:],
+        "patterns": pattern_list(says.patterns, lit),
     }
 
 
