@@ -40,7 +40,8 @@ WRITTEN_UNITS = {
 class Board:
     """A count with so many terms, folded; `friendly` are the multiples to try, `part_names` the parts to read.
 
-    `unit` is the unit in which values are given, of money the currency: "in", "USD".
+    `unit` is the unit in which values are given, of money the currency: "in", "USD". `mixed`: whether
+    mixed numbers are written; `small` is the unit whose parts they are.
     """
 
     kind: str
@@ -54,6 +55,8 @@ class Board:
     part_names: Sequence[str] = ()
     written: Callable[[int], str] | None = None
     unit: str = ""
+    mixed: bool = True
+    small: Fraction = Fraction(1)
 
     def value(self, n: int) -> Fraction:
         return self.start + (n - 1) * self.step
@@ -94,9 +97,36 @@ class Board:
         return int(digits[-1 - place - places])
 
     def part(self, n: int, name: str) -> int | None:
-        """A part as it is written, None where it is not."""
+        """A part as it is written, None where it is not.
+
+        0 where it is not written because it is 0, and some count in view writes one; a bottom is never 0.
+        """
         assert self.written is not None
-        return read_parts(self.kind, self.written(n), self.part_names).get(name)
+        number = read_parts(self.kind, self.written(n), self.part_names).get(name)
+        if number is None and name != "bottom" and self.mixed and self.writes(name):
+            size = abs(self.value(n)) / self.small
+            return 0 if (size < 1 if name == "whole" else size.denominator == 1) else None
+        return number
+
+    def writes(self, name: str) -> bool:
+        """Whether a part stands in the writing of some count in view."""
+        assert self.written is not None
+        for text in map(self.written, range(1, self.terms + 1)):
+            if name in ("top", "bottom"):
+                found = "/" in text.split(" = ")[0]
+            elif name == "whole":
+                found = re.match(r"-?\d+(?= |$)", text.replace(",", "").split(" = ")[0]) is not None
+            elif self.kind in ("clock", "money"):
+                found = True
+            else:
+                found = any(
+                    WRITTEN_UNITS[unit] == name
+                    and re.search(r"^\d+(?!/)(?: |$)", amount.strip().replace(",", "")) is not None
+                    for amount, unit in re.findall(r"([\d ./,]+?) (fl oz|[a-zA-Z]+)", text.lstrip("-"))
+                )
+            if found:
+                return True
+        return False
 
 
 def read_parts(kind: str, text: str, names: Sequence[str]) -> dict[str, int]:

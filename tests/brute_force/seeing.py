@@ -72,7 +72,7 @@ def _places(board: Board) -> list[int]:
 
 
 def _readings(board: Board) -> list[Claim]:
-    return [{"place": p} for p in _places(board)] + [{"part": name} for name in board.part_names]
+    return [{"place": p} for p in _places(board)] + [{"part": name} for name in board.part_names if board.writes(name)]
 
 
 def _digits(board: Board) -> Iterator[Claim]:

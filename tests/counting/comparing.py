@@ -1,10 +1,12 @@
 """The engine's findings on one grid laid beside those of the brute force."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 from typing import Any
 
 from routines.counting import Claim, Grid
 from routines.counting.checking import judge
+from routines.counting.kinds.measure import Measure
 from routines.counting.patterns import find_patterns
 from tests.brute_force.board import Board
 from tests.brute_force.lasting import contradicts, first_break, follows, two_turns
@@ -29,6 +31,8 @@ def board_of(grid: Grid) -> Board:
         friendly=count.friendly_multiples(),
         part_names=count.part_names(),
         written=count.text,
+        mixed=count.style.shape == "mixed",
+        small=count.form.small.size if isinstance(count.form, Measure) else Fraction(1),
         unit=count.style.currency if count.kind == "money" else count.base_unit,
     )
 

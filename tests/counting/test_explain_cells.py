@@ -29,9 +29,15 @@ def test_cells_that_end_alike_are_said_to_end_alike() -> None:
     assert any(p.claim.parameters.get("place") == 0 and set(p.cells) >= {2, 7, 12} for p in patterns)
 
 
-def test_every_fourth_count_is_a_remainder_of_four_jumps() -> None:
-    patterns = explained(grid("5", "7", 40, 9), "12", "40", "68")  # the 2nd, 6th and 10th
-    assert any(p.claim.parameters.get("modulus") == 28 for p in patterns)
+def test_every_thirteenth_count_is_a_remainder_of_thirteen_jumps() -> None:
+    patterns = explained(grid("5", "7", 40, 9), "12", "103", "194")  # the 2nd, 15th and 28th
+    assert any(p.claim.parameters.get("modulus") == 91 for p in patterns)
+
+
+def test_a_friendlier_number_explains_before_what_so_many_jumps_make() -> None:
+    # The 2nd, 6th and 10th are every 4th: 12 past a multiple of 28, but a class says multiples of 4.
+    patterns = explained(grid("5", "7", 40, 9), "12", "40", "68")
+    assert [p.claim.parameters.get("modulus") for p in patterns if p.claim.family == "remainder"] == [4]
 
 
 def test_one_column_may_keep_what_the_others_do_not() -> None:

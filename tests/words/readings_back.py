@@ -62,7 +62,9 @@ class Readings:
             return int(main) if name == count.part_names()[0] else int(small)
         if name in ("top", "bottom"):
             stack = re.search(r"(\d+)/(\d+)", text)
-            return int(stack[1 if name == "top" else 2]) if stack else None
+            if stack is None:  # of a mixed number no top means none over; no bottom is ever 0
+                return 0 if name == "top" and count.style.shape == "mixed" else None
+            return int(stack[1 if name == "top" else 2])
         if name == "whole":
             whole = re.match(r"\d+(?![\d/])", text)
             return int(whole[0]) if whole else 0

@@ -13,7 +13,7 @@ from ..designing.wheels import part_of
 from ..kinds.names import Kind
 from ..named_multiples import has_a_name
 from ..patterns.landmarks import landmark_rhythm
-from ..patterns.readings import Part, PlaceDigit, Reading, places
+from ..patterns.readings import Part, PlaceDigit, Reading, is_written, places
 
 NAMED_LANDMARK, DIGIT, LANDMARK, REMAINDER = range(4)
 
@@ -80,8 +80,8 @@ def _digits(count: Count) -> Iterator[Feature]:
 
 def _parts(count: Count) -> Iterator[Feature]:
     for name in count.part_names():
-        read = _read(Part(count, name), count)
-        if None not in read:
+        read = _read(Part(count, name, count.terms), count)
+        if None not in read and is_written(count, name, count.terms):
             wheel = part_of(count.form, name)
             says_all = wheel is not None and wheel.unit == 1 == count.scale
             covers = wheel.unit * wheel.numbers if wheel and wheel.numbers and says_all else None

@@ -16,7 +16,7 @@ from ..errors import CountError
 from ..grid import ALONG, Grid
 from ..results import Pattern, Verdict
 from . import blocks
-from .readings import PlaceDigit, Reading, part_reading, places
+from .readings import PlaceDigit, Reading, is_written, part_reading, places
 
 
 class Named(NamedTuple):
@@ -27,17 +27,18 @@ class Named(NamedTuple):
 
 
 def readings(grid: Grid) -> Iterator[tuple[Named, Reading]]:
-    """Every place and part that is looked at, coarser first, with its name."""
+    """Every place, and every part that some count in view writes, coarser first, with its name."""
     for place in places(grid.count, grid.terms):
         yield Named(place=place), PlaceDigit(grid.count, place)
     for part in grid.count.part_names():
-        yield Named(part=part), part_reading(grid.count, part)
+        if is_written(grid.count, part, grid.terms):
+            yield Named(part=part), part_reading(grid.count, part, grid.terms)
 
 
 def reading_of(named: Named | PlaceClaim, grid: Grid) -> Reading:
     """The reading that is named. Raises: CountError on `place` for clocks, on `part` for a part that is not there."""
     if named.part is not None:
-        return part_reading(grid.count, named.part)
+        return part_reading(grid.count, named.part, grid.terms)
     if grid.count.wrap is not None:
         raise CountError("place", "place-on-a-clock")
     return PlaceDigit(grid.count, stated(named.place))

@@ -178,14 +178,22 @@ class Part(Reading):
 
     may_be_missing = True
 
-    def __init__(self, count: Count, name: str) -> None:
+    def __init__(self, count: Count, name: str, terms: int) -> None:
         super().__init__(count)
         self.name = name
         self._written = written_parts(count)
         self._unit = larger_unit(count)
+        # A whole or a top that is not written because it is 0 counts as 0 where some count in view writes one (EXACT 20).
+        mixed = count.style.shape == "mixed" and name in ("whole", "top")
+        self._nothing = mixed and is_written(count, name, terms)
 
     def at(self, n: int) -> int | None:
-        return self._written.of(n).get(self.name)
+        number = self._written.of(n).get(self.name)
+        if number is not None or not self._nothing:
+            return number
+        size = abs(self.count.value(n))
+        nothing = size < 1 if self.name == "whole" else size % self._unit == 0
+        return 0 if nothing else None
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
         look = self._look(terms.by, gap)
@@ -232,9 +240,17 @@ def written_parts(count: Count) -> WrittenParts:
     return WrittenParts(count)
 
 
-def part_reading(count: Count, name: str) -> Reading:
+@lru_cache(maxsize=256)
+def is_written(count: Count, part: str, terms: int) -> bool:
+    """Whether some of the counts in view write a part: 3 in, 6 in, 9 in write no feet."""
+    # Measures name a unit that is 0 and not written; of "0/6 = 0" the fraction is read and not the number beside it.
+    return any(part in count.parts(n) and count.span(n, part=part) is not None for n in range(1, terms + 1))
+
+
+def part_reading(count: Count, name: str, terms: int) -> Reading:
     """How a part is read: whole units by counting them round, the rest by looking at what is written.
 
+    terms: how many counts are in view.
     Raises: CountError on `part` for a part that these numbers do not have.
     """
     if name not in count.part_names():
@@ -254,7 +270,7 @@ def part_reading(count: Count, name: str) -> Reading:
     if isinstance(form, Measure) and name == form.small.part and not top_heavy:
         turn = None if form.large is None else (form.large.size / form.small.size).numerator
         return Wheel(count, form.small.size, turn)
-    return Part(count, name)
+    return Part(count, name, terms)
 
 
 def larger_unit(count: Count) -> Fraction:

@@ -10,6 +10,7 @@ from routines.counting.kinds.currency import currency_named
 from routines.counting.kinds.measure import Measure
 from routines.counting.kinds.names import Kind
 from routines.counting.kinds.units import UNITS
+from routines.counting.patterns.readings import part_reading
 
 from ..language import Feature
 from ..page import Page
@@ -33,11 +34,16 @@ class DigitReader:
     def number(self, n: int) -> int | None:
         """The digit of |value(n)| at the place, or the part as written; None where the part is not written."""
         if self.part is not None:
-            return self.page.parts(n).get(self.part)
+            return self._part(n)
         scaled, scale, place = abs(self.count.scaled(n)), self.count.scale, self.place
         if place < 0:
             return int(scaled * 10**-place // scale % 10)
         return int(scaled // (scale * 10**place) % 10)
+
+    def _part(self, n: int) -> int | None:
+        if self.part not in self.count.part_names():
+            return self.page.parts(n).get(str(self.part))
+        return part_reading(self.count, self.part, self.page.grid.terms).at(n)
 
     def period(self) -> Fraction | None:
         """The amount that brings the same digit or part back; None for a part that nothing brings back."""

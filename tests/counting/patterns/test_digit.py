@@ -51,9 +51,11 @@ def test_the_hour_number_is_what_is_written_after_twelve() -> None:
     assert (run.claim.parameters.get("change"), run.breaks_at) == (1, 5)
 
 
-def test_a_part_that_is_not_written_everywhere_is_not_listed() -> None:
-    # 1/3 2/3 1 1 1/3: the top number is missing at 1.
-    assert "top" not in {c.parameters.get("part") for c in claims("digit", grid("1/3", "1/3", 12, 3, "fraction"))}
+def test_a_top_that_is_not_written_is_0_but_a_bottom_that_is_not_written_is_missing() -> None:
+    # 1/3 2/3 1 1 1/3: at 1 neither top nor bottom is written; no top is 0 thirds, but no bottom is 0.
+    parts = {c.parameters.get("part") for c in claims("digit", grid("1/3", "1/3", 12, 3, "fraction"))}
+    assert "top" in parts
+    assert "bottom" not in parts
 
 
 def test_thirds_as_written_turn_round_below_zero_while_the_remainder_goes_on() -> None:

@@ -28,6 +28,6 @@ def test_two_cells_or_no_change_make_no_run() -> None:
     assert seen("digit-run", grid("100", "100", 2, 1)) == []
 
 
-def test_a_line_that_shows_no_such_part_is_not_among_the_cells() -> None:
-    view = grid("14/8", "1/16", 5, 4, "fraction", fill="down")  # 1 12/16 ... 1 15/16 | 2, which has no top number
-    assert the_one("digit-run", view, part="top", along="column").groups == ((1, 2, 3, 4),)
+def test_a_line_whose_top_is_0_is_among_the_cells() -> None:
+    view = grid("14/8", "1/16", 5, 4, "fraction", fill="down")  # 1 12/16 ... 1 15/16 | 2, whose top is 0
+    assert the_one("digit-run", view, part="top", along="column").groups == ((1, 2, 3, 4), (5,))

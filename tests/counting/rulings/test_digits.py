@@ -147,6 +147,30 @@ class TestParts:
         feet = pattern(view, "digit-run", part="feet", along="column")
         assert (feet.claim.parameters.get("change"), feet.holds) == (3, "always")
 
+    def test_a_whole_or_a_top_that_is_not_written_because_it_is_0_counts_as_0(self) -> None:
+        # 4 3 2/3 3 1/3 / 3 2 2/3 2 1/3 / 2 1 2/3 1 1/3 / 1 2/3 1/3: down a column the wholes fall by 1 to the whole 0 of
+        # 2/3; 0 comes 13th, and -1/3, whose whole is 0 again, is the 14th.
+        view = grid("4", "-1/3", 12, 3, "fraction")
+        wholes = pattern(view, "digit-run", part="whole", along="column")
+        assert (wholes.claim.parameters.get("change"), wholes.breaks_at) == (-1, 14)
+        # The tops go 0, 2, 1 for ever above zero: 3, the 4th, writes no top because it is 0.
+        assert listed(view, "digit", part="top", along="column")[0]["blocks"] == [[0], [2], [1]]
+
+    def test_a_part_that_no_count_in_view_writes_is_not_listed(self) -> None:
+        # 1/8 2/8 3/8 write no whole, until 8/8, which comes 8th.
+        assert not listed(grid("1/8", "1/8", 6, 3, "fraction"), "digit", implied=True, part="whole")
+        assert listed(grid("1/8", "1/8", 12, 4, "fraction"), "digit-run", implied=True, part="whole") == []
+        # 3 in, 6 in, 9 in write no feet; with 1 ft they do, and count as 0 before it.
+        small = grid("3 in", "3 in", 3, 3, "length", style={"units": "two"})
+        assert not listed(small, "digit", implied=True, part="feet")
+        larger = grid("3 in", "3 in", 9, 3, "length", style={"units": "two"})
+        assert life(larger, "digit", part="feet", along="row", blocks=[[0], [0], [1]])[0] is False
+
+    def test_a_bottom_that_is_not_written_contradicts(self) -> None:
+        view = grid("3/8", "3/8", 7, 7, "fraction")  # 3/8 ... 2 5/8, then 3, which has no bottom
+        bottoms = pattern(view, "digit", part="bottom", along="count")
+        assert bottoms.breaks_at == 8
+
     def test_dollars_and_cents_are_parts_of_money(self) -> None:
         view = grid("$0.35", "$0.25", 12, 4, "money")
         assert view.count.parts(4) == {"dollars": 1, "cents": 10}
