@@ -41,6 +41,7 @@ MONEY = grid_of("money", "$0.95", "10c")  # $0.95 $1.05
 CLOCK = grid_of("clock", "10:50", "20 min")  # 10:50 11:10
 FEET = grid_of("length", "1 ft 3 in", "9 in")  # 1 ft 3 in, 2 ft, 2 ft 9 in, 3 ft 6 in
 LITERS = grid_of("capacity", "1 L 700 mL", "150 mL")  # 1 L 700 mL, 1 L 850 mL, 2 L
+GRAMS = grid_of("mass", "1200 g", "-100 g")  # 1,200 g, 1,100 g
 HOURS = grid_of("elapsed", "1 h 35 min", "35 min")  # 1 h 35 min, 2 h 10 min
 POUNDS = grid_of("mass", "2 lb 6 oz", "5 oz")  # 2 lb 6 oz, 2 lb 11 oz, 3 lb
 
@@ -161,6 +162,7 @@ def test_the_count_before_is_repeated_however_it_is_said(grid: Grid) -> None:
         (TENTHS, 4, "0.3", "place"),
         (MONEY, 2, "$105", "place"),
         (LITERS, 3, "20 L", "place"),
+        (GRAMS, 2, "1190 g", "place"),
         (CLOCK, 2, "11:10 p.m.", "half-day"),
         (CLOCK, 2, "11:20", "difference"),
         (BACK, 5, "-1125", "difference"),
