@@ -93,8 +93,8 @@ def _other_way(jump: Jump, language: str) -> str:
 
 
 def _turns_round(jump: Jump) -> bool:
-    """Counting back, and up below zero; where nothing is crossed the first jump of any count may go the wrong way."""
-    return jump.is_hard and (abs(jump.b) < abs(jump.a) or not jump.crossing.is_hard)
+    """Counting back, and up below zero."""
+    return jump.is_hard and abs(jump.b) < abs(jump.a)
 
 
 def _by_few(jump: Jump) -> bool:
