@@ -249,7 +249,8 @@ def bench(options: argparse.Namespace) -> int:
 
 def proof(options: argparse.Namespace) -> int:
     prepare(TEST)
-    return run("-m", "tests.brute_force.long_run", str(options.grids))
+    claims = run("-m", "tests.brute_force.long_run", str(options.grids))
+    return run("-m", "tests.counting.slips.foreseen_and_heard", str(min(options.grids, 2000))) or claims
 
 
 def read_arguments(words: list[str]) -> argparse.Namespace:
@@ -278,7 +279,9 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     add("lint", lint, "style, types, import rules, migrations, security settings")
     add("test", test, "lint and every test; further words go to pytest")
     add("bench", bench, "measure").add_argument("name", nargs="?")
-    add("proof", proof, "the engine against its brute force").add_argument("--grids", type=int, default=1000)
+    add("proof", proof, "the engine against its brute force, and its slips against themselves").add_argument(
+        "--grids", type=int, default=1000
+    )
     options, further = parser.parse_known_args(words)
     if further and options.command is not test:
         parser.error(f"unknown: {' '.join(further)}")

@@ -12,6 +12,7 @@ from routines.counting.grid import Fill, Grid
 from routines.counting.kinds.currency import currency_named
 from routines.counting.kinds.names import Kind
 from routines.counting.kinds.unit_names import NAMES
+from routines.counting.kinds.units import UNITS
 from routines.counting.slips import Carried, EqualName, Hearing, Other, Repeated, Right, SkippedAhead, Slip
 from routines.counting.slips import classify as classified
 from routines.counting.slips import likely_slips as foreseen
@@ -177,7 +178,7 @@ def _unit_names(jump: Jump, language: Language) -> dict[str, str]:
         cent = currency.small.one or language.replies.cent
         cents = currency.small.several or f"{cent}s"
         return {"small": cent, "smalls": cents, "large": currency.main.one, "larges": currency.main.several}
-    units = two_units(jump.grid)
+    units = (UNITS["h"], UNITS["min"]) if jump.count.kind == Kind.CLOCK else two_units(jump.grid)
     if units is None:
         return {}
     large, small = (NAMES[unit.symbol, language.code] for unit in units)

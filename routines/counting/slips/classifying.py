@@ -16,8 +16,9 @@ from ..errors import CountError
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..languages import LANGUAGES
+from .answer import Answer, is_of_one_value
 from .checked import count_number, in_order, reader_of, said_text
-from .foreseeing import rules_for, slip_at
+from .foreseeing import heard_at, rules_for, slip_at
 from .forms import form_slip
 from .hearings import Carried, EqualName, Heard, Hearing, Other, Repeated, Right, SkippedAhead
 from .jump import Jump
@@ -92,22 +93,19 @@ def _is_right(grid: Grid, n: int, said: str) -> bool:
 
 
 def _known_slip(grid: Grid, n: int, said: str, audience: Audience) -> Slip | None:
-    """The slip of the tables that is heard like this here; those of the audience come first."""
+    """The slip of the rules that is heard like this here: of those of the audience first, as it is written first."""
     if n < 2:
         return None
-    jump = Jump(grid, n)
-    found = [
-        rule
-        for rule in rules_for(grid)
-        if audience.language in rule.languages
-        and rule.happens(jump)
-        and _sounds_like(jump, rule.heard(jump, audience.language), said)
-    ]
-    if not found:
-        return None
-    suited = [rule for rule in found if rule.suits(audience.level)]
-    rule = max(suited or found, key=lambda rule: rule.weight)
-    return slip_at(rule, jump, rule.heard(jump, audience.language))
+    jump, language = Jump(grid, n), audience.language
+    answer = Answer(jump, said)
+    rules = [rule for rule in rules_for(grid) if language in rule.languages]
+    heard = [(rule, Answer(jump, text)) for rule in rules if (text := heard_at(rule, jump, language))]
+    for of_the_level in (True, False):
+        among = [(rule, foreseen) for rule, foreseen in heard if rule.suits(audience.level) is of_the_level]
+        alike = [rule_heard for rule_heard in among if rule_heard[1].plain == answer.plain]
+        for rule, foreseen in alike or [entry for entry in among if is_of_one_value(*entry, answer)]:
+            return slip_at(rule, jump, foreseen.text)
+    return None
 
 
 def _said_alike(grid: Grid, n: int, before: str | None, said: str) -> bool:
@@ -120,21 +118,6 @@ def _said_alike(grid: Grid, n: int, before: str | None, said: str) -> bool:
 
 def _form_slip(grid: Grid, n: int, said: str) -> Slip | None:
     return form_slip(Jump(grid, n), said) if n > 1 else None
-
-
-def _sounds_like(jump: Jump, heard: str, said: str) -> bool:
-    """Whether both are one answer: written alike, or of one value (decimals differ in how they are read)."""
-    count = jump.count
-    if not heard or heard in (jump.due, *jump.due.split(" = ")):
-        return False
-    if plain(count, heard) == plain(count, said):
-        return True
-    foreseen = value_of(count, heard)
-    if foreseen is None or offset(count, foreseen, heard, jump.n) == 0:
-        return False
-    if any(plain(count, count.words_of(foreseen, language)) == plain(count, said) for language in LANGUAGES):
-        return True
-    return count.kind != Kind.DECIMAL and value_of(count, said) == foreseen
 
 
 def _offsets(grid: Grid, texts: Mapping[int, str]) -> dict[int, Fraction]:

@@ -1,15 +1,34 @@
 """Which slips are likely in a grid, most likely and most instructive first."""
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
 
 from ..audience import Audience
 from ..grid import Grid
-from . import decimals, fractions, integers, measurement, money, one_unit, spanish_words, time, whole_numbers
+from . import (
+    crossings,
+    decimals,
+    fractions,
+    integers,
+    larger_units,
+    measurement,
+    money,
+    one_unit,
+    spanish_words,
+    time,
+    whole_numbers,
+    wrong_jumps,
+    zeros_and_digits,
+)
+from .answer import Answer
 from .checked import reader_of
 from .jump import Jump
-from .reading import names_the_same
+from .places import places_of_a_count
+from .reading import plain
 from .rule import Area, Rule
 from .slip import Slip
+
+OFTEN_ENOUGH = 2
 
 AREAS: tuple[Area, ...] = (
     integers.AREA,
@@ -21,25 +40,36 @@ AREAS: tuple[Area, ...] = (
     measurement.AREA,
     one_unit.AREA,
     spanish_words.AREA,
+    larger_units.AREA,
+    crossings.AREA,
+    zeros_and_digits.AREA,
+    wrong_jumps.AREA,
+    zeros_and_digits.SWAPPED,
 )
 
 
-def rules_for(grid: Grid, audience: Audience | None = None) -> list[Rule]:
-    """The rules about the numbers of a grid; with an audience, only those of its level and language."""
-    return [
-        rule
+def rules_for(grid: Grid, audience: Audience | None = None, *, of_every_kind: bool = True) -> list[Rule]:
+    """The rules about the numbers of a grid, in the order in which they name what they hear alike.
+
+    The rows of the table and other rules of one kind of number stand before the rules of every kind, heavier ones before
+    lighter ones. With an audience, only those of its level and language. of_every_kind: whether with the rules of every
+    kind, which look at what is crossed.
+    """
+    rules = [
+        (rule, area.of_every_kind)
         for area in AREAS
-        if area.serves(grid)
+        if (of_every_kind or not area.of_every_kind) and area.serves(grid)
         for rule in area.rules
         if audience is None or (rule.suits(audience.level) and audience.language in rule.languages)
     ]
+    return [rule for rule, _ in sorted(rules, key=lambda entry: (entry[1], -entry[0].weight))]
 
 
 def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | None = None) -> list[Slip]:
     """What a class of this level will probably say wrong, or by another name, at the counts in view.
 
     grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with its first place before any comes
-    with its second; heavier rules come first; the same answer at the same count is listed once.
+    with its second; heavier rules come first; what is written alike at the same count is listed once.
     Raises: CountError on `grid`, `level` or `audience`.
 
     >>> from ..count import Count
@@ -49,31 +79,58 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     (4, '304', '404')
     """
     audience = reader_of(grid, grade, audience)
-    jumps = jumps_of(grid)
+    rules, few = rules_for(grid, audience), rules_for(grid, audience, of_every_kind=False)
+    times, met = Counter[str](), Counter[str]()
     ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
-    for rule in rules_for(grid, audience):
-        for times, (jump, heard) in enumerate(places(rule, jumps, audience.language)):
-            ranked.append(((times, -rule.weight, jump.n), rule, jump, heard))
+    for jump in jumps_of(grid):
+        for rule, heard in answers_at(jump, rules if _is_news(jump, met) else few, audience.language):
+            ranked.append(((times[rule.id], -rule.weight, jump.n), rule, jump, heard))
+            times[rule.id] += 1
     ranked.sort(key=lambda entry: entry[0])
-    found: dict[tuple[int, str], Slip] = {}
-    for _, rule, jump, heard in ranked:
-        if (jump.n, heard) not in found:
-            found[jump.n, heard] = slip_at(rule, jump, heard)
-    return list(found.values())
+    return [slip_at(rule, jump, heard) for _, rule, jump, heard in ranked]
+
+
+def _is_news(jump: Jump, met: Counter[str]) -> bool:
+    """Whether a place is crossed, filled or left here for one of the first times, by what was met before; it is counted in.
+
+    The same ten or hundred again tells a teacher nothing new. Where hardly anything is crossed, the first jumps are news.
+    """
+    touched = jump.crossing.touched
+    news = any(met[name] < OFTEN_ENOUGH for name in touched) or (jump.is_hard and not touched)
+    met.update(touched)
+    return news
 
 
 def jumps_of(grid: Grid) -> list[Jump]:
     """Every jump in view."""
-    return [Jump(grid, n) for n in range(2, grid.terms + 1)]
+    places = places_of_a_count(grid.count)
+    return [Jump(grid, n, places) for n in range(2, grid.terms + 1)]
+
+
+def answers_at(jump: Jump, rules: Iterable[Rule], language: str) -> Iterator[tuple[Rule, str]]:
+    """What is heard at one jump, each answer once, under the first of the rules that hear it."""
+    known: set[str] = set()
+    for rule in rules:
+        heard = heard_at(rule, jump, language)
+        if heard:
+            written = plain(jump.count, heard)
+            if written not in known:
+                known.add(written)
+                yield rule, heard
+
+
+def heard_at(rule: Rule, jump: Jump, language: str) -> str:
+    """What a rule hears at a jump; nothing where it does not fire, or would hear what is due."""
+    heard = rule.heard(jump, language) if rule.happens(jump) else ""
+    return "" if heard and (heard == jump.due or heard in jump.due.split(" = ")) else heard
 
 
 def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[Jump, str]]:
     """The jumps where a rule fires, with what is heard there."""
     for jump in jumps:
-        if rule.happens(jump):
-            heard = rule.heard(jump, language)
-            if heard and heard not in (jump.due, *jump.due.split(" = ")):
-                yield jump, heard
+        heard = heard_at(rule, jump, language)
+        if heard:
+            yield jump, heard
 
 
 def slip_at(rule: Rule, jump: Jump, heard: str) -> Slip:
@@ -83,6 +140,6 @@ def slip_at(rule: Rule, jump: Jump, heard: str) -> Slip:
         n=jump.n,
         heard=heard,
         correct=jump.due,
-        equal_name=rule.same_number(jump) or names_the_same(jump.count, heard, jump.n),
+        equal_name=rule.same_number(jump) or Answer(jump, heard).is_due,
         of_writing=rule.of_writing,
     )

@@ -200,7 +200,15 @@ RULES = (
         lambda j: _mixed(j) and 0 < j.s < 1 and j.a > 1 and j.a % 1 != 0,
         lambda j, _: j.text(j.a + 1),
     ),
-    Rule("F08", (4, 5), lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0, _run_together, 1, of_writing=True),
+    Rule(
+        "F08",
+        (4, 5),
+        lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0,
+        _run_together,
+        1,
+        of_writing=True,
+        only_as_written=True,
+    ),
     Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed, of_writing=True),
     Rule(
         "F10",

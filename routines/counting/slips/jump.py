@@ -1,23 +1,30 @@
 """One jump of a count, as the rules look at it: the count just said and the one that is due."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
+from typing import cast
 
 from ..count import Count
 from ..grid import Grid
+from ..kinds.clock import DAY
 from ..locate.clock import since_midnight
+from .places import Crossing, Places, PlacesOfACount, is_plain, light, places_of_a_count
+
+FIRST_TWO = 3
 
 
 @dataclass(frozen=True)
 class Jump:
     """The jump of a grid's count to its `n`-th term, n >= 2.
 
+    known: the places of its count, where they are at hand.
     Units: `a`, `b`, `s` and `start` are in the count's base unit.
     """
 
     grid: Grid
     n: int
+    known: PlacesOfACount | None = field(default=None, compare=False, repr=False)
 
     @property
     def count(self) -> Count:
@@ -26,12 +33,12 @@ class Jump:
     @cached_property
     def a(self) -> Fraction:
         """The count before."""
-        return self.count.value(self.n - 1)
+        return light(self.count.value(self.n - 1))
 
     @cached_property
     def b(self) -> Fraction:
         """The count that is due."""
-        return self.count.value(self.n)
+        return light(self.count.value(self.n))
 
     @cached_property
     def minutes(self) -> tuple[Fraction, Fraction]:
@@ -41,13 +48,13 @@ class Jump:
         """
         return since_midnight(self.count, self.a), since_midnight(self.count, self.b)
 
-    @property
+    @cached_property
     def s(self) -> Fraction:
-        return self.count.step
+        return light(self.count.step)
 
-    @property
+    @cached_property
     def start(self) -> Fraction:
-        return self.count.start
+        return light(self.count.start)
 
     @cached_property
     def said(self) -> str:
@@ -58,9 +65,36 @@ class Jump:
     def due(self) -> str:
         return self.count.text(self.n)
 
+    @property
+    def places(self) -> Places:
+        return self._ready.places
+
+    @cached_property
+    def _ready(self) -> PlacesOfACount:
+        return self.known or places_of_a_count(self.count)
+
+    @cached_property
+    def crossing(self) -> Crossing:
+        """The tens, wholes and larger units that the jump crosses, fills and leaves."""
+        return self._ready.crossing(self.count.scaled(self.n - 1), self.count.scaled(self.n))
+
+    @cached_property
+    def is_hard(self) -> bool:
+        """Whether a place is crossed, filled or left; where it hardly happens in view, the first two jumps too."""
+        return self.crossing.is_hard or (self.n <= FIRST_TWO and is_plain(self.count))
+
+    @cached_property
+    def written_values(self) -> dict[str, Fraction]:
+        """What the texts made here say, so that none has to be read again."""
+        return {}
+
     def text(self, value: Fraction | int) -> str:
         """Another value, written in the style of the count."""
-        return self.count.text_of(Fraction(value))
+        text = self.count.text_of(cast("Fraction", value))
+        style = self.count.style
+        turn = None if self.count.wrap is None else DAY if style.halves else self.count.wrap
+        self.written_values[text] = cast("Fraction", value if turn is None else value % turn)
+        return text
 
     def words(self, value: int, language: str) -> str:
         """A whole number in words, whatever the saying style."""

@@ -8,6 +8,7 @@ from ..kinds.names import Kind
 from ..kinds.units import UNITS, Unit
 from ..written_units import written_units
 from .jump import Jump
+from .places import light
 from .rule import Area, Rule
 from .writing import in_two_units
 
@@ -35,8 +36,8 @@ class Parts:
         assert units is not None, "the area serves counts in two units only"
         self.jump = jump
         self.large, self.small = units
-        self.size = self.large.size / self.small.size
-        self.a, self.b, self.s = (value / self.small.size for value in (jump.a, jump.b, jump.s))
+        self.size = light(self.large.size / self.small.size)
+        self.a, self.b, self.s = (light(value / self.small.size) for value in (jump.a, jump.b, jump.s))
 
     def written(self, many: int, rest: Fraction) -> str:
         return in_two_units(self.jump, self.large, self.small, many, rest)

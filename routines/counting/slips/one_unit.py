@@ -9,6 +9,7 @@ from ..grid import Grid
 from ..kinds.units import UNITS, Unit
 from ..written_units import written_units
 from .jump import Jump
+from .places import light
 from .rule import Area, Rule
 
 _LARGER = {"cm": "m", "g": "kg", "mL": "L", "in": "ft", "oz": "lb", "min": "h"}
@@ -45,7 +46,7 @@ def _in_the_larger(jump: Jump, language: str) -> str:
 def _hundred_kept(jump: Jump) -> Fraction:
     """How far off the count is when the digit of the hundreds is left as it was; 0 where no hundred is crossed."""
     unit = _small(jump)
-    a, b, s, start = (value / unit.size for value in (jump.a, jump.b, jump.s, jump.start))
+    a, b, s, start = (light(value / unit.size) for value in (jump.a, jump.b, jump.s, jump.start))
     units = written_units(jump.count)
     large = units.large.size / unit.size if units and units.large else None
     crosses = a // 100 != b // 100 and min(a, b) >= 0 and (large is None or a // large == b // large)

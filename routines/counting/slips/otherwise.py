@@ -55,7 +55,7 @@ def _one_place_off(grid: Grid, n: int, value: Fraction) -> bool:
     """The jump made a place too far left or right, or a zero too many or too few."""
     count = grid.count
     due = count.value(n)
-    if count.kind not in IN_PLACES:
+    if count.kind not in IN_PLACES and count.system != "metric":
         return False
     jumped = value - due + count.step in (10 * count.step, count.step / 10)
     zero = count.kind == Kind.WHOLE and _differ_by_a_zero(str(abs(due)), str(abs(value)))

@@ -30,3 +30,6 @@ BOFFERDING_2014 = (
     " negatives (general finding)"
 )
 NIST_TIME = "NIST, Time Questions and Answers (noon and midnight)"
+NRC_2009_TEENS = (
+    "National Research Council (2009), Mathematics Learning in Early Childhood, p. 147 (teens written reversed)"
+)

@@ -31,7 +31,11 @@ def _past_a_thousand(jump: Jump, language: str) -> str:
     """4,1000: the last three digits go on by themselves; 999 has no thousand yet, so it is said."""
     if jump.a < 1000:
         return _ten_more_than(jump, language)
-    return f"{jump.text(jump.a // 1000)}{jump.count.style.thousands}1000"
+    return f"{jump.text(jump.a // 1000)}{jump.count.style.thousands}{int(jump.a % 1000 + jump.s)}"
+
+
+def _passes_a_thousand(jump: Jump) -> bool:
+    return jump.a >= 1000 and 1 < jump.s < 1000 and jump.a % 1000 + jump.s >= 1000
 
 
 def _empty_hundred(jump: Jump, language: str) -> str:
@@ -122,7 +126,7 @@ RULES = (
         (0, 1),
         lambda j: j.s == 1 and j.a == 19,
         lambda j, _: j.text(91),
-        3,
+        0,
         languages=("en",),
         source=NSW_2010,
     ),
@@ -140,7 +144,7 @@ RULES = (
         (1, 2),
         lambda j: _ones(j) and j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
-        3,
+        1,
     ),
     Rule(
         "W10",
@@ -161,14 +165,14 @@ RULES = (
         (2, 3),
         lambda j: _ones(j) and j.a > 100 and j.a % 100 == 99 and j.a % 1000 != 999,
         lambda j, _: j.text(1000 if j.a < 1000 else (j.a // 1000 + 1) * 1000),
-        3,
+        2,
         source=PROGRESSIONS_NBT,
     ),
     Rule("W13", (3, 5), lambda j: _ones(j) and j.a % 1000 == 999, _past_a_thousand, 3),
     Rule(
         "W14",
         (2, 3),
-        lambda j: j.s == 10 and _above_zero(j) and j.a % 100 >= 90 and j.a % 10 != 0,
+        lambda j: j.s == 10 and j.a >= 100 and j.a % 100 >= 90 and j.a % 10 != 0,
         lambda j, _: j.text(j.b - 100),
         3,
     ),
@@ -177,7 +181,7 @@ RULES = (
         (1, 2),
         lambda j: j.s == 10 and j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
-        3,
+        1,
     ),
     Rule(
         "W16",
@@ -192,7 +196,7 @@ RULES = (
         (2, 3),
         lambda j: j.s == 100 and j.a % 1000 == 0 and j.a >= 1000,
         lambda j, _: j.text(j.a + 1000),
-        3,
+        1,
     ),
     Rule(
         "W18",
@@ -242,7 +246,7 @@ RULES = (
         (2, 4),
         lambda j: j.s == -10 and j.a % 100 < 10 and j.a >= 100,
         lambda j, _: j.text(j.a - 100),
-        3,
+        1,
     ),
     Rule(
         "W27",
@@ -300,6 +304,9 @@ RULES = (
     Rule("W37", (0, 2), lambda j: j.s == 5 and _from_a_ten(j), lambda j, _: j.text(j.a + 10)),
     Rule("W38", (2, 4), lambda j: j.s == 25 and j.a % 100 == 0 and j.a > 0, lambda j, _: j.text(j.a + 50)),
     Rule("W39", (0, 1), lambda j: _ones(j) and j.b == 15, lambda j, _: j.text(16), 1),
+    Rule("W41", (3, 5), _passes_a_thousand, _past_a_thousand),
+    Rule("W42", (2, 2), lambda j: j.s == 1 and j.a % 10 == 9 and 19 < j.a < 99, _ten_more_than, 1, source=NRC_2009),
+    Rule("W43", (0, 1), lambda j: _ones(j) and 13 <= j.b <= 18 and j.b != 15, lambda j, _: j.text(j.b + 1), 0),
     Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1, of_writing=True),
 )
 

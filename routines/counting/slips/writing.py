@@ -4,9 +4,11 @@ from fractions import Fraction
 from math import lcm
 
 from ..kinds.fraction_forms import write_fraction
+from ..kinds.names import Kind
 from ..kinds.numerals import places_needed, write_decimal
 from ..kinds.piece import join
 from ..kinds.units import Unit
+from ..written_units import written_units
 from .jump import Jump
 
 
@@ -29,3 +31,13 @@ def _amount(jump: Jump, amount: Fraction, *, metric: bool) -> str:
         return write_decimal(int(amount * 10**places), places, style)
     over = lcm(amount.denominator, style.over if style.fractions == "kept" and amount.denominator > 1 else 1)
     return join(write_fraction(amount, over, style, wholes="number"))
+
+
+def in_thousands(jump: Jump) -> Fraction | None:
+    """One of what a thousand is written together of, in the base unit: whole numbers, and metric units; None for others."""
+    if jump.count.kind == Kind.WHOLE:
+        return Fraction(1)
+    units = written_units(jump.count)
+    if units is None or units.small.system != "metric" or jump.places.least < units.small.size:
+        return None
+    return units.small.size if units.large is None or units.large.size == 1000 * units.small.size else None

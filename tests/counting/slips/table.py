@@ -46,11 +46,13 @@ def since_midnight(count: Count, n: int) -> Fraction:
 def is_narrower(identity: str, count: Count, n: int) -> bool:
     """Where we foresee less than the table: far from what a class knows, and where parts that are alike stand there.
 
-    W20: the tables end at the twelfth multiple; by twos, fives and tens a class counts to a hundred. F12: parts are
-    unlike where neither name is at home in the denominator of the board, and only between two fractions.
-    Common practice, no source.
+    W14: a hundred that is not there yet is not kept. W20: the tables end at the twelfth multiple; by twos, fives and tens
+    a class counts to a hundred. F12: parts are unlike where neither name is at home in the denominator of the board, and
+    only between two fractions. Common practice, no source.
     """
     before, step = count.value(n - 1), count.step
+    if identity == "W14":
+        return before < 100
     if identity == "W20":
         known = step <= 12 or set(str(step)[1:]) == {"0"} or step in (25, 50)
         last = 100 if step in (2, 5, 10) else 12 * step

@@ -21,6 +21,7 @@ from routines.counting import (
     Style,
     classify,
 )
+from routines.counting.slips.foreseeing import AREAS
 from routines.words import SpokenHearing
 from routines.words import classify as spoken
 from tests.counting.any_count import KINDS, grids
@@ -35,6 +36,7 @@ BACK = grid_of("whole", "1,325", "-50", 16)
 FEET = grid_of("length", "1 ft 3 in", "9 in")
 CLOCK = grid_of("clock", "10:50", "20 min", 12, 3)
 EIGHTHS = grid_of("fraction", "1/8", "1/8")
+LEVELS = {rule.id: rule.grades[0] for area in AREAS for rule in area.rules}
 
 
 def test_one_skip_ahead_and_one_carried() -> None:
@@ -63,7 +65,7 @@ def test_what_follows_a_count_that_was_right_again_is_not_carried() -> None:
 
 def test_the_count_said_just_before_is_repeated() -> None:
     ones = grid_of("whole", "78", "1")
-    again = classify(ones, 4, "80", {3: "80"})
+    again = classify(ones, 4, "80", {3: "80"}, audience=Audience(1))
     assert isinstance(again, Repeated)
     assert again.slip is not None
     assert again.slip.rule == "W04"
@@ -113,7 +115,7 @@ def test_the_same_number_in_another_form_is_an_equal_name(grid: Grid, n: int, sa
     ],
 )
 def test_a_slip_of_the_table_is_named(grid: Grid, n: int, said: str, rule: str) -> None:
-    heard = classify(grid, n, said)
+    heard = classify(grid, n, said, audience=Audience(LEVELS[rule]))
     assert isinstance(heard, Slip)
     assert (heard.rule, heard.n, heard.equal_name) == (rule, n, False)
 

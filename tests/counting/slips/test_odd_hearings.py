@@ -41,6 +41,7 @@ MONEY = grid_of("money", "$0.95", "10c")  # $0.95 $1.05
 CLOCK = grid_of("clock", "10:50", "20 min")  # 10:50 11:10
 FEET = grid_of("length", "1 ft 3 in", "9 in")  # 1 ft 3 in, 2 ft, 2 ft 9 in, 3 ft 6 in
 LITERS = grid_of("capacity", "1 L 700 mL", "150 mL")  # 1 L 700 mL, 1 L 850 mL, 2 L
+GRAMS = grid_of("mass", "1200 g", "-100 g")  # 1,200 g, 1,100 g
 HOURS = grid_of("elapsed", "1 h 35 min", "35 min")  # 1 h 35 min, 2 h 10 min
 POUNDS = grid_of("mass", "2 lb 6 oz", "5 oz")  # 2 lb 6 oz, 2 lb 11 oz, 3 lb
 
@@ -161,10 +162,11 @@ def test_the_count_before_is_repeated_however_it_is_said(grid: Grid) -> None:
         (TENTHS, 4, "0.3", "place"),
         (MONEY, 2, "$105", "place"),
         (LITERS, 3, "20 L", "place"),
+        (GRAMS, 2, "1190 g", "place"),
         (CLOCK, 2, "11:10 p.m.", "half-day"),
         (CLOCK, 2, "11:20", "difference"),
         (BACK, 5, "-1125", "difference"),
-        (FEET, 4, "3 ft", "difference"),
+        (FEET, 4, "3 ft 5 in", "difference"),
     ],
 )
 def test_what_it_would_take_is_what_a_teacher_would_say(grid: Grid, n: int, said: str, takes: str) -> None:
@@ -189,13 +191,13 @@ class TestFarAhead:
     ONES = grid_of("whole", "98", "1")  # 98 99 100 101
 
     def test_hundreds_counted_on_are_not_ninety_nine_counts_left_out(self) -> None:
-        heard = classify(self.ONES, 4, "200")
+        heard = classify(self.ONES, 4, "200", audience=Audience(2))
         assert isinstance(heard, Slip)
         assert heard.rule == "W09"
 
     def test_up_to_three_counts_ahead_are_skipped_with_the_slip_beside_them(self) -> None:
         ones = grid_of("whole", "37", "1")
-        heard = classify(ones, 4, "41")  # 40 left out
+        heard = classify(ones, 4, "41", audience=Audience(1))  # 40 left out
         assert isinstance(heard, SkippedAhead)
         assert (heard.by, heard.slip and heard.slip.rule) == (1, "W03")
         for by in (2, 3):

@@ -1,6 +1,7 @@
 """What is said in English about slips in counts of whole numbers that the table does not name."""
 
 from ...language import SlipWords
+from . import whole_numbers
 
 WORDS = {
     "W32": SlipWords(
@@ -45,5 +46,12 @@ WORDS = {
     "W40": SlipWords(
         "The thousands of {b} are written out in full before the rest.",
         "How many thousands, hundreds, tens and ones do you hear in that number?",
+    ),
+    "W41": whole_numbers.WORDS["W13"],
+    "W42": whole_numbers.WORDS["W11"],
+    "W43": SlipWords(
+        "{b} is left out: the words of the teens are hard to tell apart.",
+        "Is there a number between {a} and that one?",
+        "Did we skip one after {a}?",
     ),
 }

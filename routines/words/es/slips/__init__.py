@@ -5,15 +5,19 @@ from collections.abc import Mapping
 from ...language import SlipWords
 from . import (
     beyond_the_table,
+    crossings,
     decimals,
     forms,
     fractions,
     integers,
+    larger_units,
     measurement,
     money,
     spanish_words,
     time,
     whole_numbers,
+    wrong_jumps,
+    zeros_and_digits,
 )
 
 WORDS: Mapping[str, SlipWords] = {
@@ -26,5 +30,9 @@ WORDS: Mapping[str, SlipWords] = {
     **time.WORDS,
     **measurement.WORDS,
     **spanish_words.WORDS,
+    **larger_units.WORDS,
+    **crossings.WORDS,
+    **wrong_jumps.WORDS,
+    **zeros_and_digits.WORDS,
     **forms.FORMS,
 }

@@ -1,6 +1,7 @@
 """What is said in Spanish about slips in counts of whole numbers that the table does not name."""
 
 from ...language import SlipWords
+from . import whole_numbers
 
 WORDS = {
     "W32": SlipWords(
@@ -45,5 +46,12 @@ WORDS = {
     "W40": SlipWords(
         "Los millares de {b} se escriben completos antes de lo demás.",
         "¿Cuántos millares, centenas, decenas y unidades oyes en ese número?",
+    ),
+    "W41": whole_numbers.WORDS["W13"],
+    "W42": whole_numbers.WORDS["W11"],
+    "W43": SlipWords(
+        "Se deja fuera {b}: las palabras de estos números se confunden.",
+        "¿Hay un número entre {a} y ese?",
+        "¿Nos saltamos uno después de {a}?",
     ),
 }

@@ -1,0 +1,45 @@
+"""What is said in English about slips where another jump is made than the one that is due."""
+
+from ...language import SlipWords
+
+_ONES = SlipWords(
+    "After {a} the count goes on by ones, or by single parts, and not by {size}.",
+    "How far did each of our jumps go before {a}, and how far did this one go?",
+    "How big is our jump from {a}?",
+)
+_OTHER_WAY = SlipWords(
+    "From {a} the count goes the other way.",
+    "Which way do we count from {a}, and on which side of it is that number?",
+    "Which way do we count from {a}?",
+)
+WORDS = {
+    "J01": _ONES,
+    "J02": _ONES,
+    "J03": SlipWords(
+        "From {a} a friendlier jump than {size} is made.",
+        "How long is our jump, and how far is it from {a} to that number?",
+        "How big is our jump from {a}?",
+    ),
+    "J04": _OTHER_WAY,
+    "J05": _OTHER_WAY,
+    "J06": SlipWords(
+        "Only the larger part of {size} is counted on from {a}.",
+        "Which parts does our jump have, and which of them did we make from {a}?",
+        "Did we make the whole jump from {a}?",
+    ),
+    "J07": SlipWords(
+        "Only the smaller part of {size} is counted on from {a}.",
+        "Which parts does our jump have, and which of them did we make from {a}?",
+        "Did we make the whole jump from {a}?",
+    ),
+    "J08": SlipWords(
+        "After {a} one count is left out.",
+        "Is there one of our counts between {a} and that one?",
+        "Did we skip one after {a}?",
+    ),
+    "J09": SlipWords(
+        "{a} is said again while the next count is being looked for.",
+        "We have just said {a}: what changes with one jump more?",
+        "We said {a}: what is one jump on?",
+    ),
+}

@@ -1,0 +1,27 @@
+"""What is said in Spanish about slips of counts in two units and of clocks that the table leaves to other grades."""
+
+from ...language import SlipWords
+from . import integers, measurement, time
+
+WORDS = {
+    "U01": measurement.WORDS["L01"]._replace(show="¿Cuánto, contado en {smalls}, hace 1 {large}?"),
+    "U02": SlipWords(
+        "Después de {a} los minutos siguen más allá del final de la hora.",
+        "¿Cuántos minutos llenan la hora después de {a} y qué empieza entonces?",
+        "¿Cuántos minutos llenan una hora?",
+    ),
+    "U03": SlipWords(
+        "En el salto atrás desde {a} se abre la hora en cien minutos.",
+        "¿Cuántos minutos nos da abrir una hora, y cuántos quitamos?",
+    ),
+    "U04": measurement.WORDS["L13"],
+    "U05": SlipWords(
+        "Los minutos de {a} quedaron sin cambiar y ahora cien de ellos se toman por una hora.",
+        time.WORDS["T09"].ask,
+    ),
+    "U06": SlipWords(
+        "Las cifras decimales de {a} se leen como un número entero que sigue.",
+        "¿Qué forman ahora todas las partes después de la marca y dónde lo escribimos?",
+    ),
+    "U07": integers.WORDS["N05"],
+}
