@@ -150,6 +150,6 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("multiples? of <m:D>", "counts? by <m:D>", "stretch of <m:D>"),
         ("múltiplos? de <m:D>", "números? de <x:D> en <m:D>", "tramo de <m:D>"),
-        is_own_multiple,
+        lambda c, h: is_own_multiple(c, h) and h.get("x", h["m"]) == h["m"],
     ),
 )

@@ -198,7 +198,10 @@ class SentenceChecker:
                 holes[hole] = int(number[0])
             elif kind == "M":
                 size = multiple_named(text.lower(), notation)
-                holes[hole] = notation.read(re.split(" of | de | by | en ", text)[-1]) if size is None else size
+                if size is None:  # "números de 5 en 5" says its number twice
+                    sizes = {notation.read(said) for said in re.split(" of | de | by | en ", text)[1:]}
+                    (size,) = sizes
+                holes[hole] = size
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
             elif kind in "SL":

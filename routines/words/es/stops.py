@@ -25,7 +25,7 @@ QUESTIONS = {
     ),
     "hard": (
         (
-            "Acabamos de decir {a}. ¿Qué decimos después?",
+            "Dijimos {a}. ¿Qué decimos justo después?",
             "Señala {a} con el dedo. ¿Qué viene después?",
         ),
         (
@@ -34,7 +34,7 @@ QUESTIONS = {
         ),
         (
             "Estamos en {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
-            "Antes de seguir desde {a}: ¿qué sigue, qué cambia ahí y qué te ayuda?",
+            "Antes de seguir desde {a}: ¿qué sigue, qué cambia ahí y qué celda te ayuda?",
         ),
         (
             "El salto desde {a} no es como los de antes. ¿Qué cambia y por qué? Predícelo y ponlo a prueba por otro "
