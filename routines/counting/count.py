@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Self
 
 from .errors import CountError
 from .kinds.kept_texts import difference_of, pieces_of, text_of
-from .kinds.kind import NumberKind, Typed, refuse_fine_parts
+from .kinds.kind import NumberKind, Parsed, refuse_fine_parts
 from .kinds.names import Kind
 from .kinds.piece import Piece
 from .kinds.registry import kind_named, number_kind
@@ -85,8 +85,8 @@ class Count:
         chosen = PLAIN_STYLE if style is None else style
         if not isinstance(chosen, Style):
             raise CountError("style", "no-style")
-        first = number.read(start, chosen, "start") if isinstance(start, str) else Typed(_exact(start, "start"))
-        by = number.read_step(step, chosen) if isinstance(step, str) else Typed(_exact(step, "step"))
+        first = number.read(start, chosen, "start") if isinstance(start, str) else Parsed(_exact(start, "start"))
+        by = number.read_step(step, chosen) if isinstance(step, str) else Parsed(_exact(step, "step"))
         return cls(number.name, first.value, by.value, terms, number.settle(first, by, chosen))
 
     def _refuse_sizes(self, kind: type[NumberKind]) -> None:
@@ -227,7 +227,7 @@ class Count:
         """A typed value in this count's kind and style, in the base unit. Raises: CountError on `value`."""
         return self.typed(text).value
 
-    def typed(self, text: str) -> Typed:
+    def typed(self, text: str) -> Parsed:
         """A typed value with what its writing tells. Raises: CountError on `value`, for units of another system too."""
         typed = kind_named(self.kind).read(text, self.style, "value")
         if typed.system != self.system:

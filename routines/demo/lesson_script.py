@@ -87,7 +87,7 @@ def target(position: int, seen: str) -> Step:
 
 
 @dataclass(slots=True)
-class _Telling:
+class _Recording:
     """The two devices while the lesson is told: one clock for both, one Lamport counter, what stands in each cell."""
 
     count: Count
@@ -121,15 +121,15 @@ class _Telling:
 
 def events_of(script: Sequence[Step], *, count: Count, begins: datetime) -> list[dict[str, Any]]:
     """The events of a script, in the order in which they happened; the lesson ends with the last step."""
-    told = _Telling(count, begins)
+    told = _Recording(count, begins)
     for step in script:
-        _tell(told, step)
+        _record(told, step)
     told.seconds += TOLD
     told.add(told.lectern, "lesson.end")
     return told.events
 
 
-def _tell(told: _Telling, step: Step) -> None:
+def _record(told: _Recording, step: Step) -> None:
     board, lectern = told.board, told.lectern
     match step:
         case ("count_to", n):

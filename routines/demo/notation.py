@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from routines.counting import Claim, Fill, Outcome
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Sort, Stop, Target
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, NextCount, Plan, Sort, Stop, Target
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +52,7 @@ def then(
     fill: str = Fill.ACROSS,
     **style: Any,
 ) -> NextCount:
-    return NextCount(Outcome(outcome), why, CountTyped(kind, start, step, terms, style), Fold(line, Fill(fill)))
+    return NextCount(Outcome(outcome), why, CountSection(kind, start, step, terms, style), Fold(line, Fill(fill)))
 
 
 def written(
@@ -69,5 +69,5 @@ def written(
     **parts: Any,
 ) -> Plan:
     """A plan with its count in a few words; `parts` are the other parts of the document by their names."""
-    count, fold = CountTyped(kind, start, step, terms, style or {}), Fold(line, Fill(fill), lead)
+    count, fold = CountSection(kind, start, step, terms, style or {}), Fold(line, Fill(fill), lead)
     return Plan(title=title, count=count, fold=fold, **parts)

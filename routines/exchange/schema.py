@@ -32,8 +32,8 @@ def schema() -> dict[str, Any]:
     plan["properties"] = {"schema": {"const": SCHEMA}, **plan["properties"]}
     plan["required"] = ["schema", *plan["required"]]
     plan["properties"]["area"]["enum"] = list(Area.values)
-    parts["CountTyped"]["properties"]["kind"]["enum"] = list(KINDS)
-    parts["CountTyped"]["properties"]["style"] |= {"additionalProperties": False, "properties": _styles()}
+    parts["CountSection"]["properties"]["kind"]["enum"] = list(KINDS)
+    parts["CountSection"]["properties"]["style"] |= {"additionalProperties": False, "properties": _styles()}
     parts["Target"]["properties"]["claim"] = {"$ref": "#/$defs/Claim"}
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",

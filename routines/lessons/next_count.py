@@ -7,7 +7,7 @@ from accounts.models import User
 from routines.counting import Grid, Outcome, check
 from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import start_routine
 from routines.plans.suggestions.taking import typed_start, typed_step
@@ -21,7 +21,7 @@ class NextGrid:
     outcome: str
     why: str
     grid: Grid
-    count: CountTyped
+    count: CountSection
     fold: Fold
 
 
@@ -38,7 +38,7 @@ def next_grids(shown: ShownPlan) -> list[NextGrid]:
     for outcome in Outcome:
         for variation in next_counts(shown.grid, outcome, audience=shown.audience)[:1]:
             grid = variation.grid
-            typed = CountTyped(
+            typed = CountSection(
                 grid.count.kind, typed_start(grid), typed_step(grid), grid.count.terms, shown.plan.count.style
             )
             fold = Fold(grid.line_length, grid.fill, grid.lead)

@@ -11,7 +11,7 @@ from routines.counting import CountError
 from routines.models import Reflection
 from routines.models.declared import paths_of_words
 from routines.models.facts import FILLS
-from routines.models.plan_document import CountTyped, Fold, NextCount, Plan, Stop
+from routines.models.plan_document import CountSection, Fold, NextCount, Plan, Stop
 
 PARTS = {
     "title": _("Title"),
@@ -74,7 +74,7 @@ def lines_of(plan: Plan, part: str, level: int = 3) -> tuple[str, ...]:
     return _filled(getattr(plan, part))
 
 
-def count_line(count: CountTyped, fold: Fold) -> str:
+def count_line(count: CountSection, fold: Fold) -> str:
     lead = gettext(", %(lead)s cells left empty first") % {"lead": fold.lead} if fold.lead else ""
     return gettext(
         "By %(step)s from %(start)s, %(terms)s counts, %(fill)s, %(length)s in a line%(lead)s (%(kind)s)"
@@ -89,7 +89,7 @@ def count_line(count: CountTyped, fold: Fold) -> str:
     }
 
 
-def _style_lines(count: CountTyped) -> tuple[str, ...]:
+def _style_lines(count: CountSection) -> tuple[str, ...]:
     chosen = [f"{name.replace('_', ' ')}: {value}" for name, value in sorted(count.style.items()) if name != "currency"]
     return (gettext("Written: %(choices)s") % {"choices": ", ".join(chosen)},) if chosen else ()
 

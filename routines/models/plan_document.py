@@ -51,7 +51,7 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
-class CountTyped(Part):
+class CountSection(Part):
     """A count as the teacher typed it. `style` holds the engine's style keywords."""
 
     kind: Annotated[Choice, Field(title=_("Kind of number"))] = Kind.WHOLE.value
@@ -131,7 +131,7 @@ class NextCount(Part):
 
     outcome: Annotated[Outcome, Field(title=_("How it went"))] = Outcome.AS_PLANNED
     why: Annotated[Sentence, Field(title=_("Why"), examples=[_("What changes, and why")])] = ""
-    count: CountTyped | None = None
+    count: CountSection | None = None
     fold: Fold | None = None
 
     def grid(self) -> Grid | None:
@@ -164,7 +164,7 @@ class Plan(Part):
         Choice, Field(title=_("Grade"), description=_("The name of a grade of the school that reads the file."))
     ]
     area: Annotated[Choice, Field(title=_("Area"))]
-    count: CountTyped
+    count: CountSection
     fold: Fold
     language: Annotated[Language, Field(title=_("Language"))] = "en"
     story: Story = Story()

@@ -3,7 +3,7 @@
 import pytest
 
 from routines.demo.plans import PLANS
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.plans.actions import copy_routine, save_version
 from tests.browser.axe import faults_in_both_themes
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -22,7 +22,7 @@ def bank(owner, teammate, grade_three):
     ]
     large = SEVENS.changed(
         title="Sixty characters of a title that runs on and on and on and on",
-        count=CountTyped("whole", "1,000,003", "12345", 200),
+        count=CountSection("whole", "1,000,003", "12345", 200),
         fold=Fold(12),
         targets=(),
         stops=(),

@@ -6,7 +6,7 @@ import time
 import pytest
 from playwright.sync_api import expect
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.browser.board_page import Board
 from tests.browser.line import line_to
 from tests.routines.lessons.making import open_lesson
@@ -14,7 +14,7 @@ from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
 
-SIXES = CountTyped("whole", "10", "6", 30)
+SIXES = CountSection("whole", "10", "6", 30)
 
 
 @pytest.fixture
@@ -26,7 +26,7 @@ def lesson(owner):
 
 @pytest.fixture
 def hundred(owner):
-    count = CountTyped("whole", "1", "1", 100)
+    count = CountSection("whole", "1", "1", 100)
     return open_lesson(
         owner, routine=make_routine(owner, title="Ones", count=count, fold=Fold(10), stops=(), targets=())
     )

@@ -12,7 +12,7 @@ import pytest
 from django.test import Client
 from playwright.sync_api import Browser, BrowserType
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.browser.board_page import Board
 from tests.browser.line import line_to
 from tests.routines.lessons.making import open_lesson
@@ -64,7 +64,7 @@ class Chromium:
 
 
 def test_all_that_was_painted_survives_a_killed_browser(browser: Browser, live_server, owner, tmp_path):
-    count = CountTyped("whole", "10", "6", 30)
+    count = CountSection("whole", "10", "6", 30)
     lesson = open_lesson(owner, routine=make_routine(owner, count=count, fold=Fold(5), stops=(), targets=()))
     client = Client()
     client.force_login(owner, backend="accounts.backends.NameOrEmailBackend")

@@ -3,7 +3,7 @@
 import pytest
 
 from routines.demo.plans import PLANS
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.browser.axe import faults_in_both_themes
 from tests.browser.board_page import Board
 from tests.routines.lessons.making import append, event, open_lesson
@@ -46,7 +46,7 @@ def test_the_back_row_reads_every_demo_count(opened, owner, demo):
 @pytest.mark.parametrize("width", [1280, 320])
 def test_axe_finds_nothing_on_the_board_in_either_theme(opened, owner, width):
     page = opened(owner, width=width)
-    count = CountTyped("whole", "10", "6", 30)
+    count = CountSection("whole", "10", "6", 30)
     lesson = open_lesson(owner, routine=make_routine(owner, title="Sixes", count=count, fold=Fold(5)))
     board = Board(page, lesson).open()
     board.write(7)

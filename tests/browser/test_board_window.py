@@ -6,7 +6,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.browser.board_page import Board
 from tests.routines.lessons.making import append, event, open_lesson
 from tests.routines.making import make_routine
@@ -19,7 +19,7 @@ FOLDED_UNDER = re.compile(r"is-more-right")
 @pytest.fixture
 def wide(owner):
     """Twenty times of the day side by side."""
-    count = CountTyped("clock", "10:05 a.m.", "25 min", 40)
+    count = CountSection("clock", "10:05 a.m.", "25 min", 40)
     return open_lesson(
         owner, routine=make_routine(owner, title="Buses", count=count, fold=Fold(20), stops=(), targets=())
     )
@@ -27,7 +27,7 @@ def wide(owner):
 
 @pytest.fixture
 def long(owner):
-    count = CountTyped("whole", "7", "4", 120)
+    count = CountSection("whole", "7", "4", 120)
     return open_lesson(
         owner, routine=make_routine(owner, title="Fours", count=count, fold=Fold(4), stops=(), targets=())
     )

@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import expect
 
 from routines.models import Lesson, LessonPass
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, Stop, Target
 from tests.browser.axe import faults_in_both_themes
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
@@ -38,7 +38,7 @@ def lesson(owner):
     routine = make_routine(
         owner,
         title="A planned title that tells",
-        count=CountTyped("whole", "10", "6", 30),
+        count=CountSection("whole", "10", "6", 30),
         fold=Fold(5),
         stops=STOPS,
         expected=EXPECTED,

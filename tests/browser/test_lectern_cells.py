@@ -2,7 +2,7 @@
 
 import pytest
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.browser.lectern_page import Lectern
 from tests.routines.lessons.making import open_lesson
 from tests.routines.making import make_routine
@@ -10,10 +10,10 @@ from tests.routines.making import make_routine
 pytestmark = pytest.mark.django_db(transaction=True)
 
 COUNTS = {
-    "four": (CountTyped("whole", "10", "6", 24), 4, 4),
-    "ten": (CountTyped("whole", "1", "1", 100), 10, 10),
-    "twelve": (CountTyped("whole", "12", "12", 60), 12, None),
-    "money": (CountTyped("money", "$1,250.75", "$125.25", 24), 4, None),
+    "four": (CountSection("whole", "10", "6", 24), 4, 4),
+    "ten": (CountSection("whole", "1", "1", 100), 10, 10),
+    "twelve": (CountSection("whole", "12", "12", 60), 12, None),
+    "money": (CountSection("money", "$1,250.75", "$125.25", 24), 4, None),
 }
 """Count, columns, and how many of them are in view at once; None: as many as fit."""
 

@@ -17,7 +17,7 @@ from routines.lessons.kinds import KINDS
 from routines.lessons.passes import COOKIE, tie_by_code
 from routines.lessons.recording import delete_lesson, end_lesson, reopen_lesson
 from routines.models import Lesson, LessonEvent, LessonPass
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.words_erased.matching import mark_of
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
@@ -51,7 +51,7 @@ ASK_FOR_MORE = """(size) => new Promise((done) => {
 
 @pytest.fixture
 def lesson(owner: User) -> Lesson:
-    sixes = CountTyped("whole", "10", "6", 30)
+    sixes = CountSection("whole", "10", "6", 30)
     return open_lesson(owner, routine=make_routine(owner, count=sixes, fold=Fold(5), stops=(), targets=()))
 
 

@@ -4,7 +4,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from routines.models import Routine
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -12,7 +12,7 @@ pytestmark = pytest.mark.django_db(transaction=True)
 
 @pytest.fixture
 def sixes(owner, grade_three) -> Routine:
-    return make_routine(owner, title="Sixes", grade="3", count=CountTyped("whole", "20", "6", 25), fold=Fold(5))
+    return make_routine(owner, title="Sixes", grade="3", count=CountSection("whole", "20", "6", 25), fold=Fold(5))
 
 
 def lit(page: Page) -> list[str]:

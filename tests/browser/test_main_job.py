@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 from pypdf import PdfReader
 
 from routines.models import Lesson, Routine
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, Stop, Target
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, Stop, Target
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -21,7 +21,7 @@ def tens(other_teacher, grade_three) -> Routine:
         other_teacher,
         title="Tens come home",
         grade="3",
-        count=CountTyped("whole", "20", "6", 25),
+        count=CountSection("whole", "20", "6", 25),
         fold=Fold(5),
         targets=(
             Target({"family": "landmarks", "multiple": "10", "every": 5, "first": 1, "lie": "column", "lines": [1]}),

@@ -5,7 +5,7 @@ from contextlib import suppress
 import pytest
 from playwright.sync_api import Error, Page, expect
 
-from routines.models.plan_document import CountTyped, Fold, Stop
+from routines.models.plan_document import CountSection, Fold, Stop
 from tests.browser.board_page import Board
 from tests.browser.lectern_page import Lectern
 from tests.browser.line import line_to
@@ -38,7 +38,7 @@ def content_of(page: Page) -> str:
 @pytest.fixture
 def lesson(owner):
     stops = (Stop(3, "What stands under zork", "The planned answer quux"),)
-    count = CountTyped("whole", "10", "6", 30)
+    count = CountSection("whole", "10", "6", 30)
     return open_lesson(owner, routine=make_routine(owner, count=count, fold=Fold(5), stops=stops, targets=()))
 
 

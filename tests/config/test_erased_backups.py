@@ -29,8 +29,8 @@ ames = User.objects.create(sign_in_name="ames", display_name="Ada Ames", role="a
 band = GradeBand.objects.create(name="2-3", order=2)
 Grade.objects.create(name="2", order=2, level=2, band=band, areas=["whole"])
 from routines.plans.actions import start_routine
-from routines.models.plan_document import CountTyped, Fold, Plan
-count = CountTyped("whole", "4", "7", 20)
+from routines.models.plan_document import CountSection, Fold, Plan
+count = CountSection("whole", "4", "7", 20)
 routine = start_routine(plan=Plan(title="Zebulina’s sevens", grade="2", area="whole", count=count, fold=Fold(5)), by=ames)
 for number in range(80):
     RoutineNote.objects.create(routine=routine, by=ames, text=f"Zebulina said so {number} " + "and more " * 40)

@@ -4,14 +4,14 @@ from datetime import date
 
 from routines.lessons.recording import record_paper_lesson, save_reflection
 from routines.models import Lesson, Routine
-from routines.models.plan_document import CountTyped, Fold, Plan, Stop, Target
+from routines.models.plan_document import CountSection, Fold, Plan, Stop, Target
 from routines.plans.actions import start_routine
 
 SEVENS = Plan(
     title="Sevens from four",
     grade="2",
     area="whole",
-    count=CountTyped("whole", "4", "7", 20),
+    count=CountSection("whole", "4", "7", 20),
     fold=Fold(5),
     targets=(
         Target({"family": "step", "difference": "7"}),

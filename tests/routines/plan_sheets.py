@@ -2,7 +2,7 @@
 
 from accounts.models import User
 from routines.models import Routine
-from routines.models.plan_document import CountTyped, Fold, Plan, Stop
+from routines.models.plan_document import CountSection, Fold, Plan, Stop
 from routines.plans.actions import start_routine
 
 
@@ -40,7 +40,7 @@ def saved_plan(owner: User, *, shared: bool = False, **changes: object) -> Routi
         title="Fours from twenty",
         grade="2",
         area="whole",
-        count=CountTyped(kind="whole", start="20", step="4", terms=18),
+        count=CountSection(kind="whole", start="20", step="4", terms=18),
         fold=Fold(line_length=6),
         stops=(Stop(after=12, question="What will stand under 64?"),),
     ).changed(**changes)

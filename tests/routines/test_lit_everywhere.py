@@ -20,7 +20,7 @@ from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from routines.paper.substitute import substitute_sheet
 from routines.plans.actions import start_routine
-from routines.plans.forms.draft import typed_from
+from routines.plans.forms.draft import fields_of
 from routines.templatetags import countfold
 from routines.worked_out import says
 
@@ -91,7 +91,7 @@ def test_a_plan_lights_the_same_wherever_it_is_drawn(demo, targets, owner, schoo
 
     page = client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).text
     assert drawn("plan") == [lit]
-    typed = {**typed_from(routine.plan), **boxes_of(page)}
+    typed = {**fields_of(routine.plan), **boxes_of(page)}
     client.post(reverse("plan_preview", kwargs={"pk": routine.pk}), typed, **HTMX)
     assert drawn("plan") == [lit]
     client.post(reverse("plan_draft", kwargs={"pk": routine.pk}), typed)  # what a browser without scripts presses
@@ -114,7 +114,7 @@ def test_a_suggestion_taken_lights_as_in_the_plan_it_makes(demo, owner, visit, m
     page = client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).text
     boxes = re.findall(r'name="target" value="([^"]*)"', page)
     taken = unescape(boxes[-1])
-    typed = {**typed_from(routine.plan), **boxes_of(page), "change": f"target.add {taken}"}
+    typed = {**fields_of(routine.plan), **boxes_of(page), "change": f"target.add {taken}"}
     drawn("plan")
     address = reverse("plan_change", kwargs={"pk": routine.pk})
     client.post(address, typed, **HTMX)
@@ -138,7 +138,7 @@ def test_what_somebody_lit_stays_lit_without_scripts_the_newest_before_the_older
         unescape(value) for value in re.findall(r'name="lit" value="([^"]+)" id="[^"]*" aria[^>]*"(?! checked)>', page)
     ]
     newest = next(value for value in unlit if value not in boxes["lit"])
-    typed = {**typed_from(routine.plan), **boxes, "lit": [*boxes["lit"], newest]}
+    typed = {**fields_of(routine.plan), **boxes, "lit": [*boxes["lit"], newest]}
     client.post(reverse("plan_draft", kwargs={"pk": routine.pk}), typed)
     drawn("plan")
     client.get(address)

@@ -10,7 +10,7 @@ from typing import Any
 from ..count import FEWEST_TERMS, LARGEST_VALUE, MOST_TERMS
 from ..errors import CountError
 from ..grid import Fill, read_fill
-from ..kinds.kind import Typed
+from ..kinds.kind import Parsed
 from ..kinds.names import Kind
 from ..kinds.registry import kind_named
 from ..style import Style
@@ -63,15 +63,15 @@ class Limits:
         """
         number = kind_named(kind)
 
-        def exact(given: object, field: str) -> Typed:
+        def exact(given: object, field: str) -> Parsed:
             if isinstance(given, bool) or not isinstance(given, (int, Fraction)):
                 raise CountError(field, "limit-not-exact", name=field)
-            return Typed(Fraction(given))
+            return Parsed(Fraction(given))
 
-        def value(given: str | Number, field: str) -> Typed:
+        def value(given: str | Number, field: str) -> Parsed:
             return number.read(given, style, field) if isinstance(given, str) else exact(given, field)
 
-        def length(given: str | Number) -> Typed:
+        def length(given: str | Number) -> Parsed:
             return number.read_step(given, style) if isinstance(given, str) else exact(given, "step")
 
         _check_pair("start", starts)

@@ -8,7 +8,7 @@ from functools import lru_cache
 from ..errors import CountError
 from ..style import Style
 from .clock_words import half_of_day, say_time
-from .kind import NumberKind, Ringed, Typed
+from .kind import NumberKind, Parsed, Ringed
 from .measure import Elapsed
 from .names import Kind
 from .numerals import tidy
@@ -42,11 +42,11 @@ class Clock(NumberKind):
             raise CountError(field, "minutes-not-whole")
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         plain = re.sub("^([0-9]{1,2}) ?o'?clock\\b", r"\1:00", tidy(text, field), flags=re.IGNORECASE)
         word = _HALVES.get(plain.casefold())
         if word in ("noon", "midnight"):
-            return Typed(Fraction(720 if word == "noon" else 0), halves=True)
+            return Parsed(Fraction(720 if word == "noon" else 0), halves=True)
         found = _TIME.fullmatch(plain)
         if found is None or (found["minute"] is None and found["half"] is None):
             raise CountError(field, "no-time", typed=plain)
@@ -54,19 +54,19 @@ class Clock(NumberKind):
         if minute > 59:
             raise CountError(field, "minute-past-59")
         if found["half"] is not None:
-            return Typed(Fraction(_with_half(hour, minute, found["half"], field)), halves=True)
+            return Parsed(Fraction(_with_half(hour, minute, found["half"], field)), halves=True)
         if hour > 23 and (hour, minute) != (24, 0):
             raise CountError(field, "hour-past-23")
         bare_twelve = style.clock == 12 and hour == 12
-        return Typed(Fraction(minute if bare_twelve else hour % 24 * 60 + minute))
+        return Parsed(Fraction(minute if bare_twelve else hour % 24 * 60 + minute))
 
     @classmethod
-    def read_step(cls, text: str, style: Style) -> Typed:
+    def read_step(cls, text: str, style: Style) -> Parsed:
         typed = Elapsed.read(text, style, "step")
-        return Typed(typed.value)
+        return Parsed(typed.value)
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         return replace(style, halves=True) if start.halves and style.clock == 12 else style
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:

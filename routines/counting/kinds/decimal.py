@@ -7,7 +7,7 @@ from ..errors import CountError
 from ..style import Style
 from .fraction import with_kept_denominator
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Ringed, Typed
+from .kind import NumberKind, Parsed, Ringed
 from .names import Kind
 from .number_words import cardinal, decimal_parts, joined, negative
 from .numerals import places_needed, read_numeral, split_sign, tidy, write_decimal
@@ -37,15 +37,15 @@ class DecimalNumber(NumberKind):
             raise CountError(field, "decimal-too-fine")
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         plain = tidy(text, field)
         sign, rest = split_sign(plain)
         numeral = read_numeral(rest, style, field, plain)
         cls.check(numeral.value, field)
-        return Typed(sign * numeral.value, numeral.over)
+        return Parsed(sign * numeral.value, numeral.over)
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         return with_kept_denominator(start, step, style)
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:

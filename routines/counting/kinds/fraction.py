@@ -7,7 +7,7 @@ from math import lcm
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Ringed, Typed, keep_over
+from .kind import NumberKind, Parsed, Ringed, keep_over
 from .names import Kind
 from .number_words import JOINTS
 from .numerals import read_numeral, split_sign, tidy
@@ -27,7 +27,7 @@ class FractionNumber(NumberKind):
         self.part_names = ("top", "bottom") if style.shape == "top-heavy" else ("whole", "top", "bottom")
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         plain = tidy(text, field)
         sides = [side.strip() for side in plain.split("=")]
         values = [_read_side(side, style, field) for side in sides]
@@ -36,7 +36,7 @@ class FractionNumber(NumberKind):
         return values[0]
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         return with_kept_denominator(start, step, style)
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
@@ -96,15 +96,15 @@ def kept_denominator(grain: Fraction, style: Style) -> int:
     return both if both <= LARGEST_DENOMINATOR else grain.denominator
 
 
-def with_kept_denominator(start: Typed, step: Typed, style: Style) -> Style:
+def with_kept_denominator(start: Parsed, step: Parsed, style: Style) -> Style:
     """The style that keeps the denominator which start and step were typed over."""
     over = lcm(style.over, keep_over(start.over, step.over))
     return style if over == style.over else replace(style, over=over)
 
 
-def _read_side(text: str, style: Style, field: str) -> Typed:
+def _read_side(text: str, style: Style, field: str) -> Parsed:
     sign, rest = split_sign(text)
     numeral = read_numeral(rest, style, field, text)
     if numeral.over > LARGEST_DENOMINATOR:
         raise CountError(field, "denominator-too-large", most=LARGEST_DENOMINATOR)
-    return Typed(sign * numeral.value, numeral.over)
+    return Parsed(sign * numeral.value, numeral.over)

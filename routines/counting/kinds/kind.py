@@ -11,7 +11,7 @@ from .names import Kind
 from .piece import Piece
 
 
-class Typed(NamedTuple):
+class Parsed(NamedTuple):
     """A value as it was typed: exact, in the base unit, with what its writing tells about style.
 
     over: the denominator it was written over. decimal: written with a decimal mark.
@@ -57,7 +57,7 @@ class NumberKind(ABC):
 
     @classmethod
     @abstractmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         """Read one typed value. Raises: CountError on `field`."""
 
     @classmethod
@@ -66,12 +66,12 @@ class NumberKind(ABC):
         refuse_fine_parts(value, field)
 
     @classmethod
-    def read_step(cls, text: str, style: Style) -> Typed:
+    def read_step(cls, text: str, style: Style) -> Parsed:
         """Read a typed step; on a clock that is a length of time."""
         return cls.read(text, style, "step")
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         """The style with what start and step, as typed, add where it leaves a choice. Raises: CountError on `step`."""
         return style
 

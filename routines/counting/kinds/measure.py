@@ -11,7 +11,7 @@ from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
 from .fraction import kept_denominator
 from .fraction_forms import write_fraction
-from .kind import NumberKind, Ringed, Typed, keep_over
+from .kind import NumberKind, Parsed, Ringed, keep_over
 from .measure_parsing import read_measure
 from .names import Kind
 from .number_words import JOINTS, negative
@@ -111,11 +111,11 @@ class Measure(NumberKind):
         return names if len(names) > 1 else ()
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         return read_measure(text, cls.name, style, field, bare=cls.bare)
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         systems = {typed.system for typed in (start, step) if typed.units}
         if len(systems) > 1:
             raise CountError("step", "two-systems")
@@ -230,7 +230,7 @@ def _with_units(style: Style, typed: list[str]) -> Style:
     return replace(style, units=units, small=small, large=large)
 
 
-def _with_parts(style: Style, typed: Sequence[Typed]) -> Style:
+def _with_parts(style: Style, typed: Sequence[Parsed]) -> Style:
     """The style with parts of the small unit as they were typed: fractions with their denominator, or decimals."""
     with_parts = [one for one in typed if one.over > 1 and one.units[-1:] == (style.small,)]
     if not with_parts:
@@ -264,10 +264,10 @@ class Elapsed(Measure):
         return Fraction(60)
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         sign, rest = split_sign(tidy(text, field))
         hours_and_minutes = re.fullmatch("([01]?[0-9]|2[0-3]):([0-5][0-9])", rest)
         if hours_and_minutes is None:
             return super().read(text, style, field)
         hours, minutes = map(int, hours_and_minutes.groups())
-        return Typed(sign * Fraction(60 * hours + minutes), units=("h", "min"))
+        return Parsed(sign * Fraction(60 * hours + minutes), units=("h", "min"))

@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from ..errors import CountError
 from ..style import LARGEST_DENOMINATOR, Style
-from .kind import Typed
+from .kind import Parsed
 from .names import Kind
 from .numerals import read_numeral, split_sign, tidy
 from .units import UNIT_LEFT_OUT, UNITS, Unit, units_of
@@ -31,7 +31,7 @@ def _folded(spelling: str) -> str:
     return " ".join(spelling.replace(".", " ").casefold().split())
 
 
-def read_measure(text: str, measure: Kind, style: Style, field: str, *, bare: str | None) -> Typed:
+def read_measure(text: str, measure: Kind, style: Style, field: str, *, bare: str | None) -> Parsed:
     """One typed amount in one unit or several, larger first.
 
     bare: the unit of a number typed without one; None asks for the unit.
@@ -60,7 +60,7 @@ def read_measure(text: str, measure: Kind, style: Style, field: str, *, bare: st
         raise CountError(field, "amount-too-fine", most=LARGEST_DENOMINATOR)
     if not units:
         raise CountError(field, "no-amount", example=measure, typed=plain)
-    return Typed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system, decimal=decimal)
+    return Parsed(sign * value, over, tuple(unit.symbol for unit in units), units[0].system, decimal=decimal)
 
 
 def _unit(typed: str, measure: Kind, before: list[Unit], field: str, bare: str | None) -> Unit:

@@ -10,7 +10,7 @@ from ..errors import CountError
 from ..style import Style
 from .currency import CoinName, Currency, currency_named
 from .fraction_forms import write_fraction
-from .kind import NumberKind, Ringed, Typed
+from .kind import NumberKind, Parsed, Ringed
 from .names import Kind
 from .number_words import JOINTS, cardinal, counted, equal_parts, joined, negative
 from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
@@ -45,13 +45,13 @@ class Money(NumberKind):
             raise CountError(field, "coin-with-parts")
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         currency = currency_named(style.currency, style.language)
         plain = tidy(text, field)
         sign, rest = split_sign(plain)
         both = _IN_BOTH_UNITS.fullmatch(rest)
         if both is not None and _without_symbols(both["main"], currency)[1] == "main":
-            return Typed(sign * _in_both_units(both["main"], both["small"], currency, style, field), units=("main",))
+            return Parsed(sign * _in_both_units(both["main"], both["small"], currency, style, field), units=("main",))
         amount, unit = _without_symbols(rest, currency)
         if rest == plain:  # the sign may stand behind the symbol: $-5
             sign, amount = split_sign(amount)
@@ -59,10 +59,10 @@ class Money(NumberKind):
         numeral = read_numeral(amount, style, field, plain)
         _refuse_parts(numeral, unit, currency, plain, field)
         value = numeral.value if unit == "small" else numeral.value * 10**currency.digits
-        return Typed(sign * value, units=(unit or "main",))
+        return Parsed(sign * value, units=(unit or "main",))
 
     @classmethod
-    def settle(cls, start: Typed, step: Typed, style: Style) -> Style:
+    def settle(cls, start: Parsed, step: Parsed, style: Style) -> Style:
         if style.units is None and {*start.units, *step.units} == {"small"}:
             return replace(style, units="one") if currency_named(style.currency, "en").small_symbol else style
         return style

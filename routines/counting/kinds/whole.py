@@ -5,7 +5,7 @@ from fractions import Fraction
 from ..errors import CountError
 from ..style import Style
 from .fraction_forms import say_fraction, write_fraction
-from .kind import NumberKind, Ringed, Typed
+from .kind import NumberKind, Parsed, Ringed
 from .names import Kind
 from .number_words import cardinal, negative
 from .numerals import read_numeral, split_sign, tidy, write_whole
@@ -25,13 +25,13 @@ class Whole(NumberKind):
             raise CountError(field, "not-whole")
 
     @classmethod
-    def read(cls, text: str, style: Style, field: str) -> Typed:
+    def read(cls, text: str, style: Style, field: str) -> Parsed:
         plain = tidy(text, field)
         sign, rest = split_sign(plain)
         numeral = read_numeral(rest, style, field, plain)
         if numeral.over != 1:
             raise CountError(field, "typed-not-whole", typed=plain)
-        return Typed(sign * numeral.value)
+        return Parsed(sign * numeral.value)
 
     def friendly_multiples(self) -> tuple[Fraction, ...]:
         return _MULTIPLES

@@ -11,12 +11,12 @@ from accounts.typed_numbers import typed_whole
 from routines.counting import Kind
 from routines.counting.count import MOST_TERMS
 from routines.models.declared import declared
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Stop
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, NextCount, Stop
 from routines.plans.forms.draft import (
     COUNT,
     HIGHEST_ROW,
     ROWS,
-    Typed,
+    DraftFields,
     add_row,
     lit_was_chosen,
     only,
@@ -41,7 +41,7 @@ NEW_ROWS: dict[str, dict[str, object]] = {
     for section, parts in {
         "expected": (ExpectedAnswer,),
         "stops": (Stop,),
-        "next": (NextCount, CountTyped, Fold),
+        "next": (NextCount, CountSection, Fold),
     }.items()
 }
 
@@ -57,14 +57,14 @@ class Change:
     `refused` says why nothing was changed.
     """
 
-    typed: Typed
+    typed: DraftFields
     parts: tuple[str, ...]
     step: dict[str, Any] | None
     focus: str = ""
     refused: str = ""
 
 
-def apply_change(typed: Typed, asked: str, steps: list[dict[str, Any]]) -> Change:
+def apply_change(typed: DraftFields, asked: str, steps: list[dict[str, Any]]) -> Change:
     """asked: what the button says, such as "stops.add", "stops.remove.2", "fold {...}". Raises UnknownChange."""
     what, _, given = asked.partition(" ")
     if what == "undo":
@@ -93,7 +93,7 @@ def _values(given: str) -> dict[str, Any]:
     return values
 
 
-def _step(typed: Typed, section: str, said: str) -> dict[str, Any]:
+def _step(typed: DraftFields, section: str, said: str) -> dict[str, Any]:
     """Remembers a section's fields as they were."""
     fields = {name: texts for name, texts in typed.items() if _belongs(name, section)}
     return {"section": section, "said": said, "fields": fields}
@@ -105,7 +105,7 @@ def _belongs(name: str, section: str) -> bool:
     return name == section or name.startswith(f"{section}-")
 
 
-def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
+def _undone(typed: DraftFields, steps: list[dict[str, Any]]) -> Change:
     if not steps:
         return Change(typed, (), None)
     step = steps.pop()
@@ -114,14 +114,14 @@ def _undone(typed: Typed, steps: list[dict[str, Any]]) -> Change:
     return Change({**kept, **step.get("fields", {})}, (section,), None)
 
 
-def _another_count(typed: Typed, what: str, values: dict[str, Any]) -> Change:
+def _another_count(typed: DraftFields, what: str, values: dict[str, Any]) -> Change:
     names = ("line_length", "fill", "lead") if what == "fold" else COUNT
     changed = {**typed, **{name: [str(values[name])] for name in names if name in values}}
     said = _("The fold was changed.") if what == "fold" else _("The count was changed.")
     return Change(changed, ("count",), _step(typed, "count", said))
 
 
-def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
+def _row_added(typed: DraftFields, section: str, values: dict[str, Any]) -> Change:
     if not rows_left(typed, section):
         return Change(typed, (section,), None, refused=section_is_full(section))
     row = {**NEW_ROWS[section], **{name: value for name, value in values.items() if name in ROWS[section]}}
@@ -146,14 +146,14 @@ def _row_added(typed: Typed, section: str, values: dict[str, Any]) -> Change:
     )
 
 
-def next_stop(typed: Typed) -> int:
+def next_stop(typed: DraftFields) -> int:
     """A place for one more stop: a line further than the last one, the end at most."""
     length, terms = (typed_whole(only(typed, name), 1, MOST_TERMS) or 5 for name in ("line_length", "terms"))
     places = [place for row in rows(typed, "stops") if (place := typed_whole(row["after"], 1, MOST_TERMS))]
     return max(1, min(max(places, default=length) + length, terms))
 
 
-def in_counting_order(typed: Typed) -> Typed:
+def in_counting_order(typed: DraftFields) -> DraftFields:
     """Stops by the count after which they come; those that cannot be read yet stay last."""
 
     def place(row: dict[str, str]) -> int:
@@ -163,7 +163,7 @@ def in_counting_order(typed: Typed) -> Typed:
     return with_rows(typed, "stops", ordered)
 
 
-def _row_removed(typed: Typed, section: str, number: str) -> Change:
+def _row_removed(typed: DraftFields, section: str, number: str) -> Change:
     numbers = row_numbers(typed, section)
     gone = typed_whole(number, 0, HIGHEST_ROW)
     if gone not in numbers:
@@ -173,7 +173,7 @@ def _row_removed(typed: Typed, section: str, number: str) -> Change:
     return Change(with_rows(typed, section, kept), (section,), _step(typed, section, said), f"add-{section}")
 
 
-def _target_added(typed: Typed, claim: str) -> Change:
+def _target_added(typed: DraftFields, claim: str) -> Change:
     targets = typed.get("target", [])
     if claim in targets:
         return Change(typed, ("target",), None)
@@ -183,7 +183,7 @@ def _target_added(typed: Typed, claim: str) -> Change:
     return Change(changed, ("target",), _step(typed, "target", _("A pattern was ticked.")))
 
 
-def _standard_added(typed: Typed, code: str) -> Change:
+def _standard_added(typed: DraftFields, code: str) -> Change:
     codes = [part.strip() for part in only(typed, "standards").split(",") if part.strip()]
     if code and code not in codes:
         codes.append(code)

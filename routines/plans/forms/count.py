@@ -11,7 +11,7 @@ from routines.counting import CountError, Grid, Kind
 from routines.counting.languages import LANGUAGES
 from routines.errors import say
 from routines.models.facts import FILLS
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLES_OF_KIND
 
@@ -105,7 +105,7 @@ class CountForm(forms.Form):
     lead = whole_number(_("Empty cells before the first count"), 0, 199, required=False, size=3)
 
     grid: Grid | None = None
-    count_typed: CountTyped | None = None
+    count_typed: CountSection | None = None
     fold: Fold | None = None
 
     def __init__(self, typed: MultiValueDict[str, str], *, language: str, for_saving: bool) -> None:
@@ -146,7 +146,7 @@ class CountForm(forms.Form):
             self.add_error(None, gettext("Choose how the count is written from the lists."))
         if self.errors:
             return cleaned
-        typed = CountTyped(
+        typed = CountSection(
             kind=cleaned["kind"],
             start=cleaned["start"].strip(),
             step=cleaned["step"].strip(),

@@ -1,6 +1,6 @@
 """The plan form as typed: flat field names with lists of texts, readable or not. This is what autosave keeps.
 
-Rows are named by section and number: "stops-0-question". Everything a browser may send goes through `clean_typed`.
+Rows are named by section and number: "stops-0-question". Everything a browser may send goes through `posted_fields`.
 """
 
 import json
@@ -12,9 +12,9 @@ from django.http import QueryDict
 
 from accounts.text import mended
 from routines.models.declared import declared
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Plan, Stop, Story
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, NextCount, Part, Plan, Stop, Story
 
-Typed = dict[str, list[str]]
+DraftFields = dict[str, list[str]]
 
 # The names of the form's fields are those of the document, a part's inside it joined to it: "story_text", "stops-0-after".
 ABOUT = (
@@ -22,7 +22,7 @@ ABOUT = (
     *(f"story_{name}" for name in declared(Story)),
     "standards",
 )
-COUNT = (*(name for name in declared(CountTyped) if name != "style"), *declared(Fold))
+COUNT = (*(name for name in declared(CountSection) if name != "style"), *declared(Fold))
 ROWS: dict[str, tuple[str, ...]] = {
     "expected": tuple(declared(ExpectedAnswer)),
     "stops": tuple(declared(Stop)),
@@ -41,12 +41,12 @@ _KNOWN = re.compile(
 )
 
 
-def clean_typed(posted: QueryDict) -> Typed:
+def posted_fields(posted: QueryDict) -> DraftFields:
     """The plan's own fields of a request, whole but for what is no text: what is too much is said, never cut."""
     return {name: [mended(text) for text in texts] for name, texts in posted.lists() if _KNOWN.fullmatch(name)}
 
 
-def read_typed(stored: object) -> Typed:
+def read_fields(stored: object) -> DraftFields:
     """What a draft holds, whatever wrote it: only known names with lists of texts."""
     if not isinstance(stored, Mapping):
         return {}
@@ -57,25 +57,25 @@ def read_typed(stored: object) -> Typed:
     }
 
 
-def read_draft(fields: object) -> tuple[Typed, list[dict[str, Any]]]:
+def read_draft(fields: object) -> tuple[DraftFields, list[dict[str, Any]]]:
     """What a draft holds, whatever wrote it: the form as typed, and the changes that can be undone, newest last."""
     if not isinstance(fields, Mapping):
         return {}, []
     steps = fields.get("steps")
     listed = [step for step in steps if isinstance(step, Mapping)] if isinstance(steps, list) else []
-    return read_typed(fields.get("typed")), [
+    return read_fields(fields.get("typed")), [
         {
             "section": str(step.get("section", "")),
             "said": mended(str(step.get("said", ""))),
-            "fields": read_typed(step.get("fields")),
+            "fields": read_fields(step.get("fields")),
         }
         for step in listed
     ]
 
 
-def typed_from(plan: Plan) -> Typed:
+def fields_of(plan: Plan) -> DraftFields:
     """The plan form filled from a saved plan."""
-    typed: Typed = {
+    typed: DraftFields = {
         **{name: _texts(getattr(plan, name)) for name, field in declared(Plan).items() if field.type is str},
         **{f"story_{name}": _texts(getattr(plan.story, name)) for name in declared(Story)},
         "standards": [", ".join(plan.standards)],
@@ -90,7 +90,7 @@ def typed_from(plan: Plan) -> Typed:
     for number, stop in enumerate(plan.stops):
         add_row(typed, "stops", number, **_values(stop))
     for number, following in enumerate(plan.next_counts):
-        count, fold = following.count or CountTyped(kind=plan.count.kind, start="", step=""), following.fold or Fold()
+        count, fold = following.count or CountSection(kind=plan.count.kind, start="", step=""), following.fold or Fold()
         add_row(typed, "next", number, **_values(following), **_values(count), **_values(fold))
     return typed
 
@@ -104,12 +104,12 @@ def _texts(value: object) -> list[str]:
     return ["\n".join(value) if isinstance(value, tuple) else str(value)]
 
 
-def count_fields(count: CountTyped) -> Typed:
+def count_fields(count: CountSection) -> DraftFields:
     style = {f"style-{name}": ["" if value is None else str(value)] for name, value in count.style.items()}
     return {**{name: _texts(value) for name, value in _values(count).items() if name != "style"}, **style}
 
 
-def fold_fields(fold: Fold) -> Typed:
+def fold_fields(fold: Fold) -> DraftFields:
     return {name: _texts(value) for name, value in _values(fold).items()}
 
 
@@ -118,11 +118,11 @@ def claim_text(claim: Mapping[str, Any]) -> str:
     return json.dumps(dict(claim), sort_keys=True, separators=(",", ":"))
 
 
-def only(typed: Typed, name: str, default: str = "") -> str:
+def only(typed: DraftFields, name: str, default: str = "") -> str:
     return typed.get(name, [default])[-1] if typed.get(name) else default
 
 
-def lit_was_chosen(typed: Typed) -> bool:
+def lit_was_chosen(typed: DraftFields) -> bool:
     """Whether somebody lit or put out a pattern; False where the boxes are as the page filled them by itself."""
     if "lit" not in typed:
         return False
@@ -139,7 +139,7 @@ def row_numbers(typed: Mapping[str, list[str]], section: str) -> list[int]:
     return sorted(found)
 
 
-def add_row(typed: Typed, section: str, number: int | None = None, **values: object) -> int:
+def add_row(typed: DraftFields, section: str, number: int | None = None, **values: object) -> int:
     """Write a row's fields; without a number after the last one. Fields left out are empty."""
     if number is None:
         number = max(row_numbers(typed, section), default=-1) + 1
@@ -148,7 +148,7 @@ def add_row(typed: Typed, section: str, number: int | None = None, **values: obj
     return number
 
 
-def rows(typed: Typed, section: str) -> list[dict[str, str]]:
+def rows(typed: DraftFields, section: str) -> list[dict[str, str]]:
     """The rows of a section as plain texts."""
     return [
         {name: only(typed, f"{section}-{number}-{name}") for name in ROWS[section]}
@@ -156,7 +156,7 @@ def rows(typed: Typed, section: str) -> list[dict[str, str]]:
     ]
 
 
-def with_rows(typed: Typed, section: str, new_rows: Iterable[Mapping[str, object]]) -> Typed:
+def with_rows(typed: DraftFields, section: str, new_rows: Iterable[Mapping[str, object]]) -> DraftFields:
     """The same typed plan with a section's rows replaced and numbered anew."""
     changed = {name: texts for name, texts in typed.items() if not name.startswith(f"{section}-")}
     for number, row in enumerate(new_rows):

@@ -5,7 +5,7 @@ from django.utils.translation import gettext_lazy
 
 from accounts.kept_text import MOST_CHARACTERS
 from routines.models.plan_document import LIST_LIMIT
-from routines.plans.forms.draft import Typed, row_numbers
+from routines.plans.forms.draft import DraftFields, row_numbers
 
 ROW_WORDS = {
     "stops": gettext_lazy("stops"),
@@ -14,7 +14,7 @@ ROW_WORDS = {
 }
 
 
-def rows_left(typed: Typed, section: str) -> int:
+def rows_left(typed: DraftFields, section: str) -> int:
     """How many more rows there is room for."""
     return max(0, LIST_LIMIT - len(row_numbers(typed, section)))
 
@@ -26,7 +26,7 @@ def section_is_full(section: str) -> str:
     }
 
 
-def too_many(typed: Typed) -> dict[str, str]:
+def too_many(typed: DraftFields) -> dict[str, str]:
     """A sentence for each part of the plan with more in it than can be saved."""
     wrong = {}
     for section, words in ROW_WORDS.items():
@@ -47,7 +47,7 @@ def too_many(typed: Typed) -> dict[str, str]:
     return wrong
 
 
-def too_long(typed: Typed) -> str:
+def too_long(typed: DraftFields) -> str:
     """A sentence when the plan as typed is longer than autosave can keep, else nothing."""
     characters = sum(len(name) + len(text) for name, texts in typed.items() for text in texts)
     if characters <= MOST_CHARACTERS:

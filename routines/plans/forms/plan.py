@@ -18,7 +18,7 @@ from routines.models.facts import LANGUAGES, area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.forms.count import CountForm
-from routines.plans.forms.draft import Typed, claim_text, lit_was_chosen, only
+from routines.plans.forms.draft import DraftFields, claim_text, lit_was_chosen, only
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
@@ -60,7 +60,7 @@ class AboutForm(forms.Form):
 class PlanForm:
     """Reads typed fields. `reading` is the plan as far as it can be read, `plan()` the whole of it, ready to be saved."""
 
-    def __init__(self, typed: Typed, *, grades: list[Grade], for_saving: bool = False) -> None:
+    def __init__(self, typed: DraftFields, *, grades: list[Grade], for_saving: bool = False) -> None:
         self.typed = typed
         self.grades = grades
         data = MultiValueDict(typed)

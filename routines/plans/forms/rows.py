@@ -12,8 +12,8 @@ from routines.counting import CountError, Grid, Kind, Outcome
 from routines.errors import say
 from routines.models.declared import declared
 from routines.models.facts import FILLS
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Fold, NextCount, Part, Stop
-from routines.plans.forms.draft import ROWS, Typed, row_numbers
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, NextCount, Part, Stop
+from routines.plans.forms.draft import ROWS, DraftFields, row_numbers
 from routines.plans.forms.fields import choice, short_text, whole_number, written
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS
 
@@ -131,7 +131,7 @@ class NextRow(Row[NextCount]):
                 return cleaned
         terms = cleaned["terms"] or 20
         length = cleaned["line_length"] or min(5, terms)
-        typed = CountTyped(kind=cleaned["kind"], start=start, step=step, terms=terms, style=self.style)
+        typed = CountSection(kind=cleaned["kind"], start=start, step=step, terms=terms, style=self.style)
         try:
             Grid(typed.count(), line_length=length, fill=cleaned["fill"])
         except CountError as error:
@@ -147,7 +147,7 @@ class NextRow(Row[NextCount]):
 R = TypeVar("R", bound=Row[Any])
 
 
-def read_rows(typed: Typed, form: type[R]) -> list[R]:
+def read_rows(typed: DraftFields, form: type[R]) -> list[R]:
     """The rows of the form's section; stops in the order of their places as far as these can be read."""
     data = MultiValueDict(typed)
     return [form(data, number) for number in row_numbers(typed, form.section)]

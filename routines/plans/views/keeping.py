@@ -14,7 +14,7 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from routines.models import PlanDraft
-from routines.plans.forms.draft import Typed, lit_was_chosen
+from routines.plans.forms.draft import DraftFields, lit_was_chosen
 from routines.plans.forms.plan import PlanForm
 from routines.words_erased.late_words import what_went
 
@@ -46,7 +46,7 @@ def draft(request: SignedInRequest, pk: int | None = None, key: UUID | None = No
     return redirect(opened.url("plan_edit"))
 
 
-def not_kept(request: SignedInRequest, opened: OpenPlan, typed: Typed, sentence: str) -> HttpResponse:
+def not_kept(request: SignedInRequest, opened: OpenPlan, typed: DraftFields, sentence: str) -> HttpResponse:
     """Says why a draft was not kept; what was typed stays on the page, without scripts on the page that answers."""
     if wants_fragment(request):
         return HttpResponse(escape(_("Not kept. %(sentence)s") % {"sentence": sentence}), status=422)
@@ -56,7 +56,7 @@ def not_kept(request: SignedInRequest, opened: OpenPlan, typed: Typed, sentence:
     return render(request, "plans/plan.html", context, status=422)
 
 
-def is_as_saved(opened: OpenPlan, typed: Typed) -> bool:
+def is_as_saved(opened: OpenPlan, typed: DraftFields) -> bool:
     """True when the text says just what the current version says: then there is nothing to keep."""
     if opened.routine is None:
         return False

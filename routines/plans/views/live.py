@@ -23,7 +23,7 @@ from routines.models.facts import count_in_words
 from routines.models.lit import MOST_LIT
 from routines.models.shown_ideas import dying_ideas, same_subject
 from routines.models.shown_plan import ShownPattern, ShownPlan
-from routines.plans.forms.draft import claim_text, clean_typed, only
+from routines.plans.forms.draft import claim_text, only, posted_fields
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
@@ -227,7 +227,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
 
     Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.
     """
-    typed = clean_typed(request.POST)
+    typed = posted_fields(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
         **live_context(form, request.POST.get("tapped", "")),

@@ -15,7 +15,7 @@ from routines.models.plan_differences import PARTS, changes_between
 from routines.models.plan_document import Plan
 from routines.models.plan_reading import PlanError, read_document
 from routines.plans.actions import StaleSave, save_version
-from routines.plans.forms.draft import typed_from
+from routines.plans.forms.draft import fields_of
 from routines.plans.forms.plan import PlanForm
 
 from .history import plan_or_none
@@ -57,7 +57,7 @@ def merge(request: SignedInRequest, pk: int) -> HttpResponse:
         read_document(plan.as_dict())
         saved = save_version(routine=opened.saved, plan=plan, based_on=theirs, by=request.user)
     except PlanError as error:
-        opened.keep({**typed_from(plan), "based_on": [str(number)]})
+        opened.keep({**fields_of(plan), "based_on": [str(number)]})
         messages.warning(request, _("The parts you chose don’t fit together yet. %(error)s") % {"error": error})
         return redirect(opened.url("plan_edit"))
     except StaleSave as stale:

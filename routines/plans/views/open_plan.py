@@ -21,7 +21,7 @@ from grade_bands.models import Grade
 from routines.counting import Fill, Kind
 from routines.models import PlanDraft, Routine, RoutineVersion
 from routines.plans.actions import keep_draft
-from routines.plans.forms.draft import Typed, clean_typed, only, read_draft, read_typed, typed_from
+from routines.plans.forms.draft import DraftFields, fields_of, only, posted_fields, read_draft, read_fields
 from routines.plans.forms.limits import too_long
 
 STEPS_KEPT = 10
@@ -63,24 +63,24 @@ class OpenPlan:
         return self.routine
 
     @property
-    def kept_typed(self) -> Typed:
+    def kept_typed(self) -> DraftFields:
         return read_draft(self.draft.fields)[0] if self.draft else {}
 
-    def typed(self) -> Typed:
+    def typed(self) -> DraftFields:
         """What the form holds when the page opens: the draft, else the saved plan, else a fresh sheet."""
         if self.kept_typed:
             return self.kept_typed
         if self.routine:
             version = self.routine.newest_save
-            return {**typed_from(version.read_plan()), "based_on": [str(version.number)]}
+            return {**fields_of(version.read_plan()), "based_on": [str(version.number)]}
         return fresh_sheet(self.user, self.school, self.grades)
 
-    def read(self, posted: QueryDict) -> Typed:
+    def read(self, posted: QueryDict) -> DraftFields:
         """What a request holds of the plan. The page of a new plan knows no version: what it saved last is its version."""
-        typed = clean_typed(posted)
+        typed = posted_fields(posted)
         return typed if "based_on" in typed or not self.saved_here else {**typed, "based_on": [str(self.saved_here)]}
 
-    def based_on(self, typed: Typed) -> RoutineVersion | None:
+    def based_on(self, typed: DraftFields) -> RoutineVersion | None:
         """The version this text was started from."""
         number = typed_whole(only(typed, "based_on"), 1, HIGHEST_VERSION)
         if self.routine is None or number is None:
@@ -89,7 +89,7 @@ class OpenPlan:
         return current if current.number == number else self.routine.versions.filter(number=number).first()
 
     @transaction.atomic
-    def keep(self, typed: Typed, step: dict[str, Any] | None = None) -> None:
+    def keep(self, typed: DraftFields, step: dict[str, Any] | None = None) -> None:
         """Keep what is typed; `step` says how to undo the change that was just made. Raises TooLong and keeps the last."""
         if sentence := too_long(typed):
             raise TooLong(sentence)
@@ -147,12 +147,12 @@ def take_over_late_words(opened: OpenPlan, routine: Routine, key: UUID) -> None:
     if opened.draft is None:
         late.routine = routine
         late.based_on = routine.versions.filter(number=opened.saved_here).first()
-        late.fields["typed"] = {**read_typed(late.fields.get("typed")), "based_on": [str(opened.saved_here)]}
+        late.fields["typed"] = {**read_fields(late.fields.get("typed")), "based_on": [str(opened.saved_here)]}
         opened.draft = late
     late.save()
 
 
-def fresh_sheet(user: User, school: School, grades: list[Grade]) -> Typed:
+def fresh_sheet(user: User, school: School, grades: list[Grade]) -> DraftFields:
     """An empty plan in the habits of the school, for the grade this person teaches."""
     taught = Grade.objects.taught_by(user).first()
     grade = taught or (grades[0] if grades else None)
@@ -170,9 +170,9 @@ def fresh_sheet(user: User, school: School, grades: list[Grade]) -> Typed:
     }
 
 
-def school_marks(school: School) -> Typed:
+def school_marks(school: School) -> DraftFields:
     """The school's marks, currency and clock, as far as they differ from the engine's own habit."""
-    marks: Typed = {"style-currency": [school.currency]}
+    marks: DraftFields = {"style-currency": [school.currency]}
     if school.decimal_mark == ",":
         marks["style-decimal_mark"] = [","]
     if school.thousands != ("." if school.decimal_mark == "," else ","):

@@ -23,7 +23,7 @@ from routines.errors import say
 from routines.models.shown_ideas import ideas_to_show
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.forms.design import DesignForm
-from routines.plans.forms.draft import clean_typed, only, rows
+from routines.plans.forms.draft import only, posted_fields, rows
 from routines.plans.forms.fields import shorten
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.suggestions.answers import suggest_answers
@@ -151,7 +151,7 @@ def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID |
     if name not in PARTS:
         raise Http404
     opened = open_plan(request, pk, key)
-    typed = clean_typed(request.POST)
+    typed = posted_fields(request.POST)
     form = PlanForm(typed, grades=opened.grades)
     live = LivePlan(form, request.POST.get("tapped", ""))
     template, build = PARTS[name]

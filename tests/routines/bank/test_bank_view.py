@@ -2,7 +2,7 @@
 
 import pytest
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.routines.making import make_lesson, make_routine
 
 
@@ -14,7 +14,7 @@ def bank(owner, grade_three, visit):
         owner,
         title="Eights back",
         grade="3",
-        count=CountTyped("whole", "160", "-8", 20),
+        count=CountSection("whole", "160", "-8", 20),
         fold=Fold(5, "down"),
         targets=(),
         stops=(),
@@ -24,7 +24,7 @@ def bank(owner, grade_three, visit):
         title="Thirds to four",
         grade="3",
         area="fractions",
-        count=CountTyped("fraction", "1/3", "1/3", 12),
+        count=CountSection("fraction", "1/3", "1/3", 12),
         fold=Fold(3),
         targets=(),
         stops=(),

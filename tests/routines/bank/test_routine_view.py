@@ -8,7 +8,7 @@ from django.urls import reverse
 from grade_bands.standards import COMMON_CORE_NOTICE
 from routines.bank.alike import alike
 from routines.models import RoutineNote
-from routines.models.plan_document import CountTyped, ExpectedAnswer, Story, Target
+from routines.models.plan_document import CountSection, ExpectedAnswer, Story, Target
 from routines.plans.actions import copy_routine, save_version
 from tests.factories import StandardFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -132,7 +132,7 @@ def test_queries_are_bounded(owner, visit, all_through, django_assert_max_num_qu
 def test_a_copy_is_laid_beside_its_original(owner, teammate, visit):
     routine = make_routine(owner)
     copy = copy_routine(routine=routine, by=teammate)
-    plan = SEVENS.changed(title="Eights from four", count=CountTyped("whole", "4", "8", 20), targets=())
+    plan = SEVENS.changed(title="Eights from four", count=CountSection("whole", "4", "8", 20), targets=())
     save_version(routine=copy, plan=plan, based_on=copy.current_version, by=teammate)
     page = visit(teammate).get(reverse("routine_compare", args=[copy.pk])).text
     for words in ("By 7 from 4", "By 8 from 4", "Eights from four", "Title", "Target patterns"):
@@ -150,10 +150,10 @@ def test_a_copy_in_draft_is_compared_by_its_authors_alone(owner, teammate, visit
 
 def test_three_like_it_come_from_the_bank_most_alike_first(owner, visit):
     routine = make_routine(owner)
-    far = make_routine(owner, title="Back by nines", count=CountTyped("whole", "180", "-9", 20), targets=())
-    near = make_routine(owner, title="Sevens from five", count=CountTyped("whole", "5", "7", 20), targets=())
+    far = make_routine(owner, title="Back by nines", count=CountSection("whole", "180", "-9", 20), targets=())
+    near = make_routine(owner, title="Sevens from five", count=CountSection("whole", "5", "7", 20), targets=())
     make_routine(owner, title="A hidden draft", shared=False)
-    make_routine(owner, title="Thirds", area="fractions", count=CountTyped("fraction", "1/3", "1/3", 20), targets=())
+    make_routine(owner, title="Thirds", area="fractions", count=CountSection("fraction", "1/3", "1/3", 20), targets=())
     assert list(alike(routine)) == [near, far]
 
 
@@ -196,7 +196,7 @@ def test_a_storys_goal_says_where_it_is_reached(owner, visit):
 
 
 def test_a_target_that_means_nothing_for_its_count_breaks_no_page(owner, visit):
-    clock = CountTyped("clock", "7:10", "40 min", 12)
+    clock = CountSection("clock", "7:10", "40 min", 12)
     odd = Target({"family": "digit", "place": 0, "along": "count", "blocks": [[0]]})
     routine = make_routine(owner, area="time", count=clock, targets=(odd,), stops=())
     assert page_of(routine, visit(owner)).status_code == 200

@@ -13,7 +13,7 @@ from django.urls import reverse
 
 from routines.coverage.queries import coverage
 from routines.models import Routine
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from tests.factories import ClassGroupFactory, SchoolYearFactory, UserFactory
 from tests.routines.making import make_lesson, make_routine
 
@@ -138,7 +138,7 @@ def test_another_years_lessons_are_no_number_on_a_card(owner, coach, grade_two, 
     earlier = UserFactory(sign_in_name="earlier")
     ClassGroupFactory(name="2 Wren", grade=grade_two, year=last_year, teachers=[earlier])
     routine = make_routine(
-        owner, title="Of last year", count=CountTyped("whole", "5", "5", 20), fold=Fold(5), targets=(), stops=()
+        owner, title="Of last year", count=CountSection("whole", "5", "5", 20), fold=Fold(5), targets=(), stops=()
     )
     make_lesson(routine, earlier, taught_on=date(2026, 3, 3))
     assert cards(visit(coach).get("/")) == [("Of last year", 0)]

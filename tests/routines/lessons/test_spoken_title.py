@@ -4,7 +4,7 @@ import pytest
 
 from routines.lessons.next_count import next_grids, start_next
 from routines.lessons.shown_count import title_of
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.models.shown_plan import ShownPlan
 from tests.routines.making import SEVENS, make_routine
 
@@ -19,7 +19,7 @@ from tests.routines.making import SEVENS, make_routine
     ],
 )
 def test_forward_and_back(step, language, said):
-    grid = Fold(5).grid(CountTyped("whole", "100", step, 10).count())
+    grid = Fold(5).grid(CountSection("whole", "100", step, 10).count())
     assert title_of(grid, language) == said
 
 

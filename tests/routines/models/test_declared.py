@@ -4,7 +4,7 @@ import pytest
 from django import forms
 
 from routines.models.declared import declared, declared_at, paths_of_words
-from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, CountTyped, NextCount, Plan, Stop
+from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, CountSection, NextCount, Plan, Stop
 from routines.plans.forms.draft import ROWS
 from routines.plans.forms.fields import written
 from routines.plans.forms.rows import AnswerRow, StopRow
@@ -28,7 +28,7 @@ def test_choices_stand_in_their_order():
 
 
 def test_a_part_that_may_be_missing_is_declared_as_that_part():
-    assert declared(NextCount)["count"].type is CountTyped
+    assert declared(NextCount)["count"].type is CountSection
 
 
 @pytest.mark.parametrize(

@@ -7,14 +7,14 @@ import pytest
 from routines.counting import Grid, ended_runs, ideas
 from routines.counting.claims import DigitClaim, DigitRunClaim, LandmarksClaim, SumsClaim
 from routines.demo.plans import PLANS
-from routines.models.plan_document import CountTyped, Fold, Plan, Target
+from routines.models.plan_document import CountSection, Fold, Plan, Target
 from routines.models.shown_plan import ShownPlan
 from tests.routines.making import SEVENS
 
 WITHOUT_TARGETS = [demo.plan.changed(targets=()) for demo in PLANS]
 # Forwards and back, in lines of every usual length, at every band of levels.
 COUNTS = [
-    SEVENS.changed(count=CountTyped(kind, start, step, terms), fold=Fold(length), targets=())
+    SEVENS.changed(count=CountSection(kind, start, step, terms), fold=Fold(length), targets=())
     for kind, start, step in [
         ("whole", "10", "6"), ("whole", "0", "5"), ("whole", "7", "50"), ("whole", "103", "-3"), ("whole", "1", "1"),
         ("decimal", "0.4", "0.2"), ("fraction", "2/3", "1/3"), ("length", "10 in", "4 in"), ("money", "$0.35", "$0.25"),
@@ -33,7 +33,7 @@ def shown(level: int = 3, *, plan: Plan = SEVENS, **changes: object) -> ShownPla
 
 
 def test_one_that_always_holds_and_one_that_a_class_follows_until_it_stops() -> None:
-    by_six = shown(count=CountTyped("whole", "10", "6", 25), fold=Fold(5))
+    by_six = shown(count=CountSection("whole", "10", "6", 25), fold=Fold(5))
     tens, run = (item.pattern for item in by_six.lit)
     assert (tens.holds, tens.cells) == ("always", (1, 6, 11, 16, 21))
     assert (run.holds, run.breaks_at, by_six.grid.count.text(16)) == ("shown", 16, "100")
@@ -45,14 +45,14 @@ def test_the_targets_come_first_in_the_teachers_order() -> None:
     landmarks = {"family": "landmarks", "multiple": "10", "every": 5, "first": 1, "lie": "column", "lines": [1]}
     for targets in ((ones, landmarks), (landmarks, ones)):
         by_six = shown(
-            count=CountTyped("whole", "10", "6", 25), fold=Fold(5), targets=tuple(Target(claim) for claim in targets)
+            count=CountSection("whole", "10", "6", 25), fold=Fold(5), targets=tuple(Target(claim) for claim in targets)
         )
         assert [item.pattern.claim.as_dict() for item in by_six.lit] == list(targets)
 
 
 def test_beside_a_single_target_lights_what_holds_in_the_other_way() -> None:
     step = {"family": "step", "difference": "6"}
-    by_six = shown(count=CountTyped("whole", "10", "6", 25), fold=Fold(5), targets=(Target(step),))
+    by_six = shown(count=CountSection("whole", "10", "6", 25), fold=Fold(5), targets=(Target(step),))
     assert [(item.target, item.pattern.holds) for item in by_six.lit] == [(True, "always"), (False, "shown")]
 
 
@@ -62,7 +62,7 @@ def test_of_two_targets_that_both_fill_the_grid_the_first_lights() -> None:
 
 
 def test_whole_inches_are_not_said_to_be_whole() -> None:
-    cubes = shown(0, count=CountTyped("length", "2 in", "2 in", 10), fold=Fold(5))
+    cubes = shown(0, count=CountSection("length", "2 in", "2 in", 10), fold=Fold(5))
     claims = [item.pattern.claim for item in cubes.patterns]
     assert any(claim.family == "remainder" and claim.parameters.get("modulus") == 1 for claim in claims)
     assert cubes.lit
@@ -89,7 +89,7 @@ def test_every_count_lights_something_and_nothing_that_may_not(plan: Plan, level
 
 def test_a_digit_that_hardly_any_count_writes_is_not_lit() -> None:
     """Of 0, 7, 14 ... 133 five write hundreds; that each row keeps its hundreds until 203 is for nobody to see."""
-    sevens = shown(count=CountTyped("whole", "0", "7", 20), fold=Fold(5))
+    sevens = shown(count=CountSection("whole", "0", "7", 20), fold=Fold(5))
     hundreds = [item.pattern for item in sevens.patterns if item.pattern.claim.parameters.get("place") == 2]
     assert any(pattern.breaks_at and pattern.breaks_at <= 30 for pattern in hundreds)
     assert not any(item.pattern in hundreds for item in sevens.lit)

@@ -5,21 +5,31 @@ import copy
 import pytest
 
 from routines.models import plan_reading
-from routines.models.plan_document import SCHEMA, CountTyped, ExpectedAnswer, Fold, NextCount, Plan, Stop, Story, Target
+from routines.models.plan_document import (
+    SCHEMA,
+    CountSection,
+    ExpectedAnswer,
+    Fold,
+    NextCount,
+    Plan,
+    Stop,
+    Story,
+    Target,
+)
 from routines.models.plan_reading import PlanError, read_document
 
 PLAN = Plan(
     title="Sevens from four",
     grade="3",
     area="whole",
-    count=CountTyped("whole", "4", "7", 20, {"language": "en"}),
+    count=CountSection("whole", "4", "7", 20, {"language": "en"}),
     fold=Fold(5, "down", 0),
     story=Story("A tray holds 7 cups.", "tray", "100"),
     landmark="10",
     targets=(Target({"family": "step", "difference": "7"}, "seven more"),),
     expected=(ExpectedAnswer("It is the seven times table.", "Where would 21 be?", "not-so"),),
     stops=(Stop(10, "What is next door?", "35 more", ("5 jumps of 7 make 35",)),),
-    next_counts=(NextCount("not-yet", "Start at 7.", CountTyped("whole", "7", "7", 20), Fold(5)),),
+    next_counts=(NextCount("not-yet", "Start at 7.", CountSection("whole", "7", "7", 20), Fold(5)),),
     standards=("3.OA.D.9",),
     notes="Bring cups.",
 )

@@ -5,7 +5,7 @@ import re
 import pytest
 
 from routines.counting import Audience
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.paper.asked_cells import AT_MOST, asked_cells
 from routines.paper.follow_up import follow_up_sheets
 from routines.paper.subject import Subject
@@ -76,7 +76,7 @@ def test_the_questions_do_not_hold_the_answers(kind, owner, school, words):
 
 
 def test_questions_and_answers_are_on_pages_of_their_own(owner, printed):
-    for plan in (FULL, plan_of(CountTyped("whole", "1", "1", 100), Fold(10))):
+    for plan in (FULL, plan_of(CountSection("whole", "1", "1", 100), Fold(10))):
         assert len(printed(make_routine(owner, plan=plan), "follow-up", language="both").pdf.pages) >= 2
     assert len(printed(make_routine(owner), "follow-up").pdf.pages) == 2
 

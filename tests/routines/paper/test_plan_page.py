@@ -2,7 +2,7 @@
 
 import pytest
 
-from routines.models.plan_document import CountTyped, Fold, Stop, Story
+from routines.models.plan_document import CountSection, Fold, Stop, Story
 from routines.paper.plan_page import in_rows, place_grid, plan_sheet
 from routines.paper.styles import LOOKS
 from routines.paper.subject import Subject
@@ -56,7 +56,7 @@ def test_a_page_that_fits_is_one_page(owner, printed):
 def test_a_long_plan_flows_on_and_loses_nothing(owner, printed):
     long = FULL.changed(
         title="A title of a hundred and twenty letters that goes on until it has said everything there is to say about it, twice",
-        count=CountTyped("whole", "3", "7", 200),
+        count=CountSection("whole", "3", "7", 200),
         fold=Fold(10),
         targets=(),
         stops=tuple(
@@ -72,7 +72,7 @@ def test_a_long_plan_flows_on_and_loses_nothing(owner, printed):
 
 
 def test_a_grid_too_wide_to_read_is_also_written_line_by_line(owner, school, words):
-    routine = make_routine(owner, plan=plan_of(CountTyped("whole", "1000", "25", 80), Fold(40)))
+    routine = make_routine(owner, plan=plan_of(CountSection("whole", "1000", "25", 80), Fold(40)))
     subject = Subject(routine.current_version, school)
     assert not place_grid(subject, ())[1].is_readable
     assert "1,000; 1,025; 1,050" in words(plan_sheet(subject))
@@ -86,7 +86,7 @@ def test_grids_of_every_kind_can_be_read(kind, owner, school):
 
 
 def test_two_hundred_counts_can_be_read(owner, school):
-    routine = make_routine(owner, plan=plan_of(CountTyped("whole", "3", "7", 200), Fold(10)))
+    routine = make_routine(owner, plan=plan_of(CountSection("whole", "3", "7", 200), Fold(10)))
     assert place_grid(Subject(routine.current_version, school), ())[1].is_readable
 
 

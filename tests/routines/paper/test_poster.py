@@ -5,7 +5,7 @@ import re
 import pytest
 from django.urls import reverse
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -32,8 +32,8 @@ def test_a_lit_poster_says_what_is_lit(subject, words):
 
 
 def test_a_wide_grid_lies_across_the_page(subject):
-    (wide,) = poster_sheets(subject(plan_of(CountTyped("whole", "1", "1", 30), Fold(10))))
-    (tall,) = poster_sheets(subject(plan_of(CountTyped("whole", "1", "1", 30), Fold(3))))
+    (wide,) = poster_sheets(subject(plan_of(CountSection("whole", "1", "1", 30), Fold(10))))
+    (tall,) = poster_sheets(subject(plan_of(CountSection("whole", "1", "1", 30), Fold(3))))
     assert "sheet-wide" in wide
     assert "sheet-upright" in tall
 

@@ -4,7 +4,7 @@ from datetime import time
 
 import pytest
 
-from routines.models.plan_document import CountTyped, Fold
+from routines.models.plan_document import CountSection, Fold
 from routines.paper.subject import Subject
 from routines.paper.substitute import stops_of, substitute_sheet
 from tests.routines.making import SEVENS, make_routine
@@ -35,7 +35,7 @@ def test_every_count_is_written_out_and_said(kind, sheet):
 
 
 def test_of_many_counts_the_hard_ones_are_said(sheet):
-    said = sheet(plan_of(CountTyped("whole", "1", "1", 200), Fold(10)))
+    said = sheet(plan_of(CountSection("whole", "1", "1", 200), Fold(10)))
     assert "100" in said
     assert " 37 38 39 40 " in said  # written without words
 

@@ -6,7 +6,7 @@ import pytest
 from django.urls import reverse
 
 from routines.lessons.recording import delete_lesson
-from routines.models.plan_document import CountTyped
+from routines.models.plan_document import CountSection
 from routines.plans.actions import copy_routine, save_version
 from routines.plans.suggestions.counted_before import in_lines_of, notes_to_self
 from tests.routines.making import make_lesson, make_routine
@@ -42,7 +42,7 @@ def test_a_copy_of_ones_own_shows_it_whatever_its_count_has_become(owner, visit)
     routine = make_routine(owner)
     noted(routine, owner)
     copy = copy_routine(routine=copy_routine(routine=routine, by=owner), by=owner)
-    plan = copy.plan.changed(count=CountTyped("whole", "40", "9", 20), targets=())
+    plan = copy.plan.changed(count=CountSection("whole", "40", "9", 20), targets=())
     save_version(routine=copy, plan=plan, based_on=copy.current_version, by=owner)
     client = visit(owner)
     for page in pages_of(copy):

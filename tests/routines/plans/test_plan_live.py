@@ -7,7 +7,7 @@ import pytest
 from django.urls import reverse
 
 from routines.models import Lesson
-from routines.models.plan_document import CountTyped
+from routines.models.plan_document import CountSection
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.suggestions.counted_before import counted_before
 from routines.plans.views.live import LivePlan
@@ -186,7 +186,7 @@ def test_lessons_of_others_practice_other_counts_and_other_years_are_not_named(o
     shared = saved_plan(owner, shared=True)
     make_lesson(shared, teammate)
     make_lesson(shared, owner, practice=True)
-    make_lesson(saved_plan(owner, count=CountTyped("whole", "20", "5", 18)), owner)
+    make_lesson(saved_plan(owner, count=CountSection("whole", "20", "5", 18)), owner)
     make_lesson(shared, owner, taught_on=date(2026, 9, 1))
     count = shared.plan.count.count()
     assert counted_before(count, owner, date(2027, 9, 1)) == ""

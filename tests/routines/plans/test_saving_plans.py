@@ -25,10 +25,10 @@ def test_the_facts_are_those_of_the_count(owner):
 
 
 def test_exact_facts_of_a_fraction_count_going_down(owner):
-    from routines.models.plan_document import CountTyped, Fold
+    from routines.models.plan_document import CountSection, Fold
 
     plan = SEVENS.changed(
-        area="fractions", count=CountTyped("fraction", "5", "-2/3", 6), fold=Fold(3), targets=(), stops=()
+        area="fractions", count=CountSection("fraction", "5", "-2/3", 6), fold=Fold(3), targets=(), stops=()
     )
     routine = make_routine(owner, plan=plan)
     assert routine.direction == "backward"

@@ -6,12 +6,12 @@ from django.db import DatabaseError
 from accounts.models import School
 from routines import worked_out
 from routines.models import RoutineVersion, WorkedOut
-from routines.models.plan_document import CountTyped
+from routines.models.plan_document import CountSection
 from routines.plans.actions import copy_routine, save_version
 from routines.worked_out import made_by, says
 from tests.routines.making import SEVENS, make_routine
 
-EIGHTS = SEVENS.changed(title="Eights", count=CountTyped("whole", "4", "8", 20), targets=())
+EIGHTS = SEVENS.changed(title="Eights", count=CountSection("whole", "4", "8", 20), targets=())
 
 
 @pytest.fixture
@@ -103,7 +103,7 @@ def test_another_plan(routine, bank, owner):
 def test_marks_and_currency_are_those_of_the_plan(kind, style, shown, owner, bank):
     """They were the school's when it was planned. What the school chooses later changes no plan, kept or not."""
     half = "0,5" if style.get("decimal_mark") == "," else "0.5"
-    make_routine(owner, count=CountTyped(kind, half, half, 20, style), targets=())
+    make_routine(owner, count=CountSection(kind, half, half, 20, style), targets=())
     before = bank()
     assert shown in before
     School.objects.update(decimal_mark=",", thousands=".", currency="GBP")

@@ -7,12 +7,12 @@ from django.core.management import call_command
 
 from routines.management.commands import recompute_facts
 from routines.models import Routine, RoutinePattern, WorkedOut
-from routines.models.plan_document import CountTyped
+from routines.models.plan_document import CountSection
 from routines.plans.actions import save_version
 from routines.worked_out import keeping, made_by
 from tests.routines.making import SEVENS, make_routine
 
-EIGHTS = SEVENS.changed(title="Eights", count=CountTyped("whole", "4", "8", 20), targets=())
+EIGHTS = SEVENS.changed(title="Eights", count=CountSection("whole", "4", "8", 20), targets=())
 
 
 @pytest.fixture(autouse=True)

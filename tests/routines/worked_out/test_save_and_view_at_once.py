@@ -3,7 +3,7 @@
 import pytest
 
 from routines.models import Routine
-from routines.models.plan_document import CountTyped, ExpectedAnswer
+from routines.models.plan_document import CountSection, ExpectedAnswer
 from routines.plans.actions import save_version
 from tests.at_once import at_once
 from tests.routines.making import SEVENS, make_routine
@@ -18,7 +18,7 @@ def by(step: int):
     """A plan in which the teacher's words name its step too."""
     said = ExpectedAnswer(words=f"The step is {step}.")
     return SEVENS.changed(
-        title=f"Steps of {step}", count=CountTyped("whole", "4", str(step), 20), targets=(), expected=(said,)
+        title=f"Steps of {step}", count=CountSection("whole", "4", str(step), 20), targets=(), expected=(said,)
     )
 
 
