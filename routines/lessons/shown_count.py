@@ -2,6 +2,7 @@
 the lectern alone, the plan.
 """
 
+from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
@@ -16,6 +17,7 @@ from routines.words import LANGUAGES, likely_slips, probes
 
 MINUS = "\u2212"
 PROBES = 6
+MOST_FORESEEN = 4
 
 
 def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
@@ -110,13 +112,20 @@ def lectern_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
 
 
 def coming(shown: ShownPlan) -> dict[str, list[dict[str, Any]]]:
-    """What may be said instead, by count: what the teacher foresaw, then what the engine foresees."""
+    """What may be said instead, by count: what the teacher foresaw, then the likeliest that the engine foresees.
+
+    With more than `MOST_FORESEEN` to choose from, a thumb is quicker with the other words.
+    """
     heard: dict[int, dict[str, dict[str, Any]]] = {}
     for answer in shown.plan.expected:
         if answer.sort == "slip" and answer.n:
             row = {"heard": answer.words, "why": "", "reply": answer.reply, "equal": False}
             heard.setdefault(answer.n, {})[answer.words] = row
+    found: Counter[int] = Counter()
     for slip in likely_slips(shown.grid, audience=shown.audience):
+        if found[slip.n] == MOST_FORESEEN and not slip.equal_name:
+            continue
+        found[slip.n] += not slip.equal_name
         row = {"heard": slip.heard, "why": slip.why, "reply": slip.reply, "equal": slip.equal_name}
         heard.setdefault(slip.n, {}).setdefault(slip.heard, row)
     return {str(n): list(rows.values()) for n, rows in sorted(heard.items())}
