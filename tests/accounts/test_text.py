@@ -123,9 +123,9 @@ def test_a_document_may_be_as_deep_as_ours_are_and_deeper():
 
 
 def test_json_from_outside_is_read_at_this_door_only():
-    """What the others read is the server's own: its print queue, its schema, its backups."""
-    of_our_own = {"accounts/text.py", "config/backups.py", "config/opening_backups.py", "routines/exchange/written.py",
-                  "routines/words_erased/list_of_erasures.py"}  # fmt: skip
+    """What the others read is the server's own: its print queue, its schema, its backups, what it worked out."""
+    of_our_own = {"accounts/text.py", "config/backups.py", "config/opening_backups.py", "routines/exchange/writing.py",
+                  "routines/words_erased/list_of_erasures.py", "routines/worked_out/keeping.py"}  # fmt: skip
     of_our_own |= {f"routines/paper/{name}.py" for name in ("booklet_worker", "process", "worker")}
     apps = ("accounts", "config", "grade_bands", "routines")
     files = [path for app in apps for path in (Path(settings.BASE_DIR) / app).rglob("*.py")]
