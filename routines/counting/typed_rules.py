@@ -15,7 +15,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from .errors import CountError
-from .kinds.numerals import read_numeral, tidy
+from .kinds.numerals import LONGEST_TEXT, read_numeral, tidy
 from .style import Style
 
 FIELD = "rule"
@@ -83,6 +83,10 @@ def read_rule(text: str, style: Style) -> Polynomial:
     >>> read_rule("6 times the place, plus 4", Style())
     (Fraction(4, 1), Fraction(6, 1))
     """
+    if isinstance(text, str) and len(text) > LONGEST_TEXT:
+        raise CountError(FIELD, "rule-too-long", most=LONGEST_TEXT)
+    if isinstance(text, str) and not text.strip():
+        raise CountError(FIELD, "rule-without-place")
     tokens = _without_pauses(tuple(_tokens(tidy(text, FIELD).lower(), style)))
     if all(token.means != "n" for token in tokens):
         raise CountError(FIELD, "rule-without-place")

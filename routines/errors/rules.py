@@ -4,6 +4,7 @@ from django.utils.translation import gettext_lazy as _
 
 SENTENCES = {
     "rule-without-place": _("Write n, or the place, in the rule: such as 6n + 4, or 6 times the place, plus 4."),
+    "rule-too-long": _("Shorten the rule to at most %(most)s signs."),
     "rule-unknown-word": _("Leave out \u201c%(typed)s\u201d; write the rule with numbers, n, +, -, \u00d7 and \u00f7."),
     "rule-unknown-sign": _("Leave out the sign %(typed)s; write the rule with numbers, n, +, -, \u00d7 and \u00f7."),
     "rule-unexpected": _("Look again at \u201c%(typed)s\u201d; the rule cannot be read there."),

@@ -160,9 +160,10 @@ def test_a_clock_has_no_rule_in_n() -> None:
 @pytest.mark.parametrize(
     ("typed", "code"),
     [
-        ("", "nothing-typed"),
-        ("n" * 61, "number-too-long"),
-        ("1+" * 5000 + "n", "number-too-long"),
+        ("", "rule-without-place"),
+        (" \u00a0 ", "rule-without-place"),
+        ("n" * 61, "rule-too-long"),
+        ("1+" * 5000 + "n", "rule-too-long"),
         ("6", "rule-without-place"),
         ("+6", "rule-without-place"),
         ("6x + 4", "rule-without-place"),
