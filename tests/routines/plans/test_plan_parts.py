@@ -222,6 +222,28 @@ def test_a_claim_that_says_nothing_gets_a_sentence_and_no_verdict(ask, fields):
     assert answer.context["claim_form"].errors
 
 
+def test_digits_left_at_always_the_same_are_judged_where_the_button_asks(ask):
+    fields = {**claim_fields("ends", reading="place:0", where="column"), "start": "10", "step": "7", "line_length": "5"}
+    waiting = ask("claim", **fields)
+    assert "verdict" not in waiting.context
+    assert 'name="check_claim"' in waiting.content.decode()
+    verdict = ask("claim", check_claim="1", **fields).context["verdict"]
+    assert (verdict.true, verdict.counterexample) == (False, (1, 6))
+    assert "the 6th count is 45" in verdict.because
+
+
+@pytest.mark.parametrize(
+    ("fields", "missing"),
+    [
+        ({"kind": "clock", "start": "8:10", "step": "25 min"}, 'value="many"'),
+        ({"kind": "mass", "start": "12 oz", "step": "12 oz"}, "tenths digit"),
+        ({"kind": "decimal", "start": "0.4", "step": "0.3"}, "hundredths digit"),
+    ],
+)
+def test_a_claim_offers_only_what_these_numbers_have(ask, fields, missing):
+    assert missing not in ask("claim", **fields).content.decode()
+
+
 def test_tapped_cells_say_what_they_have_in_common(ask):
     explained = ask("cells", tapped="1 6 11", **TENS_BY_SIX).context["explained"]
     assert explained[0][0].claim == a_claim("landmarks", multiple=10, every=5, first=1, lie="column", lines=[1])
