@@ -25,6 +25,7 @@ from .style import Style
 ENGINE_VERSION = "3"
 
 if TYPE_CHECKING:
+    from .algebra import RuleVerdict, judge_rule
     from .checking import check
     from .designing import Designs, design_grids
     from .designing.limits import Limits
@@ -58,6 +59,7 @@ _LOADED_WHEN_ASKED_FOR = {
     "Other": "slips",
     "Repeated": "slips",
     "Right": "slips",
+    "RuleVerdict": "algebra",
     "Sight": "folds",
     "SkippedAhead": "slips",
     "Slip": "slips",
@@ -71,6 +73,7 @@ _LOADED_WHEN_ASKED_FOR = {
     "ended_runs": "ended",
     "explain_cells": "explaining",
     "find_patterns": "patterns",
+    "judge_rule": "algebra",
     "likely_slips": "slips",
     "next_counts": "variations",
     "proposed_landmarks": "stories",
@@ -104,6 +107,7 @@ __all__ = [
     "Repeated",
     "Right",
     "Route",
+    "RuleVerdict",
     "Sight",
     "SkippedAhead",
     "Slip",
@@ -120,6 +124,7 @@ __all__ = [
     "explain_cells",
     "find_patterns",
     "ideas",
+    "judge_rule",
     "likely_slips",
     "locate",
     "next_counts",

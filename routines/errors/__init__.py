@@ -10,10 +10,10 @@ from django.utils.functional import Promise
 from routines.counting import CountError
 from routines.counting.standards import read_features
 
-from . import claims, counts, designing, features, forms, numbers, styles, teaching
+from . import claims, counts, designing, features, forms, numbers, rules, styles, teaching
 from .names import called
 
-SUBJECTS = (numbers, styles, counts, claims, designing, teaching, features, forms)
+SUBJECTS = (numbers, styles, counts, claims, rules, designing, teaching, features, forms)
 SENTENCES: Mapping[str, str | Promise] = {
     code: sentence for subject in SUBJECTS for code, sentence in subject.SENTENCES.items()
 }

@@ -12,6 +12,7 @@ from .languages import LANGUAGES, listing, ordinal
 from .locating import SpokenLocation, SpokenRoute, locate
 from .numbers import series
 from .probing import SpokenProbe, probes
+from .rules import SpokenRule, judge_rule, unit_of_rule
 from .seen import (
     SpokenIdea,
     SpokenPattern,
@@ -40,6 +41,7 @@ __all__ = [
     "SpokenPattern",
     "SpokenProbe",
     "SpokenRoute",
+    "SpokenRule",
     "SpokenSight",
     "SpokenSlip",
     "SpokenStop",
@@ -54,6 +56,7 @@ __all__ = [
     "explain_cells",
     "find_patterns",
     "ideas",
+    "judge_rule",
     "likely_slips",
     "listing",
     "locate",
@@ -65,4 +68,5 @@ __all__ = [
     "show_claim",
     "suggest_standards",
     "suggest_stops",
+    "unit_of_rule",
 ]

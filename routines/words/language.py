@@ -145,6 +145,7 @@ class Language(ABC):
     patterns: Mapping[str, tuple[str, ...]]
     locating: Locating
     probes: Mapping[str, str]
+    rules: Mapping[str, str]
     replies: Replies
     stops: Stops
     next_counts: NextCounts

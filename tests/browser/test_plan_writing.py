@@ -178,6 +178,18 @@ def test_tapped_cells_and_a_claim_are_answered(open_as, owner):
     expect(page.locator("#claim-box .verdict")).to_contain_text("Yes")
 
 
+def test_a_child_s_rule_is_judged_and_judged_again_when_the_count_changes(open_as, owner):
+    routine = saved_plan(owner, grade="3")
+    page = open_as(owner)
+    page.goto(f"/routines/{routine.pk}/edit/")
+    page.get_by_text("Check a child’s rule").click()
+    page.locator("#ask-rule").fill("4 times the place, plus 16")
+    page.locator("#tool-rule").get_by_role("button", name="Check it").click()
+    expect(page.locator("#rule-box .verdict")).to_contain_text("Yes, for every n: 20, 24, 28")
+    page.fill("#id_step", "5")
+    expect(page.locator("#rule-box .verdict")).to_contain_text("at place 2 it gives 24, and we count 25")
+
+
 def test_without_scripts_a_plan_is_previewed_written_and_saved(open_as, owner):
     page = open_as(owner, java_script_enabled=False)
     page.goto("/plans/new/")

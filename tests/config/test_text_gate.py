@@ -45,7 +45,7 @@ HALVES = '"\\ud800 Tens \\udc00\\u0000\\uffff"'
 
 NAMES = """
     administrator-display_name administrator-passphrase after all_found amount answer area areas ask_probe
-    ask_value author back band based_on by_when change claim-digits claim-jump class_group cleaned code contents
+    ask_rule ask_value author back band based_on by_when change claim-digits claim-jump class_group cleaned code contents
     count csrfmiddlewaretoken currency current demo_person display_name do email ends_on expected-0-n
     expected-0-reply expected-0-sort expected-0-words fill first framework from grade into_bank kept key kind
     kind_before kind_changed landmark language languages last lead leave lesson level line_length lit lit_before

@@ -29,6 +29,7 @@ SUBJECTS = (
     "patterns",
     "locating",
     "probes",
+    "rules",
     "replies",
     "stops",
     "next_counts",

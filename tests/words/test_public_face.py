@@ -20,6 +20,7 @@ SPEAKING = [
     "explain_cells",
     "find_patterns",
     "ideas",
+    "judge_rule",
     "likely_slips",
     "locate",
     "next_counts",

@@ -9,6 +9,7 @@ from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.offered import offer_choices
+from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Grid
 from routines.counting.count import LARGEST_VALUE, MOST_TERMS
@@ -73,6 +74,8 @@ class ClaimForm(forms.Form):
         else:  # the fields as chosen so far, with nothing to say about what is still empty
             super().__init__(initial={name.removeprefix("claim-"): text for name, text in chosen.items()})
         self.grid = grid
+        self.sayings = sayings_of(grid)
+        offer_choices(self, "saying", self.sayings.items())
         offer_choices(self, "reading", readings_of(grid))
         for field in self.fields.values():
             field.widget.attrs["class"] = "blank"
@@ -80,7 +83,7 @@ class ClaimForm(forms.Form):
     @property
     def chosen_saying(self) -> str:
         asked = self["saying"].value()
-        return asked if asked in SAYINGS else "ends"
+        return asked if asked in self.sayings else "ends"
 
     def asked_fields(self) -> list[str]:
         """The fields that this kind of claim needs, in the order of its sentence."""
@@ -179,13 +182,25 @@ class ClaimForm(forms.Form):
             raise error.on("jump") from error
 
 
+def sayings_of(grid: Grid) -> dict[str, Translated]:
+    """What can be said of this kind of count: on a clock the same minutes come back, and nobody asks how many in each."""
+    left_out = {"many"} if grid.count.wrap is not None else set()
+    return {name: words for name, words in SAYINGS.items() if name not in left_out}
+
+
 def readings_of(grid: Grid) -> list[tuple[str, str]]:
     """The digits and parts that can be read off this count's writing."""
     parts = grid.count.part_names()
     if parts:
         return [(f"part:{name}", name) for name in parts]
-    places = [0, 1, 2] if grid.count.kind in ("whole", "money") else [-1, 0, 1, -2]
+    usual = (0, 1, 2) if grid.count.kind in ("whole", "money") else (-1, 0, 1, -2)
+    places = [place for place in usual if place >= 0 or _is_written(place, grid)]
     return [(f"place:{place}", gettext("%(place)s digit") % {"place": DIGIT_PLACES[str(place)]}) for place in places]
+
+
+def _is_written(place: int, grid: Grid) -> bool:
+    """Whether a decimal place stands in any count of the grid."""
+    return any(grid.count.span(n, place=place) is not None for n in range(1, grid.terms + 1))
 
 
 def _whole_numbers(text: str, field: str) -> list[int]:

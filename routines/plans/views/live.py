@@ -33,7 +33,7 @@ SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
 PHONE_COLUMNS, PHONE_ROWS = 6, 8
 MOST_TAPPED = 400
-PART_NAMES = ("timeline", "says", "appear", "claim", "cells", "standards", "stops", "next", "design", "folds")
+PART_NAMES = ("timeline", "says", "appear", "claim", "rule", "cells", "standards", "stops", "next", "design", "folds")
 
 
 @dataclass(frozen=True, slots=True)

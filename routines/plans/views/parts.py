@@ -31,7 +31,7 @@ from routines.plans.suggestions.appearing import look_for
 from routines.plans.suggestions.designs import designs_for
 from routines.plans.suggestions.folds import other_folds
 from routines.plans.suggestions.taking import offered_next_counts, offered_stops
-from routines.words import check, explain_cells, probes, show_claim, suggest_standards
+from routines.words import check, explain_cells, judge_rule, probes, show_claim, suggest_standards, unit_of_rule
 
 from .live import LivePlan
 from .open_plan import open_plan
@@ -39,6 +39,8 @@ from .open_plan import open_plan
 MOST_ROUNDS = 6
 LONGEST_NUMBER = 40
 MOST_STANDARDS = 5
+LEVEL_OF_RULES = 3
+"""From here on a class looks for what goes on through a table or a count (common practice, no source)."""
 
 
 def timeline(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
@@ -81,6 +83,24 @@ def claim(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
             form.refuse(error)
         else:
             answer["take"] = f"target.add {text_of_claim(pattern.claim)}" if pattern else ""
+    return answer
+
+
+def rule(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
+    """Asked for by the button alone; judged again when the count has changed."""
+    count, audience = live.shown.grid.count, live.shown.audience
+    typed = posted.get("ask_rule", "").strip()
+    answer: dict[str, Any] = {"typed_rule": typed}
+    if live.form.level < LEVEL_OF_RULES:
+        return answer | {"too_young": True}
+    if count.wrap is not None:
+        return answer | {"on_a_clock": True}
+    answer["unit"] = unit_of_rule(count, audience.language)
+    if typed or "check_rule" in posted:
+        try:
+            answer["verdict"] = judge_rule(typed, count, audience)
+        except CountError as error:
+            answer["wrong"] = say(error)
     return answer
 
 
@@ -135,6 +155,7 @@ PARTS: dict[str, tuple[str, Callable[[LivePlan, QueryDict], dict[str, Any]]]] = 
     "says": ("plans/_says.html", says),
     "appear": ("plans/_appear.html", appear),
     "claim": ("plans/_claim.html", claim),
+    "rule": ("plans/_rule.html", rule),
     "cells": ("plans/_cells.html", cells),
     "standards": ("plans/_standards.html", standards),
     "folds": ("plans/_folds.html", folds),

@@ -14,6 +14,7 @@ from .patterns import ASKED_BACK, PATTERNS
 from .probes import PROBES
 from .replies import REPLIES
 from .ringed import COINS, RINGED
+from .rules import RULES
 from .standards import STANDARDS
 from .stops import STOPS
 
@@ -37,6 +38,7 @@ class English(Language):
     patterns = PATTERNS
     locating = LOCATING
     probes = PROBES
+    rules = RULES
     replies = REPLIES
     stops = STOPS
     next_counts = NEXT_COUNTS

@@ -21,6 +21,7 @@ from .patterns import ASKED_BACK, PATTERNS
 from .probes import PROBES
 from .replies import REPLIES
 from .ringed import COINS, RINGED
+from .rules import RULES
 from .standards import STANDARDS
 from .stops import STOPS
 
@@ -44,6 +45,7 @@ class Spanish(Language):
     patterns = PATTERNS
     locating = LOCATING
     probes = PROBES
+    rules = RULES
     replies = REPLIES
     stops = STOPS
     next_counts = NEXT_COUNTS

@@ -222,6 +222,28 @@ def test_a_claim_that_says_nothing_gets_a_sentence_and_no_verdict(ask, fields):
     assert answer.context["claim_form"].errors
 
 
+def test_digits_left_at_always_the_same_are_judged_where_the_button_asks(ask):
+    fields = {**claim_fields("ends", reading="place:0", where="column"), "start": "10", "step": "7", "line_length": "5"}
+    waiting = ask("claim", **fields)
+    assert "verdict" not in waiting.context
+    assert 'name="check_claim"' in waiting.content.decode()
+    verdict = ask("claim", check_claim="1", **fields).context["verdict"]
+    assert (verdict.true, verdict.counterexample) == (False, (1, 6))
+    assert "the 6th count is 45" in verdict.because
+
+
+@pytest.mark.parametrize(
+    ("fields", "missing"),
+    [
+        ({"kind": "clock", "start": "8:10", "step": "25 min"}, 'value="many"'),
+        ({"kind": "mass", "start": "12 oz", "step": "12 oz"}, "tenths digit"),
+        ({"kind": "decimal", "start": "0.4", "step": "0.3"}, "hundredths digit"),
+    ],
+)
+def test_a_claim_offers_only_what_these_numbers_have(ask, fields, missing):
+    assert missing not in ask("claim", **fields).content.decode()
+
+
 def test_tapped_cells_say_what_they_have_in_common(ask):
     explained = ask("cells", tapped="1 6 11", **TENS_BY_SIX).context["explained"]
     assert explained[0][0].claim == a_claim("landmarks", multiple=10, every=5, first=1, lie="column", lines=[1])
@@ -325,3 +347,41 @@ def test_a_standard_that_cannot_be_read_leaves_the_others_offered(ask, grade_thr
         StandardFactory(code=code, grade=grade_three, count_features=features, summary="Skips.")
     StandardFactory(code="LS.9", grade=grade_three, count_features="fit=direct; kind=whole; step=any", summary="Skips.")
     assert [fit.code for fit in ask("standards", **TENS_BY_SIX).context["fits"]] == ["LS.9"]
+
+
+def test_a_rule_is_judged_when_the_button_asks(ask, grade_three):
+    page = ask("rule", grade="3", **TENS_BY_SIX)
+    assert "verdict" not in page.context
+    right = ask("rule", grade="3", ask_rule="6 times the place, plus 4", check_rule="1", **TENS_BY_SIX)
+    assert right.context["verdict"].holds
+    assert "Yes, for every n: 10, 16, 22" in right.content.decode()
+    off = ask("rule", grade="3", ask_rule="10 + 6n", check_rule="1", **TENS_BY_SIX).content.decode()
+    assert "at place 1 it gives 16, and we count 10" in off
+    assert "if the first place is 0" in off
+    assert 'value="10 + 6n"' in off
+
+
+@pytest.mark.parametrize(
+    ("typed", "sentence"), [("", "Write n"), ("6", "Write n"), ("6 apples n", "apples"), ("n" * 90, "Shorten")]
+)
+def test_a_rule_that_cannot_be_read_is_kept_with_what_to_do(ask, grade_three, typed, sentence):
+    answer = ask("rule", grade="3", ask_rule=typed, check_rule="1", **TENS_BY_SIX)
+    assert sentence in answer.context["wrong"]
+    assert f'value="{typed}"' in answer.content.decode()
+
+
+def test_a_rule_says_in_what_its_numbers_are_meant(ask, grade_three):
+    answer = ask("rule", grade="3", kind="money", start="$0.10", step="$0.35", ask_rule="0.35n - 0.25", check_rule="1")
+    assert answer.context["verdict"].holds
+    assert "Plain numbers are dollars." in answer.content.decode()
+
+
+@pytest.mark.parametrize("fields", [{"kind": "clock", "start": "8:10", "step": "25 min"}, {"start": "", "step": ""}])
+def test_without_a_rule_in_n_no_rule_is_asked_for(ask, grade_three, fields):
+    assert "ask_rule" not in ask("rule", grade="3", **fields).content.decode()
+
+
+def test_rules_wait_for_grade_three(ask):
+    answer = ask("rule", **TENS_BY_SIX).content.decode()
+    assert "from grade 3 on" in answer
+    assert "ask_rule" not in answer
