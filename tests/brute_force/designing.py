@@ -3,7 +3,7 @@
 Imports nothing of the engine. A claim is plain data, as it is stored; a parameter left out may be anything.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import combinations, pairwise, product
@@ -28,6 +28,8 @@ class Page:
     fill: str
     friendly: Sequence[Fraction] = ()
     parts: Parts = no_parts
+    written: Callable[[Fraction], Collection[str]] | None = None
+    """The parts that are written of a value, where that is not all of them: 1 ft writes no inches."""
     finest: int | None = None
     """The finest place whose digit is looked at (0 ones, -1 tenths); None where places are not looked at."""
     cells: dict[tuple[int, int], int] = field(init=False, compare=False)
@@ -51,7 +53,9 @@ class Page:
 
     @property
     def part_names(self) -> list[str]:
-        return sorted({name for n in range(1, self.terms + 1) for name in self.parts(self.value(n))})
+        """Those that some count in view writes."""
+        written = self.written or self.parts
+        return sorted({name for n in range(1, self.terms + 1) for name in written(self.value(n))})
 
     @property
     def key(self) -> tuple[Fraction, Fraction, int, int, str]:

@@ -55,6 +55,8 @@ def test_reading_writing_saying_and_folding_stay_exact(kind: str, language: str)
     grid = Grid(count, 5)
     assert sum(cell is not None for row in grid.cells() for cell in row) == 12
     for landmarks in proposed_landmarks(grid):
+        if landmarks.crossed:
+            continue  # no count lands there: the first past each is rung
         assert landmark_terms(count, landmarks.multiple, 12) == landmarks.terms
         larger_name(count, count.value(landmarks.terms[0]), landmarks.multiple)
     assert count.rule().text == typed.rule().text

@@ -34,8 +34,12 @@ READ = {
 
 def whole_and_fraction(value: Fraction) -> dict[str, int]:
     whole, rest = divmod(abs(value), 1)
-    parts = {"top": rest.numerator, "bottom": rest.denominator} if rest else {}
-    return parts | ({"whole": int(whole)} if whole or not rest else {})
+    return {"whole": int(whole), "top": rest.numerator} | ({"bottom": rest.denominator} if rest else {})
+
+
+def written_in_thirds(value: Fraction) -> set[str]:
+    whole, rest = divmod(abs(value), 1)
+    return ({"top", "bottom"} if rest else set()) | ({"whole"} if whole or not rest else set())
 
 
 PARTS = {
@@ -43,6 +47,11 @@ PARTS = {
     "money": lambda cents: {"dollars": int(cents) // 100, "cents": int(cents) % 100},
     "length": lambda inches: {"feet": int(inches) // 12, "inches": int(inches) % 12},
     "clock": lambda minutes: {"hours": (int(minutes) // 60 - 1) % 12 + 1, "minutes": int(minutes) % 60},
+}
+# EXACT 20: a part that no count in view writes is no part of these numbers; a whole or top that is 0 is not written.
+WRITTEN = {
+    "fraction": written_in_thirds,
+    "length": lambda inches: {name for name, n in PARTS["length"](inches).items() if n} or {"inches"},
 }
 
 
@@ -136,7 +145,8 @@ CAN_SHOW = {
 @cache
 def all_pages(name: str) -> list[Page]:
     limits = SMALL[name]
-    return pages(limits, parts=PARTS.get(limits.kind, no_parts), **READ[limits.kind])
+    parts, written = PARTS.get(limits.kind, no_parts), WRITTEN.get(limits.kind)
+    return pages(limits, parts=parts, written=written, **READ[limits.kind])
 
 
 @cache

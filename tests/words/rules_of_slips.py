@@ -61,6 +61,11 @@ def off_by_jumps(c: Context, h: dict[str, Any]) -> bool:
     return right and jump_size(c, h)
 
 
+def twice_the_jump_size(c: Context, h: dict[str, Any]) -> bool:
+    """Spanish names a jump twice: de 5 en 5."""
+    return jump_size(c, h) and h["again"] == h["s"]
+
+
 def wrong_way(c: Context, h: dict[str, Any]) -> bool:
     return jump_size(c, h) and away(c) == -2 * Fraction(c.grid.count.step)
 
@@ -148,6 +153,12 @@ RULES: tuple[Rule, ...] = (
         (f"salto {BACK_ES}(?:de )?<s:D>",),
         jump_size,
     ),
+    Rule(
+        ("and not by <s:D>", "a friendlier jump than <s:D>", "(?:larger|smaller) part of <s:D>"),
+        ("un salto más cómodo que <s:D>", "la parte (?:mayor|menor) de <s:D>"),
+        jump_size,
+    ),
+    Rule((), ("y no de <s:D> en <again:D>",), twice_the_jump_size),
     Rule((LINE_EN,), (LINE_ES,), line_before),
     # the count before, with something that is so of it
     Rule(
@@ -176,6 +187,10 @@ RULES: tuple[Rule, ...] = (
             "the parts of <b:V> are named",
             "<b:V> begins with",
             "for <b:V>(?=[.])",
+            "the full number below <b:V>",
+            "the tens and the ones of <b:V> change places",
+            "the zero inside <b:V>",
+            "the empty (?:hundreds|tenths) of <b:V>",
         ),
         (
             "la palabra (?:de|para) (?:las centenas de )?<b:V>",
@@ -194,6 +209,10 @@ RULES: tuple[Rule, ...] = (
             "<b:V> empieza con",
             "signo de los <w:W> para <b:V>",
             "decenas y unidades en la palabra de <b:V>",
+            "el número redondo que está debajo de <b:V>",
+            "las decenas y las unidades de <b:V> cambian de lugar",
+            "el cero que está dentro de <b:V>",
+            "las (?:centenas|décimas) vacías de <b:V>",
         ),
         due,
     ),
