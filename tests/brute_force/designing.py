@@ -30,6 +30,8 @@ class Page:
     parts: Parts = no_parts
     written: Callable[[Fraction], Collection[str]] | None = None
     """The parts that are written of a value, where that is not all of them: 1 ft writes no inches."""
+    asked_unwritten: bool = True
+    """Whether a part can be asked about that no count in view writes."""
     finest: int | None = None
     """The finest place whose digit is looked at (0 ones, -1 tenths); None where places are not looked at."""
     cells: dict[tuple[int, int], int] = field(init=False, compare=False)
@@ -121,6 +123,8 @@ def _digit(claim: Mapping[str, Any], page: Page) -> bool:
 def _readers(claim: Mapping[str, Any], page: Page) -> Iterator[Callable[[Fraction], int | None]]:
     places = [claim["place"]] if "place" in claim else [] if "part" in claim else page.places
     names = [claim["part"]] if "part" in claim else [] if "place" in claim else page.part_names
+    if not page.asked_unwritten:
+        names = [name for name in names if name in page.part_names]
     for place in places:
         yield lambda value, place=place: floor(abs(value) / Fraction(10) ** place) % 10
     for name in names:

@@ -146,7 +146,8 @@ CAN_SHOW = {
 def all_pages(name: str) -> list[Page]:
     limits = SMALL[name]
     parts, written = PARTS.get(limits.kind, no_parts), WRITTEN.get(limits.kind)
-    return pages(limits, parts=parts, written=written, **READ[limits.kind])
+    asked_unwritten = limits.kind != "fraction"  # 0 inches can be asked about where only feet are written, tops cannot
+    return pages(limits, parts=parts, written=written, asked_unwritten=asked_unwritten, **READ[limits.kind])
 
 
 @cache
