@@ -25,7 +25,7 @@ from ..claims import (
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..results import Pattern
-from .friendly import friendliness, never_hidden
+from .friendly import friendliness_to_the_kind, never_hidden
 from .lines import axis
 from .neighbour import terms_apart
 
@@ -81,8 +81,9 @@ class _Broader:
         """Those that speak of a multiple of this one, unless this one is what a class says before that."""
         if multiple == self._never_hidden:
             return []
-        own = friendliness(multiple, self._grid.count)
-        return [a for a in _of_multiples(found, multiple) if friendliness(_number(a.claim), self._grid.count) < own]
+        count, wider = self._grid.count, _of_multiples(found, multiple)
+        own = friendliness_to_the_kind(multiple, count)
+        return [a for a in wider if friendliness_to_the_kind(_number(a.claim), count) < own]
 
 
 def _topics(a: Claim) -> Iterable[Hashable]:

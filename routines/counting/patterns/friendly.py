@@ -41,11 +41,19 @@ def friendliness(multiple: Fraction, count: Count) -> Friendliness:
     >>> friendliness(Fraction(10), eggs) < friendliness(Fraction(20), eggs)
     True
     """
+    return _as_met(multiple, count, (count.form.round_number(), never_hidden(count)))
+
+
+def friendliness_to_the_kind(multiple: Fraction, count: Count) -> Friendliness:
+    """The same without what this one count is written round by, as F6 of EXACT 11 asks: alike for all counts of a kind."""
+    return _as_met(multiple, count, (never_hidden(count),))
+
+
+def _as_met(multiple: Fraction, count: Count, wholes: tuple[Fraction, ...]) -> Friendliness:
     if count.kind == Kind.WHOLE:
         return (AS_MET.index(multiple) if multiple in AS_MET else len(AS_MET)), multiple
-    wholes = (count.form.round_number(), never_hidden(count))
     for at, sizes in enumerate((wholes, tuple(x / 2 for x in wholes), tuple(x / 4 for x in wholes))):
         if multiple in sizes:
             return 2 * at + sizes.index(multiple), multiple
-    larger = multiple > wholes[1] and multiple % wholes[1] == 0
+    larger = multiple > wholes[-1] and multiple % wholes[-1] == 0
     return (6, multiple) if larger else (7, -multiple)

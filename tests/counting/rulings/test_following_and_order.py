@@ -74,6 +74,12 @@ class TestFollowing:
         assert [c["multiple"] for c in only_implied(view, "landmarks") if c["every"] == 5] == ["5"]
         assert [c["multiple"] for c in listed(view, "landmarks") if c["every"] == 5] == ["10", "20"]
 
+    def test_f6_asks_what_the_kind_reads_by_not_what_this_count_goes_round_by(self) -> None:
+        # 0, 1 1/5 in, 2 2/5 in ...: every fifth is a whole inch and half a foot, and half a foot is the friendlier.
+        view = grid("0 in", "1 1/5 in", 20, 12, kind="length")
+        assert [c["multiple"] for c in only_implied(view, "landmarks") if c["every"] == 5] == ["1"]
+        assert "6" in [c["multiple"] for c in listed(view, "landmarks")]
+
     def test_f7_a_run_along_the_count_is_not_said_again_of_rows(self) -> None:
         # 11 22 33 / 44 55 66: tens up 1 along the count and along rows (which are runs); columns up 3: listed.
         view = grid("11", "11", 9, 3)

@@ -86,10 +86,11 @@ def test_the_whole_that_a_kind_reads_by_comes_before_its_halves_and_those_before
     view = data.draw(grids(kind))
     count, board = view.count, board_of(view)
     assert never_hidden(count) == listening.never_hidden(board)
-    whole = never_hidden(count)
-    halves = [m for m in (whole / 2, whole / 4) if m in count.friendly_multiples()]
-    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, count.form.round_number())]
-    round_first = [count.form.round_number()] if count.form.round_number() in count.friendly_multiples() else []
+    whole, round_number = never_hidden(count), count.form.round_number()
+    # In quarts a quart comes first, though it is a quarter of a gallon.
+    halves = [m for m in (whole / 2, whole / 4) if m in count.friendly_multiples() and m != round_number]
+    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, round_number)]
+    round_first = [round_number] if round_number in count.friendly_multiples() else []
     as_met = sorted(count.friendly_multiples(), key=lambda m: friendliness(m, count))
     assert as_met[: len(round_first)] == round_first
     assert [m for m in as_met if m in (whole, *halves)] == [m for m in (whole, *halves) if m in as_met]
