@@ -89,7 +89,8 @@ def test_the_whole_that_a_kind_reads_by_comes_before_its_halves_and_those_before
     whole, round_number = never_hidden(count), count.form.round_number()
     # In quarts a quart comes first, though it is a quarter of a gallon.
     halves = [m for m in (whole / 2, whole / 4) if m in count.friendly_multiples() and m != round_number]
-    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, round_number)]
+    of_the_round = (round_number, round_number / 2, round_number / 4)
+    others = [m for m in count.friendly_multiples() if m not in (whole, *halves, *of_the_round)]
     round_first = [round_number] if round_number in count.friendly_multiples() else []
     as_met = sorted(count.friendly_multiples(), key=lambda m: friendliness(m, count))
     assert as_met[: len(round_first)] == round_first
