@@ -9,7 +9,9 @@ from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
+from .search_word import SearchWord
 from .suggestion import Suggestion
+from .taught import TaughtInYear, TaughtOn, TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
@@ -28,8 +30,12 @@ __all__ = [
     "RoutineNote",
     "RoutinePattern",
     "RoutineVersion",
+    "SearchWord",
     "Suggestion",
     "TargetOutcome",
+    "TaughtInYear",
+    "TaughtOn",
+    "TimesTaught",
     "UnreadablePlan",
     "WorkedOut",
 ]
