@@ -51,7 +51,9 @@ M = TypeVar("M", bound=Model)
 
 
 @transaction.atomic
-def fill(counts: int, *, people: int, kinds_of_count: int = 200, told: Callable[[str], object] = lambda line: None) -> None:
+def fill(
+    counts: int, *, people: int, kinds_of_count: int = 200, told: Callable[[str], object] = lambda line: None
+) -> None:
     """A school of so many counts in an empty database. `kinds_of_count` bounds how many the engine reads."""
     School.objects.get_or_create(pk=1, defaults={"name": "Larkfield School", "time_zone": "America/Chicago"})
     lay_grades()
@@ -86,7 +88,9 @@ def _classes(grades: list[Grade], staff: list[User]) -> list[ClassGroup]:
         for day in (FIRST_DAY.replace(year=FIRST_DAY.year - 1), FIRST_DAY)
     ]
     _keep(
-        ClassGroup(name=f"{grades[at % len(grades)].name} {_of(PLACES, at)} {at}", grade=grades[at % len(grades)], year=year)
+        ClassGroup(
+            name=f"{grades[at % len(grades)].name} {_of(PLACES, at)} {at}", grade=grades[at % len(grades)], year=year
+        )
         for year in years
         for at in range(len(staff))
     )
@@ -129,13 +133,13 @@ def _counts(
             area = areas[hash_of(f"area {i}") % len(areas)]
             plan, facts = read[_of(by_area[area], hash_of(f"count {i}"))]
             grade = _of(grades, hash_of(f"grade {i}"))
-            place, thing, time = (_of(words, hash_of(f"{i} {len(words)} {words[0]}")) for words in (PLACES, THINGS, TIMES))
+            place, thing, time = (
+                _of(words, hash_of(f"{i} {len(words)} {words[0]}")) for words in (PLACES, THINGS, TIMES)
+            )
             title = f"{plan.count.step} from {plan.count.start}: {time} {thing} {i}"
             story = f"In the {place} somebody sets out {thing}, {plan.count.step} at a time."
             plan = plan.changed(title=title, story=Story(story, thing, ""), grade=grade.name)
-            columns = facts.columns | {
-                "search_text": f"{title}\n{story}\n{facts.columns['search_text']}".casefold()
-            }
+            columns = facts.columns | {"search_text": f"{title}\n{story}\n{facts.columns['search_text']}".casefold()}
             moment = first + timedelta(minutes=23 * i)
             yield (
                 Routine(title=title, story=story, band=grade.band, grade=grade, area=plan.area, status=Routine.Status.SHARED,
@@ -148,7 +152,9 @@ def _counts(
     while part := list(islice(made, ROWS_AT_A_TIME)):
         kept = Routine.objects.bulk_create([routine for routine, _, _ in part])
         saves = RoutineVersion.objects.bulk_create(
-            RoutineVersion(routine=routine, number=1, by_id=routine.owner_id, plan=plan.as_dict(), at=routine.created_at)
+            RoutineVersion(
+                routine=routine, number=1, by_id=routine.owner_id, plan=plan.as_dict(), at=routine.created_at
+            )
             for routine, (_, plan, _) in zip(kept, part, strict=True)
         )
         for routine, save in zip(kept, saves, strict=True):

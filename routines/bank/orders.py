@@ -16,26 +16,27 @@ from routines.models.searched_words import Asked
 from routines.models.taught import TimesTaughtQuerySet
 
 
-def newest_first(routines: RoutineQuerySet) -> Order:
-    return Order(("-shared_at", "-pk"), (routines,), _shared)
+def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
+    """By when they came into the bank; with `created_at` also those that never did."""
+    return Order((f"-{since}", "-pk"), (routines,), lambda routine: _moment(routine, since))
 
 
 def by_title(routines: RoutineQuerySet) -> Order:
     return Order(("title", "-pk"), (routines,), lambda routine: (routine.title, routine.pk))
 
 
-def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked]) -> Order:
+def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], since: str = "shared_at") -> Order:
     """Counts with all the words in the title before those with some of them elsewhere; in each part the newest first."""
     titled = routines.titled_with(words)
     others = routines.meeting(words).exclude(pk__in=Routine.objects.titled_with(words).order_by().values("pk"))
     streams = (titled.annotate(part=Value(0)), others.annotate(part=Value(1)))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
-        shared = _shared(routine)
+        moment = _moment(routine, since)
         is_titled = Routine.objects.filter(pk=routine.pk).titled_with(words).exists()
-        return (0 if is_titled else 1, *shared) if shared else None
+        return (0 if is_titled else 1, *moment) if moment else None
 
-    return Order(("part", "-shared_at", "-pk"), streams, place_of)
+    return Order(("part", f"-{since}", "-pk"), streams, place_of)
 
 
 def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
@@ -77,5 +78,6 @@ def _of_each(rows: TimesTaughtQuerySet, number: Count | Sum) -> Coalesce:
     return Coalesce(Subquery(of_one, output_field=IntegerField()), Value(0))
 
 
-def _shared(routine: Routine) -> tuple[datetime, int] | None:
-    return (routine.shared_at, routine.pk) if routine.shared_at else None
+def _moment(routine: Routine, since: str) -> tuple[datetime, int] | None:
+    moment = getattr(routine, since)
+    return (moment, routine.pk) if moment else None

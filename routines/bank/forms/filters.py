@@ -148,7 +148,7 @@ class BankFilter:
 
     @property
     def words(self) -> list[Asked]:
-        return asked_for(self.text)[:MOST_WORDS_LOOKED_FOR]
+        return words_looked_for(self.text)
 
     def query(self, **changes: str | int) -> str:
         """The query string of this filter with some parts changed; empty parts are left out."""
@@ -197,6 +197,11 @@ class BankFilter:
 
     def sort_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+
+
+def words_looked_for(asked: str) -> list[Asked]:
+    """Of what was typed, what is looked for."""
+    return asked_for(asked[:LONGEST_LOOKED_FOR])[:MOST_WORDS_LOOKED_FOR]
 
 
 def left_out(asked: str) -> str:
