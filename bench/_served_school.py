@@ -18,8 +18,9 @@ HERE = Path(__file__).resolve().parent.parent
 
 
 @contextmanager
-def served_school(*prepared: str, server: str) -> Iterator[tuple[int, dict[str, Any]]]:
-    """The port, and what the server tells of the school that it prepares from these words.
+def served_school(*prepared: str, server: str, database: str = "") -> Iterator[tuple[int, dict[str, Any]]]:
+    """The port, and what the server tells of the school that it prepares from these words. database: an empty one of
+    PostgreSQL by its address, else SQLite.
 
     Raises: SystemExit where it does not start.
     """
@@ -28,12 +29,12 @@ def served_school(*prepared: str, server: str) -> Iterator[tuple[int, dict[str, 
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
         free.close()
-        environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": ""}
+        environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": database}
         made = subprocess.run(  # noqa: S603 - our own module
-            [*command, "prepare", *prepared], cwd=HERE, env=environment, capture_output=True, text=True, check=False
+            [*command, "prepare", *prepared], cwd=HERE, env=environment, stdout=subprocess.PIPE, text=True, check=False
         )
         if made.returncode:
-            raise SystemExit(made.stderr)
+            raise SystemExit("The school could not be prepared.")
         serving = subprocess.Popen(  # noqa: S603
             [*command, "serve", str(port)], cwd=HERE, env=environment, stderr=subprocess.DEVNULL
         )

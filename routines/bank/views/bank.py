@@ -31,12 +31,12 @@ def bank(request: SignedInRequest) -> HttpResponse:
     wanted = BankFilter.read(request.GET, grades)
     year = SchoolYear.objects.on(timezone.localdate())
     in_bank = Routine.objects.in_bank()
+    prefetch_related_objects([request.user], "class_groups")
     order = wanted.order(in_bank, request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
     total = HowMany.of(in_bank)
     found = HowMany.of(wanted.apply(in_bank, request.user, year)) if wanted.how_many_on() else total
-    prefetch_related_objects([request.user], "class_groups")
     tell_times_taught(shown, request.user, year)
     context = {
         "section": "bank",
