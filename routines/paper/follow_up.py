@@ -10,6 +10,7 @@ from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Audience, Grid
 from routines.counting.audience import band_of
+from routines.counting.written_units import in_both_units
 from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
@@ -144,7 +145,7 @@ def _answer_rows(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> 
 
 def _cell_row(subject: Subject, letter: str, asked: Asked) -> dict[str, Any]:
     return {
-        "answer": subject.say.tell("cell_answer", letter=letter, text=subject.text(asked.n)),
+        "answer": subject.say.tell("cell_answer", letter=letter, text=subject.in_both(asked.n)),
         "why": [subject.pattern_words(asked.pattern, part) for part in ("statement", "because")],
     }
 
@@ -159,7 +160,12 @@ def _probe_row(subject: Subject, letter: str, probe: SpokenProbe) -> dict[str, A
         return say.each(lambda language: str(told[language].routes[i]))
 
     return {
-        "answer": say.tell("yes_at" if place.appears else "no_not", letter=letter, value=probe.text, **facts),
+        "answer": say.tell(
+            "yes_at" if place.appears else "no_not",
+            letter=letter,
+            value=in_both_units(subject.grid.count, probe.value),
+            **facts,
+        ),
         "why": [say.each(lambda language: told[language].reason), *map(route, range(min(ROUTES, len(place.routes))))],
     }
 

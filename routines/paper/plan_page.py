@@ -114,7 +114,7 @@ def stop_row(subject: Subject, number: int, stop: Stop) -> dict[str, Any]:
         "number": number,
         "stop": stop,
         "place": subject.say.tell(
-            "after_last" if last else "after", text=subject.text(stop.after), nth=subject.nth(stop.after)
+            "after_last" if last else "after", text=subject.in_both(stop.after), nth=subject.nth(stop.after)
         ),
         "times": stop_times(subject, stop),
     }
@@ -136,7 +136,7 @@ def time_words(seconds: int) -> str:
 
 
 def _heard_as(subject: Subject, n: int) -> SafeString | str:
-    return subject.say.tell("heard_as", text=subject.text(n), nth=subject.nth(n)) if n else ""
+    return subject.say.tell("heard_as", text=subject.in_both(n), nth=subject.nth(n)) if n else ""
 
 
 def _next_rows(subject: Subject) -> Iterable[dict[str, Any]]:

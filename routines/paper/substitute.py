@@ -84,7 +84,7 @@ def _slips(subject: Subject) -> Iterable[dict[str, Any]]:
     planned = [(answer.n, answer.words, answer.reply) for answer in subject.plan.expected if answer.sort == "slip"]
     foreseen = likely_slips(subject.grid, audience=subject.shown.audience)[:SLIPS_FORESEEN] if not planned else []
     for n, heard, reply in planned or [(slip.n, slip.heard, slip.reply) for slip in foreseen]:
-        instead = subject.say.tell("instead_of", text=subject.text(n)) if n else ""
+        instead = subject.say.tell("instead_of", text=subject.in_both(n)) if n else ""
         yield {"n": n, "heard": heard, "reply": reply, "instead": instead}
 
 
@@ -148,13 +148,13 @@ def _steps(subject: Subject) -> Iterable[dict[str, Any]]:
 def _count_on(subject: Subject, counted: int, to: int) -> SafeString:
     """From the count after the last one said."""
     if to == counted + 1:
-        return subject.say.tell("count_one", text=subject.text(to))
-    return subject.say.tell("count_on", first=subject.text(counted + 1), last=subject.text(to))
+        return subject.say.tell("count_one", text=subject.in_both(to))
+    return subject.say.tell("count_on", first=subject.text(counted + 1), last=subject.in_both(to))
 
 
 def _count_to_stop(subject: Subject, counted: int, stop: int) -> SafeString:
     if stop <= counted:
-        return subject.say.tell("stop_ask", text=subject.text(stop))
+        return subject.say.tell("stop_ask", text=subject.in_both(stop))
     return format_html("{} {}", _count_on(subject, counted, stop), subject.say["then_ask"])
 
 

@@ -149,4 +149,7 @@ def test_it_is_one_sheet(language, owner, printed):
     ]
     assert len(fullest) == 3
     for plan in (*fullest, FULL):
-        assert len(printed(make_routine(owner, plan=plan.changed(grade="2")), "substitute", language=language).pdf.pages) == 1, plan.title
+        assert (
+            len(printed(make_routine(owner, plan=plan.changed(grade="2")), "substitute", language=language).pdf.pages)
+            == 1
+        ), plan.title
