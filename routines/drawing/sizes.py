@@ -11,7 +11,8 @@ class Size:
     smallest and tallest (few rows may stand taller). room: the width and height the grid should keep within.
     air, tight: white beside the widest numeral, wished for and least, of the numeral. cut: leave the last lines away
     rather than grow over the room. sketched: light one pattern of each kind at most, by an example where it covers much.
-    even: every grid of one count is drawn to one scale, whatever its line length. flag_words: a flag says until when. thickest: of a lit outline and thread.
+    even: every grid of one count is drawn to one scale, whatever its line length. flag_words: a flag says until when.
+    thickest: of a lit outline and thread.
     """
 
     name: str

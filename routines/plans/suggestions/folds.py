@@ -16,32 +16,38 @@ LENGTHS = range(2, 13)
 class OtherFold:
     """A tile of the strip. `lit`: the chosen patterns as they look in this fold; empty where they are not to be seen.
 
-    `is_mine`: the fold that the plan has; the sentences of all others say what is otherwise there.
+    `against`: the line length that the sentence compares with, the plan's own; None in the plan's own fold.
     """
 
     grid: Grid
     lit: tuple[SpokenPattern, ...]
     sentence: str
     take: str
-    is_mine: bool = False
+    against: int | None
+
+    @property
+    def is_mine(self) -> bool:
+        return self.against is None
 
 
 def other_folds(grid: Grid, chosen: Iterable[Claim], audience: Audience) -> list[OtherFold]:
     """Every line length from 2 to 12 and the plan's own, filled as this one is, each against the plan's own."""
     wanted = list(chosen)
     lengths = sorted({*(length for length in LENGTHS if length <= grid.count.terms), grid.line_length})
-    return [_mine(grid, wanted, audience) if n == grid.line_length else _tile(grid, n, wanted, audience) for n in lengths]
+    return [
+        _mine(grid, wanted, audience) if n == grid.line_length else _tile(grid, n, wanted, audience) for n in lengths
+    ]
 
 
 def _mine(grid: Grid, wanted: list[Claim], audience: Audience) -> OtherFold:
     (report,) = compare_folds(grid.count, (grid.line_length,), (grid.fill,), audience)
-    return OtherFold(grid, _lit(wanted, report), report.sentence, take_fold(grid), is_mine=True)
+    return OtherFold(grid, _lit(wanted, report), report.sentence, take_fold(grid), report.before)
 
 
 def _tile(mine: Grid, length: int, wanted: list[Claim], audience: Audience) -> OtherFold:
     """Another line length, as if the plan's own were the fold before it."""
     _before, report = compare_folds(mine.count, (mine.line_length, length), (mine.fill,), audience)
-    return OtherFold(report.grid, _lit(wanted, report), report.sentence, take_fold(report.grid))
+    return OtherFold(report.grid, _lit(wanted, report), report.sentence, take_fold(report.grid), report.before)
 
 
 def _lit(wanted: Iterable[Claim], report: SpokenFold) -> tuple[SpokenPattern, ...]:
