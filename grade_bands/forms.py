@@ -9,7 +9,7 @@ from django.core.exceptions import ValidationError
 from django.utils.translation import gettext, ngettext
 from django.utils.translation import gettext_lazy as _
 
-from accounts.forms import LANGUAGES
+from accounts.languages import LANGUAGES
 from accounts.model_forms import ModelForm
 from accounts.models import SetUpTries, User
 from accounts.offered import offer_rows
@@ -147,7 +147,7 @@ class SchoolYearForm(ModelForm[SchoolYear]):
 class ClassGroupForm(ModelForm[ClassGroup]):
     languages = forms.MultipleChoiceField(
         label=_("Languages of mathematics"),
-        choices=LANGUAGES,
+        choices=LANGUAGES.items(),
         initial=["en"],
         widget=forms.CheckboxSelectMultiple,
         error_messages={"required": _("Choose at least one language.")},

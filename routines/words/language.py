@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from routines.counting.grid import Fill
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 
 from .numbers import series
 

@@ -9,9 +9,9 @@ from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Parsed, Ringed, keep_over
 from .names import Kind
-from .number_words import JOINTS
 from .numerals import read_numeral, split_sign, tidy
 from .piece import Piece
+from .said import SAID
 
 _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10))
 
@@ -84,7 +84,7 @@ class FractionNumber(NumberKind):
             if self.style.wholes == "fraction":
                 return said
             whole = say_fraction(value, 1, mixed=True, language=language)
-            return JOINTS[language].or_as_well.format(said, whole)
+            return SAID[language].joints.or_as_well.format(said, whole)
         if value.denominator == 1:
             return say_fraction(value, 1, mixed=True, language=language)
         return say_fraction(value, self._over(value), mixed=self.style.shape == "mixed", language=language)

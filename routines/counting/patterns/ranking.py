@@ -17,12 +17,10 @@ from ..claims import (
     HowManyClaim,
     LandmarksClaim,
     NeighbourClaim,
-    OppositesClaim,
     PlaceClaim,
     RemainderClaim,
     StepClaim,
     SumsClaim,
-    TableClaim,
     stated,
 )
 from ..count import Count
@@ -33,15 +31,6 @@ from .friendly import Friendliness, friendliness, never_hidden
 
 Key = tuple[int, int, int, Friendliness, int, int]
 
-_CLASSES: dict[type[Claim], int] = {
-    StepClaim: 0,
-    DigitRunClaim: 7,
-    HowManyClaim: 8,
-    DigitSumClaim: 9,
-    TableClaim: 10,
-    SumsClaim: 12,
-    OppositesClaim: 13,
-}
 _PARTS = 10
 _NO_PLACE = _PARTS + 1
 _NO_MULTIPLE = (0, Fraction(0))
@@ -147,7 +136,7 @@ def _class(claim: Claim, grid: Grid) -> int:
             return 14 if claim.lie == "scattered" else 3
         case DigitClaim() | RemainderClaim():
             return min(3 + (claim.block_length or 1), 6)
-    return _CLASSES[type(claim)]
+    return claim.noticed
 
 
 def _place(claim: Claim, count: Count) -> int:

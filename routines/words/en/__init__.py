@@ -1,6 +1,6 @@
 """English."""
 
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun

@@ -7,7 +7,7 @@ it ("hay", "llegar a").
 import re
 from dataclasses import replace
 
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun
