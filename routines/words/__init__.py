@@ -29,6 +29,7 @@ from .standards import SpokenFit, suggest_standards
 from .stops import SpokenStop, suggest_stops
 from .stories import NamedLandmarks, proposed_landmarks
 from .variations import SpokenVariation, next_counts
+from .worth_teaching import SpokenWorth, counts_worth_teaching
 
 __all__ = [
     "LANGUAGES",
@@ -47,10 +48,12 @@ __all__ = [
     "SpokenStop",
     "SpokenVariation",
     "SpokenVerdict",
+    "SpokenWorth",
     "Words",
     "check",
     "classify",
     "compare_folds",
+    "counts_worth_teaching",
     "describe",
     "ended_runs",
     "explain_cells",

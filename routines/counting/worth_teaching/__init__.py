@@ -49,9 +49,9 @@ _KINDS_NAMED: dict[str, tuple[str, ...]] = {
     "duration": ("elapsed",),
     "time": ("clock", "elapsed"),
 }
+_FEATURES_OF_AREA = {"integers": ("fit=direct; kind=integer; cross=0",)}
 _KINDS_OF_AREA = {
     "whole": ("whole",),
-    "integers": ("integer",),
     "decimals": ("decimal",),
     "fractions": ("fraction",),
     "measurement": ("length", "mass", "capacity"),
@@ -103,7 +103,8 @@ def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
     >>> len(found.counts) >= SHOWN_AT_ONCE
     True
     """
-    grounds: list[Features | None] = [read_features(text) for text in wanted.features] or [None]
+    features = wanted.features or _FEATURES_OF_AREA.get(wanted.area, ())
+    grounds: list[Features | None] = [read_features(text) for text in features] or [None]
     single = [ground for ground in grounds if ground is None or not takes_two_counts(ground)]
     if not single or wanted.area == RATIOS:
         return Worthwhile((), TWO_COUNTS, 0)

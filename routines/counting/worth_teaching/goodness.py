@@ -36,6 +36,7 @@ IN_ONE_LINE, DOWN_A_DIAGONAL, WHOLE_LINES = 12, 10, 9
 NEAR_MISSES = {"ends alike": 6, "alike": 6, "every multiple": 5, "multiple": 5, "odd": 4, "even": 4, "every": 3}
 A_NUMBER_THAT_COMES = 2
 WAYS_TO_SEE_IT = 3
+EASILY_LISTED = 6
 LINES_OF_THE_YOUNGEST = (5, 10)
 SELDOM, OFTEN = 2, 4
 # What is foreseen past the end of the view is so near: within half the counts again (EXACT 29).
@@ -86,6 +87,7 @@ def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
     crossing, passing = crossing_of(grid, sort), _passing(grid, found, level)
     others = _crossing_points(crossing, grid) + _asking_points(ask, grid) - _unusual(grid, sort)
     others += 2 * (level <= YOUNGEST and grid.line_length in LINES_OF_THE_YOUNGEST)
+    others += 3 * (grid.terms % grid.line_length == 0)
     pattern, upto, more = passing or (None, grid.terms, 0)
     best = sorted(kept, key=itemgetter(0), reverse=True)[:WAYS_TO_SEE_IT]
     return tuple(Goodness(lasting, pattern, upto, crossing, ask, points + more + others) for points, lasting in best)
@@ -107,13 +109,14 @@ def _kept_points(claim: Claim, grid: Grid, level: int) -> int:
         case DigitClaim(along=along):
             length = claim.block_length or 0
             if along == across_fill:
-                return {1: 9, 2: 7}.get(length, 0)
+                return {1: 9, 2: 3 if level <= YOUNGEST else 7}.get(length, 0)
             return 4 if along == "count" and length == 1 else 5 if along == "count" and length <= 5 else 0
         case RemainderClaim(modulus=modulus, along=along):
             if modulus != never_hidden(grid.count) or (modulus == 1 and claim.block_length == 1 and along == "count"):
                 return 0
             stays = claim.block_length == 1 and along == across_fill
-            return (4 if level <= YOUNGEST else 8) if stays else 3 if along == "count" else 0
+            plain = level > YOUNGEST and grid.line_length <= EASILY_LISTED
+            return (8 if plain else 4) if stays else 3 if along == "count" else 0
         case HowManyClaim(block=block):
             return 6 if _is_a_unit(claim.multiple, grid) and block and max(block) > 1 and len(block) <= 3 else 0
         case TableClaim():

@@ -107,7 +107,7 @@ def below_zero(level: int) -> tuple[Sort, ...]:
 
 # By level from kindergarten on; the last line stands for all that follow.
 _WHOLE_STEPS = (
-    "10 1 5 2",
+    "10 1 5",
     "10 1 5 2",
     "10 5 100 2 25 20 50 3 4 1",
     "4 6 3 8 5 9 7 25 15 50 20 11 12 2 10 100 30 40",

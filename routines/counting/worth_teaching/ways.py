@@ -57,7 +57,7 @@ class Way:
         """Whether a standard allows this step and direction, wherever the count starts."""
         if self.features is None:
             return True
-        count = self._count(self.sort.origin, 2, style, abs(self.step))
+        count = self.counted(self.sort.origin, 2, style, abs(self.step))
         asked = [one for key in ("kind", "step") for one in self.features.with_key(key) if one.only_if is None]
         up = {"up": True, "down": False}
         directions = (up.get(one.value, self.step > 0) for one in self.features.with_key("direction"))
@@ -74,11 +74,11 @@ class Way:
             terms = self._terms(starts[start], length)
             if terms and (starts[start], length, fill) not in made:
                 made.add((starts[start], length, fill))
-                count = self._count(starts[start], terms, style, self.step)
+                count = self.counted(starts[start], terms, style, self.step)
                 if count is not None and self._serves(count):
                     yield Grid(count, length, fill)
 
-    def _count(self, start: Fraction, terms: int, style: Style, step: Fraction) -> Count | None:
+    def counted(self, start: Fraction, terms: int, style: Style, step: Fraction) -> Count | None:
         """The count that a teacher gets who types this start and step; None where there can be none."""
         size = self.sort.written(abs(step))
         by = size if step > 0 else f"-{size}" if isinstance(size, str) else -size
@@ -164,7 +164,7 @@ class Way:
     def _marks(self) -> list[Fraction]:
         """The landmarks within the limits that are worth crossing, and the next of each."""
         low = max(self._low, Fraction(0))
-        near = [mark for mark in self.sort.crossed if mark > abs(self.step)] or self.sort.crossed
+        near = sorted(mark for mark in self.sort.crossed if mark > 2 * abs(self.step)) or self.sort.crossed
         ahead = [(low // mark + 1 + on) * mark for on in (0, 1) for mark in near]
         zero = [Fraction(0)] if self.sort.goes_below_zero else []
         return zero + [mark for mark in ahead if mark <= self._high]
