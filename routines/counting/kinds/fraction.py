@@ -65,12 +65,14 @@ class FractionNumber(NumberKind):
         return write_fraction(size, self._over(size), self.style, wholes="number")
 
     def parts(self, value: Fraction) -> dict[str, int]:
-        # "3/3 = 1" shows the whole twice; its parts are those of the fraction.
-        return {piece.part: int(piece.text) for piece in self._plain_pieces(value) if piece.part}
-
-    def _plain_pieces(self, value: Fraction) -> tuple[Piece, ...]:
-        wholes = "fraction" if self.style.wholes == "both" else self.style.wholes
-        return write_fraction(value, self._over(value), self.style, wholes=wholes, thousands="")
+        # As `write_fraction` writes them. "3/3 = 1" shows the whole twice; its parts are those of the fraction.
+        over = self._over(value)
+        top = abs(value.numerator) * (over // value.denominator)
+        if over == 1 or (top % over == 0 and self.style.wholes == "number"):
+            return {"whole": top // over}
+        if self.style.shape == "top-heavy" or top < over or top % over == 0:
+            return {"top": top, "bottom": over}
+        return {"whole": top // over, "top": top % over, "bottom": over}
 
     def words(self, value: Fraction, language: str) -> str:
         saying = self.style.saying

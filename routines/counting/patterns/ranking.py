@@ -28,6 +28,7 @@ from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from .friendly import Friendliness, friendliness, never_hidden
+from .readings import written_parts
 
 Key = tuple[int, int, int, Friendliness, int, int]
 
@@ -113,6 +114,9 @@ def _unwritten(count: Count, terms: int, place: int | None, part: str | None) ->
     if count.kind == Kind.WHOLE and part is None:
         bound, scaled, step = 10 ** (place or 0), count.scaled_start, count.scaled_step
         return 0 if not place else sum([abs(scaled + n * step) < bound for n in range(terms)])
+    if count.kind == Kind.FRACTION and part is not None and count.style.wholes != "both":
+        written = written_parts(count)  # read already; a fraction's parts are all that it writes, but for "3/3 = 1"
+        return sum([part not in written.of(n) for n in range(1, terms + 1)])
     return sum([count.span(n, place=place, part=part) is None for n in range(1, terms + 1)])
 
 
