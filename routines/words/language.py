@@ -152,6 +152,7 @@ class Language(ABC):
     next_counts: NextCounts
     folds: Folds
     standards: Mapping[str, str]
+    worth_teaching: Mapping[str, str]
     answers: Mapping[str, tuple[str, ...]]
     asked_back: Mapping[str, tuple[str, ...]]
     paper: Mapping[str, str]
