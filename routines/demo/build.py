@@ -15,9 +15,11 @@ from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.notation import DemoPlan
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
+from routines.demo.team import PLANNED
 from routines.lessons.recording import keep_events, record_paper_lesson, save_reflection, start_lesson
-from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
+from routines.models import Lesson, Planned, Routine, RoutineNote, RoutineVersion
 from routines.plans.actions import save_version, start_routine
+from routines.team.school_days import monday_now
 
 
 @transaction.atomic
@@ -37,6 +39,13 @@ def make_demo_school(*, today: date, load_standards: Callable[[], object], told:
     told(f"{len(LESSONS) + len(BOARD_LESSONS)} lessons, {len(BOARD_LESSONS)} of them on the board")
     for key, name, text in NOTES:
         RoutineNote.objects.create(routine=routines[key], by=people[name], text=text)
+    for planned in PLANNED:
+        Planned.objects.create(
+            routine=routines[planned.routine],
+            class_group=classes[planned.class_name],
+            on=monday_now(today) + timedelta(weeks=planned.week, days=planned.weekday),
+            by=people[planned.teacher],
+        )
 
 
 def _make_routines(people: dict[str, User], first_day: date) -> dict[str, Routine]:
