@@ -35,3 +35,46 @@ PLANNED: tuple[DemoPlanned, ...] = (
     DemoPlanned("ferries-every-forty", "adeyemi", "3 Ferry", 1, 0),
     DemoPlanned("crates-of-twelve", "mori", "4 Quay", 1, 2),
 )
+
+
+@dataclass(frozen=True, slots=True)
+class DemoSuggestion:
+    """To a teacher ("adeyemi"), the team of a grade ("grade 5") or of a band ("team K-1"). days: until when, from today."""
+
+    routine: str
+    by: str
+    to: str
+    why: str
+    days: int = 0
+    taken_by: str = ""
+
+
+SUGGESTIONS: tuple[DemoSuggestion, ...] = (
+    DemoSuggestion(
+        "shelves",
+        "calloway",
+        "grade 5",
+        "Nothing of measurement yet in grade 5. The inches drop by two under each foot: start it at 2 ft and ask why.",
+        days=16,
+    ),
+    DemoSuggestion(
+        "fives-off-the-five",
+        "calloway",
+        "adeyemi",
+        "Yours saw the tens stay. Here the ones take turns, 3 and 8: what makes the difference?",
+        days=9,
+    ),
+    DemoSuggestion(
+        "twos-in-fives",
+        "calloway",
+        "team K-1",
+        "Each row ends with a ten, and even the youngest can hear it.",
+        taken_by="okeefe",
+    ),
+    DemoSuggestion(
+        "thirds-with-wholes",
+        "lindqvist",
+        "mori",
+        "Before your three fourths: every third count is a whole, and they say so themselves.",
+    ),
+)

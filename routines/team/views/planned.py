@@ -13,10 +13,12 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
+from accounts.typed_numbers import typed_id
 from routines.models import Planned, Routine
 from routines.team import planning
 from routines.team.forms.planned import PlannedForm
 from routines.team.small_counts import small_counts
+from routines.team.suggesting import take
 
 
 def week_of(planned: Planned, **more: str) -> str:
@@ -26,14 +28,17 @@ def week_of(planned: Planned, **more: str) -> str:
 
 @require_http_methods(["GET", "POST"])
 def put_in(request: SignedInRequest, pk: int) -> HttpResponse:
-    """Plan a count for a class of one's own and a day."""
+    """Plan a count for a class of one's own and a day. `suggestion` is the one that is taken by that, if any."""
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     sent = request.POST if request.method == "POST" else None
+    suggestion = typed_id((request.POST if sent else request.GET).get("suggestion", ""))
     form = PlannedForm(sent, user=request.user, routine=routine, today=timezone.localdate())
 
     def make() -> str:
         group, on = form.cleaned_data["class_group"], form.cleaned_data["on"]
         planned, new = planning.put_in_the_week(routine=routine, class_group=group, on=on, by=request.user)
+        if suggestion:
+            take(suggestion=suggestion, routine=routine, by=request.user)
         said = {"title": routine.title, "class": group.name, "day": date_format(on, "l, j F")}
         if new:
             messages.success(request, _("“%(title)s” is in the week: %(class)s, %(day)s.") % said)
@@ -52,6 +57,7 @@ def put_in(request: SignedInRequest, pk: int) -> HttpResponse:
         "routine": routine,
         "count": said.count if said else "",
         "picture": said.picture if said else "",
+        "suggestion": suggestion,
         "form": form,
     }
     return render(request, "team/put_in_the_week.html", context, status=422 if form.errors else 200)
