@@ -54,7 +54,7 @@ SUGGESTIONS: tuple[DemoSuggestion, ...] = (
         "shelves",
         "calloway",
         "grade 5",
-        "Nothing of measurement yet in grade 5. The inches drop by two under each foot: start it at 2 ft and ask why.",
+        "No measurement was taught in grade 5 yet. The inches drop by two under each foot: start it at 2 ft and ask why.",
         days=16,
     ),
     DemoSuggestion(

@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from routines.team.views import planned, suggestions, week
+from routines.team.views import notes, planned, suggestions, week
 
 urlpatterns = [
     path("week/", week.week, name="week"),
@@ -12,6 +12,8 @@ urlpatterns = [
     path("routines/<int:pk>/week/", planned.put_in, name="planned_new"),
     path("routines/<int:pk>/suggest/", suggestions.suggest_count, name="suggest"),
     path("coverage/<int:grade>/<slug:area>/suggest/", suggestions.suggest_for_gap, name="suggest_for_gap"),
+    path("notes/<int:pk>/", notes.change, name="note_change"),
+    path("notes/<int:pk>/remove/", notes.remove, name="note_remove"),
     path("suggestions/", suggestions.suggestions, name="suggestions"),
     path("suggestions/<int:pk>/answer/", suggestions.answer, name="suggestion_answer"),
     path("suggestions/<int:pk>/withdraw/", suggestions.withdraw, name="suggestion_withdraw"),

@@ -118,6 +118,7 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
     planned = Planned.objects.create(routine=routine, class_group=group, on=timezone.localdate(), by=owner)
     suggestion = Suggestion.objects.create(routine=routine, by=whole_school["coach"], to_teacher=owner, why="Try it.")
     sent = Suggestion.objects.create(routine=routine, by=owner, to_band=group.grade.band, why="For all of us.")
+    note = routine.notes.create(by=owner, text="The gap helped.")
     link = invite(by=administrator, display_name="New Nour", role="teacher")
     reset = offer_new_passphrase(by=administrator, person=whole_school["teammate"])
     return {
@@ -132,6 +133,7 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
         "pair/ code": ["123456"],
         "booklet/ key": [booklet.key],
         "import/ key": [file.key],
+        "notes/ pk": [note.pk],
         "week/ pk": [planned.pk],
         "suggestions/ pk": [suggestion.pk, sent.pk],
         "coverage/ grade": [group.grade_id],
