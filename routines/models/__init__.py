@@ -10,7 +10,7 @@ from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .search_word import SearchWord
-from .suggestion import Suggestion
+from .suggestion import Suggestion, SuggestionAnswer
 from .taught import TaughtInYear, TaughtOn, TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
@@ -32,6 +32,7 @@ __all__ = [
     "RoutineVersion",
     "SearchWord",
     "Suggestion",
+    "SuggestionAnswer",
     "TargetOutcome",
     "TaughtInYear",
     "TaughtOn",

@@ -21,6 +21,7 @@ from routines.bank.paging import read_page
 from routines.bank.views.mine import own_plans
 from routines.jobs.queue import QueueFull
 from routines.models import Job, JobFile, Routine
+from routines.models.facts import LANGUAGES
 from routines.models.routine import RoutineQuerySet
 from routines.paper.booklet import AT_MOST
 from routines.paper.booklet_jobs import booklet_of, drop_booklet, find_booklet, start_booklet
@@ -76,6 +77,7 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
         "page": page,
         "at_most": AT_MOST,
         "form": form,
+        "languages": LANGUAGES.items(),
         "before": booklet_of(request.user),
         "title": request.POST["title"] if "title" in request.POST else _title(wanted, mine),
         "contents": [
