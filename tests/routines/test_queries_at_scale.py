@@ -39,7 +39,7 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
     grade = Grade.objects.filter(class_groups__teachers=teacher).first()
     searches = (
         "q=golden",
-        "q=golden+kites",
+        "q=from+each",
         "q=from+7&sort=title",
         "q=1,000",
         "grade=2&area=money",
