@@ -5,14 +5,14 @@ from typing import Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
+from django.db.models import Case, Exists, F, OuterRef, Q, Subquery, Value, When
 from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup, SchoolYear
+from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models.plan_document import Plan
 
 from .lesson import Lesson, LessonQuerySet
@@ -66,6 +66,13 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def for_grades(self, names: Iterable[str]) -> Self:
         return self.filter(grade__name__in=names)
+
+    def with_nearness_to(self, names: Iterable[str]) -> Self:
+        """Adds `nearness`: 0 for these grades, 1 for others of their bands, 2 for all else."""
+        own = list(names)
+        bands = Grade.objects.filter(name__in=own).values("band")
+        near = [When(grade__name__in=own, then=Value(0)), When(grade__band__in=bands, then=Value(1))]
+        return self.annotate(nearness=Case(*near, default=Value(2), output_field=models.IntegerField()))
 
     def for_areas(self, areas: Iterable[str]) -> Self:
         return self.filter(area__in=areas)

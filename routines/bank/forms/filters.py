@@ -1,7 +1,7 @@
 """The bank's filters: the query string is the state, so Back, reload and a bookmark restore it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from django.http import QueryDict
@@ -41,7 +41,12 @@ KINDS = {
     Kind.CLOCK: _("clock"),
     Kind.ELAPSED: _("elapsed"),
 }
-SORTS = {"newest": _("Newest first"), "taught": _("Most taught this year first"), "title": _("By title")}
+SORTS = {
+    "own": _("My grades first"),
+    "newest": _("Newest first"),
+    "taught": _("Most taught this year first"),
+    "title": _("By title"),
+}
 LONGEST_LOOKED_FOR = 100
 
 
@@ -72,9 +77,12 @@ class BankFilter:
     standard: str = ""
     sort: str = "newest"
     left_out: str = ""
+    own_grades: tuple[str, ...] = ()
 
     @classmethod
-    def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
+    def read(cls, query: QueryDict, grades: list[Grade], own_grades: tuple[str, ...] = ()) -> Self:
+        """own_grades: those of the reader; their counts come first where neither grade nor order was chosen."""
+
         def chosen(name: str, offered: Iterable[str]) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
@@ -93,7 +101,8 @@ class BankFilter:
             whose=next(iter(chosen("whose", WHOSE)), ""),
             owner=typed_id(query.get("owner", "")) or None,
             standard=query.get("standard", "").strip()[:60],
-            sort=next(iter(chosen("sort", SORTS)), "newest"),
+            sort=next(iter(chosen("sort", SORTS)), "own" if own_grades else "newest"),
+            own_grades=own_grades,
         )
 
     def how_many_on(self) -> int:
@@ -131,8 +140,24 @@ class BankFilter:
             routines = routines.filter(standards__code=self.standard)
         if self.sort == "taught":
             routines = routines.with_teaching_for(user, year)
-        order = {"newest": ("-shared_at",), "taught": ("-times_taught", "-shared_at"), "title": ("title",)}[self.sort]
+        if self.own_come_first:
+            routines = routines.with_nearness_to(self.own_grades)
+        order = {
+            "own": ("nearness", "-shared_at") if self.own_come_first else ("-shared_at",),
+            "newest": ("-shared_at",),
+            "taught": ("-times_taught", "-shared_at"),
+            "title": ("title",),
+        }[self.sort]
         return routines.order_by(*order, "-pk")
+
+    @property
+    def own_come_first(self) -> bool:
+        """Whether the reader's grades stand before others: not where she chose grades."""
+        return self.sort == "own" and bool(self.own_grades) and not self.grades
+
+    @property
+    def without_grades(self) -> Self:
+        return replace(self, grades=())
 
     def query(self, **changes: str | int) -> str:
         """The query string of this filter with some parts changed; empty parts are left out."""
@@ -149,7 +174,7 @@ class BankFilter:
             "whose": self.whose,
             "owner": self.owner or "",
             "standard": self.standard,
-            "sort": self.sort if self.sort != "newest" else "",
+            "sort": self.sort if self.sort != ("own" if self.own_grades else "newest") else "",
             **changes,
         }
         return urlencode({name: value for name, value in parts.items() if value}, doseq=True)
@@ -180,7 +205,8 @@ class BankFilter:
         return [Choice(value, label, value == self.whose) for value, label in WHOSE.items()]
 
     def sort_choices(self) -> list[Choice]:
-        return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+        offered = {name: words for name, words in SORTS.items() if name != "own" or self.own_grades}
+        return [Choice(value, label, value == self.sort) for value, label in offered.items()]
 
 
 def left_out(asked: str) -> str:

@@ -1,6 +1,7 @@
 """The bank: the filter state is the URL, nobody's drafts are in it, and its queries do not grow with the cards."""
 
 import pytest
+from django.urls import reverse
 
 from routines.models.plan_document import CountSection, Fold
 from tests.routines.making import make_lesson, make_routine
@@ -121,6 +122,44 @@ def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
     assert titles(visit(owner).get("/?whose=mine")) == {"Sevens up"}
     assert titles(visit(owner).get("/?whose=team")) == {"Sevens up", "Eights back"}
     assert titles(visit(owner).get("/?whose=everyone")) == {"Sevens up", "Eights back", "Thirds to four"}
+
+
+def test_the_reader_s_own_grades_come_first_then_her_band_and_all_is_one_link_away(
+    owner, other_teacher, grade_three, visit
+):
+    make_routine(owner, title="Sevens up")
+    for title, grade in (("Eights back", "3"), ("Thirds to four", "5")):
+        make_routine(other_teacher, title=title, grade=grade)
+    page = visit(owner).get("/").text
+    places = [
+        page.index(words) for words in ("For your grade 2", "Sevens up", "For other grades", "Eights back", "Thirds")
+    ]
+    assert places == sorted(places)
+    assert "Your grades come first." in page
+    assert 'href="?sort=newest"' in page
+    newest = visit(owner).get("/?sort=newest").text
+    assert newest.index("Eights back") < newest.index("Sevens up")
+    assert "For other grades" not in newest
+    assert "For your grade" not in visit(owner).get("/?grade=2&grade=3").text
+
+
+def test_who_has_no_class_sees_the_newest_first(bank, coach, visit):
+    page = visit(coach).get("/").text
+    assert "come first" not in page
+    assert page.index("Thirds to four") < page.index("Sevens up")
+
+
+def test_planning_a_count_is_in_sight_and_is_the_one_filled_button(bank):
+    page = bank.get("/").text
+    assert page.count("button-main") == 1
+    assert f'<a class="button button-main" href="{reverse("plan_new")}">Plan a count</a>' in page
+
+
+def test_a_grade_without_such_a_count_leads_to_those_of_others(bank):
+    page = bank.get("/?grade=2&area=fractions").text
+    assert "See the 1 of other grades" in page
+    assert 'href="?area=fractions"' in page
+    assert "of other grades" not in bank.get("/?grade=2&area=money").text
 
 
 @pytest.mark.parametrize(
