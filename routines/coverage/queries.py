@@ -1,4 +1,4 @@
-"""What the bank holds and what lessons have touched, by grade and area: one aggregate query each, never by teacher."""
+"""Counts in the bank and lessons taught, by grade and area: one aggregate query each, never by teacher."""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass

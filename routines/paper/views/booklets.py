@@ -20,6 +20,7 @@ from grade_bands.models import Grade, SchoolYear
 from routines.bank.forms.filters import BankFilter
 from routines.jobs.queue import QueueFull
 from routines.models import Job, JobFile, Routine
+from routines.models.facts import LANGUAGES
 from routines.paper.booklet import AT_MOST
 from routines.paper.booklet_jobs import booklet_of, drop_booklet, find_booklet, start_booklet
 from routines.paper.forms.booklets import CONTENTS, BookletForm
@@ -62,6 +63,7 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
         "left_out": page.paginator.count - len(page.object_list),
         "at_most": AT_MOST,
         "form": form,
+        "languages": LANGUAGES.items(),
         "before": booklet_of(request.user),
         "title": request.POST.get("title", "") if form is not None else _title(wanted, mine),
         "contents": [

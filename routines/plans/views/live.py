@@ -28,7 +28,7 @@ from routines.plans.forms.marks import COMMA, POINT, read_posted, turned
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
-from routines.words import SpokenPattern, check
+from routines.words import SpokenPattern, check, title_of
 
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
@@ -206,12 +206,12 @@ class LivePlan:
         return count.text(count.terms)
 
     @cached_property
-    def best_statement(self) -> str:
-        return self.shown.lit[0].pattern.statement if self.shown.lit else ""
-
-    @property
     def proposed_title(self) -> str:
-        return self.form.proposed_title(self.best_statement) if self.grid else ""
+        """What the plan is called where nobody writes a title: its count, and the first thing that the class will say of it."""
+        if not self.grid:
+            return ""
+        patterns = [item.pattern for item in self.shown.patterns]
+        return title_of(self.shown.grid, patterns, self.shown.audience.language)
 
 
 def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:

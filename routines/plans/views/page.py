@@ -90,7 +90,7 @@ def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
             opened.keep(typed)
         context = {**page_context(opened, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
         return render(request, "plans/plan.html", context, status=422)
-    plan = form.plan(LivePlan(form).best_statement)
+    plan = form.plan(LivePlan(form).proposed_title)
     try:
         routine = save_plan(opened, plan, opened.based_on(typed))
     except SavedMeanwhile:
