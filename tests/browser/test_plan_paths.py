@@ -87,7 +87,7 @@ def test_a_taken_suggestion_is_seen_to_arrive_and_a_draft_is_thrown_away_knowing
     expect(mine).to_contain_text("10 in a line")
 
     page.goto("/plans/")
-    page.get_by_role("button", name=re.compile("^Remove: ")).click()
+    page.get_by_role("button", name=re.compile("^Remove")).click()
     expect(page.get_by_text("By 6 from 10, 25 counts, across, 10 in a line")).to_be_visible()
     page.get_by_role("link", name="Keep it").click()
     expect(page.locator("#id_line_length")).to_have_value("10")

@@ -212,7 +212,9 @@ def test_axe_finds_nothing_on_the_plan_page(open_as, owner, width):
     page = open_as(owner, width=width)
     page.goto(f"/routines/{routine.pk}/edit/")
     # On a narrow page one section is open at a time; here all are looked at.
-    page.evaluate("document.querySelectorAll('[data-plan-part]').forEach((part) => part.removeAttribute('data-plan-part'))")
+    page.evaluate(
+        "document.querySelectorAll('[data-plan-part]').forEach((part) => part.removeAttribute('data-plan-part'))"
+    )
     page.evaluate("document.querySelectorAll('#main details').forEach((fold) => { fold.open = true; })")
     page.get_by_role("button", name="Suggest what they may say").click()
     expect(page.locator("#idea-says .say-offered").first).to_be_visible()

@@ -13,9 +13,12 @@ from accounts.models import User
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
+from routines.bank.orders import best_found_first, by_title, most_taught_first, nearest_first, newest_first
+from routines.bank.paging import Order
 from routines.counting import Kind
 from routines.models import Routine
 from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
+from routines.models.searched_words import Asked, asked_for
 
 SHOWS = {
     "landmarks": (_("landmarks line up"), ("landmarks",)),
@@ -101,7 +104,7 @@ class BankFilter:
             whose=next(iter(chosen("whose", WHOSE)), ""),
             owner=typed_id(query.get("owner", "")) or None,
             standard=query.get("standard", "").strip()[:60],
-            sort=next(iter(chosen("sort", SORTS)), "own" if own_grades else "newest"),
+            sort=next(iter(chosen("sort", sorts_for(own_grades))), "own" if own_grades else "newest"),
             own_grades=own_grades,
         )
 
@@ -110,10 +113,8 @@ class BankFilter:
         single = (self.text, self.for_a_while, self.taught, self.whose, self.owner, self.standard)
         return sum(map(len, lists)) + sum(map(bool, single))
 
-    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
-        """The routines asked for, in the order asked for."""
-        if self.text:
-            routines = routines.matching(self.text)
+    def chosen(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
+        """The routines asked for by everything but words."""
         if self.grades:
             routines = routines.for_grades(self.grades)
         if self.areas:
@@ -138,22 +139,32 @@ class BankFilter:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
             routines = routines.filter(standards__code=self.standard)
-        if self.sort == "taught":
-            routines = routines.with_teaching_for(user, year)
+        return routines
+
+    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
+        """The routines asked for."""
+        return self.chosen(routines, user, year).meeting(self.words)
+
+    def order(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
+        """The routines asked for, in the order asked for: where words were looked for, the best found first."""
+        chosen = self.chosen(routines, user, year)
+        if self.sort in ("own", "newest") and self.words:
+            return best_found_first(chosen, self.words)
         if self.own_come_first:
-            routines = routines.with_nearness_to(self.own_grades)
-        order = {
-            "own": ("nearness", "-shared_at") if self.own_come_first else ("-shared_at",),
-            "newest": ("-shared_at",),
-            "taught": ("-times_taught", "-shared_at"),
-            "title": ("title",),
-        }[self.sort]
-        return routines.order_by(*order, "-pk")
+            return nearest_first(chosen, self.own_grades)
+        found = chosen.meeting(self.words)
+        if self.sort == "taught":
+            return most_taught_first(found, user, year)
+        return by_title(found) if self.sort == "title" else newest_first(found)
+
+    @property
+    def words(self) -> list[Asked]:
+        return words_looked_for(self.text)
 
     @property
     def own_come_first(self) -> bool:
-        """Whether the reader's grades stand before others: not where she chose grades."""
-        return self.sort == "own" and bool(self.own_grades) and not self.grades
+        """Whether the reader's grades stand before others: not where she chose grades, or looks for words."""
+        return self.sort == "own" and bool(self.own_grades) and not self.grades and not self.words
 
     @property
     def without_grades(self) -> Self:
@@ -205,8 +216,17 @@ class BankFilter:
         return [Choice(value, label, value == self.whose) for value, label in WHOSE.items()]
 
     def sort_choices(self) -> list[Choice]:
-        offered = {name: words for name, words in SORTS.items() if name != "own" or self.own_grades}
-        return [Choice(value, label, value == self.sort) for value, label in offered.items()]
+        return [Choice(value, label, value == self.sort) for value, label in sorts_for(self.own_grades).items()]
+
+
+def sorts_for(own_grades: tuple[str, ...]) -> dict[str, Translated]:
+    """The orders to choose from: grades of one's own come first only for who has some."""
+    return {name: words for name, words in SORTS.items() if name != "own" or own_grades}
+
+
+def words_looked_for(asked: str) -> list[Asked]:
+    """Of what was typed, what is looked for."""
+    return asked_for(asked[:LONGEST_LOOKED_FOR])[:MOST_WORDS_LOOKED_FOR]
 
 
 def left_out(asked: str) -> str:
@@ -215,4 +235,6 @@ def left_out(asked: str) -> str:
         return gettext("Only the first %(most)s characters were looked for.") % {"most": LONGEST_LOOKED_FOR}
     if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
         return gettext("Only the first %(most)s words were looked for.") % {"most": MOST_WORDS_LOOKED_FOR}
+    if asked and not asked_for(asked):
+        return gettext("“%(asked)s” holds no letter and no number to look for.") % {"asked": asked}
     return ""

@@ -105,7 +105,7 @@ def drop_context(opened: OpenPlan) -> dict[str, Any]:
         "section": "plans",
         "routine": opened.routine,
         "kept_at": opened.draft.kept_at if opened.draft else None,
-        "title": only(fields, "title").strip() or form.proposed_title() or _("A plan just begun"),
+        "title": only(fields, "title").strip() or form.plain_title or _("A plan just begun"),
         "lost": plan_lines(plan, form.level) if plan and not opened.routine else [(c.label, c.after) for c in changes],
         "unread": unread_lines(fields) if plan is None else [],
         "drop_url": opened.url("plan_drop"),

@@ -157,9 +157,9 @@ def test_planning_a_count_is_in_sight_and_is_the_one_filled_button(bank):
 
 def test_a_grade_without_such_a_count_leads_to_those_of_others(bank):
     page = bank.get("/?grade=2&area=fractions").text
-    assert "See the 1 of other grades" in page
+    assert "See 1 of another grade" in page
     assert 'href="?area=fractions"' in page
-    assert "of other grades" not in bank.get("/?grade=2&area=money").text
+    assert "of another grade" not in bank.get("/?grade=2&area=money").text
 
 
 @pytest.mark.parametrize(
