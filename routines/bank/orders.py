@@ -1,6 +1,6 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -8,7 +8,7 @@ from django.db.models import Count, F, IntegerField, OuterRef, Subquery, Sum, Va
 from django.db.models.functions import Coalesce
 
 from accounts.models import User
-from grade_bands.models import Grade, SchoolYear
+from grade_bands.models import SchoolYear
 from routines.bank.paging import Order
 from routines.models import Routine, TimesTaught
 from routines.models.routine import RoutineQuerySet, tell_times_taught
@@ -21,17 +21,13 @@ def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
     return Order((f"-{since}", "-pk"), (routines,), lambda routine: _moment(routine, since))
 
 
-def nearest_first(routines: RoutineQuerySet, own: Sequence[str]) -> Order:
-    """Counts of these grades, then those of the other grades in their bands, then all else; in each part the newest first."""
-    mine = Grade.objects.filter(name__in=own).order_by()
-    banded = Grade.objects.filter(band__in=mine.values("band")).order_by()
-    near = dict.fromkeys(banded.values_list("pk", flat=True), 1) | dict.fromkeys(mine.values_list("pk", flat=True), 0)
-    parts = [[pk for pk, part in near.items() if part == which] for which in (0, 1)]
-    streams = (*(routines.filter(grade__in=part) for part in parts), routines.exclude(grade__in=near))
+def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
+    """Counts of these grades (keys) before all others; in each part the newest first."""
+    streams = (routines.filter(grade__in=own), routines.exclude(grade__in=own))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
-        return (near.get(routine.grade_id, 2), *moment) if moment else None
+        return (0 if routine.grade_id in own else 1, *moment) if moment else None
 
     told = tuple(stream.annotate(part=Value(part)) for part, stream in enumerate(streams))
     return Order(("part", "-shared_at", "-pk"), told, place_of)

@@ -13,7 +13,7 @@ from accounts.models import User
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
-from routines.bank.orders import best_found_first, by_title, most_taught_first, nearest_first, newest_first
+from routines.bank.orders import best_found_first, by_title, most_taught_first, newest_first, own_grades_first
 from routines.bank.paging import Order
 from routines.counting import Kind
 from routines.models import Routine
@@ -80,11 +80,11 @@ class BankFilter:
     standard: str = ""
     sort: str = "newest"
     left_out: str = ""
-    own_grades: tuple[str, ...] = ()
+    own_grades: tuple[int, ...] = ()  # keys
 
     @classmethod
-    def read(cls, query: QueryDict, grades: list[Grade], own_grades: tuple[str, ...] = ()) -> Self:
-        """own_grades: those of the reader; their counts come first where neither grade nor order was chosen."""
+    def read(cls, query: QueryDict, grades: list[Grade], own_grades: tuple[int, ...] = ()) -> Self:
+        """own_grades: the keys of those of the reader; their counts come first where neither grade nor order was chosen."""
 
         def chosen(name: str, offered: Iterable[str]) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
@@ -151,7 +151,7 @@ class BankFilter:
         if self.sort in ("own", "newest") and self.words:
             return best_found_first(chosen, self.words)
         if self.own_come_first:
-            return nearest_first(chosen, self.own_grades)
+            return own_grades_first(chosen, self.own_grades)
         found = chosen.meeting(self.words)
         if self.sort == "taught":
             return most_taught_first(found, user, year)
@@ -219,7 +219,7 @@ class BankFilter:
         return [Choice(value, label, value == self.sort) for value, label in sorts_for(self.own_grades).items()]
 
 
-def sorts_for(own_grades: tuple[str, ...]) -> dict[str, Translated]:
+def sorts_for(own_grades: tuple[int, ...]) -> dict[str, Translated]:
     """The orders to choose from: grades of one's own come first only for who has some."""
     return {name: words for name, words in SORTS.items() if name != "own" or own_grades}
 

@@ -22,6 +22,7 @@ from routines.models import Routine
 from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 24
+AnyCard = Card | UnreadableCard
 
 
 @require_GET
@@ -31,7 +32,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
     prefetch_related_objects([request.user], "class_groups")
     own = own_grades(request.user, grades, year)
-    wanted = BankFilter.read(request.GET, grades, own)
+    wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
     in_bank = Routine.objects.in_bank()
     order = wanted.order(in_bank, request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
@@ -68,19 +69,19 @@ def bank(request: SignedInRequest) -> HttpResponse:
     return render(request, template, context)
 
 
-def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> tuple[str, ...]:
+def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:
     """The grades in which the reader has a class this year."""
     taught = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
-    return tuple(grade.name for grade in grades if grade.pk in taught)
+    return [grade for grade in grades if grade.pk in taught]
 
 
-def by_nearness(
-    cards: list[Card | UnreadableCard], own: tuple[str, ...]
-) -> list[tuple[str, list[Card | UnreadableCard]]]:
+def by_nearness(cards: Sequence[AnyCard], own: list[Grade]) -> list[tuple[str, list[AnyCard]]]:
     """The cards of one's own grades and those of others, each with its heading."""
-    mine = [card for card in cards if card.routine.grade.name in own]
-    others = [card for card in cards if card.routine.grade.name not in own]
-    words = ngettext("For your grade %(grades)s", "For your grades %(grades)s", len(own)) % {"grades": ", ".join(own)}
+    keys = {grade.pk for grade in own}
+    mine = [card for card in cards if card.routine.grade_id in keys]
+    others = [card for card in cards if card.routine.grade_id not in keys]
+    words = ngettext("For your grade %(grades)s", "For your grades %(grades)s", len(own))
+    words %= {"grades": ", ".join(grade.name for grade in own)}
     return [group for group in ((words, mine), (_("For other grades"), others)) if group[1]]
 
 

@@ -13,7 +13,7 @@ pytestmark = pytest.mark.django_db
 
 def test_an_empty_page_asks_where_the_first_will_start(owner, visit):
     page = visit(owner).get(reverse("my_plans")).content.decode()
-    assert "Where will yours start?" in page
+    assert "No plans yet" in page
     assert reverse("plan_new") in page
 
 
