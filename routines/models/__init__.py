@@ -9,7 +9,7 @@ from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
-from .suggestion import Suggestion
+from .suggestion import Suggestion, SuggestionAnswer
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
@@ -29,6 +29,7 @@ __all__ = [
     "RoutinePattern",
     "RoutineVersion",
     "Suggestion",
+    "SuggestionAnswer",
     "TargetOutcome",
     "UnreadablePlan",
     "WorkedOut",

@@ -53,7 +53,7 @@ WORDLESS = (
     "routines.Reflection.outcome",
     *(f"routines.WorkedOut.{name}" for name in ("key", "document", "made_by", "said")),
     "routines.ImportFile.left_out",
-    "routines.Suggestion.answer",
+    "routines.SuggestionAnswer.answer",
 )
 
 ALL = (*OF_ACCOUNTS, *OF_GRADE_BANDS, *COLUMNS)

@@ -35,6 +35,7 @@ SUBJECTS = (
     "next_counts",
     "folds",
     "standards",
+    "worth_teaching",
     "paper",
     "answers",
 )

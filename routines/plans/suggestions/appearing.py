@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from routines.counting import Audience, Grid
 from routines.counting.written_units import in_both_units
+from routines.plans.forms.marks import in_mark
 from routines.words import SpokenLocation, locate
 
 from .sentences import said
@@ -28,8 +29,8 @@ class Appearing:
 
 def look_for(grid: Grid, typed: str, audience: Audience) -> Appearing:
     """Raises CountError on `value` for what is no value of this count's kind."""
-    location = locate(grid, typed, audience)
     count, language = grid.count, audience.language
+    location = locate(grid, in_mark(typed, count.style.decimal_mark, count.kind), audience)
     text = count.text_of(location.value)
     routes = tuple(str(route) for route in location.routes)
     row = {

@@ -17,6 +17,7 @@ from .ringed import COINS, RINGED
 from .rules import RULES
 from .standards import STANDARDS
 from .stops import STOPS
+from .worth_teaching import WORTH_TEACHING
 
 
 class English(Language):
@@ -44,6 +45,7 @@ class English(Language):
     next_counts = NEXT_COUNTS
     folds = FOLDS
     standards = STANDARDS
+    worth_teaching = WORTH_TEACHING
     past, below = "the first past each {amount}", "the first below each {amount}"
     ringed = RINGED
     ringed_coins = COINS
