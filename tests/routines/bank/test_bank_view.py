@@ -90,7 +90,7 @@ def test_no_result_says_what_to_do(bank):
 
 
 def test_an_empty_bank_asks_for_the_first_count(owner, visit):
-    assert "Where will yours start?" in visit(owner).get("/").text
+    assert "The bank is empty" in visit(owner).get("/").text
 
 
 def test_a_card_shows_the_grid_the_count_and_its_patterns(bank):
