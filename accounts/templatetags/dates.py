@@ -20,6 +20,18 @@ def day(value: date | None, language: str = "") -> str:
 
 
 @register.filter
+def full_day(value: date | None) -> str:
+    """ "Thursday, November 5, 2026": a day that is planned or remembered by its weekday."""
+    return format_date(_here(value), "full", locale=_locale()) if value else ""
+
+
+@register.filter
+def weekday(value: date | None) -> str:
+    """ "Thursday"."""
+    return format_date(_here(value), "EEEE", locale=_locale()) if value else ""
+
+
+@register.filter
 def moment(value: datetime | None, school: School | None = None) -> str:
     """ "November 29, 2026, 2:05 PM": a day with its time as the school's clocks show it."""
     return f"{day(value)}, {time_of_day(value, school)}" if value else ""
