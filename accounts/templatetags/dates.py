@@ -43,7 +43,8 @@ def time_of_day(value: datetime | None, school: School | None = None) -> str:
     if not value:
         return ""
     hours = "H:mm" if school is not None and school.clock == 24 else "h:mm a"
-    return format_time(_here(value), hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
+    here = localtime(value) if is_aware(value) else value
+    return format_time(here, hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
 
 
 def _here(value: date) -> date:
