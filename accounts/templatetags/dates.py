@@ -20,6 +20,18 @@ def day(value: date | None, language: str = "") -> str:
 
 
 @register.filter
+def full_day(value: date | None) -> str:
+    """ "Thursday, November 5, 2026": a day that is planned or remembered by its weekday."""
+    return format_date(_here(value), "full", locale=_locale()) if value else ""
+
+
+@register.filter
+def weekday(value: date | None) -> str:
+    """ "Thursday"."""
+    return format_date(_here(value), "EEEE", locale=_locale()) if value else ""
+
+
+@register.filter
 def moment(value: datetime | None, school: School | None = None) -> str:
     """ "November 29, 2026, 2:05 PM": a day with its time as the school's clocks show it."""
     return f"{day(value)}, {time_of_day(value, school)}" if value else ""
@@ -31,7 +43,8 @@ def time_of_day(value: datetime | None, school: School | None = None) -> str:
     if not value:
         return ""
     hours = "H:mm" if school is not None and school.clock == 24 else "h:mm a"
-    return format_time(_here(value), hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
+    here = localtime(value) if is_aware(value) else value
+    return format_time(here, hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
 
 
 def _here(value: date) -> date:
