@@ -37,11 +37,13 @@ DIAGONALS = {
     "left": "to the left|one left|and left|a la izquierda|hacia la izquierda",
 }
 A_CELL = r"(?:row|fila) \d+,? (?:and )?(?:y la )?(?:column|columna) \d+"
+# Where two cells of one line stand in it: read by their rules.
+PLACES_IN_A_LINE = r", (?:in|en las) (?:rows|columns|filas|columnas) \d+ (?:and|y) \d+,|(?:in|en la) (?:row|column|fila|columna) \d+ (?=is |es )"
 
 
 def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> Iterator[str]:
     """Names in a text that are not those of the claim."""
-    text = re.sub(A_CELL, "~", text, flags=re.IGNORECASE)
+    text = re.sub(f"{A_CELL}|{PLACES_IN_A_LINE}", "~", text, flags=re.IGNORECASE)
     named = re.sub(f"{notation.value}|{notation.difference}", "~", text)
     if claim.family in READ_OFF:
         yield from (
