@@ -15,10 +15,10 @@ NAMED = "|".join(
         f"(?:last|first) (?:{SMALL_COINS}) digits?",
         rf"{PLACES}(?: of [^\W\d]+)? digits?",
         rf"(?:{COINS}) digits?",
-        rf"(?:{'|'.join(sorted(LAST_OR_FIRST, reverse=True))}) dígitos?(?: de los (?:{SMALL_COINS}))?",
-        rf"dígitos? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
-        rf"dígitos? de (?:los|las) (?:{COINS})",
-        "digit sums?|sumas? de los dígitos",
+        rf"(?:{'|'.join(sorted(LAST_OR_FIRST, reverse=True))}) cifras?(?: de los (?:{SMALL_COINS}))?",
+        rf"cifras? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
+        rf"cifras? de (?:los|las) (?:{COINS})",
+        "digit sums?|sumas? de las cifras",
         "leftovers?|restos?(?! al)",
         "|".join(sorted((name for names in PARTS.values() for name in names.split("|")), key=len, reverse=True)),
     ]
@@ -38,7 +38,10 @@ DIAGONALS = {
 }
 A_CELL = r"(?:row|fila) \d+,? (?:and )?(?:y la )?(?:column|columna) \d+"
 # Where two cells of one line stand in it: read by their rules.
-PLACES_IN_A_LINE = r", (?:in|en las) (?:rows|columns|filas|columnas) \d+ (?:and|y) \d+,|(?:in|en la) (?:row|column|fila|columna) \d+ (?=is |es )"
+PLACES_IN_A_LINE = (
+    r", (?:in|en las) (?:rows|columns|filas|columnas) \d+ (?:and|y) \d+,"
+    r"|(?:in|en la) (?:row|column|fila|columna) \d+ (?=is |es )"
+)
 
 
 def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> Iterator[str]:
