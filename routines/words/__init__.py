@@ -30,6 +30,7 @@ from .stops import SpokenStop, suggest_stops
 from .stories import NamedLandmarks, proposed_landmarks
 from .titles import title_of, title_of_count
 from .variations import SpokenVariation, next_counts
+from .worth_teaching import SpokenWorth, counts_worth_teaching
 
 __all__ = [
     "LANGUAGES",
@@ -48,10 +49,12 @@ __all__ = [
     "SpokenStop",
     "SpokenVariation",
     "SpokenVerdict",
+    "SpokenWorth",
     "Words",
     "check",
     "classify",
     "compare_folds",
+    "counts_worth_teaching",
     "describe",
     "ended_runs",
     "explain_cells",

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from routines.counting.grid import Fill
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 
 from .numbers import series
 
@@ -152,6 +152,7 @@ class Language(ABC):
     next_counts: NextCounts
     folds: Folds
     standards: Mapping[str, str]
+    worth_teaching: Mapping[str, str]
     answers: Mapping[str, tuple[str, ...]]
     asked_back: Mapping[str, tuple[str, ...]]
     paper: Mapping[str, str]

@@ -17,12 +17,10 @@ from ..claims import (
     HowManyClaim,
     LandmarksClaim,
     NeighbourClaim,
-    OppositesClaim,
     PlaceClaim,
     RemainderClaim,
     StepClaim,
     SumsClaim,
-    TableClaim,
     stated,
 )
 from ..count import Count
@@ -30,18 +28,10 @@ from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from .friendly import Friendliness, friendliness, never_hidden
+from .readings import written_parts
 
 Key = tuple[int, int, int, Friendliness, int, int]
 
-_CLASSES: dict[type[Claim], int] = {
-    StepClaim: 0,
-    DigitRunClaim: 7,
-    HowManyClaim: 8,
-    DigitSumClaim: 9,
-    TableClaim: 10,
-    SumsClaim: 12,
-    OppositesClaim: 13,
-}
 _PARTS = 10
 _NO_PLACE = _PARTS + 1
 _NO_MULTIPLE = (0, Fraction(0))
@@ -125,6 +115,9 @@ def _unwritten(count: Count, terms: int, place: int | None, part: str | None) ->
     if count.kind == Kind.WHOLE and part is None:
         bound, scaled, step = 10 ** (place or 0), count.scaled_start, count.scaled_step
         return 0 if not place else sum([abs(scaled + n * step) < bound for n in range(terms)])
+    if count.kind == Kind.FRACTION and part is not None and count.style.wholes != "both":
+        written = written_parts(count)  # read already; a fraction's parts are all that it writes, but for "3/3 = 1"
+        return sum([part not in written.of(n) for n in range(1, terms + 1)])
     return sum([count.span(n, place=place, part=part) is None for n in range(1, terms + 1)])
 
 
@@ -148,7 +141,7 @@ def _class(claim: Claim, grid: Grid) -> int:
             return 14 if claim.lie in (None, "scattered") else 3
         case DigitClaim() | RemainderClaim():
             return min(3 + (claim.block_length or 1), 6)
-    return _CLASSES[type(claim)]
+    return claim.noticed
 
 
 def _place(claim: Claim, count: Count) -> int:

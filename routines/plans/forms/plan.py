@@ -21,6 +21,7 @@ from routines.plans.forms.count import CountForm
 from routines.plans.forms.draft import DraftFields, claim_text, lit_was_chosen, only
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
+from routines.plans.forms.marks import in_mark
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
 from routines.words import title_of_count
 
@@ -201,8 +202,10 @@ class PlanForm:
             count=self.count.count_typed,
             fold=self.count.fold,
             language=about.get("language", "en"),
-            story=Story(about.get("story_text", ""), about.get("story_group", ""), about.get("story_goal", "")),
-            landmark=about.get("landmark", ""),
+            story=Story(
+                about.get("story_text", ""), about.get("story_group", ""), self.number(about.get("story_goal", ""))
+            ),
+            landmark=self.number(about.get("landmark", "")),
             targets=self.seen_targets,
             expected=tuple(row.read() for row in self.expected if row.is_kept),
             stops=tuple(sorted(stops, key=lambda stop: stop.after)),
@@ -210,6 +213,12 @@ class PlanForm:
             standards=tuple(about.get("standards", ())),
             notes=about.get("notes", ""),
         )
+
+    @property
+    def is_told(self) -> bool:
+        """Whether there is a story, a standard or a note to show."""
+        told = ("story_text", "story_group", "story_goal", "standards", "notes")
+        return any(only(self.typed, name).strip() for name in told)
 
     most_rows = LIST_LIMIT
 
@@ -248,11 +257,15 @@ class PlanForm:
             return False
         return True
 
+    def number(self, text: str) -> str:
+        """A number typed anywhere on the page, in the plan's decimal mark."""
+        return in_mark(text, self.count.mark, only(self.typed, "kind"))
+
     def _check_value(self, name: str) -> None:
         typed, grid = self.about.cleaned_data.get(name), self.count.grid
         if typed and grid is not None:
             try:
-                grid.count.read(typed)
+                grid.count.read(self.number(typed))
             except CountError as error:
                 self.about.add_error(name, say(error))
 
