@@ -63,8 +63,9 @@ def left_bare(page: str, peoples: set[str]) -> set[str]:
 
 
 PAGES = [
-    "home", "week", "suggestions", "suggesting", "bank", "bank, nothing found", "a count", "my plans", "plan", "history", "print",
-    "booklet", "coverage", "coverage of one area", "files", "removing words", "own account", "nothing there", "school", "people", "classes", "grades",
+    "home", "week", "suggestions", "suggesting", "bank", "bank, nothing found", "a count", "my plans", "plan",
+    "history", "print", "booklet", "coverage", "coverage of one area", "files", "removing words", "own account",
+    "nothing there", "school", "people", "classes", "grades",
 ]  # fmt: skip
 
 
