@@ -11,14 +11,13 @@ from django.utils.dates import MONTHS
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from .languages import LANGUAGES
 from .model_forms import ModelForm
 from .models import School, User
 from .passphrases import MOST_TYPED, TOO_LONG
 from .requests import SignedInRequest
 from .same_text import passphrase_text
 from .translated import Translated
-
-LANGUAGES = [("en", _("English")), ("es", _("Spanish"))]
 
 
 class PassphraseField(forms.CharField):
@@ -175,7 +174,7 @@ def time_zones() -> list[tuple[str, str]]:
 class SchoolForm(ModelForm[School]):
     languages = forms.MultipleChoiceField(
         label=_("Languages of mathematics"),
-        choices=LANGUAGES,
+        choices=LANGUAGES.items(),
         widget=forms.CheckboxSelectMultiple,
         initial=["en"],
         error_messages={"required": _("Choose at least one language.")},

@@ -22,6 +22,7 @@ def keeping_notice(context: dict[str, Any]) -> dict[str, object]:
         return {}
     free = free_room()
     return {
+        "request": request,
         "little_room": f"{free // MEGABYTE} MB" if free < LITTLE_ROOM else "",
         "backup": backups.newest_and_failure() if backups.on_this_database() else None,
     }

@@ -49,6 +49,7 @@ if TYPE_CHECKING:
     from .stops import StopSuggestion, suggest_stops
     from .stories import proposed_landmarks
     from .variations import Variation, next_counts
+    from .worth_teaching import Wanted, WorthTeaching, Worthwhile, counts_worth_teaching
 
 _LOADED_WHEN_ASKED_FOR = {
     "Carried": "slips",
@@ -66,9 +67,13 @@ _LOADED_WHEN_ASKED_FOR = {
     "StandardFit": "standards",
     "StopSuggestion": "stops",
     "Variation": "variations",
+    "Wanted": "worth_teaching",
+    "WorthTeaching": "worth_teaching",
+    "Worthwhile": "worth_teaching",
     "check": "checking",
     "classify": "slips",
     "compare_folds": "folds",
+    "counts_worth_teaching": "worth_teaching",
     "design_grids": "designing",
     "ended_runs": "ended",
     "explain_cells": "explaining",
@@ -116,9 +121,13 @@ __all__ = [
     "Style",
     "Variation",
     "Verdict",
+    "Wanted",
+    "WorthTeaching",
+    "Worthwhile",
     "check",
     "classify",
     "compare_folds",
+    "counts_worth_teaching",
     "design_grids",
     "ended_runs",
     "explain_cells",

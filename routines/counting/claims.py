@@ -49,6 +49,8 @@ class Claim:
     """
 
     family: ClassVar[str]
+    noticed: ClassVar[int]
+    """How late a class notices it (EXACT 28), where every claim of the family stands alike; else `patterns.ranking` knows."""
 
     @staticmethod
     def from_dict(data: Mapping[str, Any]) -> Claim:
@@ -141,6 +143,7 @@ class StepClaim(Claim):
     """Each count is so much more than the one before."""
 
     family = "step"
+    noticed = 0
 
     difference: Fraction | None = read.says(read.exact)
 
@@ -178,6 +181,7 @@ class DigitRunClaim(PlaceClaim):
     """The digit at a place, or a part, goes up by `change` from each cell of a line to the next."""
 
     family = "digit-run"
+    noticed = 7
 
     place: int | None = read.about(read.place)
     part: str | None = read.about(read.part)
@@ -190,6 +194,7 @@ class DigitSumClaim(BlockClaim):
     """The digits of each count add to numbers that repeat in blocks."""
 
     family = "digit-sum"
+    noticed = 9
 
     along: Along | None = read.about(read.one_of(ALONG))
     blocks: tuple[Numbers, ...] | None = read.says(read.blocks_of(read.not_negative))
@@ -248,6 +253,7 @@ class HowManyClaim(Claim):
     """The numbers of counts from each multiple to just before the next repeat in a block."""
 
     family = "how-many"
+    noticed = 8
 
     multiple: Fraction | None = read.about(read.above_zero)
     block: Numbers | None = read.says(read.block_of(read.not_negative))
@@ -258,6 +264,7 @@ class SumsClaim(Claim):
     """Sums that agree, or totals of lines side by side that are so far apart; only the totals have a way and a difference."""
 
     family = "sums"
+    noticed = 12
 
     which: SumName | None = read.about(read.one_of(SUMS))
     along: LineAlong | None = read.about(read.one_of(LINES_ALONG))
@@ -276,6 +283,7 @@ class TableClaim(Claim):
     """Each value is its position times the step."""
 
     family = "table"
+    noticed = 10
 
     step: Fraction | None = read.says(read.exact)
 
@@ -285,6 +293,7 @@ class OppositesClaim(Claim):
     """The pairs of terms whose values are each other's opposites, as term numbers."""
 
     family = "opposites"
+    noticed = 13
 
     pairs: tuple[tuple[int, int], ...] | None = read.says(read.term_pairs)
 

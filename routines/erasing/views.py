@@ -70,7 +70,7 @@ def erase_look_again(request: SignedInRequest, key: UUID) -> HttpResponse:
 
 @require_POST
 def erase_leave(request: SignedInRequest, key: UUID) -> HttpResponse:
-    """Stop looking, or leave everything as it is: nothing is kept of what was looked for."""
+    """Stop searching, or leave everything as it is: nothing is kept of what was looked for."""
     drop_look(_own_look(request, key))
     messages.info(request, _("Nothing was changed."))
     return redirect("erase_words")

@@ -29,6 +29,7 @@ from routines.lessons.kinds import (
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
 from routines.lessons.targets_seen import keep_targets
+from routines.lessons.totals import Counted, count_again
 from routines.models import Lesson, LessonEvent
 from routines.words_erased.late_words import is_erased
 from routines.words_erased.list_of_erasures import known
@@ -156,6 +157,7 @@ class _Appending:
     def _settle(self) -> None:
         """What the lesson's row says of its events: when the first standing term came, whether it has ended, since when quiet."""
         lesson, kinds = self.lesson, {event.kind for event in self.new}
+        was_counted = lesson.is_counted
         if lesson.written_at is not None and lesson.is_quiet(self.now):
             lesson.closed = True
         if "lesson.reopen" in kinds:
@@ -170,6 +172,8 @@ class _Appending:
         if "target" in kinds or undoes:
             keep_targets(lesson)
         lesson.save(update_fields=["last_seq", "last_event_at", "closed", "ended", "written_at"])
+        if lesson.is_counted is not was_counted:
+            count_again(Counted.of(lesson))
 
 
 def _first_written(lesson: Lesson) -> datetime | None:

@@ -7,6 +7,7 @@ from typing import Any
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
+from accounts.languages import LANGUAGES as SPOKEN
 from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind
 from routines.models.plan_document import Plan
 from routines.words import SpokenPattern, find_patterns
@@ -18,7 +19,7 @@ FILLS = {
 }
 """How a grid is filled, in words."""
 
-LANGUAGES = {"en": gettext_lazy("English"), "es": gettext_lazy("Spanish"), "both": gettext_lazy("English and Spanish")}
+LANGUAGES = {**SPOKEN, "both": gettext_lazy("English and Spanish")}
 """The languages of a plan, in words."""
 
 AREA_OF_KIND = {
@@ -39,6 +40,11 @@ class Facts:
 
     columns: dict[str, Any]
     patterns: list[SpokenPattern]
+
+
+def kind_of_area(area: str) -> str:
+    """The kind of number that a count for this area has; whole numbers where the area asks for none."""
+    return next((kind for kind, of in AREA_OF_KIND.items() if of == area), Kind.WHOLE)
 
 
 def area_of(count: Count) -> str:

@@ -28,7 +28,9 @@ from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
 from .standards import SpokenFit, suggest_standards
 from .stops import SpokenStop, suggest_stops
 from .stories import NamedLandmarks, proposed_landmarks
+from .titles import title_of, title_of_count
 from .variations import SpokenVariation, next_counts
+from .worth_teaching import SpokenWorth, counts_worth_teaching
 
 __all__ = [
     "LANGUAGES",
@@ -47,10 +49,12 @@ __all__ = [
     "SpokenStop",
     "SpokenVariation",
     "SpokenVerdict",
+    "SpokenWorth",
     "Words",
     "check",
     "classify",
     "compare_folds",
+    "counts_worth_teaching",
     "describe",
     "ended_runs",
     "explain_cells",
@@ -68,5 +72,7 @@ __all__ = [
     "show_claim",
     "suggest_standards",
     "suggest_stops",
+    "title_of",
+    "title_of_count",
     "unit_of_rule",
 ]

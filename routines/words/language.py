@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from routines.counting.grid import Fill
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 
 from .numbers import series
 
@@ -113,10 +113,11 @@ class NextCounts(NamedTuple):
 
 
 class Folds(NamedTuple):
-    """Clauses about what a fold does, the lines it has by its fill, and the name of the odd and even numbers."""
+    """Clauses about what a fold does, the lines it has by its fill, one of them, and the name of the odd and even numbers."""
 
     clauses: Mapping[str, str]
     lines: Mapping[Fill, str]
+    line: Mapping[Fill, str]
     parity: str
 
 
@@ -151,6 +152,7 @@ class Language(ABC):
     next_counts: NextCounts
     folds: Folds
     standards: Mapping[str, str]
+    worth_teaching: Mapping[str, str]
     answers: Mapping[str, tuple[str, ...]]
     asked_back: Mapping[str, tuple[str, ...]]
     paper: Mapping[str, str]

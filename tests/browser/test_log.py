@@ -135,7 +135,7 @@ def test_the_log_asks_which_of_two_devices_was_right(open_as, owner, routine):
 def test_the_form_is_whole_without_scripts(open_as, owner, routine):
     page = open_as(owner, java_script_enabled=False)
     page.goto(f"/routines/{routine.pk}/taught/")
-    page.get_by_text("What was said otherwise, cell by cell").click()
+    page.get_by_text("What was said differently, cell by cell").click()
     page.locator('.cell-slip[data-cell="8"] summary').click()
     page.locator('.cell-slip[data-cell="8"] [data-other]').fill("54")
     page.get_by_role("button", name="Keep the lesson").click()

@@ -8,6 +8,7 @@ from tests.words import (
     rules_of_standards,
     rules_of_stops,
     rules_of_stories,
+    rules_of_worth,
 )
 from tests.words.sentence_checker import SentenceChecker
 from tests.words.sentence_rules import RULES
@@ -22,6 +23,7 @@ GRAMMARS = {
     "next": (*rules_of_next_counts.RULES, *RULES),
     "story": rules_of_stories.RULES,
     "standard": rules_of_standards.RULES,
+    "worth": rules_of_worth.RULES,
 }
 UNCLAIMED = {"stop": "look along the rows and down the columns|mira a lo largo de las filas y las columnas|es hora de"}
 CHECKERS = {

@@ -7,10 +7,10 @@ from typing import Any
 
 import pytest
 
+from accounts.languages import LANGUAGES as NAMES_TO_CHOOSE
 from routines.counting import Count, Kind
 from routines.counting.claims import FAMILIES
-from routines.counting.kinds.clock_words import PARTS_OF_DAY
-from routines.counting.kinds.number_words import JOINTS
+from routines.counting.kinds.said import SAID as SAYINGS
 from routines.counting.kinds.unit_names import NAMES
 from routines.counting.kinds.units import UNITS
 from routines.counting.languages import LANGUAGES as SAID
@@ -35,6 +35,7 @@ SUBJECTS = (
     "next_counts",
     "folds",
     "standards",
+    "worth_teaching",
     "paper",
     "answers",
 )
@@ -105,11 +106,16 @@ def test_drawings_say_the_same_in_every_language() -> None:
 def test_units_days_and_joints_are_named_in_every_language() -> None:
     for language in LANGUAGES:
         assert {unit for unit, code in NAMES if code == language} == set(UNITS)
-    assert set(JOINTS) == set(PARTS_OF_DAY) == set(LANGUAGES)
+    for said in SAYINGS.values():
+        assert set(said.coins) == set(SAYINGS["en"].coins)
+        assert len(said.decimal_places) == len(SAYINGS["en"].decimal_places)
+        assert said.parts_of_day[0][0] == 0
+        for name, ours, english in zip(said.joints._fields, said.joints, SAYINGS["en"].joints, strict=True):
+            assert ours.count("{}") == english.count("{}"), name
 
 
 def test_what_is_spoken_is_what_numbers_are_said_in() -> None:
-    assert tuple(LANGUAGES) == SAID
+    assert tuple(LANGUAGES) == SAID == tuple(NAMES_TO_CHOOSE)
 
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)

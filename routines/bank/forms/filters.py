@@ -13,9 +13,12 @@ from accounts.models import User
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
+from routines.bank.orders import best_found_first, by_title, most_taught_first, newest_first
+from routines.bank.paging import Order
 from routines.counting import Kind
 from routines.models import Routine
 from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
+from routines.models.searched_words import Asked, asked_for
 
 SHOWS = {
     "landmarks": (_("landmarks line up"), ("landmarks",)),
@@ -101,10 +104,8 @@ class BankFilter:
         single = (self.text, self.for_a_while, self.taught, self.whose, self.owner, self.standard)
         return sum(map(len, lists)) + sum(map(bool, single))
 
-    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
-        """The routines asked for, in the order asked for."""
-        if self.text:
-            routines = routines.matching(self.text)
+    def chosen(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
+        """The routines asked for by everything but words."""
         if self.grades:
             routines = routines.for_grades(self.grades)
         if self.areas:
@@ -129,10 +130,25 @@ class BankFilter:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
             routines = routines.filter(standards__code=self.standard)
+        return routines
+
+    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
+        """The routines asked for."""
+        return self.chosen(routines, user, year).meeting(self.words)
+
+    def order(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
+        """The routines asked for, in the order asked for: where words were looked for, the best found first."""
+        chosen = self.chosen(routines, user, year)
+        if self.sort == "newest" and self.words:
+            return best_found_first(chosen, self.words)
+        found = chosen.meeting(self.words)
         if self.sort == "taught":
-            routines = routines.with_teaching_for(user, year)
-        order = {"newest": ("-shared_at",), "taught": ("-times_taught", "-shared_at"), "title": ("title",)}[self.sort]
-        return routines.order_by(*order, "-pk")
+            return most_taught_first(found, user, year)
+        return by_title(found) if self.sort == "title" else newest_first(found)
+
+    @property
+    def words(self) -> list[Asked]:
+        return words_looked_for(self.text)
 
     def query(self, **changes: str | int) -> str:
         """The query string of this filter with some parts changed; empty parts are left out."""
@@ -183,10 +199,17 @@ class BankFilter:
         return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
 
 
+def words_looked_for(asked: str) -> list[Asked]:
+    """Of what was typed, what is looked for."""
+    return asked_for(asked[:LONGEST_LOOKED_FOR])[:MOST_WORDS_LOOKED_FOR]
+
+
 def left_out(asked: str) -> str:
     """A sentence where not all of what was typed is looked for."""
     if len(asked) > LONGEST_LOOKED_FOR:
         return gettext("Only the first %(most)s characters were looked for.") % {"most": LONGEST_LOOKED_FOR}
     if len(asked.split()) > MOST_WORDS_LOOKED_FOR:
         return gettext("Only the first %(most)s words were looked for.") % {"most": MOST_WORDS_LOOKED_FOR}
+    if asked and not asked_for(asked):
+        return gettext("“%(asked)s” holds no letter and no number to look for.") % {"asked": asked}
     return ""

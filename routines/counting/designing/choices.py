@@ -89,6 +89,9 @@ def _wants(claim: Claim, limits: Limits, numbers: Numbers, work: Work) -> Iterat
             yield table(claim, numbers)
         case OppositesClaim():
             yield opposites(claim, numbers)
+        case _:
+            # What nothing narrows is looked for in every grid: each that is offered is judged.
+            yield lambda fold: NO_MATTER
 
 
 def _digit_wants(claim: DigitClaim | DigitRunClaim, limits: Limits, numbers: Numbers, work: Work) -> Iterator[Want]:

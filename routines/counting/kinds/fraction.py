@@ -9,9 +9,9 @@ from ..style import LARGEST_DENOMINATOR, Style
 from .fraction_forms import say_fraction, write_fraction
 from .kind import NumberKind, Parsed, Ringed, keep_over
 from .names import Kind
-from .number_words import JOINTS
 from .numerals import read_numeral, split_sign, tidy
 from .piece import Piece
+from .said import SAID
 
 _MULTIPLES = (Fraction(1, 2), Fraction(1), Fraction(2), Fraction(5), Fraction(10))
 
@@ -65,12 +65,14 @@ class FractionNumber(NumberKind):
         return write_fraction(size, self._over(size), self.style, wholes="number")
 
     def parts(self, value: Fraction) -> dict[str, int]:
-        # "3/3 = 1" shows the whole twice; its parts are those of the fraction.
-        return {piece.part: int(piece.text) for piece in self._plain_pieces(value) if piece.part}
-
-    def _plain_pieces(self, value: Fraction) -> tuple[Piece, ...]:
-        wholes = "fraction" if self.style.wholes == "both" else self.style.wholes
-        return write_fraction(value, self._over(value), self.style, wholes=wholes, thousands="")
+        # As `write_fraction` writes them. "3/3 = 1" shows the whole twice; its parts are those of the fraction.
+        over = self._over(value)
+        top = abs(value.numerator) * (over // value.denominator)
+        if over == 1 or (top % over == 0 and self.style.wholes == "number"):
+            return {"whole": top // over}
+        if self.style.shape == "top-heavy" or top < over or top % over == 0:
+            return {"top": top, "bottom": over}
+        return {"whole": top // over, "top": top % over, "bottom": over}
 
     def words(self, value: Fraction, language: str) -> str:
         saying = self.style.saying
@@ -84,7 +86,7 @@ class FractionNumber(NumberKind):
             if self.style.wholes == "fraction":
                 return said
             whole = say_fraction(value, 1, mixed=True, language=language)
-            return JOINTS[language].or_as_well.format(said, whole)
+            return SAID[language].joints.or_as_well.format(said, whole)
         if value.denominator == 1:
             return say_fraction(value, 1, mixed=True, language=language)
         return say_fraction(value, self._over(value), mixed=self.style.shape == "mixed", language=language)

@@ -14,9 +14,10 @@ from .fraction_forms import write_fraction
 from .kind import NumberKind, Parsed, Ringed, keep_over
 from .measure_parsing import read_measure
 from .names import Kind
-from .number_words import JOINTS, negative
+from .number_words import negative
 from .numerals import places_needed, split_sign, tidy, write_decimal, write_whole
 from .piece import Piece
+from .said import SAID
 from .unit_names import NAMES, WRITTEN_BY_NAME, say_units
 from .units import BASE_UNITS, LARGER_BESIDE, SMALLER_BESIDE, UNITS, Unit
 
@@ -209,7 +210,7 @@ class Measure(NumberKind):
             places, over = self._places_of(amount), self._over(amount)
             mixed = self.style.shape == "mixed"
             said.append(say_units(amount, self.small.symbol, language, over=over, places=places, mixed=mixed))
-        words = JOINTS[language].units.format(*said) if len(said) == 2 else said[0]
+        words = SAID[language].joints.units.format(*said) if len(said) == 2 else said[0]
         return negative(words, language) if value < 0 else words
 
 

@@ -8,13 +8,14 @@ from functools import lru_cache
 
 from ..errors import CountError
 from ..style import Style
-from .currency import CoinName, Currency, currency_named
+from .currency import Currency, currency_named
 from .fraction_forms import write_fraction
 from .kind import NumberKind, Parsed, Ringed
 from .names import Kind
-from .number_words import JOINTS, cardinal, counted, equal_parts, joined, negative
+from .number_words import counted, equal_parts, negative
 from .numerals import Numeral, read_numeral, split_sign, tidy, write_whole
 from .piece import Piece
+from .said import SAID, CoinName
 
 _MULTIPLES = tuple(map(Fraction, (5, 10, 25, 50, 100, 500, 1000)))
 _RINGED = Ringed(tuple(map(Fraction, (100, 50))), tuple(map(Fraction, (1000, 25, 10, 500))))
@@ -113,7 +114,7 @@ class Money(NumberKind):
             said = _main_only(main, small, currency, language)
         elif main and small:
             both = _said(main, currency.main, language), _said(small, currency.small, language)
-            said = JOINTS[language].coins.format(*both)
+            said = SAID[language].joints.coins.format(*both)
         elif main or not all_in_small:
             said = _said(small, currency.small, language) if small else _said(main, currency.main, language)
         else:
@@ -165,8 +166,8 @@ def _refuse_parts(numeral: Numeral, unit: str, currency: Currency, typed: str, f
 
 @lru_cache(maxsize=64)
 def _names(code: str) -> tuple[frozenset[str], frozenset[str]]:
-    """What a teacher may type behind an amount in the main unit, and in the small one, in either language."""
-    both = [currency_named(code, language) for language in ("en", "es")]
+    """What a teacher may type behind an amount in the main unit, and in the small one, in any language."""
+    both = [currency_named(code, language) for language in SAID]
     main = {name for currency in both for name in (currency.main.one, currency.main.several)}
     small = {name for currency in both for name in (currency.small.one, currency.small.several)}
     sign = both[0].small_symbol
@@ -184,7 +185,5 @@ def _main_only(main: int, small: int, currency: Currency, language: str) -> str:
         return _said(main, currency.main, language)
     part = equal_parts(small, 10**currency.digits, language)
     if not main:
-        return JOINTS[language].part_of_one.format(part, currency.main.one)
-    if language == "es":
-        return joined(_said(main, currency.main, "es"), part, "es")
-    return f"{joined(cardinal(main, 'en'), part, 'en')} {currency.main.several}"
+        return SAID[language].joints.part_of_one.format(part, currency.main.one)
+    return SAID[language].part_of_coin(main, part, currency.main)

@@ -29,7 +29,7 @@ from .friendly import friendliness_to_the_kind, never_hidden
 from .lines import axis
 from .neighbour import terms_apart
 
-_BY_THE_ONES = (2, 5, 10)
+_BY_THE_ONES = frozenset(map(Fraction, (2, 5, 10)))
 
 
 def implied(found: Sequence[Pattern], grid: Grid) -> set[int]:

@@ -30,7 +30,6 @@ def never_hidden(count: Count) -> Fraction:
     return Fraction(_WHOLES.get(count.base_unit, 1))
 
 
-@lru_cache(maxsize=1024)
 def friendliness(multiple: Fraction, count: Count) -> Friendliness:
     """The sort key of a multiple of the base unit: the smaller, the sooner met.
 
@@ -41,16 +40,24 @@ def friendliness(multiple: Fraction, count: Count) -> Friendliness:
     >>> friendliness(Fraction(10), eggs) < friendliness(Fraction(20), eggs)
     True
     """
-    return _as_met(multiple, count, (count.form.round_number(), never_hidden(count)))
+    return _as_met(multiple, count.kind, _wholes(count))
 
 
 def friendliness_to_the_kind(multiple: Fraction, count: Count) -> Friendliness:
     """The same without what this one count is written round by, as F6 of EXACT 11 asks: alike for all counts of a kind."""
-    return _as_met(multiple, count, (never_hidden(count),))
+    return _as_met(multiple, count.kind, _wholes(count)[1:])
 
 
-def _as_met(multiple: Fraction, count: Count, wholes: tuple[Fraction, ...]) -> Friendliness:
-    if count.kind == Kind.WHOLE:
+@lru_cache(maxsize=256)
+def _wholes(count: Count) -> tuple[Fraction, ...]:
+    """The whole that this count is written round by, and that of the kind; none where multiples go by `AS_MET`."""
+    return () if count.kind == Kind.WHOLE else (count.form.round_number(), never_hidden(count))
+
+
+@lru_cache(maxsize=4096)
+def _as_met(multiple: Fraction, kind: Kind, wholes: tuple[Fraction, ...]) -> Friendliness:
+    """The same few multiples are asked about in every search, whatever the count."""
+    if kind == Kind.WHOLE:
         return (AS_MET.index(multiple) if multiple in AS_MET else len(AS_MET)), multiple
     for at, sizes in enumerate((wholes, tuple(x / 2 for x in wholes), tuple(x / 4 for x in wholes))):
         if multiple in sizes:

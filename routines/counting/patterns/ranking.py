@@ -17,12 +17,10 @@ from ..claims import (
     HowManyClaim,
     LandmarksClaim,
     NeighbourClaim,
-    OppositesClaim,
     PlaceClaim,
     RemainderClaim,
     StepClaim,
     SumsClaim,
-    TableClaim,
     stated,
 )
 from ..count import Count
@@ -30,18 +28,10 @@ from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from .friendly import Friendliness, friendliness, never_hidden
+from .readings import written_parts
 
 Key = tuple[int, int, int, Friendliness, int, int]
 
-_CLASSES: dict[type[Claim], int] = {
-    StepClaim: 0,
-    DigitRunClaim: 7,
-    HowManyClaim: 8,
-    DigitSumClaim: 9,
-    TableClaim: 10,
-    SumsClaim: 12,
-    OppositesClaim: 13,
-}
 _PARTS = 10
 _NO_PLACE = _PARTS + 1
 _NO_MULTIPLE = (0, Fraction(0))
@@ -59,7 +49,8 @@ def rank(claim: Claim, grid: Grid, level: int = DEFAULT_LEVEL) -> Key:
     """The sort key of a claim: its class, then the coarser place, then the friendlier multiple.
 
     Classes: step; the neighbour along the fill; the one across it; landmarks that lie in lines; constant blocks; blocks
-    of two; longer blocks; digit run; how many; digit sum; table; other neighbours; sums; opposites; scattered landmarks.
+    of two; longer blocks; digit run; how many; digit sum; table; other neighbours; sums; opposites; landmarks that are
+    scattered or said without how they lie.
     Parts come after places, what has neither after both; the remainder by the whole of a kind ranks as a part. What is
     left to tell apart is told by the shorter block, then by its way: along the count before rows before columns,
     landmarks in one line before those in several. For levels 0 and 1, whole numbers, all that speaks of other multiples
@@ -124,6 +115,9 @@ def _unwritten(count: Count, terms: int, place: int | None, part: str | None) ->
     if count.kind == Kind.WHOLE and part is None:
         bound, scaled, step = 10 ** (place or 0), count.scaled_start, count.scaled_step
         return 0 if not place else sum([abs(scaled + n * step) < bound for n in range(terms)])
+    if count.kind == Kind.FRACTION and part is not None and count.style.wholes != "both":
+        written = written_parts(count)  # read already; a fraction's parts are all that it writes, but for "3/3 = 1"
+        return sum([part not in written.of(n) for n in range(1, terms + 1)])
     return sum([count.span(n, place=place, part=part) is None for n in range(1, terms + 1)])
 
 
@@ -144,10 +138,10 @@ def _class(claim: Claim, grid: Grid) -> int:
             fill_direction = "down" if grid.fill is Fill.DOWN else "right"
             return 1 if claim.direction == fill_direction else 2 if claim.direction in ("right", "down") else 11
         case LandmarksClaim():
-            return 14 if claim.lie == "scattered" else 3
+            return 14 if claim.lie in (None, "scattered") else 3
         case DigitClaim() | RemainderClaim():
             return min(3 + (claim.block_length or 1), 6)
-    return _CLASSES[type(claim)]
+    return claim.noticed
 
 
 def _place(claim: Claim, count: Count) -> int:
@@ -172,7 +166,7 @@ def _multiple(claim: Claim, count: Count) -> Friendliness:
 def _way(claim: Claim) -> int:
     match claim:
         case LandmarksClaim():
-            return LIES.index(stated(claim.lie))
+            return LIES.index(claim.lie or "scattered")
         case DigitRunClaim() | BlockClaim() | SumsClaim():
             return ALONG.index(claim.along) if claim.along else 0
     return 0

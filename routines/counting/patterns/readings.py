@@ -191,8 +191,8 @@ class Part(Reading):
         number = self._written.of(n).get(self.name)
         if number is not None or not self._nothing:
             return number
-        size = abs(self.count.value(n))
-        nothing = size < 1 if self.name == "whole" else size % self._unit == 0
+        size, unit = abs(self.count.scaled(n)) * self._unit.denominator, self._unit.numerator * self.count.scale
+        nothing = size < self._unit.denominator * self.count.scale if self.name == "whole" else size % unit == 0
         return 0 if nothing else None
 
     def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:

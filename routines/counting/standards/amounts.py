@@ -13,6 +13,8 @@ from ..written_units import written_units
 
 FIELD = "count_features"
 HOUR, HALF_HOUR = 60, 30
+# Of a run so many numbers are named one by one.
+LONGEST_RUN = 12
 MEASURES = (Kind.LENGTH, Kind.MASS, Kind.CAPACITY)
 
 # A whole number, a decimal or a fraction.
@@ -41,6 +43,21 @@ def read_amounts(text: str) -> tuple[Amount, ...]:
     ['1..9', '10,20,...,90']
     """
     return tuple(Amount(part, _allows(part)) for part in (part.strip() for part in text.split("|")))
+
+
+def numbers_named(text: str) -> tuple[Fraction, ...]:
+    """The numbers that a value names one by one or as a run, of a long run the first ones; in its own units.
+
+    >>> [int(number) for number in numbers_named("1..3|10,20,...,90|any")][:5]
+    [1, 2, 3, 10, 20]
+    """
+    named: list[Fraction] = []
+    for part in (part.strip() for part in text.split("|")):
+        if found := re.fullmatch(rf"({NUMBER}){_UNIT}", part):
+            named.append(Fraction(found[1]))
+        elif run := _listed(part):
+            named += map(Fraction, run[:LONGEST_RUN])
+    return tuple(named)
 
 
 def unit_size(count: Count) -> Fraction:
@@ -99,15 +116,16 @@ def _number(text: str) -> Callable[[Fraction, Count], bool] | None:
 
 def _run(text: str) -> Callable[[Fraction, Count], bool] | None:
     """1..10 is every whole number from 1 to 10; 10,20,...,90 is every ten of them."""
+    listed = _listed(text)
+    return None if listed is None else lambda amount, count: amount in listed
+
+
+def _listed(text: str) -> range | None:
     if found := re.fullmatch(r"([0-9]{1,9})\.\.([0-9]{1,9})", text):
-        low, high = int(found[1]), int(found[2])
-        return lambda amount, count: amount.denominator == 1 and low <= amount <= high
+        return range(int(found[1]), int(found[2]) + 1)
     if found := re.fullmatch(r"([0-9]{1,9}),([0-9]{1,9}),\.\.\.,([0-9]{1,9})", text):
         first, second, last = (int(found[at]) for at in (1, 2, 3))
-        if first == second:
-            return None
-        listed = range(first, last + 1, second - first)
-        return lambda amount, count: amount in listed
+        return None if first == second else range(first, last + 1, second - first)
     return None
 
 

@@ -72,6 +72,11 @@ class Features:
     conditions: tuple[Condition, ...]
     hints: Mapping[str, str]
 
+    @property
+    def is_served_directly(self) -> bool:
+        """Whether one count can do what the standard names: not where it takes two."""
+        return self.direct and not self.with_key("pair")
+
     def with_key(self, key: str) -> tuple[Condition, ...]:
         return tuple(condition for condition in self.conditions if condition.key == key)
 

@@ -11,7 +11,7 @@ from .conditions import Facts, meets
 from .features import Features, read_features
 
 _LEVELS = {"K": 0, **{str(grade): grade for grade in range(1, 9)}}
-_RATIOS = "ratios"
+RATIOS = "ratios"
 _MOST_GRADES_AWAY = 2
 
 
@@ -49,10 +49,10 @@ def suggest_standards(
     fits: list[tuple[int, StandardFit, int]] = []
     for row in standards:
         text = _part(row, "count_features")
-        if not text or _part(row, "area") == _RATIOS:
+        if not text or _part(row, "area") == RATIOS:
             continue
         features = read_features(text)
-        fit = _fit(features, facts)
+        fit = fit_of(features, facts)
         if fit is None:
             continue
         found = StandardFit(
@@ -76,17 +76,24 @@ def _order(entry: tuple[int, StandardFit, int]) -> tuple[bool, bool, int, int, s
     return away > 1, found.fit != "direct", away, -particular, found.code
 
 
-def _fit(features: Features, facts: Facts) -> str | None:
-    """A second count, or a landmark that is not passed, leaves a direct standard one that is only supported."""
+def fit_of(features: Features, facts: Facts) -> str | None:
+    """How a count serves a standard: "direct", "support", or not at all (None).
+
+    A second count, or a landmark that is not passed, leaves a direct standard one that is only supported.
+    """
     if not features.with_key("kind") and not _plain(facts):
         return None
-    paired = bool(features.with_key("pair"))
-    if paired and not _particular(features):
+    if takes_two_counts(features):
         return None
     if not all(meets(condition, facts) for condition in features.conditions if condition.key not in ("cross", "pair")):
         return None
     passes = all(meets(condition, facts) for condition in features.with_key("cross"))
-    return "direct" if features.direct and passes and not paired else "support"
+    return "direct" if features.is_served_directly and passes else "support"
+
+
+def takes_two_counts(features: Features) -> bool:
+    """Whether they ask for two counts side by side, and for nothing that one of them could show by itself."""
+    return bool(features.with_key("pair")) and not _particular(features)
 
 
 def _plain(facts: Facts) -> bool:

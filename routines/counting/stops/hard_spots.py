@@ -29,10 +29,10 @@ def hard_spots(grid: Grid) -> list[HardSpot]:
     count = grid.count
     found: dict[int, HardSpot] = {}
     for multiple in _multiples(count):
-        places = [n for n in range(2, grid.terms + 1) if _landmark_met(count, n, multiple) is not None]
+        places = [n for n in range(2, grid.terms + 1) if landmark_met(count, n, multiple) is not None]
         if 0 < len(places) < grid.terms - 1:
             for n in places:
-                landmark = _landmark_met(count, n, multiple)
+                landmark = landmark_met(count, n, multiple)
                 if landmark is not None:
                     found.setdefault(n, HardSpot(n, landmark, len(places)))
     spots = [spot for spot in found.values() if spot.n > WARM_UP]
@@ -58,7 +58,7 @@ def _multiples(count: Count) -> list[Fraction]:
     return [1000 * unit, 100 * unit, 10 * unit, unit]
 
 
-def _landmark_met(count: Count, n: int, multiple: Fraction) -> Fraction | None:
+def landmark_met(count: Count, n: int, multiple: Fraction) -> Fraction | None:
     """The multiple reached or passed in the jump to the n-th count, or left behind when counting back."""
     before, after = count.value(n - 1) / multiple, count.value(n) / multiple
     if count.step > 0:

@@ -13,6 +13,7 @@ from routines.errors import say
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountSection, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
+from routines.plans.forms.marks import POINT, in_mark, mark_of, read_both_ways, turned
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLES_OF_KIND
 
 
@@ -114,9 +115,9 @@ class CountForm(forms.Form):
         self.for_saving = for_saving
         kind = typed.get("kind", Kind.WHOLE.value)
         self.style = StyleForm(typed, kind)
-        start, step = EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE])
-        self.fields["start"].widget.attrs["placeholder"] = start
-        self.fields["step"].widget.attrs["placeholder"] = step
+        self.mark = mark_of(dict(typed.lists()))
+        for name, example in zip(("start", "step"), EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE]), strict=True):
+            self.fields[name].widget.attrs["placeholder"] = turned(example, POINT, self.mark, kind)
         for name, field in self.fields.items():
             field.widget.attrs |= {"class": "blank", "aria-label": field.label, "aria-describedby": f"wrong-{name}"}
 
@@ -148,8 +149,8 @@ class CountForm(forms.Form):
             return cleaned
         typed = CountSection(
             kind=cleaned["kind"],
-            start=cleaned["start"].strip(),
-            step=cleaned["step"].strip(),
+            start=in_mark(cleaned["start"].strip(), self.mark, cleaned["kind"]),
+            step=in_mark(cleaned["step"].strip(), self.mark, cleaned["kind"]),
             terms=cleaned["terms"],
             style=self.style.keywords(self.language),
         )
@@ -161,6 +162,13 @@ class CountForm(forms.Form):
         else:
             self.count_typed, self.fold, self.grid = typed, fold, grid
         return cleaned
+
+    @property
+    def read_both_ways(self) -> list[str]:
+        """A sentence for each number that may be meant with thousands or as a decimal."""
+        kind = self.data.get("kind", "")
+        found = (read_both_ways(self.data.get(name, ""), self.mark, kind) for name in ("start", "step"))
+        return list(dict.fromkeys(filter(None, found)))
 
     def wrong(self) -> list[tuple[str, str]]:
         """Every field with its sentence, empty where nothing is wrong: what stands under the sentence."""

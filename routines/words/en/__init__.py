@@ -1,6 +1,6 @@
 """English."""
 
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun
@@ -17,6 +17,7 @@ from .ringed import COINS, RINGED
 from .rules import RULES
 from .standards import STANDARDS
 from .stops import STOPS
+from .worth_teaching import WORTH_TEACHING
 
 
 class English(Language):
@@ -44,6 +45,7 @@ class English(Language):
     next_counts = NEXT_COUNTS
     folds = FOLDS
     standards = STANDARDS
+    worth_teaching = WORTH_TEACHING
     past, below = "the first past each {amount}", "the first below each {amount}"
     ringed = RINGED
     ringed_coins = COINS

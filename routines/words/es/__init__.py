@@ -7,7 +7,7 @@ it ("hay", "llegar a").
 import re
 from dataclasses import replace
 
-from routines.counting.kinds.currency import CoinName
+from routines.counting.kinds.said import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
 from ..language import Feature, Language, Noun
@@ -24,6 +24,7 @@ from .ringed import COINS, RINGED
 from .rules import RULES
 from .standards import STANDARDS
 from .stops import STOPS
+from .worth_teaching import WORTH_TEACHING
 
 
 class Spanish(Language):
@@ -51,6 +52,7 @@ class Spanish(Language):
     next_counts = NEXT_COUNTS
     folds = FOLDS
     standards = STANDARDS
+    worth_teaching = WORTH_TEACHING
     past, below = "el primero después de cada {amount}", "el primero debajo de cada {amount}"
     ringed = RINGED
     ringed_coins = COINS

@@ -71,6 +71,20 @@ def test_a_long_plan_flows_on_and_loses_nothing(owner, printed):
         assert words in text
 
 
+def test_what_goes_on_to_another_page_is_a_whole_section(owner, printed):
+    stops = tuple(Stop(n, f"What do you see at {n}, and will it stay?", "one\ntwo\nthree") for n in (5, 10, 15, 20))
+    plan = FULL.changed(stops=stops, expected=FULL.expected * 5)
+    document = printed(make_routine(owner, plan=plan))
+    first, second = (document.text(slice(page, page + 1)) for page in (0, 1))
+    assert len(document.pdf.pages) == 2
+    assert "Stops" in first
+    assert "will it stay" not in second
+    assert second.startswith("They may say")
+    for answer in FULL.expected:
+        assert second.count(answer.reply) == 5
+        assert answer.reply not in first
+
+
 def test_a_grid_too_wide_to_read_is_also_written_line_by_line(owner, school, words):
     routine = make_routine(owner, plan=plan_of(CountSection("whole", "1000", "25", 80), Fold(40)))
     subject = Subject(routine.current_version, school)

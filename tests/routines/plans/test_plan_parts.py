@@ -260,7 +260,7 @@ def test_cells_that_are_not_there_are_left_out(ask, tapped):
 def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
     tens = '{"every":5,"family":"landmarks","first":1,"lie":"column","lines":[1],"multiple":"10"}'
     folds = ask("folds", lit=["", tens], **TENS_BY_SIX).context["folds"]
-    assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 6, 7, 8, 9, 10, 11, 12]
+    assert [fold.grid.line_length for fold in folds] == [*range(2, 13)]
     ten = next(fold for fold in folds if fold.grid.line_length == 10)
     assert [pattern.claim.parameters.get("lines") for pattern in ten.lit] == [(1, 6)]
     assert all(fold.sentence for fold in folds)
@@ -268,7 +268,22 @@ def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
 
 def test_folds_longer_than_the_count_are_left_out(ask):
     folds = ask("folds", start="3", step="3", terms="6", line_length="3").context["folds"]
-    assert [fold.grid.line_length for fold in folds] == [2, 4, 5, 6]
+    assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 5, 6]
+
+
+def test_the_plan_s_own_fold_is_marked_and_every_other_is_told_against_it(ask):
+    answer = ask("folds", start="3", step="7", terms="30", line_length="4")
+    folds = answer.context["folds"]
+    assert [fold.grid.line_length for fold in folds if fold.is_mine] == [4]
+    assert {fold.against for fold in folds if not fold.is_mine} == {4}
+    page = answer.content.decode()
+    assert page.count('aria-current="true"') == 1
+    assert page.count("Fold it this way") == len(folds) - 1
+
+
+def test_an_own_line_longer_than_the_strip_s_stands_in_it_too(ask):
+    folds = ask("folds", start="3", step="7", terms="60", line_length="15", lead="2").context["folds"]
+    assert [(fold.grid.line_length, fold.grid.lead) for fold in folds if fold.is_mine] == [(15, 2)]
 
 
 @pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"])
@@ -277,7 +292,8 @@ def test_designed_grids_show_what_is_wanted(ask, wanted):
     designs = answer.context["designs"]
     assert designs
     assert all(one.pattern for one in designs)
-    assert len(designs) <= 8
+    assert len(designs) <= 6
+    assert len({(one.grid.count.step, one.grid.line_length) for one in designs}) == len(designs)
 
 
 @pytest.mark.parametrize(

@@ -9,7 +9,7 @@ class Migration(migrations.Migration):
 
     dependencies = [
         ('grade_bands', '0001_grades_classes_standards'),
-        ('routines', '0012_worked_out_once'),
+        ('routines', '0014_fill_kept_numbers_and_search'),
         migrations.swappable_dependency(settings.AUTH_USER_MODEL),
     ]
 
