@@ -142,4 +142,4 @@ def test_so_is_all_before_there_is_anyone(name, db, client, request, monkeypatch
 
 def test_words_that_are_not_translated_are_found():
     page = "<title>⟦Bank⟧ · Countfold</title><p>⟦Leads <a>⟦home⟧</a>.⟧</p><h2>Empty <b>pages</b></h2><input placeholder='name'>"
-    assert left_bare(page + "<svg><title>drawn</title></svg>", set()) == {"Gaps", "name"}
+    assert left_bare(page + "<svg><title>drawn</title></svg>", set()) == {"Empty pages", "name"}

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Q
-from django.utils.formats import date_format
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
 from accounts.models import User
+from accounts.templatetags.dates import day
 from accounts.translated import Translated
 from grade_bands.models import ClassGroup, SchoolYear
 from routines import worked_out
@@ -110,7 +110,7 @@ def to_do(today: date) -> list[ToDo]:
         words = _("The school year %(year)s ended on %(day)s.") if today > year.ends_on else _(
             "The school year %(year)s ends on %(day)s, and there is no next one yet."
         )  # fmt: skip
-        said = {"year": year.name, "day": date_format(year.ends_on, "j F")}
+        said = {"year": year.name, "day": day(year.ends_on)}
         found.append(ToDo(words % said, _("Add a year"), "grade_bands:new_year"))
     classes = ClassGroup.objects.in_year(year)
     empty = list(classes.filter(teachers=None).in_grade_order().values_list("name", flat=True)[:NOTES])

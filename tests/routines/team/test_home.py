@@ -49,7 +49,7 @@ def test_an_old_address_of_the_bank_still_finds_what_it_found(request, name, own
 @pytest.mark.parametrize("name", ["owner", "coach", "administrator"])
 def test_an_empty_school_leads_to_the_first_count(request, name, owner, visit):
     page = home(visit(request.getfixturevalue(name)))
-    assert "Where will yours start?" in page
+    assert "The grid appears as you type." in page
     assert f'href="{reverse("plan_new")}"' in page
 
 
