@@ -127,8 +127,8 @@ def to_do(today: date) -> list[ToDo]:
         words = ngettext("Has no class this year: %(names)s.", "Have no class this year: %(names)s.", len(idle))
         found.append(ToDo(words % {"names": ", ".join(idle)}, _("Classes and years"), "grade_bands:classes"))
     for person in leavers(NOTES):
-        said = _("%(name)s has left, and counts still stand in that name.") % {"name": person.display_name}
-        found.append(ToDo(said, _("Hand them on"), "hand_on", person.pk))
+        sentence = _("%(name)s has left, and counts still stand in that name.") % {"name": person.display_name}
+        found.append(ToDo(sentence, _("Hand them on"), "hand_on", person.pk))
     return found
 
 
