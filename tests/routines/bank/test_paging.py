@@ -32,17 +32,17 @@ ORDERS = {"": TITLES[::-1], "sort=title": sorted(TITLES), "sort=taught": TITLES[
 def test_going_further_shows_every_count_once_and_back_the_same_pages(shown, owner, teammate, visit, query):
     answers = pages(visit(owner), f"/bank/?{query}")
     assert [titles_on(answer) for answer in answers] == [ORDERS[query][:3], ORDERS[query][3:6], ORDERS[query][6:]]
-    assert "Earlier" not in answers[0].text
-    assert "Further" not in answers[-1].text
-    back = visit(teammate).get("/bank/" + link(answers[-1], "Earlier"))  # the address, opened by a colleague
+    assert "Previous" not in answers[0].text
+    assert "Next" not in answers[-1].text
+    back = visit(teammate).get("/bank/" + link(answers[-1], "Previous"))  # the address, opened by a colleague
     assert titles_on(back) == ORDERS[query][3:6]
-    assert titles_on(visit(owner).get("/bank/" + link(back, "Earlier"))) == ORDERS[query][:3]
-    assert titles_on(visit(owner).get("/bank/" + link(back, "Further"))) == ORDERS[query][6:]
+    assert titles_on(visit(owner).get("/bank/" + link(back, "Previous"))) == ORDERS[query][:3]
+    assert titles_on(visit(owner).get("/bank/" + link(back, "Next"))) == ORDERS[query][6:]
 
 
 def test_what_came_in_meanwhile_shifts_nothing(shown, owner, visit):
     client = visit(owner)
-    further = link(client.get("/bank/"), "Further")
+    further = link(client.get("/bank/"), "Next")
     make_routine(owner, title="Came in meanwhile")
     assert titles_on(client.get("/bank/" + further)) == TITLES[::-1][3:6]
 
@@ -56,8 +56,8 @@ def test_an_address_by_number_is_still_understood(shown, owner, visit):
     client = visit(owner)
     page = client.get("/bank/?page=2")
     assert titles_on(page) == TITLES[::-1][3:6]
-    assert titles_on(client.get("/bank/" + link(page, "Further"))) == TITLES[::-1][6:]
-    assert titles_on(client.get("/bank/" + link(page, "Earlier"))) == TITLES[::-1][:3]
+    assert titles_on(client.get("/bank/" + link(page, "Next"))) == TITLES[::-1][6:]
+    assert titles_on(client.get("/bank/" + link(page, "Previous"))) == TITLES[::-1][:3]
     for number in ("99", "9" * 30, "201"):
         answer = client.get("/bank/", {"page": number})
         assert titles_on(answer) == TITLES[::-1][:3]
