@@ -148,7 +148,7 @@ def _measures(kind: Kind, level: int) -> Iterator[Sort]:
 _ON = LAST_LEVEL + 1
 # At which levels, in which unit: grain, steps, what is worth crossing, the largest.
 _MEASURES = (
-    (range(1, 4), Kind.LENGTH, "in", "", "1", "1 2 3 6 4 5 10", "12 10", 100),
+    (range(1, 4), Kind.LENGTH, "in", "", "1", "1 2 3 6 4 5 10", "12", 100),
     (range(1, 4), Kind.LENGTH, "cm", "", "1", "1 5 10 2 20 25", "100 10", 100),
     (range(2, 5), Kind.LENGTH, "ft", "", "1", "3 2 5 4 10 6", "100 10", 100),
     (range(2, 5), Kind.LENGTH, "m", "", "1", "5 2 10 3 20", "100 10", 100),
