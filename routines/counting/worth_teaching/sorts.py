@@ -196,7 +196,17 @@ def _money(level: int, style: Style) -> Iterator[Sort]:
         )
 
 
-def _sort(kind: Kind, grain: str, steps: str, crossed: str, largest: int, **others: object) -> Sort:
-    amounts = (tuple(Fraction(text) for text in texts.split()) for texts in (steps, crossed))
-    least = Fraction(others.pop("least", 0))  # type: ignore[arg-type]
-    return Sort(kind, Fraction(grain), *amounts, Fraction(largest), least=least, **others)  # type: ignore[arg-type]
+def _sort(
+    kind: Kind,
+    grain: str,
+    steps: str,
+    crossed: str,
+    largest: int,
+    *,
+    unit: str = "",
+    larger: str = "",
+    least: Fraction | int = 0,
+    back: bool = True,
+) -> Sort:
+    by, over = (tuple(Fraction(text) for text in texts.split()) for texts in (steps, crossed))
+    return Sort(kind, Fraction(grain), by, over, Fraction(largest), unit, larger, Fraction(least), back)
