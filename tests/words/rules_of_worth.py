@@ -26,10 +26,11 @@ def crosses(c: Context, h: dict[str, Any]) -> bool:
 
 
 def is_worth_a_stop(c: Context, mark: Fraction) -> bool:
-    """Zero, a round number, a whole where parts are counted, a ten of the unit that is written."""
+    """Zero, a round number, a whole where parts are counted, a hundredth in thousandths, a ten of the unit that is written."""
     form = c.grid.count.form
     unit = form.small.size if isinstance(form, Measure) else Fraction(1)
     whole = c.grid.count.scale > 1 and mark.denominator == 1
+    whole = whole or (c.grid.count.kind == "decimal" and c.grid.count.scale > 100 and (100 * mark).denominator == 1)
     return mark == 0 or whole or is_round(c, mark) or mark / unit % 10 == 0
 
 
