@@ -37,14 +37,15 @@ def prepare(counts: int) -> dict[str, Any]:
     newest = Routine.objects.in_bank().order_by("-shared_at", "-pk").values_list("pk", flat=True)
     before = min(NUMBERED_PAGE, newest.count() // PAGE_SIZE) * PAGE_SIZE - PAGE_SIZE - 1
     pages = {
-        "bank": (teacher, "/"),
-        "bank, filtered": (teacher, "/?grade=2&direction=forward"),
-        "bank, two filters few pass": (teacher, "/?kind=clock&shows=opposites&shows=sums&grade=5"),
-        "bank, searched": (teacher, "/?q=golden+lad"),
-        "bank, page 200": (teacher, f"/?after={newest[before]}"),
-        "bank, team": (teacher, "/?whose=team"),
-        "bank, most taught": (teacher, "/?sort=taught"),
-        "bank, not yet taught": (teacher, "/?taught=not-yet"),
+        "bank": (teacher, "/bank/"),
+        "home": (teacher, "/"),
+        "bank, filtered": (teacher, "/bank/?grade=2&direction=forward"),
+        "bank, two filters few pass": (teacher, "/bank/?kind=clock&shows=opposites&shows=sums&grade=5"),
+        "bank, searched": (teacher, "/bank/?q=golden+lad"),
+        "bank, page 200": (teacher, f"/bank/?after={newest[before]}"),
+        "bank, team": (teacher, "/bank/?whose=team"),
+        "bank, most taught": (teacher, "/bank/?sort=taught"),
+        "bank, not yet taught": (teacher, "/bank/?taught=not-yet"),
         "my plans": (teacher, "/plans/"),
         "choosing a booklet": (teacher, "/booklet/?grade=2"),
         "coverage": (coach, "/coverage/"),

@@ -1,6 +1,6 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
@@ -22,6 +22,18 @@ LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)
 def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
     """By when they came into the bank; with `created_at` also those that never did."""
     return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since), routines)
+
+
+def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
+    """Counts of these grades (keys) before all others; in each part the newest first."""
+    hers, others = routines.filter(grade__in=own), routines.exclude(grade__in=own)
+
+    def place_of(routine: Routine) -> tuple[Any, ...] | None:
+        moment = _moment(routine, "shared_at")
+        return (0 if routine.grade_id in own else 1, *moment) if moment else None
+
+    streams = (Stream(hers, {0: 0}), Stream(others, {0: 1}))
+    return Order(("part", "-shared_at", "-pk"), streams, place_of, routines)
 
 
 def by_title(routines: RoutineQuerySet) -> Order:

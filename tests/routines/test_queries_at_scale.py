@@ -55,11 +55,12 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
         f"owner={teacher.pk}",
     )
     pages = {
-        "bank": "/",
-        "a page further": f"/?after={newest[20].pk}",
-        "a page back": f"/?before={newest[20].pk}",
-        "an old address": "/?page=3",
-        **{query: f"/?{query}" for query in (*searches, *orders)},
+        "home": "/",
+        "bank": "/bank/",
+        "a page further": f"/bank/?after={newest[20].pk}",
+        "a page back": f"/bank/?before={newest[20].pk}",
+        "an old address": "/bank/?page=3",
+        **{query: f"/bank/?{query}" for query in (*searches, *orders)},
         "my plans": reverse("my_plans"),
         "searched": f"{reverse('my_plans')}?q=from",
         "booklet": f"{reverse('booklet_choose')}?grade=2",
