@@ -58,7 +58,9 @@ def bank(request: SignedInRequest) -> HttpResponse:
         "cards": cards,
         "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
         "all_query": wanted.query(sort="newest"),
-        "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.apply(in_bank, request.user, year)),
+        "elsewhere": None
+        if cards or not wanted.grades
+        else HowMany.of(elsewhere.order(in_bank, request.user, year).every),
         "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),
