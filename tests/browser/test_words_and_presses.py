@@ -89,7 +89,7 @@ def test_the_most_stops_are_told_before_and_when_they_are_there(open_as, owner):
         expect(stops.locator(".stop-card")).to_have_count(number)
     expect(stops.get_by_text("40 stops are the most a plan holds. Take one out to add another.")).to_be_visible()
     expect(stops.get_by_role("button", name="Add a stop")).to_have_count(0)
-    stops.get_by_role("button", name="Take out").last.click()
+    stops.get_by_role("button", name="Remove").last.click()
     expect(stops.get_by_text("1 more can be added.")).to_be_visible()
     expect(stops.get_by_role("button", name="Add a stop")).to_be_focused()
 

@@ -103,7 +103,7 @@ def test_an_area_that_is_none_is_not_found(taught, coach, visit, grade_two, area
 def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "not how well anyone teaches" in page
-    assert "Lessons nobody recorded are not here" in page
+    assert "Lessons that were not recorded are missing" in page
     assert "medlar" not in page
 
 
