@@ -23,14 +23,13 @@ def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
 
 def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
     """Counts of these grades (keys) before all others; in each part the newest first."""
-    streams = (routines.filter(grade__in=own), routines.exclude(grade__in=own))
+    streams = (Stream(routines.filter(grade__in=own), at=0), Stream(routines.exclude(grade__in=own), at=1))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
         return (0 if routine.grade_id in own else 1, *moment) if moment else None
 
-    told = tuple(stream.annotate(part=Value(part)) for part, stream in enumerate(streams))
-    return Order(("part", "-shared_at", "-pk"), told, place_of)
+    return Order(("part", "-shared_at", "-pk"), streams, place_of)
 
 
 def by_title(routines: RoutineQuerySet) -> Order:
