@@ -64,8 +64,9 @@ def left_bare(page: str, peoples: set[str]) -> set[str]:
 
 
 PAGES = [
-    "bank", "bank, nothing found", "a count", "my plans", "plan", "history", "print", "booklet", "coverage",
-    "coverage of one area", "files", "removing words", "own account", "nothing there", "school", "people", "classes", "grades",
+    "home", "week", "suggestions", "suggesting", "bank", "bank, nothing found", "a count", "my plans", "plan",
+    "history", "print", "booklet", "coverage", "coverage of one area", "files", "removing words", "own account",
+    "nothing there", "school", "people", "classes", "grades",
 ]  # fmt: skip
 
 
@@ -75,8 +76,12 @@ def pages(owner, teammate, coach, grade_two) -> dict[str, str]:
     make_lesson(routine, owner, sharing="team")
     routine.notes.create(by=teammate, text="worked")
     return {
-        "bank": "/",
-        "bank, nothing found": "/?q=zigzag",
+        "home": reverse("home"),
+        "week": reverse("week"),
+        "suggestions": reverse("suggestions"),
+        "suggesting": reverse("suggest", args=[routine.pk]),
+        "bank": reverse("bank"),
+        "bank, nothing found": "/bank/?q=zigzag",
         "a count": reverse("routine", args=[routine.pk]),
         "my plans": reverse("my_plans"),
         "plan": reverse("plan_edit", args=[routine.pk]),

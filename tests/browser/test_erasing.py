@@ -61,8 +61,8 @@ def everything(lesson) -> dict[str, str]:
     own = f"/lessons/{lesson.key}/"
     return {
         "count": f"/routines/{lesson.routine_id}/",
-        "bank": "/",
-        "search": f"/?q={NAME}",
+        "bank": "/bank/",
+        "search": f"/bank/?q={NAME}",
         "log": own,
         "replay": f"{own}replay/?moment=3",
     }

@@ -231,7 +231,14 @@ def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson, opened, own
     told += "".join(board.page.heard)
     said_aloud = {"sixty-for"}
     assert {words for words in SECRETS if words in told} == said_aloud
-    for path in ("/", "/lessons/", f"/lessons/{lesson.key}/", f"/lessons/{lesson.key}/lectern/", "/coverage/"):
+    for path in (
+        "/",
+        "/bank/",
+        "/lessons/",
+        f"/lessons/{lesson.key}/",
+        f"/lessons/{lesson.key}/lectern/",
+        "/coverage/",
+    ):
         assert board.page.request.get(path).status == 404, path
     assert board.page.request.get(f"/lessons/{lesson.key}/lectern.json").status == 404
     assert board.page.request.post(f"/lessons/{lesson.key}/ask/", data={}).status in (403, 404)

@@ -121,6 +121,7 @@ def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "Grade 5, fractions" in page
     assert "Design one" in page
+    assert "design=1#tool-design" in page
 
 
 def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
