@@ -137,16 +137,14 @@ def _make_lesson(
 
 def _suggest(demo: DemoSuggestion, routines: dict[str, Routine], people: dict[str, User], today: date) -> None:
     sort, _space, name = demo.to.partition(" ")
-    to = {
-        "grade": lambda: {"to_grade": Grade.objects.get(name=name)},
-        "team": lambda: {"to_band": GradeBand.objects.get(name=name)},
-    }.get(sort, lambda: {"to_teacher": people[sort]})()
     made = Suggestion.objects.create(
         routine=routines[demo.routine],
         by=people[demo.by],
         why=demo.why,
         by_when=today + timedelta(days=demo.days) if demo.days else None,
-        **to,
+        to_grade=Grade.objects.get(name=name) if sort == "grade" else None,
+        to_band=GradeBand.objects.get(name=name) if sort == "team" else None,
+        to_teacher=people.get(sort),
     )
     if demo.taken_by:
         made.answer(people[demo.taken_by], SuggestionAnswer.Answer.TAKEN)

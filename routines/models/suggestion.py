@@ -6,6 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.db.models import Exists, OuterRef, Q
 from django.utils import timezone
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
@@ -100,6 +101,15 @@ class Suggestion(models.Model):
 
     def __str__(self) -> str:
         return f"{self.routine_id} suggested by {self.by_id}"
+
+    @property
+    def to_whom(self) -> str:
+        """The team, the grade or the colleague, in the middle of a sentence."""
+        if self.to_band:
+            return gettext("team %(name)s") % {"name": self.to_band.name}
+        if self.to_grade:
+            return gettext("grade %(name)s") % {"name": self.to_grade.name}
+        return self.to_teacher.display_name if self.to_teacher else ""
 
     def answer(self, person: User, answer: str) -> None:
         """What this person makes of it; a second answer takes the place of the first."""

@@ -2,9 +2,10 @@
 
 from django.urls import path
 
-from routines.team.views import notes, planned, suggestions, week
+from routines.team.views import handing_on, home, notes, planned, suggestions, week
 
 urlpatterns = [
+    path("", home.home, name="home"),
     path("week/", week.week, name="week"),
     path("week/put-back/", planned.put_back, name="planned_put_back"),
     path("week/<int:pk>/move/", planned.move, name="planned_move"),
@@ -17,4 +18,5 @@ urlpatterns = [
     path("suggestions/", suggestions.suggestions, name="suggestions"),
     path("suggestions/<int:pk>/answer/", suggestions.answer, name="suggestion_answer"),
     path("suggestions/<int:pk>/withdraw/", suggestions.withdraw, name="suggestion_withdraw"),
+    path("school/people/<int:pk>/hand-on/", handing_on.hand_on, name="hand_on"),
 ]

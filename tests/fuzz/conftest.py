@@ -68,6 +68,7 @@ def whole_school(django_db_setup, django_db_blocker) -> Iterator[dict[str, User]
             people = {
                 "teacher": UserFactory(sign_in_name="owner", display_name="Owner Ota"),
                 "teammate": UserFactory(sign_in_name="teammate", display_name="Teammate Tao"),
+                "leaver": UserFactory(sign_in_name="leaver", display_name="Leaver Lund", is_active=False),
                 "coach": UserFactory(sign_in_name="coach", display_name="Coach Cruz", coach=True),
                 "administrator": UserFactory(sign_in_name="admin", display_name="Ames", administrator=True),
             }
@@ -138,7 +139,7 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
         "suggestions/ pk": [suggestion.pk, sent.pk],
         "coverage/ grade": [group.grade_id],
         "coverage/ area": ["whole", "no-such-area"],
-        "school/people/ pk": [whole_school["teammate"].pk],
+        "school/people/ pk": [whole_school["teammate"].pk, whole_school["leaver"].pk],
         "school/invitations/ pk": [administrator.links_handed_out.order_by("pk").first().pk],
         "school/classes/ pk": [group.pk],
         "school/years/ pk": [group.year_id],

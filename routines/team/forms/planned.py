@@ -4,12 +4,12 @@ from datetime import date
 from typing import Any
 
 from django import forms
-from django.utils.formats import date_format
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
 from accounts.models import User
 from accounts.offered import offer_rows
+from accounts.templatetags.dates import day
 from grade_bands.models import ClassGroup
 from routines.models import Routine
 from routines.team.school_days import next_school_day
@@ -58,8 +58,8 @@ class PlannedForm(forms.Form):
         elif group and on and not group.year.starts_on <= on <= group.year.ends_on:
             days = {
                 "class": group.name,
-                "first": date_format(group.year.starts_on, "j F Y"),
-                "last": date_format(group.year.ends_on, "j F Y"),
+                "first": day(group.year.starts_on),
+                "last": day(group.year.ends_on),
             }
             self.add_error("on", _("Choose a day from %(first)s to %(last)s, the school year of %(class)s.") % days)
         return cleaned

@@ -115,7 +115,7 @@ def answer(request: SignedInRequest, pk: int) -> HttpResponse:
         messages.success(request, _("Kept for later. Only you see this."))
     elif asked == "decline":
         suggestion.answer(request.user, Answer.DECLINED)
-        messages.success(request, _("It is out of your list. Nobody is told."))
+        messages.success(request, _("Declined. Nobody is told."))
     elif asked == "again":
         suggestion.answers.filter(person=request.user).delete()
         messages.success(request, _("It is in your list again."))
@@ -159,6 +159,6 @@ def withdraw(request: SignedInRequest, pk: int) -> HttpResponse:
         raise PermissionDenied
     if request.method == "POST":
         Suggestion.objects.filter(pk=pk).delete()
-        messages.success(request, _("The suggestion is withdrawn. What was taken from it stays."))
+        messages.success(request, _("The suggestion is removed. What was taken from it stays."))
         return redirect("suggestions")
     return render(request, "team/withdraw.html", {"section": "plans", "suggestion": suggestion})

@@ -18,7 +18,7 @@ def found(owner, visit):
     client = visit(owner)
 
     def look(words: str) -> list[str]:
-        answer = client.get("/", {"q": words})
+        answer = client.get("/bank/", {"q": words})
         assert answer.status_code == 200
         return titles_on(answer)
 
@@ -65,7 +65,7 @@ def test_signs_are_no_error_and_no_pattern(bank, found, owner, visit, words):
     titles = found(words)
     assert titles == (["Plum baskets", "Canción del niño"] if "plum" in words else found(""))
     if words.strip("\0") and "plum" not in words:
-        assert "holds no letter and no number" in visit(owner).get("/", {"q": words}).text
+        assert "holds no letter and no number" in visit(owner).get("/bank/", {"q": words}).text
 
 
 def test_ten_thousand_signs_are_looked_for_up_to_a_hundred(bank, found):
@@ -90,7 +90,7 @@ def test_drafts_are_found_by_their_authors_among_their_plans_alone(owner, teamma
     make_routine(owner, title="Plum draft", shared=False)
     make_routine(owner, title="Plum in the bank")
     assert titles_on(visit(owner).get("/plans/", {"q": "plum"})) == ["Plum draft", "Plum in the bank"]
-    assert titles_on(visit(teammate).get("/", {"q": "plum"})) == ["Plum in the bank"]
+    assert titles_on(visit(teammate).get("/bank/", {"q": "plum"})) == ["Plum in the bank"]
     none = visit(teammate).get("/plans/", {"q": "plum"})
     assert titles_on(none) == []
     assert "None of your plans has these words." in none.text

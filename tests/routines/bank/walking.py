@@ -16,7 +16,7 @@ def link(answer, name: str) -> str | None:
     return unescape(found[1]) if found else None
 
 
-def pages(client, address: str, further: str = "Further") -> list:
+def pages(client, address: str, further: str = "Next") -> list:
     """The answers from this address on, each reached by the link of the one before."""
     path = address.split("?")[0]
     answers = [client.get(address)]
@@ -25,5 +25,5 @@ def pages(client, address: str, further: str = "Further") -> list:
     return answers
 
 
-def walked(client, address: str, further: str = "Further") -> list[str]:
+def walked(client, address: str, further: str = "Next") -> list[str]:
     return [title for answer in pages(client, address, further) for title in titles_on(answer)]
