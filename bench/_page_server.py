@@ -52,8 +52,9 @@ def prepare() -> dict[str, Any]:
     grade = Grade.objects.filter(routine__status="shared").order_by("order").first()
     assert grade is not None
     pages = {
-        "bank": "/",
-        "bank, filtered by grade": f"/?grade={grade.name}",
+        "home": "/",
+        "bank": "/bank/",
+        "bank, filtered by grade": f"/bank/?grade={grade.name}",
         "routine": f"/routines/{routine.pk}/",
         "coverage": "/coverage/",
         "lessons": "/lessons/",

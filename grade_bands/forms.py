@@ -22,6 +22,17 @@ from .standards import StandardRow, StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
 
 LARGEST_FILE = 2_000_000
+GRADES_TO_SPEAK_TO = [
+    (0, _("Kindergarten")),
+    (1, _("Grade 1")),
+    (2, _("Grade 2")),
+    (3, _("Grade 3")),
+    (4, _("Grade 4")),
+    (5, _("Grade 5")),
+    (6, _("Grade 6")),
+    (7, _("Grade 7")),
+    (8, _("Grade 8")),
+]
 MOST_DAYS = 400  # coverage shows a school year week by week
 
 
@@ -77,6 +88,12 @@ class SetUpCodeForm(forms.Form):
 
 
 class GradeForm(ModelForm[Grade]):
+    level = forms.TypedChoiceField(
+        label=_("Questions and answers speak as for"),
+        coerce=int,
+        choices=GRADES_TO_SPEAK_TO,
+        error_messages={"invalid_choice": _("Choose a grade from kindergarten to 8.")},
+    )
     areas = forms.MultipleChoiceField(
         label=_("Areas expected in this grade"),
         choices=Area.choices,
@@ -88,18 +105,13 @@ class GradeForm(ModelForm[Grade]):
     class Meta:
         model = Grade
         fields = ["name", "order", "level", "band", "areas"]
-        labels = {"level": _("How texts speak"), "order": _("Place in the order")}
-        help_texts = {"level": _("0 for kindergarten, 1 for grade 1, up to 8.")}
+        labels = {"order": _("Place in the order")}
         error_messages = {
             "name": {
                 "required": _("Write a short name, such as K or 1."),
                 "unique": _("There is a grade with this name."),
             },
             "order": {"unique": _("Another grade has this place. Choose another number.")},
-            "level": {
-                "min_value": _("The level goes from 0 for kindergarten to 8."),
-                "max_value": _("The level goes from 0 for kindergarten to 8."),
-            },
         }
 
 

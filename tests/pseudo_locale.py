@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterable
 from html.parser import HTMLParser
 
+from babel.dates import get_day_names, get_month_names
 from django.utils import translation
 
 from tests.bare_words import SAID_IN
@@ -12,9 +13,17 @@ from tests.bare_words import SAID_IN
 OPEN, CLOSE = "⟦", "⟧"
 INNERMOST = re.compile(rf"{OPEN}[^{OPEN}{CLOSE}]*{CLOSE}")
 LETTERS = re.compile(r"[A-Za-zÀ-ÿ]+")
+# Days are written from the CLDR, which has them in every language.
+NAMES_OF_DAYS = "|".join(
+    name
+    for width in ("wide", "abbreviated")
+    for names in (get_month_names(width, locale="en"), get_day_names(width, locale="en"))
+    for name in names.values()
+)
 # Not words: ordinals, a key's letter, an address, the product's own name.
 AS_IN_EVERY_LANGUAGE = re.compile(
     r"\b\d+(?:st|nd|rd|th)\b|\b[A-Z]\b|\btestserver\b|\blocalhost(?::\d+)?\b|\bCountfold\b|/board/"
+    rf"|\b(?:{NAMES_OF_DAYS})\b"
 )
 
 

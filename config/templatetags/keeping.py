@@ -22,6 +22,15 @@ def keeping_notice(context: dict[str, Any]) -> dict[str, object]:
         return {}
     free = free_room()
     return {
+        "request": request,
         "little_room": f"{free // MEGABYTE} MB" if free < LITTLE_ROOM else "",
         "backup": backups.newest_and_failure() if backups.on_this_database() else None,
     }
+
+
+@register.simple_tag
+def newest_backup() -> dict[str, object]:
+    """{% newest_backup as backup %}: `at` is when the newest was written, None before the first; `kept_here`: by this app."""
+    if not backups.on_this_database():
+        return {"kept_here": False}
+    return {"kept_here": True, "at": backups.newest_and_failure().newest_at}

@@ -6,6 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
+from accounts.languages import LANGUAGES
 from accounts.models import User
 
 from .grade import Grade
@@ -48,3 +49,8 @@ class ClassGroup(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+    @property
+    def language_names(self) -> list[str]:
+        """Its languages as people call them; a code that is no longer known stays as it is."""
+        return [str(LANGUAGES.get(code, code)) for code in self.languages]

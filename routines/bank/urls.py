@@ -5,7 +5,7 @@ from django.urls import path
 from routines.bank.views import bank, mine, routine
 
 urlpatterns = [
-    path("", bank.bank, name="bank"),
+    path("bank/", bank.bank, name="bank"),
     path("routines/<int:pk>/", routine.routine, name="routine"),
     path("routines/<int:pk>/copy/", routine.copy, name="routine_copy"),
     path("routines/<int:pk>/share/", routine.share, name="routine_share"),

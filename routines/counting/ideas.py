@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Iterator
 from dataclasses import replace
 
 from .audience import Audience, level_of
@@ -18,7 +18,8 @@ def ideas(grid: Grid, *, audience: Audience | None = None) -> list[Idea]:
     """Every idea that can be seen at some time while the terms in view are written, the earliest first.
 
     An idea is listed if at some term it does not follow from a broader one. One whose lines are still being begun
-    is the same idea while each new line keeps to it. audience: whose order it is of those seen at once.
+    is the same idea while each new line keeps to it. That landmarks come every k counts is one idea, however they lie,
+    and never dies; each lie in line is an idea of its own beside it. audience: whose order it is of those seen at once.
 
     >>> from .count import Count
     >>> grid = Grid(Count.parse(kind="whole", start="34", step="11", terms=12), line_length=4)
@@ -33,12 +34,13 @@ def ideas(grid: Grid, *, audience: Audience | None = None) -> list[Idea]:
         view = grid.cut(n)
         found = everything(view)
         follow = implied(found, view)
-        for i, one in enumerate(found):
-            key = idea_key(one.claim, view)
-            first.setdefault(key, (n, one))
-            last[key] = (n, one)
-            if i not in follow:
-                listed.add(key)
+        for i, listing in enumerate(found):
+            for one in _ideas_in(listing):
+                key = idea_key(one.claim, view)
+                first.setdefault(key, (n, one))
+                last[key] = (n, one)
+                if i not in follow:
+                    listed.add(key)
     return sorted(
         (_idea(grid, first[key], last[key]) for key in first if key in listed),
         key=lambda idea: (idea.seen_at, rank(idea.claim, grid, level)),
@@ -54,15 +56,20 @@ def idea_key(claim: Claim, grid: Grid) -> Hashable:
     return claim
 
 
+def _ideas_in(one: Pattern) -> Iterator[Pattern]:
+    """The ideas in one pattern: of landmarks that they come every so many counts, and how they lie where that is in line.
+
+    Source: proof that a lie in line ends only in a less tidy one - landmarks out of one line are in no other one; no two
+    of a diagonal lie in one line; and whole lines, every so many cells of each, stay whole.
+    """
+    if not isinstance(one.claim, LandmarksClaim):
+        yield one
+        return
+    if one.claim.lie != "scattered":
+        yield one
+    yield Pattern.of(replace(one.claim, lie=None, lines=None), (tuple(sorted(one.cells)),), None)
+
+
 def _idea(grid: Grid, first: tuple[int, Pattern], last: tuple[int, Pattern]) -> Idea:
     (seen_at, begun), (lasted, fullest) = first, last
-    # Scattered landmarks break at no term, but later ones may show that they lie on a line after all.
-    scattered = isinstance(begun.claim, LandmarksClaim) and begun.claim.lie == "scattered"
-    overtaken = scattered and lasted < grid.terms
-    return Idea(
-        claim=begun.claim,
-        seen_at=seen_at,
-        dies_at=lasted + 1 if overtaken else begun.breaks_at,
-        lasts=lasted,
-        pattern=fullest,
-    )
+    return Idea(begun.claim, seen_at, begun.breaks_at, lasted, fullest)

@@ -5,7 +5,8 @@ from typing import NamedTuple
 
 from .count import Count
 from .kinds.measure import Measure
-from .kinds.units import Unit, units_of
+from .kinds.unit_names import NAMES, WRITTEN_BY_NAME
+from .kinds.units import UNITS, Unit, units_of
 
 
 class WrittenUnits(NamedTuple):
@@ -47,6 +48,39 @@ def unit_to_reach(count: Count) -> Unit | None:
         return units.large if units else None
     family = (unit for unit in units_of(units.small.measure) if unit.system == units.small.system)
     return min((unit for unit in family if unit.size > units.small.size), key=lambda unit: unit.size, default=None)
+
+
+_LARGER = {"in": "ft", "oz": "lb", "fl oz": "cup", "cm": "m", "g": "kg", "mL": "L", "min": "h"}
+
+
+def in_larger_unit(count: Count, value: Fraction) -> str:
+    """Write an amount of a count in one small unit in the next larger one too; nothing where it does not fill one.
+
+    >>> count = Count.parse(kind="mass", start="12 oz", step="12 oz", terms=8)
+    >>> in_larger_unit(count, Fraction(32)), in_larger_unit(count, Fraction(36)), in_larger_unit(count, Fraction(12))
+    ('2 lb', '2 lb 4 oz', '')
+    """
+    units = written_units(count)
+    symbol = None if units is None or units.large else _LARGER.get(units.small.symbol)
+    if symbol is None or abs(value) < UNITS[symbol].size:
+        return ""
+    many, rest = divmod(abs(value), UNITS[symbol].size)
+    name = symbol
+    if symbol in WRITTEN_BY_NAME:
+        said = NAMES[symbol, count.style.language]
+        name = said.one if many == 1 else said.several
+    return " ".join([f"{'-' if value < 0 else ''}{many} {name}", *([count.text_of(rest)] if rest else [])])
+
+
+def in_both_units(count: Count, value: Fraction) -> str:
+    """Write an amount as the count does and, where it fills a larger unit, in that too.
+
+    >>> count = Count.parse(kind="mass", start="12 oz", step="12 oz", terms=8)
+    >>> in_both_units(count, Fraction(36)), in_both_units(count, Fraction(12))
+    ('36 oz (2 lb 4 oz)', '12 oz')
+    """
+    larger = in_larger_unit(count, value)
+    return f"{count.text_of(value)} ({larger})" if larger else count.text_of(value)
 
 
 def large_size(count: Count) -> Fraction | None:

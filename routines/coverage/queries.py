@@ -1,16 +1,17 @@
-"""What the bank holds and what lessons have touched, by grade and area: one aggregate query each, never by teacher."""
+"""What the bank holds and what lessons have touched, by grade and area, from daily totals: never by teacher."""
 
+from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from django.db.models import Count
+from django.db.models import Count, Sum
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
-from routines.models import Lesson, Routine
+from routines.models import Routine, TaughtOn
 
 FEW = 3
 
@@ -66,37 +67,37 @@ def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
 
 
 def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
-    """One row per grade that the user may see, for lessons from `first` to `last`. Two aggregates, whatever the size."""
+    """One row per grade that the user may see, for lessons from `first` to `last`, to the day."""
     grades = list(grades_seen_by(user, year))
     hidden = _single_class_grades(year) if user.is_administrator else set()
     available: Mapping[tuple[int, str], int] = {
         (row["grade"], row["area"]): row["routines"]
         for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
     }
-    counted = Lesson.objects.counted().filter(year=year, grade__in=grades, taught_on__range=(first, last)).order_by()
-    taught: dict[tuple[int, str], int] = {}
-    weekly: dict[tuple[int, date], int] = {}
-    for row in counted.values("grade", "area", "taught_on").annotate(lessons=Count("pk")):
-        taught[row["grade"], row["area"]] = taught.get((row["grade"], row["area"]), 0) + row["lessons"]
-        monday = row["taught_on"] - timedelta(days=row["taught_on"].weekday())
-        weekly[row["grade"], monday] = weekly.get((row["grade"], monday), 0) + row["lessons"]
+    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    taught: Counter[tuple[int, str]] = Counter()
+    weekly: Counter[tuple[int, date]] = Counter()
+    rows_of_weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+    for grade, area, monday, lessons in rows_of_weeks:
+        taught[grade, area] += lessons
+        weekly[grade, monday] += lessons
     mondays = weeks_between(first, last)
     rows = []
-    for grade in grades:
-        shown = grade.pk not in hidden
+    for seen in grades:
+        shown = seen.pk not in hidden
         cells = tuple(
             CoverageCell(
-                grade=grade,
+                grade=seen,
                 area=area.value,
                 area_name=area.label,
-                expected=area.value in grade.areas,
-                available=available.get((grade.pk, area.value), 0),
-                taught=taught.get((grade.pk, area.value), 0) if shown else None,
+                expected=area.value in seen.areas,
+                available=available.get((seen.pk, area.value), 0),
+                taught=taught[seen.pk, area.value] if shown else None,
             )
             for area in Area
         )
-        weeks = tuple(weekly.get((grade.pk, monday), 0) for monday in mondays)
-        rows.append(CoverageRow(grade, cells, weeks if shown else None, sum(weeks) if shown else None))
+        weeks = tuple(weekly[seen.pk, monday] for monday in mondays)
+        rows.append(CoverageRow(seen, cells, weeks if shown else None, sum(weeks) if shown else None))
     return rows
 
 

@@ -73,7 +73,7 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
         "area": Area(area),
         "first": first,
         "last": last,
-        "cards": cards_of(shown, reader=request.user),
+        "cards": cards_of(shown, reader=request.user, may_teach=request.user.class_groups.exists()),
         "more": max(0, routines.count() - CARDS_SHOWN),
         "page": Paginator(lessons, PAGE_SIZE).get_page(request.GET.get("page")),
         "sees_lessons": not request.user.is_administrator,

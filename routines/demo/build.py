@@ -8,16 +8,18 @@ from django.db import transaction
 from django.utils import timezone
 
 from accounts.models import User
-from grade_bands.models import ClassGroup
+from grade_bands.models import ClassGroup, Grade, GradeBand
 from routines.demo.board_lessons import BOARD_LESSONS
 from routines.demo.lesson_script import events_of
 from routines.demo.lessons import LESSONS, NOTES, DemoLesson
 from routines.demo.notation import DemoPlan
 from routines.demo.people import make_classes, make_grades, make_people, make_school, make_year
 from routines.demo.plans import PLANS
+from routines.demo.team import PLANNED, SUGGESTIONS, DemoSuggestion
 from routines.lessons.recording import keep_events, record_paper_lesson, save_reflection, start_lesson
-from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
+from routines.models import Lesson, Planned, Routine, RoutineNote, RoutineVersion, Suggestion, SuggestionAnswer
 from routines.plans.actions import save_version, start_routine
+from routines.team.school_days import monday_now
 
 
 @transaction.atomic
@@ -37,6 +39,15 @@ def make_demo_school(*, today: date, load_standards: Callable[[], object], told:
     told(f"{len(LESSONS) + len(BOARD_LESSONS)} lessons, {len(BOARD_LESSONS)} of them on the board")
     for key, name, text in NOTES:
         RoutineNote.objects.create(routine=routines[key], by=people[name], text=text)
+    for planned in PLANNED:
+        Planned.objects.create(
+            routine=routines[planned.routine],
+            class_group=classes[planned.class_name],
+            on=monday_now(today) + timedelta(weeks=planned.week, days=planned.weekday),
+            by=people[planned.teacher],
+        )
+    for suggestion in SUGGESTIONS:
+        _suggest(suggestion, routines, people, today)
 
 
 def _make_routines(people: dict[str, User], first_day: date) -> dict[str, Routine]:
@@ -122,6 +133,21 @@ def _make_lesson(
             to_next_year=demo.to_next_year,
             sharing=demo.sharing,
         )
+
+
+def _suggest(demo: DemoSuggestion, routines: dict[str, Routine], people: dict[str, User], today: date) -> None:
+    sort, _space, name = demo.to.partition(" ")
+    made = Suggestion.objects.create(
+        routine=routines[demo.routine],
+        by=people[demo.by],
+        why=demo.why,
+        by_when=today + timedelta(days=demo.days) if demo.days else None,
+        to_grade=Grade.objects.get(name=name) if sort == "grade" else None,
+        to_band=GradeBand.objects.get(name=name) if sort == "team" else None,
+        to_teacher=people.get(sort),
+    )
+    if demo.taken_by:
+        made.answer(people[demo.taken_by], SuggestionAnswer.Answer.TAKEN)
 
 
 def _at(day: date, moment: time) -> datetime:

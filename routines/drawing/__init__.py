@@ -1,6 +1,6 @@
 """Drawings of folded counts as SVG: one drawing language for cards, plan, phone, board and paper.
 
-    draw_grid(grid, size="card"|"fold"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
+    draw_grid(grid, size="card"|"fold"|"tile"|"phone"|"plan"|"print"|"board", lit=(Pattern, ...), overlays=((key, Pattern), ...),
               landmarks=(n, ...), title="", upto=None, entries={n: Entry(...)}, interactive=False, chosen=(n, ...),
               language="en", labels={n: "crate 3"}, ink=Ink(marks, jumps, phrases, recounts, voices))
     draw_strip(grid, landmarks=(n, ...), width=1140, on_paper=False, language="en")

@@ -39,7 +39,7 @@ def draw_grid(
 ) -> Drawn:
     """Draw a grid as inline SVG, which knows its size.
 
-    size: card, phone, plan, print or board. lit: at most two patterns, lit. overlays: (key, pattern) to be lit by
+    size: card, fold, tile, phone, plan, print or board. lit: at most two patterns, lit. overlays: (key, pattern) to be lit by
     js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
     numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
     the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words

@@ -156,7 +156,7 @@ def lay_out(
     written = {n: pieces_in(grid, n, entry_for(n, entries, upto)) for n in range(1, grid.terms + 1)}
     measured = {n: set_numeral(grid.count.pieces(n), 1.0, weight(n)) for n in written}
     fit = fit_to(size, grid.rows, grid.columns, measured.values())
-    if fit.rows < grid.rows and grid.fill is not Fill.DOWN:
+    if fit.rows < grid.rows and grid.fill is not Fill.DOWN and not size.even:
         kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
         fit = fit_to(size, grid.rows, grid.columns, kept)
     up = grid.fill is Fill.ACROSS_UP

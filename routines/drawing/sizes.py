@@ -11,7 +11,8 @@ class Size:
     smallest and tallest (few rows may stand taller). room: the width and height the grid should keep within.
     air, tight: white beside the widest numeral, wished for and least, of the numeral. cut: leave the last lines away
     rather than grow over the room. sketched: light one pattern of each kind at most, by an example where it covers much.
-    flag_words: a flag says until when. thickest: of a lit outline and thread.
+    even: every grid of one count is drawn to one scale, whatever its line length. flag_words: a flag says until when.
+    thickest: of a lit outline and thread.
     """
 
     name: str
@@ -25,6 +26,7 @@ class Size:
     tight: float = 0.4
     cut: bool = False
     sketched: bool = False
+    even: bool = False
     flag_words: bool = False
     thickest: float = 3.2
 
@@ -34,6 +36,7 @@ SIZES = {
     for size in (
         Size("card", 16, 14, 40, 29, 40, (266, 150), air=1.15, cut=True, sketched=True),
         Size("fold", 14, 14, 36, 29, 30, (330, 266), air=1.0, cut=True),
+        Size("tile", 14, 14, 26, 29, 29, (420, 266), air=0.7, tight=0.7, cut=True, even=True),
         Size("phone", 21, 14, 62, 40, 40, (310, 330)),
         Size("plan", 36, 18, 96, 82, 82, (600, 620), flag_words=True),
         Size("print", 31, 12, 83, 70, 70, (560, 420), flag_words=True),

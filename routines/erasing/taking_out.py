@@ -13,8 +13,9 @@ from accounts.models import School
 from accounts.people_words import WordsColumn
 from routines import worked_out
 from routines.lessons.recording import plan_mark
-from routines.models import LessonEvent, RoutineVersion
+from routines.models import LessonEvent, Routine, RoutineVersion
 from routines.models.people_words import COLUMNS
+from routines.models.search_word import write_words
 from routines.words_erased.list_of_erasures import Erasure, plan_key
 from routines.words_erased.matching import Sought
 from routines.words_erased.stubs import put_stubs
@@ -174,6 +175,8 @@ def _change(held: Any, found: Found, sought: Mapping[str, Sought]) -> TakenOut:
     if not changed:
         return TakenOut()
     held.save(update_fields=changed)
+    if isinstance(held, Routine):
+        write_words(held)
     if before:
         taken.plans = {one.id: [plan_key(held.pk, before)] for one in found[0][1]}
     return taken

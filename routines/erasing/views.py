@@ -70,7 +70,7 @@ def erase_look_again(request: SignedInRequest, key: UUID) -> HttpResponse:
 
 @require_POST
 def erase_leave(request: SignedInRequest, key: UUID) -> HttpResponse:
-    """Stop looking, or leave everything as it is: nothing is kept of what was looked for."""
+    """Stop searching, or leave everything as it is: nothing is kept of what was looked for."""
     drop_look(_own_look(request, key))
     messages.info(request, _("Nothing was changed."))
     return redirect("erase_words")
@@ -84,7 +84,7 @@ def erase_begin(request: SignedInRequest, key: UUID) -> HttpResponse:
     if look is None or not look.is_done:
         answer = answer_again(request)
         if answer is None:
-            messages.error(request, _("What was found is not kept any longer. Nothing was changed; look again."))
+            messages.error(request, _("What was found is not kept any longer. Nothing was changed; search again."))
             answer = redirect("erase_words")
         return answer
     if not Look.of(look).allowed_to(request.user):

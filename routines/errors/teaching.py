@@ -3,7 +3,7 @@
 from django.utils.translation import gettext_lazy as _
 
 SENTENCES = {
-    "no-level": _("Choose a level from 0 (kindergarten) to 8."),
+    "no-level": _("Choose a grade from kindergarten to 8."),
     "no-language": _('Choose "en" or "es" as the language.'),
     "no-tapped-counts": _("Give the numbers of the tapped counts."),
     "tapped-out-of-range": _("Tap counts from 1 to %(most)s."),

@@ -29,6 +29,7 @@ from routines.lessons.kinds import (
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
 from routines.lessons.targets_seen import keep_targets
+from routines.lessons.totals import Counted, count_again
 from routines.models import Lesson, LessonEvent
 from routines.words_erased.late_words import is_erased
 from routines.words_erased.list_of_erasures import known
@@ -139,7 +140,7 @@ class _Appending:
     def _refuse_not_allowed(self, event: dict[str, Any], kinds: dict[str, str]) -> None:
         kind = event["kind"]
         if self.lesson.deleted_at is not None:
-            raise EventRefused("deleted", _("This lesson was deleted."))
+            raise EventRefused("deleted", _("This lesson was removed."))
         if kind not in KINDS and not self.sender.may_send(kind):
             raise EventRefused("not-allowed", of_another_version(kind))
         about = kinds.get(event["data"]["event"]) if kind in TAKES_BACK else None
@@ -156,6 +157,7 @@ class _Appending:
     def _settle(self) -> None:
         """What the lesson's row says of its events: when the first standing term came, whether it has ended, since when quiet."""
         lesson, kinds = self.lesson, {event.kind for event in self.new}
+        was_counted = lesson.is_counted
         if lesson.written_at is not None and lesson.is_quiet(self.now):
             lesson.closed = True
         if "lesson.reopen" in kinds:
@@ -170,6 +172,8 @@ class _Appending:
         if "target" in kinds or undoes:
             keep_targets(lesson)
         lesson.save(update_fields=["last_seq", "last_event_at", "closed", "ended", "written_at"])
+        if lesson.is_counted is not was_counted:
+            count_again(Counted.of(lesson))
 
 
 def _first_written(lesson: Lesson) -> datetime | None:

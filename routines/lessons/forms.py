@@ -13,7 +13,7 @@ from routines.models import Planned, Routine
 
 
 class TeachForm(forms.Form):
-    """Class and where to begin. Chosen at first: the class it is planned for today, else one of its grade."""
+    """Class and where to begin. Chosen at first: the class asked for, that it is planned for today, or one of its grade."""
 
     BEGIN = [
         ("lectern", _("The lectern on this device; another shows the board")),
@@ -31,17 +31,19 @@ class TeachForm(forms.Form):
     begin = forms.ChoiceField(choices=BEGIN, initial="lectern", widget=forms.RadioSelect, label=_("Begin with"))
     practice = forms.BooleanField(required=False, label=_("This is a practice run; don’t count it"))
 
-    def __init__(self, *args: Any, user: User, routine: Routine, today: date, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, user: User, routine: Routine, today: date, asked_for: int = 0, **kwargs: Any
+    ) -> None:
         super().__init__(*args, **kwargs)
         classes = (
             ClassGroup.objects.taught_by(user).in_year(SchoolYear.objects.on(today)).with_people().in_grade_order()
         )
         planned = Planned.objects.filter(routine=routine, on=today, class_group__in=classes).first()
-        of_its_grade = [group for group in classes if group.grade_id == routine.grade_id]
+        offered = [group.pk for group in classes]
+        of_its_grade = [group.pk for group in classes if group.grade_id == routine.grade_id]
+        wanted = [asked_for, planned.class_group_id if planned else 0, *of_its_grade, *offered]
         offer_rows(self, "class_group", classes)
-        self.fields["class_group"].initial = (
-            planned.class_group_id if planned else next((group.pk for group in of_its_grade or classes), None)
-        )
+        self.fields["class_group"].initial = next((group for group in wanted if group in offered), None)
 
 
 class PairForm(forms.Form):

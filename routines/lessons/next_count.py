@@ -5,13 +5,12 @@ from dataclasses import dataclass
 
 from accounts.models import User
 from routines.counting import Grid, Outcome, check
-from routines.lessons.shown_count import title_of
 from routines.models import Routine, RoutineVersion
 from routines.models.plan_document import CountSection, Fold
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import start_routine
 from routines.plans.suggestions.taking import typed_start, typed_step
-from routines.words import next_counts
+from routines.words import next_counts, title_of_count
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +58,7 @@ def start_next(*, version: RoutineVersion, taken: NextGrid, by: User) -> Routine
         if not target.words and check(claim, taken.grid).true
     ]
     following = plan.changed(
-        title=title_of(taken.grid, plan.audience(0).language),
+        title=title_of_count(taken.grid, plan.audience(0).language),
         count=taken.count,
         fold=taken.fold,
         targets=tuple(targets),

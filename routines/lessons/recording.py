@@ -18,6 +18,7 @@ from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
 from routines.lessons.log import Log, LogChanges, log_of, write_cell
 from routines.lessons.roles import Participant, Role
 from routines.lessons.state import LessonState, reduce_events
+from routines.lessons.totals import Counted, count_again
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
 
 
@@ -140,13 +141,28 @@ def _turn(lesson: Lesson, kind: str, *, ended: bool) -> None:
 def delete_lesson(*, lesson: Lesson) -> None:
     """Delete it for good: stubs of its events stay, so that a device that sends them again is understood; nothing else does."""
     held = Lesson.objects.select_for_update().get(pk=lesson.pk)
+    was_counted = held.is_counted
     LessonEvent.objects.filter(lesson=held).update(data={}, erased=True)
     Reflection.objects.filter(lesson=held).delete()
     TargetOutcome.objects.filter(lesson=held).delete()
     held.deleted_at = timezone.now()
     held.sharing = Lesson.Sharing.ONLY_ME
     held.save(update_fields=["deleted_at", "sharing"])
+    if was_counted:
+        count_again(Counted.of(held))
     lesson.refresh_from_db()
+
+
+@transaction.atomic
+def move_lesson(*, lesson: Lesson, class_group: ClassGroup, taught_on: date, practice: bool) -> None:
+    """Correct class and day, which are plain fields; year and grade follow the class."""
+    held = Lesson.objects.select_for_update().get(pk=lesson.pk)
+    places = {Counted.of(held)} if held.is_counted else set()
+    for one in (held, lesson):
+        one.class_group, one.taught_on, one.practice = class_group, taught_on, practice
+        one.year, one.grade = class_group.year, class_group.grade
+    held.save(update_fields=["class_group", "taught_on", "practice", "year", "grade"])
+    count_again(*places, *({Counted.of(held)} if held.is_counted else set()))
 
 
 def paper_events(

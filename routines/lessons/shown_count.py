@@ -13,7 +13,7 @@ from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
-from routines.words import LANGUAGES, likely_slips, probes
+from routines.words import likely_slips, probes, title_of_count
 
 MINUS = "\u2212"
 PROBES = 6
@@ -46,13 +46,7 @@ def board_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
 
 def spoken_title(shown: ShownPlan) -> str:
     """What a teacher says before the first count, in the count's language. A plan's own title may give a pattern away."""
-    return title_of(shown.grid, shown.audience.language)
-
-
-def title_of(grid: Grid, language: str) -> str:
-    count = grid.count
-    said = LANGUAGES[language].paper["by" if count.step > 0 else "back_by"]
-    return said.format(step=count.difference_text(abs(count.step)), start=count.text(1))
+    return title_of_count(shown.grid, shown.audience.language)
 
 
 def places(grid: Grid, last: int) -> Iterable[list[int]]:

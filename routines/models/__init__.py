@@ -9,7 +9,9 @@ from .lesson_pass import LessonPass, PairingTries
 from .note import RoutineNote
 from .planned import Planned
 from .routine import Routine, RoutinePattern
-from .suggestion import Suggestion
+from .search_word import SearchWord
+from .suggestion import Suggestion, SuggestionAnswer
+from .taught import TaughtInYear, TaughtOn, TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
@@ -28,8 +30,13 @@ __all__ = [
     "RoutineNote",
     "RoutinePattern",
     "RoutineVersion",
+    "SearchWord",
     "Suggestion",
+    "SuggestionAnswer",
     "TargetOutcome",
+    "TaughtInYear",
+    "TaughtOn",
+    "TimesTaught",
     "UnreadablePlan",
     "WorkedOut",
 ]

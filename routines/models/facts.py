@@ -42,6 +42,11 @@ class Facts:
     patterns: list[SpokenPattern]
 
 
+def kind_of_area(area: str) -> str:
+    """The kind of number that a count for this area has; whole numbers where the area asks for none."""
+    return next((kind for kind, of in AREA_OF_KIND.items() if of == area), Kind.WHOLE)
+
+
 def area_of(count: Count) -> str:
     """The area a count belongs to unless the teacher says otherwise. A count that goes below zero is about integers."""
     if count.kind in AREA_OF_KIND:

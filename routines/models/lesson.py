@@ -1,22 +1,19 @@
 """One teaching of a routine to one class on one day, and what the teacher made of it."""
 
 import uuid
-from collections import Counter, defaultdict
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Case, CharField, Count, Exists, IntegerField, OuterRef, Q, Subquery, Value, When
-from django.db.models.expressions import Combinable
+from django.db.models import Case, CharField, Exists, OuterRef, Q, When
 from django.db.models.fields.json import KeyTextTransform
-from django.db.models.functions import Coalesce
 from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup, SchoolYear
+from grade_bands.models import Area, ClassGroup
 
 if TYPE_CHECKING:
     from .routine import Routine
@@ -26,8 +23,6 @@ QUIET = timedelta(hours=4)
 
 CUT_OFF = timedelta(minutes=15)
 """So long after the end a guest's device that was cut off may still send what it holds."""
-# A number of lessons elsewhere is told only where as many classes had them.
-CLASSES_TO_BE_TOLD = 2
 
 
 def _known(user: User) -> Q:
@@ -65,44 +60,6 @@ class LessonQuerySet(models.QuerySet["Lesson"]):
         """Lessons of which the user may see that they took place: her own, those in her grades, all for a coach."""
         kept = self.kept()
         return kept if user.is_coach else kept.filter(_known(user))
-
-    def times_shown_to(self, user: User) -> Combinable:
-        """How many of these lessons of one routine are told to the user, as an expression; `self` names an outer routine.
-
-        Those she knows of anyway are counted; the others only where two classes or more had them, so that no number
-        points at one class. What is left out counts as nothing: that something was left out would tell it.
-        """
-
-        def number(lessons: LessonQuerySet, *conditions: Q) -> Coalesce:
-            rows = (
-                lessons.order_by()
-                .values("routine")
-                .annotate(times=Count("pk"), classes=Count("class_group", distinct=True))
-            )
-            return Coalesce(Subquery(rows.filter(*conditions).values("times"), output_field=IntegerField()), Value(0))
-
-        if user.is_coach:
-            return number(self)
-        return number(self.known_to(user)) + number(self.exclude(_known(user)), Q(classes__gte=CLASSES_TO_BE_TOLD))
-
-    def times_told(self, user: User, year: SchoolYear | None) -> dict[int, int]:
-        """By routine, how many of these lessons, all of this year, are told to the user: as `times_shown_to`, for a few
-        routines that are known by name."""
-        taught = self.order_by().values_list("routine", "class_group", "grade", "teacher").annotate(times=Count("pk"))
-        grades: set[int] = set()
-        if not (user.is_coach or user.is_administrator):
-            grades = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
-        told: Counter[int] = Counter()
-        untold: dict[int, Counter[int]] = defaultdict(Counter)
-        for routine, class_group, grade, teacher, times in taught:
-            if user.is_coach or teacher == user.pk or grade in grades:
-                told[routine] += times
-            else:
-                untold[routine][class_group] += times
-        for routine, classes in untold.items():
-            if len(classes) >= CLASSES_TO_BE_TOLD:
-                told[routine] += classes.total()
-        return told
 
     def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`: whether the user may open the routine.
@@ -190,7 +147,7 @@ class Lesson(models.Model):
             ),
             models.Index(fields=["teacher", "-taught_on"], name="lesson_of_teacher"),
             models.Index(fields=["routine", "-taught_on"], name="lesson_of_routine"),
-            # How often each count was taught: without it SQLite goes through all lessons of the year for every count.
+            # For counting one count's lessons anew: without it SQLite goes through all lessons of the year.
             models.Index(
                 fields=["routine", "year", "class_group"],
                 name="lesson_told",
@@ -204,11 +161,10 @@ class Lesson(models.Model):
     def get_absolute_url(self) -> str:
         return reverse("lesson", args=[self.key])
 
-    def move(self, *, class_group: ClassGroup, taught_on: date, practice: bool) -> None:
-        """Correct class and day, which are plain fields; year and grade follow the class."""
-        self.class_group, self.taught_on, self.practice = class_group, taught_on, practice
-        self.year, self.grade = class_group.year, class_group.grade
-        self.save(update_fields=["class_group", "taught_on", "practice", "year", "grade"])
+    @property
+    def is_counted(self) -> bool:
+        """Whether coverage counts it, as `LessonQuerySet.counted` has it."""
+        return not self.practice and self.written_at is not None and self.deleted_at is None
 
     def is_quiet(self, now: datetime | None = None) -> bool:
         return (now or timezone.now()) - (self.last_event_at or self.created_at) > QUIET

@@ -39,6 +39,9 @@ COLUMNS = (
     ),
 )
 
+# The words of titles and of what is searched, one in a row: too many to be read one by one, and written anew with these.
+ONE_BY_ONE = ("routines.SearchWord.word",)
+
 # Choices, facts and claims of the engine, and what machines call themselves.
 WORDLESS = (
     *(f"routines.Routine.{name}" for name in ("area", "status", "kind", "direction", "fill", "engine_version")),
@@ -53,7 +56,8 @@ WORDLESS = (
     "routines.Reflection.outcome",
     *(f"routines.WorkedOut.{name}" for name in ("key", "document", "made_by", "said")),
     "routines.ImportFile.left_out",
-    "routines.Suggestion.answer",
+    "routines.SuggestionAnswer.answer",
+    "routines.TaughtOn.area",
 )
 
 ALL = (*OF_ACCOUNTS, *OF_GRADE_BANDS, *COLUMNS)

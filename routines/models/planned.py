@@ -1,5 +1,6 @@
 """A count planned for a class on a day."""
 
+from datetime import date, timedelta
 from typing import Self
 
 from django.conf import settings
@@ -27,6 +28,16 @@ class PlannedQuerySet(models.QuerySet["Planned"]):
         )
         return self.filter(own | models.Exists(team))
 
+    def changeable_by(self, user: User) -> Self:
+        """Those that she planned herself, and those for a class that she teaches."""
+        hers = ClassGroup.teachers.through.objects.filter(
+            classgroup_id=models.OuterRef("class_group_id"), user_id=user.pk
+        )
+        return self.filter(models.Q(by=user) | models.Exists(hers))
+
+    def in_week(self, monday: date) -> Self:
+        return self.filter(on__range=(monday, monday + timedelta(days=6)))
+
     def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`, as lessons have them: a plan may be for a count that is no longer in the bank."""
         title, is_open = title_for(user, "routine")
@@ -40,6 +51,10 @@ class Planned(models.Model):
     by = models.ForeignKey(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="+")
 
     objects = PlannedQuerySet.as_manager()
+
+    # Only on rows that were asked for `with_titles_for` somebody.
+    title: str
+    routine_open: bool
 
     class Meta:
         ordering = ["on", "pk"]

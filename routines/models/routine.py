@@ -1,22 +1,32 @@
 """A routine: one plan in the bank, with the exact facts that the bank filters by."""
 
-from collections.abc import Container, Iterable
+from collections import Counter, defaultdict
+from collections.abc import Container, Iterable, Sequence
 from typing import Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models import Exists, F, OuterRef, Q, Subquery, Value
+from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup, SchoolYear
+from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models.plan_document import Plan
 
-from .lesson import Lesson, LessonQuerySet
+from .search_word import SearchWord
+from .searched_words import Asked, asked_for
+from .shown_families import FOR_A_WHILE, bits_of
+from .taught import TimesTaught
 from .version import RoutineVersion, UnreadablePlan
+
+# The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
+FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
+
+# A number of lessons elsewhere is told only where as many classes had them.
+CLASSES_TO_BE_TOLD = 2
 
 # What stands in the place of a title that the reader may not see.
 NOT_IN_BANK = "a count that is not in the bank"
@@ -28,12 +38,26 @@ def title_for(user: User, routine: str) -> tuple[Coalesce, Exists]:
     return Coalesce(Subquery(seen.values("title")), Value(NOT_IN_BANK)), Exists(seen)
 
 
-def _lessons_of_each() -> LessonQuerySet:
-    """The lessons that coverage counts, of each routine that a query goes through."""
-    return Lesson.objects.counted().filter(routine=OuterRef("pk"))
+def told_as_taught(user: User, year: SchoolYear | None) -> Q:
+    """Which routines a user is told to have been taught this year; None: in any year.
+
+    Those with a lesson known to her; else those that two classes or more had, for then none of these is known to her.
+    """
+    taught = TimesTaught.objects.filter(routine=OuterRef("pk"), **({"year": year} if year else {})).order_by()
+    if user.is_coach:
+        return Q(Exists(taught))
+    several = taught.values("routine").annotate(classes=Count("class_group", distinct=True))
+    return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Each word looked for is a search through every count.
+def _with_words(words: Sequence[Asked], *, in_title: bool = False) -> Q:
+    every = Q()
+    for word in words:
+        every &= Q(pk__in=SearchWord.objects.meeting(word, in_title=in_title).values("routine"))
+    return every
+
+
+# Each word looked for is a search of its own.
 MOST_WORDS_LOOKED_FOR = 12
 
 
@@ -52,34 +76,33 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         return self.filter(status=Routine.Status.SHARED)
 
     def of(self, user: User) -> Self:
-        """The user's own plans, whatever their status: owned or co-authored."""
-        return self.filter(
-            Q(owner=user)
-            | Exists(Routine.co_authors.through.objects.filter(routine_id=OuterRef("pk"), user_id=user.pk))
-        )
+        """The user's own plans, whatever their status: owned or co-authored. Each way by an index of its own."""
+        owned = Routine.objects.filter(owner=user).order_by().values("pk")
+        joined = Routine.co_authors.through.objects.filter(user_id=user.pk).values("routine_id")
+        return self.filter(pk__in=owned.union(joined))
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
         bands = ClassGroup.objects.filter(teachers=user, year=year).values("grade__band")
         team = ClassGroup.objects.filter(year=year, grade__band__in=bands).values("teachers")
-        return self.filter(Q(owner=user) | Q(owner__in=team))
+        return self.filter(owner__in={user.pk, *team.values_list("teachers", flat=True)} - {None})
 
     def for_grades(self, names: Iterable[str]) -> Self:
-        return self.filter(grade__name__in=names)
+        return self.filter(grade__in=Grade.objects.filter(name__in=names).order_by().values("pk"))
 
     def for_areas(self, areas: Iterable[str]) -> Self:
         return self.filter(area__in=areas)
 
     def showing(self, families: Iterable[str]) -> Self:
         """Routines whose grid shows a pattern of any of these families; scattered landmarks show nothing."""
-        shown = RoutinePattern.objects.filter(routine_id=OuterRef("pk"), family__in=list(families))
-        return self.filter(Exists(shown.exclude(lie="scattered")))
+        return self._with_bits(bits_of(families))
 
     def staying_for_a_while(self) -> Self:
         """Routines with a pattern that holds only for a while."""
-        return self.filter(
-            Exists(RoutinePattern.objects.filter(routine_id=OuterRef("pk"), holds=RoutinePattern.Holds.SHOWN))
-        )
+        return self._with_bits(FOR_A_WHILE)
+
+    def _with_bits(self, bits: int) -> Self:
+        return self.annotate(**{f"bits_{bits}": F("shows").bitand(bits)}).filter(**{f"bits_{bits}__gt": 0})
 
     def with_step(self, sizes: Container[str]) -> Self:
         """Routines whose step, without its sign and in the kind's base unit, is of one of these sizes: small, ones, tens."""
@@ -94,21 +117,26 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         return self.annotate(step_size=Abs("step_numerator")).filter(wanted)
 
     def matching(self, text: str) -> Self:
-        """Every word of the text, up to the twelfth, stands somewhere in title, story, count, patterns or standards."""
-        found = self
-        for word in text.casefold().split()[:MOST_WORDS_LOOKED_FOR]:
-            found = found.filter(search_text__contains=word)
-        return found
+        """Every word of the text, up to the twelfth, begins a word in title, story, count, patterns or standards."""
+        return self.meeting(asked_for(text)[:MOST_WORDS_LOOKED_FOR])
 
-    def with_teaching_for(self, user: User, year: SchoolYear | None) -> Self:
-        """Adds `times_taught`: the lessons of this year that coverage counts, as far as the user is told of them."""
-        return self.annotate(times_taught=_lessons_of_each().filter(year=year).times_shown_to(user))
+    def meeting(self, words: Sequence[Asked]) -> Self:
+        """Routines with all of these words."""
+        return self.filter(_with_words(words))
+
+    def titled_with(self, words: Sequence[Asked]) -> Self:
+        """Routines with all of these words in the title."""
+        return self.filter(_with_words(words, in_title=True))
+
+    def not_titled_with(self, words: Sequence[Asked]) -> Self:
+        return self.exclude(_with_words(words, in_title=True))
 
     def taught_when(self, when: str, user: User, year: SchoolYear | None) -> Self:
         """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""
-        lessons = _lessons_of_each().filter(year=year) if when == "this-year" else _lessons_of_each()
-        found = self.alias(times_told=lessons.times_shown_to(user))
-        return found.filter(times_told=0) if when == "not-yet" else found.filter(times_told__gt=0)
+        if when == "this-year" and year is None:
+            return self.none()
+        told = told_as_taught(user, year if when == "this-year" else None)
+        return self.exclude(told) if when == "not-yet" else self.filter(told)
 
     def for_cards(self) -> Self:
         return self.select_related("owner", "grade", "band", "current_version")
@@ -127,15 +155,34 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
 
 def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYear | None) -> None:
-    """Sets `times_taught` of each, as `with_teaching_for` does, of rows that are read already: in one query for all."""
+    """Sets `times_taught` of each: the lessons of this year that coverage counts, as far as the user is told of them.
+
+    In one query for all. Of lessons that she does not know of anyway she is told only where two classes or more had them,
+    so that no number points at one class. What is left out counts as nothing: that something was left out would tell it.
+    """
     listed = list(routines)
-    told = Lesson.objects.counted().filter(year=year, routine__in=listed).times_told(user, year)
-    for routine in listed:
-        routine.times_taught = told.get(routine.pk, 0)
+    rows = TimesTaught.objects.filter(year=year, routine__in=listed)
+    grades: set[int] = set()
+    if not (user.is_coach or user.is_administrator):
+        grades = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+    told: Counter[int] = Counter()
+    untold: dict[int, Counter[int]] = defaultdict(Counter)
+    for routine, group, grade, teacher, lessons in rows.values_list(
+        "routine", "class_group", "grade", "teacher", "lessons"
+    ):
+        if user.is_coach or teacher == user.pk or grade in grades:
+            told[routine] += lessons
+        else:
+            untold[routine][group] += lessons
+    for routine, groups in untold.items():
+        if len(groups) >= CLASSES_TO_BE_TOLD:
+            told[routine] += groups.total()
+    for one in listed:
+        one.times_taught = told[one.pk]
 
 
 class Routine(models.Model):
-    times_taught: int  # where `with_teaching_for` or `tell_times_taught` told it
+    times_taught: int  # where `tell_times_taught` told it
     document: str | None  # where `with_document` read it
 
     class Status(models.TextChoices):
@@ -180,6 +227,8 @@ class Routine(models.Model):
     largest_denominator = models.PositiveIntegerField()
     engine_version = models.CharField(max_length=20)
     search_text = models.TextField(blank=True)
+    # What the stored patterns say, as one number: `shown_families.shown_bits`.
+    shows = models.PositiveIntegerField(default=0)
 
     objects = RoutineQuerySet.as_manager()
 
@@ -187,8 +236,10 @@ class Routine(models.Model):
         ordering = ["-created_at", "-pk"]
         indexes = [
             models.Index(fields=["status", "grade", "area"], name="routine_bank"),
-            models.Index(fields=["status", "-created_at"], name="routine_newest"),
-            models.Index(fields=["status", "kind", "direction"], name="routine_kind"),
+            models.Index(fields=["owner", "status", "-shared_at", "-id"], name="routine_of_owner"),
+            # A page of the bank is looked for in one of these alone, whatever filters are on; then its rows are read.
+            models.Index(fields=["status", "-shared_at", "-id", *FILTERED_BY], name="routine_newest"),
+            models.Index(fields=["status", "title", "-id", *FILTERED_BY], name="routine_by_title"),
         ]
         constraints = [
             models.CheckConstraint(

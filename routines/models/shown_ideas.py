@@ -4,7 +4,6 @@ from collections.abc import Collection
 from functools import lru_cache
 
 from routines.counting import Audience, Claim, Grid
-from routines.counting.claims import LandmarksClaim
 from routines.words import SpokenIdea, find_patterns, ideas
 
 PLAINEST = 4
@@ -25,8 +24,7 @@ def ideas_of(grid: Grid, audience: Audience) -> tuple[SpokenIdea, ...]:
 def dying_ideas(grid: Grid, audience: Audience) -> list[SpokenIdea]:
     """What holds for a while and is over on this very grid: digits before all, the longest lived first.
 
-    Landmarks that turn out to lie on a line are not over: they still come every so many counts. Nothing is looked for
-    where the grid is so long that looking would keep the teacher waiting.
+    Nothing is looked for where the grid is so long that looking would keep the teacher waiting.
     """
     if grid.terms > LONGEST_LOOKED_AT:
         return []
@@ -36,7 +34,6 @@ def dying_ideas(grid: Grid, audience: Audience) -> list[SpokenIdea]:
         if idea.dies_at is not None
         and idea.seen_at + SHORTEST_LIFE <= idea.dies_at <= grid.terms
         and idea.claim.family in FAMILIES
-        and not (isinstance(idea.claim, LandmarksClaim) and idea.claim.lie == "scattered")
     ]
     return sorted(over, key=lambda idea: (FAMILIES.index(idea.claim.family), idea.seen_at - (idea.dies_at or 0)))[
         :DYING
@@ -63,7 +60,7 @@ def same_subject(one: Claim, other: Claim) -> bool:
 
 
 def _idea_of(claim: Claim, known: Collection[SpokenIdea]) -> SpokenIdea | None:
-    """The idea that became this claim."""
+    """The idea that became this claim; of landmarks that lie in no line, that they come every so many counts."""
     same = (idea for idea in known if idea.pattern.claim == claim)
     alike = (idea for idea in known if same_subject(idea.pattern.claim, claim) and idea.dies_at is None)
     return next(same, None) or next(alike, None)

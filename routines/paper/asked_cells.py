@@ -7,7 +7,7 @@ from itertools import pairwise
 from routines.counting import Grid
 from routines.words import SpokenPattern
 
-AT_MOST = 4
+AT_MOST = 3  # cells, where a class is not asked for fewer
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,18 +20,18 @@ class Asked:
     pattern: SpokenPattern
 
 
-def asked_cells(grid: Grid, patterns: Sequence[SpokenPattern]) -> list[Asked]:
-    """At most four cells, in counting order, spread over the grid, turn by turn for each pattern.
+def asked_cells(grid: Grid, patterns: Sequence[SpokenPattern], at_most: int = AT_MOST) -> list[Asked]:
+    """So many cells at most, in counting order, spread over the grid, turn by turn for each pattern.
 
     Where the pattern joins cells that are not neighbours in the count, the neighbours of the cell asked for are empty
     too, so that the pattern is the short way to it.
     """
     chosen: list[Asked] = []
-    for turn in range(AT_MOST):
-        if len(chosen) == AT_MOST or not patterns:
+    for turn in range(at_most):
+        if len(chosen) == at_most or not patterns:
             break
         pattern = patterns[turn % len(patterns)]
-        wished = grid.terms * (turn + 1) / (AT_MOST + 1)
+        wished = grid.terms * (turn + 1) / (at_most + 1)
         fitting = [asked for asked in _candidates(grid, pattern) if all(_apart(asked, other) for other in chosen)]
         if fitting:
             chosen.append(min(fitting, key=lambda asked: (abs(asked.n - wished), asked.n)))

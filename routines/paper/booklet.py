@@ -69,8 +69,7 @@ class Booklet:
             "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
             "kind": "sheet-cover",
             "foot_left": first.school.name,
-            "foot_middle": first.phrase("foot"),
-            "foot_right": first.phrase("booklet_of", counts=len(self.subjects)),
+            "foot_right": f"{first.phrase('foot')} · {first.phrase('booklet_of', counts=len(self.subjects))}",
         }
         return mark_safe(render_to_string("paper/sheets/cover.html", context))  # noqa: S308 - our own template
 

@@ -1,14 +1,17 @@
-"""The follow-up: missing counts that the targets find, one far past the end, and the answers on a page of their own."""
+"""The follow-up: missing counts that the targets find, whether others come soon, and the answers on a page of their own."""
 
 from collections.abc import Iterable
 from string import ascii_lowercase
-from typing import Any
+from typing import Any, NamedTuple
 
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Audience, Grid
+from routines.counting.audience import band_of
+from routines.counting.probes import goes_below_zero
+from routines.counting.written_units import in_both_units
 from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
 from routines.paper.asked_cells import Asked, asked_cells
@@ -20,24 +23,51 @@ from routines.paper.print import Print
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern, SpokenProbe, locate, probes
 
-# Points: what the page's head and each question take, and a question's second language.
-HEAD, QUESTION, ALSO = 150.0, 79.0, 16.0
 ANSWERS_HEAD, ANSWER, SMALLEST_KEY = 250.0, 54.0, 150.0
 ROUTES = 2
 
 
+class Asking(NamedTuple):
+    """What a class is asked: so many cells, values that come and that don't; the heights of its parts on the page.
+
+    Units: points; `also` is what a question takes more in a second language.
+    """
+
+    cells: int
+    coming: int
+    missing: int
+    head: float
+    question: float
+    also: float
+
+
+BY_BAND = (
+    Asking(cells=2, coming=1, missing=0, head=150, question=78, also=26),
+    Asking(cells=3, coming=1, missing=1, head=140, question=88, also=20),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
+)
+
+
 def follow_up_sheets(subject: Subject) -> list[SafeString]:
-    patterns = patterns_to_use(subject.shown)
-    asked = asked_cells(subject.grid, patterns)
-    questions: list[Asked | SpokenProbe] = [*asked, *_past_the_end(subject)]
+    near = near_the_end(subject, BY_BAND[_band(subject)])
+    questions: list[Asked | SpokenProbe] = [*_asked_of(subject.shown), *near]
     lettered = dict(zip(ascii_lowercase, questions, strict=False))
     return [_questions(subject, lettered), _answers(subject, lettered)]
+
+
+def _band(subject: Subject) -> int:
+    return band_of(subject.routine.grade.level)
 
 
 def patterns_to_use(shown: ShownPlan) -> list[SpokenPattern]:
     """The targets; of a plan without any, what lights up by itself."""
     targets = [item.pattern for item in shown.patterns if item.target]
     return targets or [item.pattern for item in shown.lit]
+
+
+def _asked_of(shown: ShownPlan) -> list[Asked]:
+    return asked_cells(shown.grid, patterns_to_use(shown), BY_BAND[band_of(shown.audience.level)].cells)
 
 
 def entries_with(grid: Grid, asked: Iterable[Asked]) -> dict[int, Entry]:
@@ -48,18 +78,33 @@ def entries_with(grid: Grid, asked: Iterable[Asked]) -> dict[int, Entry]:
     return given | {cell.n: Entry("next") for cell in asked}
 
 
-def _past_the_end(subject: Subject) -> list[SpokenProbe]:
-    """A value far past the end that comes, and one that looks as if it might and does not."""
-    found = probes(subject.grid, audience=subject.shown.audience)
-    coming = sorted((probe for probe in found if probe.appears), key=lambda probe: probe.n or 0)
-    missing = [probe for probe in found if not probe.appears]
-    return coming[-1:] + missing[:1]
+def near_the_end(subject: Subject, asking: Asking) -> list[SpokenProbe]:
+    """Values near what stands on the sheet: one that comes soon, and one that looks as if it might and does not."""
+    grid = subject.grid
+    found = probes(grid, audience=subject.shown.audience)
+    last = grid.count.value(grid.terms)
+    missing = sorted((probe for probe in found if not probe.appears), key=lambda probe: abs(probe.value - last))
+    coming = [probe for probe in found if probe.appears]
+    soon = [probe for probe in coming if probe.n and 1 < probe.n - grid.terms <= grid.line_length]
+    soon += [probe for probe in [_a_line_on(subject)] if probe]
+    return [*(soon or coming)[: asking.coming], *missing[: asking.missing]]
+
+
+def _a_line_on(subject: Subject) -> SpokenProbe | None:
+    """The value a whole line past the last, where it is not said sooner, as a time may be, and this class can say it."""
+    grid, n = subject.grid, subject.grid.terms + subject.grid.line_length
+    value, text = grid.count.value(n), grid.count.text(n)
+    unknown = value < 0 and not goes_below_zero(grid, subject.routine.grade.level)
+    if unknown or locate(grid, value, subject.shown.audience).n != n:
+        return None
+    return SpokenProbe(value, text, True, n, "lines", like=grid.terms, grid=grid, audience=subject.shown.audience)
 
 
 def _questions(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> SafeString:
     cells = {letter: asked for letter, asked in lettered.items() if isinstance(asked, Asked)}
     width, height = PAPER[subject.school.paper]
-    each = QUESTION + ALSO * (len(subject.say.languages) - 1)
+    asking = BY_BAND[_band(subject)]
+    each = asking.question + asking.also * (len(subject.say.languages) - 1)
     drawn = draw(
         subject,
         entries=entries_with(subject.grid, cells.values()),
@@ -67,16 +112,17 @@ def _questions(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> Sa
         labels={asked.n: letter for letter, asked in cells.items()},
         title=subject.phrase("missing"),
     )
-    picture = place(drawn, (width - 2 * MARGIN, height - HEAD - each * len(lettered)))
+    picture = place(drawn, (width - 2 * MARGIN, height - asking.head - each * len(lettered)))
     questions = [_question(subject, letter, asked) for letter, asked in lettered.items()]
-    return full_page("follow_up.html", subject, "sheet-upright", picture=picture, questions=questions)
+    told = {"band": _band(subject), "task": subject.say[f"missing_how_{_band(subject)}"], "questions": questions}
+    return full_page("follow_up.html", subject, "sheet-upright", picture=picture, **told)
 
 
 def _question(subject: Subject, letter: str, asked: Asked | SpokenProbe) -> SafeString:
     if isinstance(asked, SpokenProbe):
-        return subject.say.tell("will_come", letter=letter, value=asked.text)
+        return subject.say.tell(f"will_come_{_band(subject)}", letter=letter, value=asked.text)
     row, column = subject.grid.place(asked.n)
-    return subject.say.tell("which_cell", letter=letter, row=row, column=column)
+    return subject.say.tell(f"which_cell_{_band(subject)}", letter=letter, row=row, column=column)
 
 
 def _answers(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> SafeString:
@@ -101,7 +147,7 @@ def _answer_rows(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> 
 
 def _cell_row(subject: Subject, letter: str, asked: Asked) -> dict[str, Any]:
     return {
-        "answer": subject.say.tell("cell_answer", letter=letter, text=subject.text(asked.n)),
+        "answer": subject.say.tell("cell_answer", letter=letter, text=subject.in_both(asked.n)),
         "why": [subject.pattern_words(asked.pattern, part) for part in ("statement", "because")],
     }
 
@@ -116,17 +162,24 @@ def _probe_row(subject: Subject, letter: str, probe: SpokenProbe) -> dict[str, A
         return say.each(lambda language: str(told[language].routes[i]))
 
     return {
-        "answer": say.tell("yes_at" if place.appears else "no_not", letter=letter, value=probe.text, **facts),
+        "answer": say.tell(
+            "yes_at" if place.appears else "no_not",
+            letter=letter,
+            value=in_both_units(subject.grid.count, probe.value),
+            **facts,
+        ),
         "why": [say.each(lambda language: told[language].reason), *map(route, range(min(ROUTES, len(place.routes))))],
     }
 
 
 FOLLOW_UP = Print(
     title=_("Follow-up"),
-    about=_("Missing counts that the targets find, and one far past the end. The answers have a page of their own."),
+    about=_(
+        "Missing counts that the targets find, and whether others come soon. The answers have a page of their own."
+    ),
     button=_("Print the follow-up"),
     picture_title=_("The grid with cells to find"),
-    picture=lambda shown: {"entries": entries_with(shown.grid, asked_cells(shown.grid, patterns_to_use(shown)))},
+    picture=lambda shown: {"entries": entries_with(shown.grid, _asked_of(shown))},
     sheets=lambda subject, wishes: follow_up_sheets(subject),
     pages=2,
     fit=ALONE_FIT,

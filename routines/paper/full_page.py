@@ -27,6 +27,6 @@ def placed(subject: Subject, drawn: Drawn, taken: float, *, taken_across: float 
 
 
 def full_page(template: str, subject: Subject, kind: str, **context: Any) -> SafeString:
-    """One such page. Nothing on it says who planned it: it is looked at by children."""
-    whole = {**common(subject), "kind": kind, "foot_left": subject.school.name, **context}
+    """One such page. It is looked at by children: nothing on it says who planned it, which version, or what teachers note."""
+    whole = {**common(subject), "kind": kind, "foot_left": subject.school.name, "foot_right": "", **context}
     return mark_safe(render_to_string(f"paper/sheets/{template}", whole))  # noqa: S308 - our own template

@@ -12,7 +12,7 @@ from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
 from routines.paper.fitting import PLAN_FIT
-from routines.paper.languages import phrase
+from routines.paper.languages import LANGUAGES, phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.print import Print
 from routines.paper.subject import Subject
@@ -23,7 +23,7 @@ TIMES = ("think", "partner", "share")
 STOPS_IN_A_ROW = 3
 ROWS_SIDE_BY_SIDE = 8
 # Points: numerals that are read with ease on a desk, and those that need be no larger.
-LARGE_ENOUGH, LARGEST = 15.0, 21.0
+LARGE_ENOUGH, LARGEST = 12.0, 21.0
 # The shares of the page that the grid may take: beside what to listen for, above it, and as a page of its own.
 BESIDE, ABOVE, ALONE = (0.56, 0.34), (1.0, 0.3), (1.0, 0.78)
 
@@ -114,7 +114,7 @@ def stop_row(subject: Subject, number: int, stop: Stop) -> dict[str, Any]:
         "number": number,
         "stop": stop,
         "place": subject.say.tell(
-            "after_last" if last else "after", text=subject.text(stop.after), nth=subject.nth(stop.after)
+            "after_last" if last else "after", text=subject.in_both(stop.after), nth=subject.nth(stop.after)
         ),
         "times": stop_times(subject, stop),
     }
@@ -136,7 +136,7 @@ def time_words(seconds: int) -> str:
 
 
 def _heard_as(subject: Subject, n: int) -> SafeString | str:
-    return subject.say.tell("heard_as", text=subject.text(n), nth=subject.nth(n)) if n else ""
+    return subject.say.tell("heard_as", text=subject.in_both(n), nth=subject.nth(n)) if n else ""
 
 
 def _next_rows(subject: Subject) -> Iterable[dict[str, Any]]:
@@ -164,9 +164,16 @@ def common(subject: Subject) -> dict[str, Any]:
         "minutes": subject.say.tell("about_minutes", minutes=plan.minutes()),
         "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
         "foot_left": f"{subject.school.name} · {subject.phrase('planned_by', name=subject.routine.owner.display_name)}",
-        "foot_middle": subject.phrase("foot"),
-        "foot_right": subject.phrase("version", number=subject.version.number),
+        "foot_right": f"{subject.phrase('foot')} · {subject.phrase('version', number=subject.version.number)}",
+        "as_written": as_written(subject),
     }
+
+
+def as_written(subject: Subject) -> SafeString | str:
+    """Of a print in other languages than the plan: that the teacher's own words stay in hers."""
+    if subject.say.languages == LANGUAGES[subject.plan.language] or subject.say.languages == (subject.written,):
+        return ""
+    return subject.say.tell("as_written", named=lambda language: phrase(subject.written, language))
 
 
 PLAN_PAGE = Print(

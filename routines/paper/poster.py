@@ -1,9 +1,9 @@
 """The grid for the wall: plain, with the targets lit, or as it happened in one lesson."""
 
-from babel.dates import format_date
 from django.utils.safestring import SafeString
 from django.utils.translation import gettext_lazy as _
 
+from accounts.templatetags.dates import day
 from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
 from routines.models import Lesson
@@ -43,8 +43,7 @@ def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = Fa
 
 
 def _as_it_happened(lesson: Lesson, language: str) -> str:
-    day = format_date(lesson.taught_on, "long", locale=language)
-    return f"{phrase('as_it_happened', language)}, {lesson.class_group.name}, {day}"
+    return f"{phrase('as_it_happened', language)}, {lesson.class_group.name}, {day(lesson.taught_on, language)}"
 
 
 def _wished(subject: Subject, wishes: Wishes) -> list[SafeString]:

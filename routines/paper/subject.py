@@ -8,6 +8,7 @@ from django.utils.safestring import SafeString
 from accounts.models import School
 from routines.counting import Fill, Grid
 from routines.counting.stories import Story
+from routines.counting.written_units import in_larger_unit
 from routines.models import RoutineVersion
 from routines.models.plan_document import Plan
 from routines.models.shown_plan import ShownPlan
@@ -57,6 +58,15 @@ class Subject:
     def text(self, n: int) -> str:
         """The n-th count as written, kept on one line."""
         return self.grid.count.text(n).replace(" ", "\u00a0")
+
+    def in_both(self, n: int) -> str:
+        """The n-th count as written, and in the larger unit where it fills one, for teachers: "32 oz (2 lb)"."""
+        larger = self.larger(n)
+        return f"{self.text(n)} ({larger})".replace(" ", "\u00a0") if larger else self.text(n)
+
+    def larger(self, n: int) -> str:
+        """The n-th count in the larger unit; nothing where it does not fill one."""
+        return in_larger_unit(self.grid.count, self.grid.count.value(n))
 
     def nth(self, n: int) -> Callable[[str], str]:
         """The place of a term, as a function of the language: "22nd", "22.º"."""
@@ -126,7 +136,10 @@ class Subject:
         if not name and self.grid.count.style.language == language:
             proposed = proposed_landmarks(self.grid)
             name = proposed[0].name if proposed else ""
-        return phrase("landmark", language, name=name) if name else phrase("landmark_plain", language)
+        if not name:
+            return phrase("landmark_plain", language)
+        first = next(iter(self.shown.landmarks), 1)
+        return phrase("landmark", language, name=f"{name}, {self.in_both(first)}" if self.larger(first) else name)
 
     @cached_property
     def goal(self) -> SafeString | str:

@@ -16,6 +16,8 @@ from routines.counting.claims import LandmarksClaim
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
 from routines.models.facts import Facts, facts_of
 from routines.models.plan_document import Plan
+from routines.models.search_word import write_words
+from routines.models.shown_families import shown_bits
 from routines.words import SpokenPattern
 
 
@@ -83,6 +85,7 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
     routine.save()
     routine.standards.set(Standard.objects.filter(code__in=plan.standards))
     write_patterns(routine, facts.patterns)
+    write_words(routine)
     # When everything is written, so that nobody who saves waits for drawings; if it fails, the pages make it.
     level = routine.grade.level
     transaction.on_commit(lambda: worked_out.work_out(worked_out.save_of(version, level)), robust=True)
@@ -90,9 +93,8 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
 
 
 def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
-    """Replace the stored patterns of a routine by these, most noticeable first."""
-    RoutinePattern.objects.filter(routine=routine).delete()
-    RoutinePattern.objects.bulk_create(
+    """Replace the stored patterns of a routine by these, most noticeable first, and what it says of them itself."""
+    rows = [
         RoutinePattern(
             routine=routine,
             position=position,
@@ -102,7 +104,11 @@ def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
             claim=pattern.claim.as_dict(),
         )
         for position, pattern in enumerate(patterns)
-    )
+    ]
+    RoutinePattern.objects.filter(routine=routine).delete()
+    RoutinePattern.objects.bulk_create(rows)
+    routine.shows = shown_bits((row.family, row.holds, row.lie) for row in rows)
+    routine.save(update_fields=["shows"])
 
 
 def copy_routine(*, routine: Routine, by: User) -> Routine:

@@ -7,6 +7,7 @@ from django.utils.translation import get_language, gettext
 from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Grid
+from routines.counting.written_units import in_both_units
 from routines.models.facts import count_in_words
 from routines.models.plan_document import NextCount, Stop
 from routines.words import ordinal as ordinal_words
@@ -42,6 +43,12 @@ def outcome_words(outcome: str) -> str:
 def term_text(grid: Grid, n: int) -> str:
     """The n-th count as written, with a minus sign for display."""
     return grid.count.text(n).replace("-", "\u2212")
+
+
+@register.simple_tag
+def term_in_both(grid: Grid, n: int) -> str:
+    """The n-th count as written, and in the larger unit where it fills one: "32 oz (2 lb)"."""
+    return in_both_units(grid.count, grid.count.value(n)) if grid.count.wrap is None else term_text(grid, n)
 
 
 @register.simple_tag

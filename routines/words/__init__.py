@@ -28,6 +28,7 @@ from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
 from .standards import SpokenFit, suggest_standards
 from .stops import SpokenStop, suggest_stops
 from .stories import NamedLandmarks, proposed_landmarks
+from .titles import title_of, title_of_count
 from .variations import SpokenVariation, next_counts
 from .worth_teaching import SpokenWorth, counts_worth_teaching
 
@@ -71,5 +72,7 @@ __all__ = [
     "show_claim",
     "suggest_standards",
     "suggest_stops",
+    "title_of",
+    "title_of_count",
     "unit_of_rule",
 ]

@@ -1,4 +1,4 @@
-"""What a fold does to a count, next to the fold with one cell less in a line: the names of what lines up, and one line."""
+"""What a fold does to a count, next to a fold it is compared with: the names of what lines up, and one line."""
 
 from __future__ import annotations
 
@@ -46,6 +46,7 @@ class SpokenFold(FoldReport):
     vanishes: tuple[SpokenSight, ...]
     now_line_up: tuple[SpokenSight, ...]
     now_slide: tuple[SpokenSight, ...]
+    within: tuple[SpokenSight, ...]
     audience: Audience = field(repr=False)
 
     @cached_property
@@ -55,19 +56,34 @@ class SpokenFold(FoldReport):
 
     @cached_property
     def sentence(self) -> str:
-        """What this fold does that the one before does not, in one line."""
+        """What this fold does that the one it is compared with does not, in one line."""
         folds = LANGUAGES[self.audience.language].folds
         lines = {"lines": folds.lines[self.grid.fill], "length": self.grid.line_length}
-        here = self.lines_up, self.slides
+        here = self._clauses(("line up", "slide"), (self.lines_up, self.slides))
         if self.before is None:
-            said = self._clauses(("line up", "slide"), here) or [folds.clauses["nothing"]]
-            return sentence(f"{folds.clauses['here'].format(**lines)}, {'; '.join(said)}")
+            return sentence(f"{folds.clauses['here'].format(**lines)}, {'; '.join(here or [self._nothing()])}")
         news = self.now_line_up, self.now_slide, self.vanishes
         said = self._clauses(("now line up", "now slide", "no longer"), news)
-        said = said or self._clauses(("stay", "slide on"), here) or [folds.clauses["still nothing"]]
+        said = said or self._clauses(("stay", "slide on"), (self.lines_up, self.slides)) or [self._nothing()]
         return sentence(f"{folds.clauses['against'].format(before=self.before, **lines)} {'; '.join(said)}")
 
-    def _clauses(self, keys: Sequence[str], groups: Sequence[Sequence[SpokenSight]]) -> list[str]:
+    def _nothing(self) -> str:
+        """What is said where nothing lines up or slides: what stays along the fill, or what all counts share, or nothing."""
+        folds = LANGUAGES[self.audience.language].folds
+        rest = [sight for sight in self.within if not isinstance(sight.of, LandmarksClaim)]
+        line = {"line": folds.line[self.grid.fill]}
+        for key, sights in (
+            ("within", rest),
+            ("in one line", [sight for sight in self.within if sight not in rest]),
+        ):
+            said = self._clauses((key,), (sights,), **line)
+            if said:
+                return said[0]
+        if self.shared:
+            return folds.clauses["shared"]
+        return folds.clauses["still nothing" if self.before is not None and self.nothing_before else "nothing"]
+
+    def _clauses(self, keys: Sequence[str], groups: Sequence[Sequence[SpokenSight]], **words: str) -> list[str]:
         """A clause for each group: what a class would notice, and the rest only where there is nothing else in any."""
         band, language = band_of(self.audience.level), LANGUAGES[self.audience.language]
         plain = any(sight.plain for sights in groups for sight in sights)
@@ -75,7 +91,7 @@ class SpokenFold(FoldReport):
         for key, sights in zip(keys, groups, strict=True):
             names = [sight.name for sight in sights if sight.plain or not plain][: MOST_NAMES[band]]
             if names:
-                said.append(language.folds.clauses[key].format(names=language.listing(names)))
+                said.append(language.folds.clauses[key].format(names=language.listing(names), **words))
         return said[: MOST_CLAUSES[band]]
 
 
@@ -84,9 +100,10 @@ def compare_folds(
     line_lengths: Iterable[int] = range(2, 13),
     fills: Sequence[Fill] = (Fill.ACROSS, Fill.DOWN),
     audience: Audience | None = None,
+    against: Grid | None = None,
 ) -> list[SpokenFold]:
     """The count in every fold with what each does in words: see `routines.counting.compare_folds`."""
-    return [_spoken(report, audience or Audience()) for report in compared(count, line_lengths, fills)]
+    return [_spoken(report, audience or Audience()) for report in compared(count, line_lengths, fills, against)]
 
 
 def _spoken(report: FoldReport, audience: Audience) -> SpokenFold:
@@ -104,6 +121,9 @@ def _spoken(report: FoldReport, audience: Audience) -> SpokenFold:
         before=report.before,
         now_line_up=named(report.now_line_up),
         now_slide=named(report.now_slide),
+        within=named(report.within),
+        shared=report.shared,
+        nothing_before=report.nothing_before,
         audience=audience,
     )
 

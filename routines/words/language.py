@@ -113,10 +113,11 @@ class NextCounts(NamedTuple):
 
 
 class Folds(NamedTuple):
-    """Clauses about what a fold does, the lines it has by its fill, and the name of the odd and even numbers."""
+    """Clauses about what a fold does, the lines it has by its fill, one of them, and the name of the odd and even numbers."""
 
     clauses: Mapping[str, str]
     lines: Mapping[Fill, str]
+    line: Mapping[Fill, str]
     parity: str
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from functools import cached_property
 
 from routines.counting.audience import Audience
@@ -10,7 +10,7 @@ from routines.counting.grid import Grid
 from routines.counting.probes import LINES_ON, Probe
 from routines.counting.probes import probes as probes_of
 
-from .languages import LANGUAGES
+from .page import page_of
 from .sentences import filled
 
 
@@ -23,17 +23,22 @@ class SpokenProbe(Probe):
 
     @cached_property
     def why(self) -> str:
-        """What makes it a good question."""
-        language, count = LANGUAGES[self.audience.language], self.grid.count
-        facts = {"step": count.difference_text(count.step), "lines": str(LINES_ON)}
+        """Where it comes, or between which counts it is jumped over, and what makes it a good question."""
+        page = page_of(self.grid, self.audience)
+        language, count = page.language, page.count
+        facts = {"step": page.difference(abs(count.step)), "value": page.spot(self.value), "start": page.value(1)}
         if self.n is not None:
-            facts["nth"] = language.nth(self.n)
+            facts |= {"nth": language.nth(self.n), "jumps": str(self.n - self.grid.terms)}
+            facts |= {"row": str(self.row), "column": str(self.column)}
+        if self.before is not None and self.after is not None:
+            facts |= {"before": page.spot(self.before), "after": page.spot(self.after)}
         if self.multiple is not None:
             rest = self.value % self.multiple
-            facts |= {"multiple": count.difference_text(self.multiple), "ending": str(rest)}
-            facts["rest"] = count.difference_text(rest)
+            facts |= {"multiple": page.difference(self.multiple), "ending": str(rest), "rest": page.difference(rest)}
+            facts["a_mark"] = language.a(page.mark(self.multiple))
         if self.like is not None:
-            facts["like"] = language.value(count.text(self.like), clock=count.wrap is not None)
+            facts["like"] = page.value(self.like)
+            facts["lines"] = str(LINES_ON)
         return filled(language.probes[self.sort], facts)
 
 
@@ -41,15 +46,9 @@ def probes(grid: Grid, audience: Audience | None = None) -> list[SpokenProbe]:
     """Good numbers to ask about, with their reasons: see `routines.counting.probes`."""
     return [
         SpokenProbe(
-            probe.value,
-            probe.text,
-            probe.appears,
-            probe.n,
-            probe.sort,
-            probe.multiple,
-            probe.like,
+            **{fact.name: getattr(probe, fact.name) for fact in fields(probe)},
             grid=grid,
             audience=audience or Audience(),
         )
-        for probe in probes_of(grid)
+        for probe in probes_of(grid, audience=audience)
     ]

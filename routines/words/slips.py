@@ -172,6 +172,11 @@ def _line_of(grid: Grid, n: int, language: Language) -> str:
     return language.line("column", column) if grid.fill is Fill.DOWN else language.line("row", row)
 
 
+def larger_units(grid: Grid, language: str) -> str:
+    """The larger unit of a count in two, several of them, as they are called: "feet", "dollars"; else nothing."""
+    return _unit_names(Jump(grid, 2), LANGUAGES[language]).get("larges", "")
+
+
 def _unit_names(jump: Jump, language: Language) -> dict[str, str]:
     if jump.count.kind == Kind.MONEY:
         currency = currency_named(jump.count.style.currency, language.code)

@@ -36,7 +36,7 @@ def test_an_import_is_followed_to_its_end(open_as, owner, serving, width):
     page.get_by_label("A file of counts").set_input_files(
         {"name": "sevens.json", "mimeType": "application/json", "buffer": counts}
     )
-    page.get_by_role("button", name="Look into the file").click()
+    page.get_by_role("button", name="Check the file").click()
     page.get_by_role("button", name="Add 12 counts").click()
     page.get_by_text("It begins in a moment").wait_for()
     in_order(page, width)
@@ -68,5 +68,5 @@ def test_a_booklet_no_longer_wanted_is_dropped(open_as, owner):
     page = open_as(owner)
     page.goto("/booklet/?from=mine")
     page.get_by_role("button", name="Make the booklet").click()
-    page.get_by_role("button", name="Stop, and drop this booklet").click()
-    page.get_by_text("was dropped").wait_for()
+    page.get_by_role("button", name="Stop and remove this booklet").click()
+    page.get_by_text("was removed").wait_for()

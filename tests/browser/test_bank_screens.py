@@ -39,7 +39,16 @@ def bank(owner, teammate, grade_three):
 def test_every_screen_is_in_order_and_fits_in_both_themes(open_as, owner, bank, grade_two, width):
     routines, lessons = bank
     page = open_as(owner, width=width)
-    addresses = ["/", "/?q=nothing", "/plans/", "/plans/new/", "/lessons/", "/coverage/", "/import/", "/booklet/"]
+    addresses = [
+        "/bank/",
+        "/bank/?q=nothing",
+        "/plans/",
+        "/plans/new/",
+        "/lessons/",
+        "/coverage/",
+        "/import/",
+        "/booklet/",
+    ]
     addresses += [f"/coverage/{grade_two.pk}/whole/"]
     addresses += [f"/routines/{routine.pk}/" for routine in routines]
     addresses += [f"/routines/{routines[0].pk}/{part}/" for part in ("edit", "taught", "edit/history", "print")]

@@ -231,7 +231,14 @@ def test_a_whole_lesson_on_lectern_and_board(lectern, board, lesson, opened, own
     told += "".join(board.page.heard)
     said_aloud = {"sixty-for"}
     assert {words for words in SECRETS if words in told} == said_aloud
-    for path in ("/", "/lessons/", f"/lessons/{lesson.key}/", f"/lessons/{lesson.key}/lectern/", "/coverage/"):
+    for path in (
+        "/",
+        "/bank/",
+        "/lessons/",
+        f"/lessons/{lesson.key}/",
+        f"/lessons/{lesson.key}/lectern/",
+        "/coverage/",
+    ):
         assert board.page.request.get(path).status == 404, path
     assert board.page.request.get(f"/lessons/{lesson.key}/lectern.json").status == 404
     assert board.page.request.post(f"/lessons/{lesson.key}/ask/", data={}).status in (403, 404)
@@ -298,7 +305,7 @@ def test_a_substitute_teaches_and_notes_but_ends_nothing(lectern, paired, lesson
     guest.notice("noticed garply")
     guest.does("ask")
     page.fill("#ask-value", "64")
-    guest.tap("Look", "[data-part=ask-sheet]")
+    guest.tap("Check", "[data-part=ask-sheet]")
     expect(page.locator("#appear-answer")).to_contain_text("64 is the 10th count")
     guest.part("ask-sheet").get_by_role("button", name="close").click()
     guest.all_sent()

@@ -184,9 +184,9 @@ def test_a_lesson_deleted_on_another_device(board, lesson):
     board.write(2)
     delete_lesson(lesson=lesson)
     mend(board.page)
-    status_is(board, "2 counts are on this device only", "this lesson was deleted")
+    status_is(board, "2 counts are on this device only", "this lesson was removed")
     board.write(1)
-    status_is(board, "3 counts are on this device only", "this lesson was deleted")
+    status_is(board, "3 counts are on this device only", "this lesson was removed")
     assert list(board.shown()) == [1, 2, 3, 4]
     assert board.page.evaluate(KEPT_UNSENT) == 3
 

@@ -135,7 +135,7 @@ def test_the_log_asks_which_of_two_devices_was_right(open_as, owner, routine):
 def test_the_form_is_whole_without_scripts(open_as, owner, routine):
     page = open_as(owner, java_script_enabled=False)
     page.goto(f"/routines/{routine.pk}/taught/")
-    page.get_by_text("What was said otherwise, cell by cell").click()
+    page.get_by_text("What was said differently, cell by cell").click()
     page.locator('.cell-slip[data-cell="8"] summary').click()
     page.locator('.cell-slip[data-cell="8"] [data-other]').fill("54")
     page.get_by_role("button", name="Keep the lesson").click()
@@ -150,7 +150,7 @@ def test_a_replay_is_stepped_by_key(open_as, owner, routine):
     page.locator('.cell-slip[data-cell="8"] .chip-said').first.click()
     page.get_by_role("button", name="Keep the lesson").click()
     expect(page.get_by_text("Kept.").first).to_be_visible()
-    page.get_by_role("link", name="Step through it").click()
+    page.get_by_role("link", name="Replay").click()
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "0")
     page.keyboard.press("ArrowRight")
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "1")

@@ -91,5 +91,5 @@ def test_on_a_phone_a_lesson_in_the_list_is_read_whole(open_as, owner, lesson):
     page = open_as(owner, width=320)
     page.goto("/lessons/")
     assert page.eval_on_selector(".table-scroll", "box => box.scrollWidth - box.clientWidth") <= 0
-    for words in ("2 Wren", "only me", "15 Sep 2026"):
+    for words in ("2 Wren", "only me", "September 15, 2026"):
         expect(page.get_by_text(words).first).to_be_in_viewport()

@@ -8,6 +8,7 @@ import pytest
 from django.conf import settings
 from django.db import transaction
 from django.test import override_settings
+from django.utils import timezone
 
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import User
@@ -18,7 +19,7 @@ from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
 from routines.exchange.writing import written
 from routines.lessons.recording import delete_lesson
-from routines.models import Job, JobFile, Lesson, LessonPass, RoutineVersion
+from routines.models import Job, JobFile, Lesson, LessonPass, Planned, RoutineVersion, Suggestion
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.press import PrintingProcess
 from routines.paper.prints import PRINTS
@@ -67,6 +68,7 @@ def whole_school(django_db_setup, django_db_blocker) -> Iterator[dict[str, User]
             people = {
                 "teacher": UserFactory(sign_in_name="owner", display_name="Owner Ota"),
                 "teammate": UserFactory(sign_in_name="teammate", display_name="Teammate Tao"),
+                "leaver": UserFactory(sign_in_name="leaver", display_name="Leaver Lund", is_active=False),
                 "coach": UserFactory(sign_in_name="coach", display_name="Coach Cruz", coach=True),
                 "administrator": UserFactory(sign_in_name="admin", display_name="Ames", administrator=True),
             }
@@ -114,6 +116,10 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
     JobFile.objects.create(job=booklet, content=b"%PDF-")
     file = hold_file(by=owner, name="counts.json", read=read(counts_file, {"2"}))
     group = owner.class_groups.get()
+    planned = Planned.objects.create(routine=routine, class_group=group, on=timezone.localdate(), by=owner)
+    suggestion = Suggestion.objects.create(routine=routine, by=whole_school["coach"], to_teacher=owner, why="Try it.")
+    sent = Suggestion.objects.create(routine=routine, by=owner, to_band=group.grade.band, why="For all of us.")
+    note = routine.notes.create(by=owner, text="The gap helped.")
     link = invite(by=administrator, display_name="New Nour", role="teacher")
     reset = offer_new_passphrase(by=administrator, person=whole_school["teammate"])
     return {
@@ -128,9 +134,12 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
         "pair/ code": ["123456"],
         "booklet/ key": [booklet.key],
         "import/ key": [file.key],
+        "notes/ pk": [note.pk],
+        "week/ pk": [planned.pk],
+        "suggestions/ pk": [suggestion.pk, sent.pk],
         "coverage/ grade": [group.grade_id],
         "coverage/ area": ["whole", "no-such-area"],
-        "school/people/ pk": [whole_school["teammate"].pk],
+        "school/people/ pk": [whole_school["teammate"].pk, whole_school["leaver"].pk],
         "school/invitations/ pk": [administrator.links_handed_out.order_by("pk").first().pk],
         "school/classes/ pk": [group.pk],
         "school/years/ pk": [group.year_id],

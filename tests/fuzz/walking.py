@@ -15,8 +15,8 @@ ASKS_ONLY = ("plan_part", "plan_preview")  # a POST to these changes nothing and
 SEES_MORE = ("teacher", "administrator")  # the others see on a page what these do
 IN_FULL = 1  # further views that read the same field (a plan's parts) get a share of the values
 LISTS = (
-    "bank", "my_plans", "plan_new", "lessons", "coverage", "booklet_choose", "import", "export_bank", "grade_bands:classes",
-    "grade_bands:grades", "accounts:people", "accounts:school", "accounts:own_account",
+    "home", "bank", "my_plans", "plan_new", "lessons", "coverage", "booklet_choose", "week", "suggestions", "import",
+    "export_bank", "grade_bands:classes", "grade_bands:grades", "accounts:people", "accounts:school", "accounts:own_account",
 )  # fmt: skip
 
 

@@ -100,7 +100,7 @@ def test_a_level_that_is_none_is_refused(visit, administrator, grade_two):
     fields = {"name": "2", "order": 3, "level": 12, "band": grade_two.band.pk, "areas": []}
     response = visit(administrator).post(f"/school/grades/{grade_two.pk}/", fields)
     assert response.status_code == 422
-    assert "from 0 for kindergarten to 8" in response.content.decode()
+    assert "Choose a grade from kindergarten to 8." in response.content.decode()
 
 
 def test_a_band_is_renamed(visit, administrator, middle_band):

@@ -29,7 +29,10 @@ def addresses(owner, teammate, coach, grade_two, all_through):
     fill(21)  # and more notes, lessons and copies than a page shows at first
     lesson = make_lesson(routine, owner, sharing="team")
     pages = [
-        "/",
+        reverse("home"),
+        reverse("bank"),
+        reverse("week"),
+        reverse("suggestions"),
         reverse("my_plans"),
         reverse("routine", args=[routine.pk]),
         reverse("plan_edit", args=[routine.pk]),

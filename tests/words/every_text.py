@@ -145,6 +145,10 @@ def folded(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
     for report in compare_folds(grid.count, lengths, (random.choice(("across", "down", "across-up")),), audience):
         yield Told("fold: sentence", report.sentence, Context(report.grid, extra={"before": before}))
         before = report.line_length
+    for report in compare_folds(grid.count, lengths, (grid.fill,), audience, against=grid):
+        is_it = report.before is None
+        compared = {} if is_it else {"before": grid.line_length, "against": grid}
+        yield Told("fold: sentence", report.sentence, Context(report.grid, extra=compared))
 
 
 def slipped(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:

@@ -8,6 +8,7 @@ from typing import Any
 from tests.words.feature_names import SMALL, feature_named
 from tests.words.line_checks import parity_of
 from tests.words.number_checks import signed
+from tests.words.number_names import multiple_named
 from tests.words.readings_back import PART_SYMBOLS
 from tests.words.sentence_checker import Context
 from tests.words.written_values import UNIT_SIZES
@@ -300,7 +301,26 @@ def changes(c: Context, h: dict[str, Any], here: int, there: int, amount: str, m
 
 
 def is_probe_landmark(c: Context, h: dict[str, Any]) -> bool:
-    return is_met_later(c, h) and asked(c) % h["m"] == 0 and is_friendly(c, h["m"])
+    multiple = marked(c, h)
+    return is_met_later(c, h) and multiple is not None and asked(c) % multiple == 0 and is_friendly(c, multiple)
+
+
+def marked(c: Context, h: dict[str, Any]) -> Fraction | None:
+    """What is meant by a multiple of 8, or by the name of one: a ten, a whole foot."""
+    return h["m"] if "m" in h else multiple_named(str(h["mark"]).lower(), c.notation)
+
+
+def like_a_mark(c: Context, h: dict[str, Any]) -> bool:
+    """As one count, the value is a ten, a whole foot, an even number, though it is never counted."""
+    multiple = marked(c, h)
+    return (
+        met(c) is None and multiple is not None and asked(c) % multiple == h["a"] % multiple == 0 and c.is_term(h["a"])
+    )
+
+
+def multiple_of_the_step(c: Context, h: dict[str, Any]) -> bool:
+    """It is so many jumps from nothing, from where the count does not start."""
+    return met(c) is None and h["m"] == h["s"] == size(c) and asked(c) % size(c) == 0 and is_start(c, {"a": h["a"]})
 
 
 def is_friendly(c: Context, multiple: Fraction) -> bool:
@@ -314,8 +334,8 @@ def lines_on(c: Context, h: dict[str, Any]) -> bool:
     return is_met_later(c, h) and before >= 1 and c.same(c.value(before), h["a"])
 
 
-def one_on(c: Context, h: dict[str, Any]) -> bool:
-    return is_met_later(c, h) and c.same(c.value((met(c) or 0) - 1), h["a"])
+def jumps_on(c: Context, h: dict[str, Any]) -> bool:
+    return is_met_later(c, h) and c.same(c.value((met(c) or 0) - h.get("k", 1)), h["a"])
 
 
 def ends_alike(c: Context, h: dict[str, Any]) -> bool:
@@ -330,7 +350,3 @@ def like_a_count(c: Context, h: dict[str, Any]) -> bool:
     like: Iterable[Fraction] = [h["a"]] if "a" in h else [c.value(n) for n in range(1, MOST_LISTED)]
     told = all(value % h["m"] == rest for value in like) and asked(c) % h["m"] == rest
     return met(c) is None and told and wrapped and is_friendly(c, h["m"]) and (c.is_term(h["a"]) if "a" in h else True)
-
-
-def other_way(c: Context, h: dict[str, Any]) -> bool:
-    return met(c) is None and h["s"] == size(c) and asked(c) == c.value(1) - c.grid.count.step

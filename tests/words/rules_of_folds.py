@@ -15,19 +15,32 @@ from tests.words.number_names import multiple_named
 from tests.words.readings_back import Readings
 from tests.words.sentence_checker import Context, Rule
 
-# What a clause says: here it lines up or slides, and the fold before is as named.
-LINES_UP, SLIDES, NEITHER = "lines up", "slides", "neither"
-CLAUSES = {
-    "(?P<names>.+) now line up|ahora se alinean (?P<nombres>.+)": (LINES_UP, False),
-    "(?P<names>.+) no longer line up or slide|ya no se alinean ni se deslizan (?P<nombres>.+)": (NEITHER, True),
-    "(?P<names>.+) still line up|se siguen alineando (?P<nombres>.+)": (LINES_UP, None),
-    "(?P<names>.+) still slide|se siguen deslizando (?P<nombres>.+)": (SLIDES, None),
-    "(?P<names>.+) line up|se alinean (?P<nombres>.+)": (LINES_UP, None),
-    "(?P<names>.+) slide|se deslizan (?P<nombres>.+)": (SLIDES, None),
-}
-CLAUSE_EN = r"(.+? (?:now line up|no longer line up or slide|still line up|still slide|line up|slide))(?:; |$)"
+# What a clause says: here it lines up or slides, and the fold before is as named. Within: along the fill instead.
+LINES_UP, SLIDES, NEITHER, WITHIN = "lines up", "slides", "neither", "within"
+# The lines along the fill.
+LINES_ALONG = {"across": ("row", "fila"), "across-up": ("row", "fila"), "down": ("column", "columna")}
+LINE_EN, LINE_ES = "(?P<line>row|column)", "(?P<line>fila|columna)"
+CLAUSES = (
+    ("(?P<names>.+) now line up", "ahora se alinean (?P<names>.+)", LINES_UP),
+    ("(?P<names>.+) no longer line up or slide", "ya no se alinean ni se deslizan (?P<names>.+)", NEITHER),
+    ("(?P<names>.+) still line up", "se siguen alineando (?P<names>.+)", LINES_UP),
+    ("(?P<names>.+) still slide", "se siguen deslizando (?P<names>.+)", SLIDES),
+    (
+        f"(?P<names>.+) stay the same within each {LINE_EN}",
+        f"(?P<names>.+) no cambian dentro de cada {LINE_ES}",
+        WITHIN,
+    ),
+    (f"(?P<names>.+) all lie in one {LINE_EN}", f"(?P<names>.+) están en una misma {LINE_ES}", WITHIN),
+    ("(?P<names>.+) line up", "se alinean (?P<names>.+)", LINES_UP),
+    ("(?P<names>.+) slide", "se deslizan (?P<names>.+)", SLIDES),
+)
+CLAUSE_EN = (
+    r"(.+? (?:now line up|no longer line up or slide|still line up|still slide|line up|slide"
+    r"|stay the same within each (?:row|column)|all lie in one (?:row|column)))(?:; |$)"
+)
 NEW_CLAUSE_ES = "; (?=se |ya no |ahora )"
-NOTHING = r"(?:still )?nothing lines up|(?:todavía )?nada se alinea"
+NOTHING = r"(?P<still>still |todavía )?(?:nothing lines up|nada se alinea)"
+SHARED = "only what all counts share lines up|solo se alinea lo que comparten todos los números"
 
 
 def fold_does(c: Context, h: dict[str, Any]) -> bool:
@@ -38,27 +51,33 @@ def fold_does(c: Context, h: dict[str, Any]) -> bool:
     if said != lines or h["n"] != c.grid.line_length or h.get("b", before) != before:
         return False
     rest = str(h["rest"])
-    if re.fullmatch(NOTHING, rest, re.IGNORECASE):
-        return not any(state(c.grid, feature) != NEITHER for feature in everything(c))
+    nothing = re.fullmatch(NOTHING, rest, re.IGNORECASE)
+    if nothing or re.fullmatch(SHARED, rest, re.IGNORECASE):
+        found = list(everything(c))
+        if nothing and nothing["still"] and any(state(against(c), feature) != NEITHER for feature in found):
+            return False
+        stands_still = any(state(c.grid, feature) != NEITHER or is_within(c.grid, feature) for feature in found)
+        return not stands_still and any(never_changes(c.grid, feature) for feature in found) == (nothing is None)
     english = re.findall(CLAUSE_EN, rest, re.IGNORECASE)
     return all(clause_is_so(c, clause) for clause in english or re.split(NEW_CLAUSE_ES, rest))
 
 
 def clause_is_so(c: Context, clause: str) -> bool:
-    for pattern, (here, _) in CLAUSES.items():
-        names = [f"{name}" for name in ("names", "nombres")]
-        first, second = pattern.split("|")
-        match = re.fullmatch(first, clause, re.IGNORECASE) or re.fullmatch(second, clause, re.IGNORECASE)
+    for english, spanish, here in CLAUSES:
+        match = re.fullmatch(english, clause, re.IGNORECASE) or re.fullmatch(spanish, clause, re.IGNORECASE)
         if match is None:
             continue
-        named = next(match[name] for name in names if name in match.groupdict())
-        found = [feature_or_mark(c, name) for name in names_in(named)]
-        if None in found or len(set(found)) < len(found):
+        named = [feature_or_mark(c, name) for name in names_in(match["names"])]
+        found = [feature for feature in named if feature is not None]
+        if len(found) < len(named) or len(set(found)) < len(found):
             return False
-        now = [state(c.grid, feature) for feature in found if feature]
-        if any(one != here for one in now):
+        if here == WITHIN:
+            return match["line"] in LINES_ALONG[c.grid.fill] and all(is_within(c.grid, feature) for feature in found)
+        if any(state(c.grid, feature) != here for feature in found):
             return False
-        return changed_as_said(c, clause, [feature for feature in found if feature], here)
+        if here == NEITHER and not all(is_gone(c.grid, feature) for feature in found):
+            return False
+        return changed_as_said(c, clause, found, here)
     return False
 
 
@@ -66,12 +85,18 @@ def changed_as_said(c: Context, clause: str, found: list[Feature], here: str) ->
     """What "now" lines up did not before; what "no longer" does, did."""
     if c.extra.get("before") is None:
         return True
-    was = [state(replace(c.grid, line_length=c.extra["before"]), feature) for feature in found]  # type: ignore[arg-type]
+    was = [state(against(c), feature) for feature in found]
     if re.search("now line up|ahora se alinean", clause, re.IGNORECASE):
         return LINES_UP not in was
     if here == NEITHER:
         return NEITHER not in was
     return True
+
+
+def against(c: Context) -> Grid:
+    """The fold this one is compared with: a given one, or one like it of another line length."""
+    given = c.extra.get("against")
+    return given if isinstance(given, Grid) else replace(c.grid, line_length=c.extra["before"])  # type: ignore[arg-type]
 
 
 def names_in(text: str) -> Iterator[str]:
@@ -103,6 +128,8 @@ def everything(c: Context) -> Iterator[Feature]:
             yield "place", place
     for multiple in count.friendly_multiples():
         yield "remainder", multiple
+        if sum(count.value(n) % multiple == 0 for n in range(1, c.grid.terms + 1)) >= 2:
+            yield "landmarks", multiple
 
 
 def state(grid: Grid, feature: Feature) -> str:
@@ -125,14 +152,85 @@ def same(read: list[Any], distance: int) -> bool:
 
 
 def landmark_state(grid: Grid, multiple: Fraction) -> str:
-    count = grid.count
-    start, step = Fraction(count.start), Fraction(count.step)
-    board = Board(count.kind, start, step, grid.terms, grid.line_length, grid.fill, grid.lead)
-    lie, _ = lie_of(board, [n for n in range(1, grid.terms + 1) if board.value(n) % multiple == 0])
+    board, there = landmarks_on(grid, multiple)
+    if len(there) == grid.terms:
+        return NEITHER
+    lie, _ = lie_of(board, there)
     across = "row" if grid.fill == "down" else "column"
     if lie in (across, f"{across}s"):
         return LINES_UP
-    return SLIDES if lie in ("down-right", "down-left") else NEITHER
+    if lie in ("down-right", "down-left"):
+        return SLIDES
+    if lie != "scattered":
+        return NEITHER
+    # Side by side on diagonals: wherever one has a cell down and right (or left) of it, that is one too, and three are on one.
+    places = {board.page_place(n) for n in there}
+    cells = {board.page_place(n) for n in range(1, grid.terms + 1)}
+    for right in (1, -1):
+        pairs = [((row, column), (row + 1, column + right)) for row, column in cells]
+        kept = all((a in places) == (b in places) for a, b in pairs if b in cells)
+        if kept and any(a in places and b in places and (b[0] + 1, b[1] + right) in places for a, b in pairs):
+            return SLIDES
+    return NEITHER
+
+
+def landmarks_on(grid: Grid, multiple: Fraction) -> tuple[Board, list[int]]:
+    count = grid.count
+    start, step = Fraction(count.start), Fraction(count.step)
+    board = Board(count.kind, start, step, grid.terms, grid.line_length, grid.fill, grid.lead)
+    return board, [n for n in range(1, grid.terms + 1) if board.value(n) % multiple == 0]
+
+
+def is_within(grid: Grid, feature: Feature) -> bool:
+    """Whether it stays the same along the fill in each line, or all its landmarks lie in one such line."""
+    along = LINES_ALONG[grid.fill][0]
+    if feature[0] == "landmarks":
+        board, there = landmarks_on(grid, Fraction(feature[1]))  # type: ignore[arg-type]
+        return len(there) < grid.terms and lie_of(board, there)[0] in (along, f"{along}s")
+    read = [reading(grid, feature, n) for n in range(1, grid.terms + 1)]
+    if None in read or same(read, 1):
+        return False
+    lines = [[read[n - 1] for n in line] for line in grid.lines(along)]
+    return any(len(line) > 1 for line in lines) and all(len(set(line)) == 1 for line in lines)
+
+
+def is_gone(grid: Grid, feature: Feature) -> bool:
+    """Whether no two cells side by side on a diagonal, and no line of two cells or more, keep it everywhere."""
+    if is_within(grid, feature):
+        return False
+    cells = {place: cell.n for place, cell in placed(grid)}
+    if feature[0] == "landmarks":
+        _, there = landmarks_on(grid, Fraction(feature[1]))  # type: ignore[arg-type]
+        read: list[Any] = [n in there for n in range(1, grid.terms + 1)]
+    else:
+        read = [reading(grid, feature, n) for n in range(1, grid.terms + 1)]
+    across = (0, 1) if grid.fill == "down" else (1, 0)
+    for down, right in (across, (1, 1), (1, -1)):
+        pairs = [(n, cells[r + down, c + right]) for (r, c), n in cells.items() if (r + down, c + right) in cells]
+        if pairs and all(read[n - 1] == read[m - 1] for n, m in pairs):
+            return False
+    return True
+
+
+def placed(grid: Grid) -> Iterator[tuple[tuple[int, int], Any]]:
+    for row, cells in enumerate(grid.cells()):
+        for column, cell in enumerate(cells):
+            if cell is not None:
+                yield (row, column), cell
+
+
+def never_changes(grid: Grid, feature: Feature) -> bool:
+    """Whether every count shares it; a digit or part that none writes is nothing to share."""
+    if feature[0] == "landmarks":
+        return False
+    terms = range(1, grid.terms + 1)
+    if feature[0] == "part" and all(grid.count.span(n, part=str(feature[1])) is None for n in terms):
+        return False
+    read = [reading(grid, feature, n) for n in terms]
+    if feature[0] == "place" and not any(read):
+        largest = max(abs(grid.count.value(n)) for n in (1, grid.terms))
+        return feature[1] == 0 or Fraction(10) ** int(feature[1]) <= largest  # type: ignore[arg-type]
+    return None not in read and same(read, 1)
 
 
 def reading(grid: Grid, feature: Feature, n: int) -> Any:

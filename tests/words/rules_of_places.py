@@ -1,5 +1,6 @@
 """Phrases about whether, where and why a value is counted, and the ways to it through the grid."""
 
+from tests.words.number_names import MONEY, MULTIPLES
 from tests.words.place_checks import (
     all_of_parity,
     ends_alike,
@@ -13,14 +14,15 @@ from tests.words.place_checks import (
     is_probe_landmark,
     is_skipped,
     is_start_itself,
+    jumps_on,
     jumps_say,
     jumps_to_asked,
     left_past_whole,
     like_a_count,
+    like_a_mark,
     lines_on,
+    multiple_of_the_step,
     neighbours_are,
-    one_on,
-    other_way,
     part_is_only,
     past_multiple,
     reached_and_passed,
@@ -38,6 +40,7 @@ PART_ES = r"(?: (?P<part_W>(?:de la|del) [a-zñí]+))?"
 JUMPS_EN = "<k:N> jumps? of <s:D>"
 JUMPS_ES = "<k:N> saltos? de <s:D>"
 DOWN = r"(?P<down_W>down to 0, |hasta el 0: )?"
+A_MARK_EN, A_MARK_ES = (f"{a} (?P<mark_W>{MULTIPLES}|{MONEY})" for a in ("an?", "una?"))
 PARITY_EN, PARITY_ES = "(?P<p_W>even|odd)", "(?P<p_W>pares|impares)"
 
 
@@ -56,6 +59,74 @@ WAY_EN = "rows? down|rows? up|right|left"
 WAY_ES = "filas? abajo|filas? arriba|a la derecha|a la izquierda"
 
 RULES: tuple[Rule, ...] = (
+    # numbers to ask about
+    Rule(
+        (
+            f"the <n:O> count, in {AT_EN}: a landmark, a multiple of <m:D>",
+            f"the <n:O> count, in {AT_EN}: a landmark, {A_MARK_EN}",
+        ),
+        (
+            f"es el <n:O> número, en la {AT_ES}: un punto de referencia, un múltiplo de <m:D>",
+            f"es el <n:O> número, en la {AT_ES}: un punto de referencia, {A_MARK_ES}",
+        ),
+        is_probe_landmark,
+    ),
+    Rule(
+        (f"the <n:O> count, in {AT_EN}: <k:N> lines on from <a:V>",),
+        (f"es el <n:O> número, en la {AT_ES}: <k:N> líneas después de <a:V>",),
+        lines_on,
+    ),
+    Rule(
+        (f"the <n:O> count, in {AT_EN}: one line on from <a:V>",),
+        (f"es el <n:O> número, en la {AT_ES}: una línea después de <a:V>",),
+        lambda c, h: lines_on(c, h | {"k": 1}),
+    ),
+    Rule(
+        (f"the <n:O> count, in {AT_EN}: (?:one jump|<k:N> jumps) on from <a:V>",),
+        (f"es el <n:O> número, en la {AT_ES}: (?:un salto|<k:N> saltos) después de <a:V>",),
+        jumps_on,
+    ),
+    Rule(
+        (f"past the end, the <n:O> count, in {AT_EN}",),
+        (f"más allá del final, es el <n:O> número, en la {AT_ES}",),
+        is_met_later,
+    ),
+    Rule(
+        ("it is a multiple of <m:D>, and each jump is <s:D>, but the count starts at <a:V>",),
+        ("es un múltiplo de <m:D>, y cada salto es de <s:D>, pero el conteo empieza en <a:V>",),
+        multiple_of_the_step,
+    ),
+    Rule(
+        ("it ends in <y:N>, as <a:V> does",),
+        ("termina en <y:N>, igual que <a:V>",),
+        ends_alike,
+    ),
+    Rule(
+        (
+            "like (?:every count here|<a:V>), it is <x:D> more than a multiple of <m:D>",
+            "like (?:every count here|<a:V>), it is a multiple of <m:D>",
+        ),
+        (
+            "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D> y <x:D> más",
+            "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D>",
+        ),
+        like_a_count,
+    ),
+    Rule(
+        (f"like <a:V>, it is {A_MARK_EN}",),
+        (f"igual que <a:V>, es {A_MARK_ES}",),
+        like_a_mark,
+    ),
+    Rule(
+        ("but it is jumped over, from <a:V> to <b:V>", "it is jumped over, from <a:V> to <b:V>"),
+        ("pero lo saltamos, de <a:V> a <b:V>", "lo saltamos, de <a:V> a <b:V>"),
+        neighbours_are,
+    ),
+    Rule(
+        ("it lies on the other side of <a:V>: each jump of <s:D> goes away from it",),
+        ("queda al otro lado de <a:V>: cada salto de <s:D> se aleja de ahí",),
+        is_behind,
+    ),
     # ways to it
     Rule(
         (f"from <a:V>(?:, the <o:O> count)?: {JUMPS_EN}{change('')}(?=[.]$)",),
@@ -210,48 +281,6 @@ RULES: tuple[Rule, ...] = (
             "<v:V> es un múltiplo de <m:D>; aquí cada número es un múltiplo y <x:D> más",
         ),
         past_multiple,
-    ),
-    # numbers to ask about
-    Rule(
-        ("the <n:O> count, and it is a landmark: a multiple of <m:D>",),
-        ("es el <n:O> número y un punto de referencia: un múltiplo de <m:D>",),
-        is_probe_landmark,
-    ),
-    Rule(
-        ("the <n:O> count: <k:N> lines on from <a:V>",),
-        ("es el <n:O> número: <k:N> líneas después de <a:V>",),
-        lines_on,
-    ),
-    Rule(
-        ("the <n:O> count: one jump on from <a:V>",),
-        ("es el <n:O> número: un salto después de <a:V>",),
-        one_on,
-    ),
-    Rule(
-        ("past the end, the <n:O> count", "as the <n:O> count"),
-        ("más allá del final, es el <n:O> número", "mucho después, es el <n:O> número"),
-        is_met_later,
-    ),
-    Rule(
-        ("it ends in <y:N>, as <a:V> does",),
-        ("termina en <y:N>, igual que <a:V>",),
-        ends_alike,
-    ),
-    Rule(
-        (
-            "like (?:every count here|<a:V>), it is <x:D> more than a multiple of <m:D>",
-            "like (?:every count here|<a:V>), it is a multiple of <m:D>",
-        ),
-        (
-            "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D> y <x:D> más",
-            "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D>",
-        ),
-        like_a_count,
-    ),
-    Rule(
-        ("it is one jump of <s:D> the other way from the start",),
-        ("está a un salto de <s:D> del comienzo, pero hacia el otro lado",),
-        other_way,
     ),
     Rule(("it is the <n:O> count",), ("es el <n:O> número",), is_met),
 )

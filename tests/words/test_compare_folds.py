@@ -14,6 +14,8 @@ from routines.counting.count import Count
 from routines.counting.errors import CountError
 from routines.counting.grid import Grid
 from routines.words import compare_folds, find_patterns
+from tests.words.rules_of_folds import RULES
+from tests.words.sentence_checker import Context, SentenceChecker
 
 MOVES = {"column": (1, 0), "row": (0, 1), "down-right": (1, 1), "down-left": (1, -1)}
 
@@ -118,7 +120,11 @@ def test_ones_digits_line_up_in_rows_of_five_and_slide_beside_them():
     four, six = report("whole", "58", "6", 20, 4), report("whole", "58", "6", 20, 6)
     assert names(five.lines_up)[:2] == ["the tens", "the ones digits"]
     assert [(sight.name, sight.way) for sight in four.slides][:1] == [("the ones digits", "down-right")]
-    assert [(sight.name, sight.way) for sight in six.slides][:1] == [("the ones digits", "down-left")]
+    # 70, 100, 130 are three tens on one diagonal.
+    assert [(sight.name, sight.way) for sight in six.slides][:2] == [
+        ("the tens", "down-left"),
+        ("the ones digits", "down-left"),
+    ]
 
 
 @pytest.mark.parametrize(
@@ -167,16 +173,15 @@ def test_line_lengths_over_the_number_of_terms_are_left_out():
             5,
             3,
             "en",
-            "Rows of 5 instead of 4: the tens and the ones digits now line up; the multiples of 8 and the multiples of 4 "
-            "no longer line up or slide.",
+            "Rows of 5 instead of 4: the tens and the ones digits now line up; the multiples of 4 and the multiples of 8 slide.",
         ),
         (
             4,
             5,
             3,
             "es",
-            "Filas de 5 en lugar de 4: ahora se alinean las decenas y los dígitos de las unidades; ya no se alinean ni se "
-            "deslizan los múltiplos de 8 y los múltiplos de 4.",
+            "Filas de 5 en lugar de 4: ahora se alinean las decenas y las cifras de las unidades; se deslizan los múltiplos "
+            "de 4 y los múltiplos de 8.",
         ),
     ],
 )
@@ -186,15 +191,87 @@ def test_one_line_says_what_one_more_cell_does(before, length, level, language, 
     assert fold.sentence == sentence
 
 
+def problems_of(fold, against: Grid | None, language: str) -> list[str]:
+    """What its sentence says that is not so of the cells of the fold, or of the one it is compared with."""
+    assert fold.before == (None if against is None else against.line_length)
+    extra = {} if against is None else {"before": against.line_length, "against": against}
+    return SentenceChecker(RULES, language).problems(fold.sentence, Context(fold.grid, extra=extra))
+
+
 @given(counts(), st.sampled_from([0, 3, 5, 8]), st.sampled_from(["en", "es"]))
 def test_every_sentence_names_its_fold_and_only_what_is_so(count, level, language):
-    for fold in compare_folds(count, fills=("across", "down"), audience=Audience(level, language)):
-        assert re.search(rf"\b{fold.line_length}\b", fold.sentence)
-        assert not re.search(r"[{}]", fold.sentence)
-        assert fold.sentence.endswith(".")
-        so = {*names(fold.lines_up), *names(fold.slides), *names(fold.vanishes)}
-        nothing = re.search("nothing|nada", fold.sentence)
-        assert nothing or any(name in fold.sentence for name in so)
+    for fill in ("across", "down"):
+        before = None
+        for fold in compare_folds(count, fills=(fill,), audience=Audience(level, language)):
+            assert re.search(rf"\b{fold.line_length}\b", fold.sentence)
+            assert not re.search(r"[{}]", fold.sentence)
+            assert fold.sentence.endswith(".")
+            assert problems_of(fold, before, language) == []
+            before = fold.grid
+
+
+@given(
+    counts(),
+    st.integers(1, 12),
+    st.integers(0, 11),
+    st.sampled_from(["across", "down", "across-up"]),
+    st.integers(0, 8),
+)
+def test_against_a_given_fold_every_sentence_is_so_of_both(count, length, lead, fill, level):
+    length = min(length, count.terms)
+    mine = Grid(count, length, fill, min(lead, length - 1))
+    for language in ("en", "es"):
+        for fold in compare_folds(count, fills=(fill,), audience=Audience(level, language), against=mine):
+            assert problems_of(fold, None if fold.grid == mine else mine, language) == []
+
+
+@given(counts(), st.integers(1, 12), st.sampled_from(["across", "down", "across-up"]))
+def test_nothing_lines_up_only_where_no_landmark_line_and_no_constant_block_can_be_seen(count, length, fill):
+    mine = Grid(count, min(length, count.terms), fill)
+    for fold in compare_folds(count, fills=(fill,), against=mine):
+        if not re.search("nothing lines up", fold.sentence):
+            continue
+        for pattern in find_patterns(fold.grid, implied=True):
+            claim = pattern.claim
+            if claim.family == "landmarks":
+                assert claim.parameters["lie"] == "scattered", pattern.statement
+            elif claim.family in ("digit", "remainder"):
+                assert claim.block_length != 1 or claim.parameters["along"] == "count", pattern.statement
+
+
+@given(counts(), st.integers(1, 12), st.sampled_from(["across", "down", "across-up"]))
+def test_what_no_longer_lines_up_is_no_pattern_of_a_line_in_the_picture(count, length, fill):
+    mine = Grid(count, min(length, count.terms), fill)
+    for fold in compare_folds(count, fills=(fill,), against=mine):
+        for sight in fold.vanishes:
+            for pattern in find_patterns(fold.grid, implied=True):
+                if pattern.claim.family != sight.of.family or pattern.claim.subject.items() < sight.of.subject.items():
+                    continue
+                about = {name: value for name, value in pattern.claim.subject.items() if name != "along"}
+                if about == {name: value for name, value in sight.of.subject.items() if name != "along"}:
+                    lie = pattern.claim.parameters.get("lie", "scattered")
+                    assert lie == "scattered"
+                    assert pattern.claim.family == "landmarks" or pattern.claim.block_length != 1
+
+
+def test_a_fold_is_compared_with_the_one_that_i_have():
+    # 58 64 70 ... in rows of 5 keep tens and ones digits in their columns; rows of 7 keep none of them.
+    count = Count.parse(kind="whole", start="58", step="6", terms=20)
+    mine = Grid(count, 5)
+    five, seven = compare_folds(count, (5, 7), ("across",), Audience(3), against=mine)
+    assert (five.before, five.sentence[:13]) == (None, "In rows of 5,")
+    assert seven.sentence == (
+        "Rows of 7 instead of 5: the multiples of 7 now line up; the tens and the ones digits no longer line up or slide."
+    )
+    (columns,) = compare_folds(count, (7,), ("down",), Audience(3), against=mine)
+    assert columns.before is None
+
+
+def test_what_stays_along_the_fill_is_said_where_nothing_else_lines_up():
+    # 20 21 22 / 23 24 25 / ... 29: no digit stays in a column of 3, but 1 2 / 3 4 ... each column of 10 keeps its tens.
+    count = Count.parse(kind="whole", start="20", step="1", terms=10)
+    (ten,) = compare_folds(count, (10,), ("down",))
+    assert ten.sentence == "In columns of 10, only what all counts share lines up."
 
 
 def test_the_patterns_of_a_fold_are_those_of_its_grid():

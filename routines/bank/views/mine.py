@@ -2,16 +2,19 @@
 
 from typing import Any
 
-from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET
 
+from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import SchoolYear
 from routines.bank.cards import cards_of
+from routines.bank.forms.filters import LONGEST_LOOKED_FOR, left_out, words_looked_for
+from routines.bank.orders import best_found_first, newest_first
+from routines.bank.paging import Order, read_page, read_rows
 from routines.models import PlanDraft, Routine
 from routines.models.routine import tell_times_taught
 from routines.plans.forms.draft import only, read_draft
@@ -22,8 +25,9 @@ SHOWN_AT_MOST = 60
 @require_GET
 def my_plans(request: SignedInRequest) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
-    page = Paginator(Routine.objects.of(request.user).as_cards(), SHOWN_AT_MOST).get_page(request.GET.get("page"))
-    own = list(page.object_list)
+    looked_for = request.GET.get("q", "").strip()
+    page = read_page(own_plans(request.user, looked_for), request.GET, reader=request.user, size=SHOWN_AT_MOST)
+    own = read_rows(page)
     tell_times_taught(own, request.user, year)
     cards = cards_of(own, reader=request.user)
     groups = [
@@ -32,18 +36,26 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
         (_("Out of the bank"), _("Their lessons and copies stay."), Routine.Status.RETIRED),
     ]
     drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
-    unfinished = drafts[:SHOWN_AT_MOST]
+    unfinished = [] if looked_for or page.earlier else list(drafts[:SHOWN_AT_MOST])
     context = {
         "section": "plans",
         "unfinished": [unfinished_row(draft) for draft in unfinished],
         "groups": [
             (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups
         ],
-        "older_unfinished": max(0, drafts.count() - SHOWN_AT_MOST),
+        "older_unfinished": max(0, drafts.count() - SHOWN_AT_MOST) if unfinished else 0,
         "page": page,
-        "empty": not cards and not unfinished,
+        "looked_for": looked_for[:LONGEST_LOOKED_FOR],
+        "left_out": left_out(looked_for),
+        "empty": not cards and not unfinished and not looked_for,
     }
     return render(request, "bank/my_plans.html", context)
+
+
+def own_plans(user: User, looked_for: str) -> Order:
+    """One's own plans, the newest first; with words to look for the best found first."""
+    own, words = Routine.objects.of(user), words_looked_for(looked_for)
+    return best_found_first(own, words, "created_at") if words else newest_first(own, "created_at")
 
 
 def unfinished_row(draft: PlanDraft) -> dict[str, Any]:

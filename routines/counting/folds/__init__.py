@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from ..claims import Claim, DigitClaim, LandmarksClaim, LineAlong, RemainderClaim, stated
@@ -13,7 +13,7 @@ from ..grid import Fill, Grid
 from ..patterns import find_patterns
 from ..patterns.lie import Lie
 from ..results import Pattern
-from .features import Feature, features
+from .features import Feature, features, something_is_shared
 
 __all__ = ["FoldReport", "Sight", "compare_folds"]
 
@@ -39,9 +39,11 @@ class FoldReport:
     """One fold of the strip.
 
     lines_up: what stays in its column (row, where columns are filled down). slides: what stays on diagonals instead.
-    vanishes: what lined up or slid in the strip's fold before this one, of the same fill, and does neither here.
-    now_line_up, now_slide: those of them that did not in the fold before; `before` is its line length, None in the first
-    fold, where nothing is new.
+    within: where neither is, what stays the same in each line along the fill, and landmarks that all lie in one such line.
+    shared: whether something that changes in no count (all are odd) stands in every line, so that nothing else need.
+    vanishes: what lined up or slid in the fold this one is compared with, and is nowhere in line here, not even on two
+    cells of a diagonal. now_line_up, now_slide: those of them that did not there. `before` is the line length of that
+    fold, None where there is none, or it is this one, and nothing is new. nothing_before: nothing lined up or slid there.
     """
 
     grid: Grid
@@ -51,6 +53,9 @@ class FoldReport:
     before: int | None = None
     now_line_up: tuple[Sight, ...] = ()
     now_slide: tuple[Sight, ...] = ()
+    within: tuple[Sight, ...] = ()
+    shared: bool = False
+    nothing_before: bool = False
 
     @property
     def line_length(self) -> int:
@@ -70,9 +75,11 @@ def compare_folds(
     count: Count,
     line_lengths: Iterable[int] = range(2, 13),
     fills: Sequence[Fill] = (Fill.ACROSS, Fill.DOWN),
+    against: Grid | None = None,
 ) -> list[FoldReport]:
     """Fold the count in every way and say what each fold does; line lengths over the number of terms are left out.
 
+    against: a fold of the same count that all of its own fill are compared with; None: each with the one before it.
     Raises: CountError on `line_length` or `fill`.
 
     >>> count = Count.parse(kind="whole", start="58", step="6", terms=20)
@@ -89,14 +96,15 @@ def compare_folds(
         raise CountError("fill", "no-fills")
     lengths = [length for length in lengths if length <= count.terms]
     reports: list[FoldReport] = []
-    readable = features(count)
+    readable, shared = features(count), something_is_shared(count)
+    given = None if against is None else _Seen.in_fold(against, readable)
     for fill in fills:
-        before: _Seen | None = None
+        before = given if given is not None and given.grid.fill == fill else None
         for length in lengths:
             grid = Grid(count, length, fill)
             seen = _Seen.in_fold(grid, readable)
-            reports.append(_report(grid, seen, before))
-            before = seen
+            reports.append(_report(seen, before if before is None or before.grid != grid else None, shared))
+            before = seen if against is None else before
     return reports
 
 
@@ -120,22 +128,69 @@ class _Seen:
         return [(feature, sight) for feature, sight in self.sights if sight.way in ("down-right", "down-left")]
 
 
-def _report(grid: Grid, seen: _Seen, before: _Seen | None) -> FoldReport:
+def _report(seen: _Seen, before: _Seen | None, shared: bool) -> FoldReport:
+    grid = seen.grid
     lines_up, slides = (tuple(_not_said_by_others(found, grid.line_length)) for found in (seen.lines_up, seen.slides))
+    within: tuple[Sight, ...] = ()
+    if not lines_up and not slides:
+        within = tuple(_not_said_by_others(list(_within(seen)), grid.line_length))
     if before is None:
-        return FoldReport(grid, lines_up, slides, ())
-    there_before = _not_said_by_others([*before.lines_up, *before.slides], before.grid.line_length)
+        return FoldReport(grid, lines_up, slides, (), within=within, shared=shared)
+    there_before = list(_not_said_by_others([*before.lines_up, *before.slides], before.grid.line_length))
     there = {sight.of for sight in there_before}
     lined_up, slid = ({sight.of for _, sight in sights} for sights in (before.lines_up, before.slides))
     return FoldReport(
         grid,
         lines_up,
         slides,
-        vanishes=tuple(sight for _, sight in seen.sights if not sight.way and sight.of in there),
+        vanishes=tuple(
+            sight for feature, sight in seen.sights if sight.of in there and not sight.way and _is_gone(feature, grid)
+        ),
         before=before.grid.line_length,
         now_line_up=tuple(sight for sight in lines_up if sight.of not in lined_up),
         now_slide=tuple(sight for sight in slides if sight.of not in slid),
+        within=within,
+        shared=shared,
+        nothing_before=not there_before,
     )
+
+
+def _within(seen: _Seen) -> Iterator[tuple[Feature, Sight]]:
+    """What stays along the fill instead of across it, in each line."""
+    along: LineAlong = "column" if seen.grid.fill is Fill.DOWN else "row"
+    for feature, sight in seen.sights:
+        if isinstance(feature.claim, LandmarksClaim):
+            if _lies_along(sight.claim, along):
+                yield feature, replace(sight, way=along)
+        elif _stays_within(feature, seen.grid):
+            yield feature, Sight(feature.claim, along, _staying(feature.claim, along), feature.plain)
+
+
+def _lies_along(claim: Claim, along: LineAlong) -> bool:
+    return isinstance(claim, LandmarksClaim) and claim.lie in (along, f"{along}s")
+
+
+def _stays_within(feature: Feature, grid: Grid) -> bool:
+    """Whether neighbours in a line along the fill read the same, and two can be seen."""
+    pairs = [n for n in range(1, grid.terms) if (n + grid.lead) % grid.line_length]
+    return bool(pairs) and feature.agrees(pairs, 1)
+
+
+def _is_gone(feature: Feature, grid: Grid) -> bool:
+    """Whether nothing in the picture is in line: no column, no row, and no diagonal of two cells or more."""
+    along: LineAlong = "column" if grid.fill is Fill.DOWN else "row"
+    length, terms = grid.line_length, grid.terms
+    if isinstance(feature.claim, LandmarksClaim):
+        lie = Lie.seen_in(grid, feature.period, stated(feature.claim.first))
+        if lie.name in (along, f"{along}s"):
+            return False
+    elif _stays_within(feature, grid):
+        return False
+    for distance, cells in ((length - 1, range(1, length)), (length, range(length)), (length + 1, range(length - 1))):
+        pairs = [n for n in range(1, terms - distance + 1) if (n + grid.lead - 1) % length in cells]
+        if distance and pairs and feature.agrees(pairs, distance):
+            return False
+    return True
 
 
 def _sight(feature: Feature, grid: Grid) -> Sight:
@@ -166,8 +221,20 @@ def _landmark_sight(feature: Feature, landmarks: LandmarksClaim, grid: Grid, acr
     claim = LandmarksClaim(landmarks.multiple, landmarks.every, landmarks.first, lie.name, lie.lines)
     if lie.name in (across_fill, f"{across_fill}s"):
         return Sight(feature.claim, across_fill, claim, feature.plain)
-    way = lie.name if lie.name in ("down-right", "down-left") else ""
+    way = lie.name if lie.name in ("down-right", "down-left") else _stripes(feature, grid)
     return Sight(feature.claim, way, claim, feature.plain)
+
+
+def _stripes(feature: Feature, grid: Grid) -> str:
+    """The way of the diagonals on which landmarks stand where there are several side by side, three on one at least; else ""."""
+    onward, backward = ("down-left", "down-right") if grid.fill is Fill.ACROSS_UP else ("down-right", "down-left")
+    length = grid.line_length
+    for distance, way, cells in ((length + 1, onward, range(length - 2)), (length - 1, backward, range(2, length))):
+        if distance and feature.stays(distance):
+            firsts = range(stated(feature.first), grid.terms - 2 * distance + 1, feature.period)
+            if any((n + grid.lead - 1) % length in cells for n in firsts):
+                return way
+    return ""
 
 
 def _not_said_by_others(found: Sequence[tuple[Feature, Sight]], length: int) -> Iterator[Sight]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from operator import attrgetter
@@ -12,6 +12,7 @@ from ..count import Count
 from ..designing.wheels import part_of
 from ..kinds.names import Kind
 from ..named_multiples import has_a_name
+from ..patterns.friendly import friendliness
 from ..patterns.landmarks import landmark_rhythm
 from ..patterns.readings import Part, PlaceDigit, Reading, is_written, places
 
@@ -45,21 +46,42 @@ class Feature:
             return distance % self.period == 0
         return self.read[distance:] == self.read[:-distance]
 
+    def agrees(self, terms: Iterable[int], distance: int) -> bool:
+        """Say whether each of these terms reads as the one so far on does; landmarks: whether both are, or neither."""
+        if self.first is not None:
+            return all((n - self.first) % self.period and (n + distance - self.first) % self.period for n in terms) or (
+                distance % self.period == 0
+            )
+        if self.read is None:
+            return distance % self.period == 0
+        return all(self.read[n - 1] == self.read[n - 1 + distance] for n in terms)
+
 
 def features(count: Count) -> list[Feature]:
     """Give what changes along the count and may line up, most noticeable first.
 
     What is the same in every term lines up in every fold and tells no two apart.
     """
-    found = [*_landmarks(count), *_digits(count), *_parts(count), *_remainders(count)]
+    found = [*_landmarks(count), *_read_off(count)]
     return sorted((feature for feature in found if not feature.stays(1)), key=attrgetter("rank"))
+
+
+def something_is_shared(count: Count) -> bool:
+    """Say whether a digit, a part or a remainder is the same in every term."""
+    return any(feature.stays(1) for feature in _read_off(count))
+
+
+def _read_off(count: Count) -> Iterator[Feature]:
+    yield from _digits(count)
+    yield from _parts(count)
+    yield from _remainders(count)
 
 
 def _landmarks(count: Count) -> Iterator[Feature]:
     rhythms: set[tuple[int, int]] = set()
-    for multiple in sorted(count.friendly_multiples(), reverse=True):
+    for multiple in _as_met(count):
         rhythm = landmark_rhythm(count, multiple)
-        # A divisor whose multiples stand at the very same terms says nothing new.
+        # Of those that stand at the very same terms the one is named that children meet first.
         if rhythm is None or rhythm in rhythms or rhythm[0] < 2 or sum(rhythm) > count.terms:
             continue
         rhythms.add(rhythm)
@@ -89,12 +111,17 @@ def _parts(count: Count) -> Iterator[Feature]:
 
 
 def _remainders(count: Count) -> Iterator[Feature]:
-    for multiple in sorted(count.friendly_multiples(), reverse=True):
+    for multiple in _as_met(count):
         period = (multiple / count.step).numerator
         parity = count.kind == Kind.WHOLE and multiple == 2
         plain = parity or (count.kind == Kind.FRACTION and multiple == 1)
         rank = DIGIT if plain else REMAINDER
         yield Feature(RemainderClaim(multiple), period=period, covers=multiple, rank=rank)
+
+
+def _as_met(count: Count) -> list[Fraction]:
+    """The friendly multiples in the order in which children meet them (EXACT 29)."""
+    return sorted(count.friendly_multiples(), key=lambda multiple: friendliness(multiple, count))
 
 
 def _read(reading: Reading, count: Count) -> list[int | None]:

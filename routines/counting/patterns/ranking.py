@@ -49,7 +49,8 @@ def rank(claim: Claim, grid: Grid, level: int = DEFAULT_LEVEL) -> Key:
     """The sort key of a claim: its class, then the coarser place, then the friendlier multiple.
 
     Classes: step; the neighbour along the fill; the one across it; landmarks that lie in lines; constant blocks; blocks
-    of two; longer blocks; digit run; how many; digit sum; table; other neighbours; sums; opposites; scattered landmarks.
+    of two; longer blocks; digit run; how many; digit sum; table; other neighbours; sums; opposites; landmarks that are
+    scattered or said without how they lie.
     Parts come after places, what has neither after both; the remainder by the whole of a kind ranks as a part. What is
     left to tell apart is told by the shorter block, then by its way: along the count before rows before columns,
     landmarks in one line before those in several. For levels 0 and 1, whole numbers, all that speaks of other multiples
@@ -137,7 +138,7 @@ def _class(claim: Claim, grid: Grid) -> int:
             fill_direction = "down" if grid.fill is Fill.DOWN else "right"
             return 1 if claim.direction == fill_direction else 2 if claim.direction in ("right", "down") else 11
         case LandmarksClaim():
-            return 14 if claim.lie == "scattered" else 3
+            return 14 if claim.lie in (None, "scattered") else 3
         case DigitClaim() | RemainderClaim():
             return min(3 + (claim.block_length or 1), 6)
     return claim.noticed
@@ -165,7 +166,7 @@ def _multiple(claim: Claim, count: Count) -> Friendliness:
 def _way(claim: Claim) -> int:
     match claim:
         case LandmarksClaim():
-            return LIES.index(stated(claim.lie))
+            return LIES.index(claim.lie or "scattered")
         case DigitRunClaim() | BlockClaim() | SumsClaim():
             return ALONG.index(claim.along) if claim.along else 0
     return 0

@@ -2,12 +2,11 @@
 
 from fractions import Fraction
 
-from ..audience import band_of
+from ..audience import Audience, band_of
 from ..grid import Grid
 from ..locate import locate
 from ..locate.routes import routes_to
-from ..probes import probes
-from ..slips.integers import BELOW_ZERO_FROM
+from ..probes import goes_below_zero, probes
 from .choosing import Choice
 from .suggestion import StopSuggestion
 
@@ -31,7 +30,7 @@ def ask(grid: Grid, choice: Choice, level: int) -> StopSuggestion:
 def _far(grid: Grid, choice: Choice, level: int) -> int:
     """The count a line further on; the next one, where that one would be below zero and the class does not go there."""
     far = choice.after + max(grid.line_length, 2)
-    return choice.after + 1 if grid.count.value(far) < 0 and not _goes_below_zero(grid, level) else far
+    return choice.after + 1 if grid.count.value(far) < 0 and not goes_below_zero(grid, level) else far
 
 
 def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:
@@ -40,19 +39,11 @@ def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:
     A count that has come down to nothing is asked for a number that never comes.
     """
     count = grid.count
-    below = _goes_below_zero(grid, level)
-    asked = [probe for probe in probes(grid) if below or probe.value >= 0]
+    below = goes_below_zero(grid, level)
+    asked = probes(grid, audience=Audience(level))
     ends_here = not below and count.value(grid.terms + 1) < 0
     found = next((probe.value for probe in asked if probe.appears or ends_here), None)
     if found is None and not below and count.step < 0:
         # The last one before zero; where that stands on the board, one that lies behind the start.
         return count.start - count.step if ends_here else count.start % -count.step
     return found
-
-
-def _goes_below_zero(grid: Grid, level: int) -> bool:
-    """Whether a count may be gone on with below zero in this class; a clock only ever turns."""
-    count = grid.count
-    if count.wrap is not None or min(count.value(1), count.value(grid.terms)) < 0:
-        return True
-    return count.form.goes_below_zero and level >= BELOW_ZERO_FROM

@@ -22,7 +22,7 @@ from routines.lessons.drawn import cells_as_said, cells_of_log, voices_of, writt
 from routines.lessons.log import Log, differing, log_of
 from routines.lessons.log_form import HOW, LogForm
 from routines.lessons.next_count import NextGrid, choices, next_grids, start_next
-from routines.lessons.recording import change_log, record_paper_lesson, save_reflection, state_of
+from routines.lessons.recording import change_log, move_lesson, record_paper_lesson, save_reflection, state_of
 from routines.lessons.shown_count import shown_of, target_sentences
 from routines.lessons.slips_said import said_otherwise
 from routines.lessons.state import LessonState
@@ -154,7 +154,9 @@ def _own_log(request: SignedInRequest, found: Lesson, shown: ShownPlan, state: L
     @transaction.atomic
     def make() -> str:
         kept = form.cleaned_data
-        found.move(class_group=kept["class_group"], taught_on=kept["taught_on"], practice=kept["practice"])
+        move_lesson(
+            lesson=found, class_group=kept["class_group"], taught_on=kept["taught_on"], practice=kept["practice"]
+        )
         return _keep(request, form, found, form.wanted(), offered)
 
     if request.words_removed:

@@ -14,6 +14,7 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.requests import Request, SignedInRequest
+from accounts.typed_numbers import typed_id
 from routines.lessons.forms import TeachForm
 from routines.lessons.live_page import live_page
 from routines.lessons.passes import open_to_passes
@@ -36,7 +37,11 @@ def teach(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     today = timezone.localdate()
     form = TeachForm(
-        request.POST if request.method == "POST" else None, user=request.user, routine=routine, today=today
+        request.POST if request.method == "POST" else None,
+        user=request.user,
+        routine=routine,
+        today=today,
+        asked_for=typed_id(request.GET.get("class", "")),
     )
     if request.method == "POST" and form.is_valid():
         lesson = open_on_the_board(
@@ -132,6 +137,6 @@ def delete(request: SignedInRequest, key: UUID) -> HttpResponse:
     lesson = _own(request, key, Role.TEACHER)
     if request.method == "POST":
         delete_lesson(lesson=lesson)
-        messages.success(request, _("The lesson is deleted. Coverage counts it no more."))
+        messages.success(request, _("The lesson was removed. Coverage does not count it any more."))
         return redirect("lessons")
     return render(request, "lessons/delete.html", {"section": "lessons", "lesson": lesson})

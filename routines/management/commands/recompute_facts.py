@@ -10,6 +10,7 @@ from routines import worked_out
 from routines.counting import ENGINE_VERSION
 from routines.models import Routine, UnreadablePlan
 from routines.models.facts import facts_of
+from routines.models.search_word import write_words
 from routines.plans.actions import write_patterns
 
 AT_A_TIME = 20
@@ -81,4 +82,5 @@ def recompute(routine: Routine) -> bool:
             setattr(held, name, value)
         held.save(update_fields=list(facts.columns))
         write_patterns(held, facts.patterns)
+        write_words(held)
     return True

@@ -3,7 +3,6 @@
 from uuid import UUID
 
 from django.contrib import messages
-from django.core.paginator import Paginator
 from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
@@ -18,9 +17,12 @@ from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_ids
 from grade_bands.models import Grade, SchoolYear
 from routines.bank.forms.filters import BankFilter
+from routines.bank.paging import read_page
+from routines.bank.views.mine import own_plans
 from routines.jobs.queue import QueueFull
 from routines.models import Job, JobFile, Routine
 from routines.models.facts import LANGUAGES
+from routines.models.routine import RoutineQuerySet
 from routines.paper.booklet import AT_MOST
 from routines.paper.booklet_jobs import booklet_of, drop_booklet, find_booklet, start_booklet
 from routines.paper.forms.booklets import CONTENTS, BookletForm
@@ -30,9 +32,13 @@ OFFERED_AT_ONCE = 120
 
 @require_http_methods(["GET", "POST"])
 def booklet_choose(request: SignedInRequest) -> HttpResponse:
-    """The counts of the bank's filter (the same query string), or with from=mine one's own plans."""
+    """The counts of the bank's filter (the same query string), or with from=mine one's own plans, some at a time.
+
+    What is ticked stays chosen while one looks further: with `look`, `after` or `before` the form only shows other counts.
+    """
     form = None
-    if request.method == "POST":
+    looks_on = request.method == "POST" and not request.POST.keys().isdisjoint(("look", "after", "before"))
+    if request.method == "POST" and not looks_on:
         form = BookletForm(request.POST, offered=Routine.objects.visible_to(request.user).for_cards())
         if form.is_valid():
             try:
@@ -43,35 +49,48 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
                 form.add_error(None, str(full))
     mine = request.GET.get("from") == "mine"
     grades = list(Grade.objects.order_by("order"))
-    wanted = BankFilter.read(request.GET, grades)
+    asked = request.GET.copy()
+    if "q" in request.POST:
+        asked["q"] = request.POST["q"]
+    wanted = BankFilter.read(asked, grades)
     if mine:
-        offered = Routine.objects.of(request.user).for_cards()
+        order = own_plans(request.user, wanted.text)
     else:
         year = SchoolYear.objects.on(timezone.localdate())
-        offered = wanted.apply(Routine.objects.in_bank(), request.user, year).for_cards()
-    page = Paginator(offered, OFFERED_AT_ONCE).get_page(1)
+        order = wanted.order(Routine.objects.in_bank(), request.user, year)
+    page = read_page(order, request.POST if looks_on else request.GET, reader=request.user, size=OFFERED_AT_ONCE)
+    shown = _in_order(page.routines, Routine.objects.all())
     filtered = mine or wanted.how_many_on() > 0
-    ticked = {routine.pk for routine in page.object_list[:AT_MOST]} if filtered else set()
-    if form is not None:
-        ticked = set(typed_ids(request.POST.getlist("routine")))
+    ticked = page.routines[:AT_MOST] if filtered else []
+    if request.method == "POST":
+        ticked = typed_ids(request.POST.getlist("routine"))[: 2 * AT_MOST]
+    elsewhere = [pk for pk in dict.fromkeys(ticked) if pk not in page.routines]
     context = {
         "section": "plans" if mine else "bank",
         "mine": mine,
         "filters_on": wanted.how_many_on(),
         "filter_query": wanted.query(),
-        "offered": [(routine, routine.pk in ticked) for routine in page.object_list],
-        "left_out": page.paginator.count - len(page.object_list),
+        "looked_for": wanted.text,
+        "said": f"{wanted.left_out} {page.said}".strip(),
+        "chosen": _in_order(elsewhere, Routine.objects.visible_to(request.user)),
+        "offered": [(routine, routine.pk in ticked) for routine in shown],
+        "page": page,
         "at_most": AT_MOST,
         "form": form,
         "languages": LANGUAGES.items(),
         "before": booklet_of(request.user),
-        "title": request.POST.get("title", "") if form is not None else _title(wanted, mine),
+        "title": request.POST["title"] if "title" in request.POST else _title(wanted, mine),
         "contents": [
-            (value, label, value in (request.POST.getlist("contents") if form is not None else ["plan"]))
+            (value, label, value in (request.POST.getlist("contents") if request.method == "POST" else ["plan"]))
             for value, label in CONTENTS
         ],
     }
     return render(request, "paper/booklet_choose.html", context, status=422 if form is not None else 200)
+
+
+def _in_order(keys: list[int], routines: RoutineQuerySet) -> list[Routine]:
+    found = routines.select_related("grade", "owner").defer("story", "search_text").in_bulk(keys)
+    return [found[pk] for pk in keys if pk in found]
 
 
 def _title(wanted: BankFilter, mine: bool) -> str:
@@ -110,7 +129,7 @@ def booklet_drop(request: SignedInRequest, key: UUID) -> HttpResponse:
     """No longer wanted: nobody goes on with it."""
     job = _job(request, key)
     drop_booklet(key, owner=request.user)
-    messages.info(request, _("The booklet “%(title)s” was dropped.") % {"title": job.title})
+    messages.info(request, _("The booklet “%(title)s” was removed.") % {"title": job.title})
     return redirect("booklet_choose")
 
 

@@ -54,7 +54,7 @@ class UnknownChange(ValueError):
 class Change:
     """`typed` after the change; `parts` are the sections that look different now; `step` says how to undo it.
 
-    `refused` says why nothing was changed.
+    `refused` says why nothing was changed. `arrived` is what was taken: a row's number, a claim as text, or a part's name.
     """
 
     typed: DraftFields
@@ -62,6 +62,7 @@ class Change:
     step: dict[str, Any] | None
     focus: str = ""
     refused: str = ""
+    arrived: int | str | None = None
 
 
 def apply_change(typed: DraftFields, asked: str, steps: list[dict[str, Any]]) -> Change:
@@ -118,7 +119,7 @@ def _another_count(typed: DraftFields, what: str, values: dict[str, Any]) -> Cha
     names = ("line_length", "fill", "lead") if what == "fold" else COUNT
     changed = {**typed, **{name: [str(values[name])] for name in names if name in values}}
     said = _("The fold was changed.") if what == "fold" else _("The count was changed.")
-    return Change(changed, ("count",), _step(typed, "count", said))
+    return Change(changed, ("count",), _step(typed, "count", said), arrived=what)
 
 
 def _row_added(typed: DraftFields, section: str, values: dict[str, Any]) -> Change:
@@ -136,13 +137,16 @@ def _row_added(typed: DraftFields, section: str, values: dict[str, Any]) -> Chan
     if taken and rows(changed, section)[-1] in rows(typed, section):  # the same suggestion, pressed twice
         return Change(typed, (section,), None)
     if section == "stops" and taken:
+        row_taken = rows(changed, section)[-1]
         changed = in_counting_order(changed)
+        number = rows(changed, section).index(row_taken)
     focus = "" if taken else f"id_{section}-{number}-{first}"
     return Change(
         changed,
         (section,),
         _step(typed, section, str(ADDED[section])),
         focus,
+        arrived=number if taken else None,
     )
 
 
@@ -180,7 +184,7 @@ def _target_added(typed: DraftFields, claim: str) -> Change:
     changed = {**typed, "target": [*targets, claim]}
     if lit_was_chosen(typed):  # else targets light up by themselves
         changed["lit"] = [*typed["lit"], claim]
-    return Change(changed, ("target",), _step(typed, "target", _("A pattern was ticked.")))
+    return Change(changed, ("target",), _step(typed, "target", _("A pattern was ticked.")), arrived=claim)
 
 
 def _standard_added(typed: DraftFields, code: str) -> Change:
@@ -191,4 +195,5 @@ def _standard_added(typed: DraftFields, code: str) -> Change:
         {**typed, "standards": [", ".join(codes)]},
         ("standards",),
         _step(typed, "standards", _("A standard was added.")),
+        arrived="standards",
     )

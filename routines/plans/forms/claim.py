@@ -15,6 +15,7 @@ from routines.counting import Claim, CountError, Grid
 from routines.counting.count import LARGEST_VALUE, MOST_TERMS
 from routines.errors import say
 from routines.plans.forms.fields import choice, short_text
+from routines.plans.forms.marks import in_mark, turned
 
 SAYINGS = {
     "ends": _("ends in"),
@@ -68,6 +69,11 @@ class ClaimForm(forms.Form):
 
     def __init__(self, posted: Mapping[str, str], grid: Grid, *, is_asked: bool = True) -> None:
         asked = {name: text for name, text in posted.items() if name.startswith("claim-")}
+        self.mark, kind = grid.count.style.decimal_mark, grid.count.kind
+        typed_in = asked.get("claim-mark", "") or self.mark
+        for name in ("claim-jump", "claim-multiple", "claim-rest"):
+            if name in asked:
+                asked[name] = turned(asked[name], typed_in, self.mark, kind)
         chosen = {"claim-saying": "ends", "claim-where": "column", "claim-direction": "down", **asked}
         if is_asked:
             super().__init__(chosen)
@@ -169,15 +175,18 @@ class ClaimForm(forms.Form):
 
     def _value(self, text: str, field: str = "multiple") -> Fraction:
         try:
-            return self.grid.count.read(text.strip())
+            return self.grid.count.read(self._number(text))
         except CountError as error:
             raise error.on(field) from error
+
+    def _number(self, text: str) -> str:
+        return in_mark(text.strip(), self.mark, self.grid.count.kind)
 
     def _jump_size(self, text: str) -> Fraction:
         """A jump; on a clock that is a length of time."""
         count = self.grid.count
         try:
-            return type(count.form).read_step(text.strip(), count.style).value
+            return type(count.form).read_step(self._number(text), count.style).value
         except CountError as error:
             raise error.on("jump") from error
 

@@ -7,13 +7,15 @@ from django.utils.datastructures import MultiValueDict
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.offered import offer_choices
 from routines.counting import CountError, Grid, Kind
 from routines.counting.languages import LANGUAGES
 from routines.errors import say
 from routines.models.facts import FILLS
 from routines.models.plan_document import CountSection, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
-from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLES_OF_KIND
+from routines.plans.forms.marks import POINT, in_mark, mark_of, read_both_ways, turned
+from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLE_CHOICES, styles_of
 
 
 class StyleForm(forms.Form):
@@ -70,7 +72,11 @@ class StyleForm(forms.Form):
         if data.get("style-decimal_mark") == ".":
             data["style-decimal_mark"] = ""
         super().__init__(data)
-        self.offered = STYLES_OF_KIND.get(kind, ())
+        written = f"{typed.get('start', '')} {typed.get('step', '')}"
+        self.offered = styles_of(kind, with_fractions="/" in written or bool(data.get("style-shape")))
+        for name, choices in STYLE_CHOICES.get(kind, {}).items():
+            if data.get(f"style-{name}", "") in dict(choices):  # what was chosen under another kind stays readable
+                offer_choices(self, name, choices)
         for name, field in self.fields.items():
             if name not in self.offered:
                 field.widget = forms.HiddenInput()
@@ -114,9 +120,9 @@ class CountForm(forms.Form):
         self.for_saving = for_saving
         kind = typed.get("kind", Kind.WHOLE.value)
         self.style = StyleForm(typed, kind)
-        start, step = EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE])
-        self.fields["start"].widget.attrs["placeholder"] = start
-        self.fields["step"].widget.attrs["placeholder"] = step
+        self.mark = mark_of(dict(typed.lists()))
+        for name, example in zip(("start", "step"), EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE]), strict=True):
+            self.fields[name].widget.attrs["placeholder"] = turned(example, POINT, self.mark, kind)
         for name, field in self.fields.items():
             field.widget.attrs |= {"class": "blank", "aria-label": field.label, "aria-describedby": f"wrong-{name}"}
 
@@ -124,6 +130,11 @@ class CountForm(forms.Form):
     def style_typed(self) -> dict[str, Any]:
         """The style as far as it is chosen, whether or not there is a count to write in it."""
         return self.style.keywords(self.language) if self.style.is_valid() else {}
+
+    @property
+    def offers(self) -> str:
+        """The kind and what can be chosen of its writing, as one text: where it is another, the choices are shown anew."""
+        return " ".join((self.data.get("kind", ""), *self.style.offered))
 
     @property
     def is_begun(self) -> bool:
@@ -148,8 +159,8 @@ class CountForm(forms.Form):
             return cleaned
         typed = CountSection(
             kind=cleaned["kind"],
-            start=cleaned["start"].strip(),
-            step=cleaned["step"].strip(),
+            start=in_mark(cleaned["start"].strip(), self.mark, cleaned["kind"]),
+            step=in_mark(cleaned["step"].strip(), self.mark, cleaned["kind"]),
             terms=cleaned["terms"],
             style=self.style.keywords(self.language),
         )
@@ -161,6 +172,13 @@ class CountForm(forms.Form):
         else:
             self.count_typed, self.fold, self.grid = typed, fold, grid
         return cleaned
+
+    @property
+    def read_both_ways(self) -> list[str]:
+        """A sentence for each number that may be meant with thousands or as a decimal."""
+        kind = self.data.get("kind", "")
+        found = (read_both_ways(self.data.get(name, ""), self.mark, kind) for name in ("start", "step"))
+        return list(dict.fromkeys(filter(None, found)))
 
     def wrong(self) -> list[tuple[str, str]]:
         """Every field with its sentence, empty where nothing is wrong: what stands under the sentence."""

@@ -7,6 +7,7 @@ from typing import Any
 from django import forms
 from django.utils.translation import gettext_lazy as _
 
+from accounts.offered import offer_choices
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_whole
 from routines.counting import Claim, CountError, Fill, Kind, Limits, Style
@@ -14,6 +15,7 @@ from routines.counting.claims import DigitClaim, OppositesClaim, TableClaim
 from routines.errors import say
 from routines.models.facts import FILLS
 from routines.plans.forms.fields import choice, short_text
+from routines.plans.forms.marks import POINT, in_mark, turned
 from routines.plans.forms.number_kinds import BELOW_ZERO, KINDS, LIMITS, USUAL
 
 WANTED = {
@@ -26,6 +28,7 @@ WANTED = {
     "table": _("a times table"),
     "opposites": _("opposites: a number and its negative"),
 }
+NUMBERS = ("multiple", "start_low", "start_high", "step_low", "step_high", "grain")
 OFF = {"": _("anywhere"), "on": _("on a multiple of the step"), "off": _("off the multiples of the step")}
 FILLS_TRIED: dict[str, Translated] = {
     "": _("across or down"),
@@ -33,11 +36,14 @@ FILLS_TRIED: dict[str, Translated] = {
     Fill.DOWN: FILLS[Fill.DOWN],
 }
 MOST_LOOKED_AT = 500
+# What is asked first after the pattern; all else stands under "More limits".
+FIRST_LIMITS = ("start_low", "start_high", "step_low", "step_high", "length_low", "length_high")
+FURTHER_LIMITS = ("multiple", "grain", "off", "terms_low", "terms_high", "fill")
 COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
 
 
 class DesignForm(forms.Form):
-    """`limits` and `wanted` are there once the form is valid."""
+    """`limits` and `wanted` are there once the form is valid. Until a pattern is chosen nothing else is asked."""
 
     prefix = "design"
 
@@ -59,21 +65,50 @@ class DesignForm(forms.Form):
     wanted: Claim
     limits: Limits
 
-    def __init__(self, posted: Mapping[str, str], style: Mapping[str, Any]) -> None:
+    def __init__(
+        self, posted: Mapping[str, str], style: Mapping[str, Any], *, kind: str = Kind.WHOLE, below_zero: bool = False
+    ) -> None:
+        """kind: what is counted unless something else was chosen here. below_zero: starts may lie below zero."""
         asked = {name: text for name, text in posted.items() if name.startswith("design-")}
-        kind, wanted = asked.get("design-kind", Kind.WHOLE.value), asked.get("design-wanted_pattern", "column")
+        self.is_begun = bool({"design-wanted_pattern", "design-before"} & set(asked))
+        kind, wanted = asked.get("design-kind", kind), asked.get("design-wanted_pattern", "column")
+        self.mark = style.get("decimal_mark", POINT)
         limits = dict(zip(LIMITS, USUAL.get(kind, USUAL[Kind.WHOLE]), strict=True))
         usual = {**COMMON, **limits, "wanted_pattern": "column", "kind": kind}
-        if wanted == "opposites":
+        if wanted == "opposites" or below_zero:
             usual |= {"start_low": BELOW_ZERO.get(kind, usual["start_low"])}
+        usual |= {name: turned(usual[name], POINT, self.mark, kind) for name in NUMBERS}
         if asked.get("design-before") != f"{kind} {wanted}":
             kept = ("design-wanted_pattern", "design-kind", "design-fill", "design-off")
             asked = {name: text for name, text in asked.items() if name in kept}
+        typed_in = asked.get("design-mark", "") or self.mark
+        for name in NUMBERS:
+            if text := asked.get(f"design-{name}", ""):
+                asked[f"design-{name}"] = in_mark(turned(text, typed_in, self.mark, kind), self.mark, kind)
         super().__init__({**{f"design-{name}": text for name, text in usual.items()}, **asked})
         self.before = f"{kind} {wanted}"
         self.style = style
+        offer_choices(self, "wanted_pattern", wanted_of(kind).items())
         for field in self.fields.values():
             field.widget.attrs["class"] = "blank"
+
+    @property
+    def patterns(self) -> list[tuple[str, Translated, bool]]:
+        """What may be wished for: value, words, and whether it is what was chosen."""
+        chosen = self["wanted_pattern"].value() if self.is_begun else ""
+        return [(value, words, value == chosen) for value, words in wanted_of(self["kind"].value()).items()]
+
+    @property
+    def asks_landmark(self) -> bool:
+        """Whether the pattern is about landmarks, or about what is left past them."""
+        wanted, kind = self["wanted_pattern"].value(), self["kind"].value()
+        ends = wanted in ("ends", "turns") and kind not in (Kind.WHOLE, Kind.DECIMAL)
+        return ends or wanted in ("column", "row", "diagonal", "many")
+
+    @property
+    def has_further_errors(self) -> bool:
+        """Whether something is wrong among the limits that are folded away."""
+        return any(name in self.errors for name in FURTHER_LIMITS)
 
     def clean(self) -> dict[str, Any]:
         super().clean()
@@ -132,6 +167,14 @@ class DesignForm(forms.Form):
         kind_of_length = {"clock": "elapsed"}.get(cleaned["kind"], cleaned["kind"])
         value = Limits.parse(kind=kind_of_length, starts=(cleaned["multiple"],) * 2, style=Style()).starts[0]
         return Fraction(value)
+
+
+def wanted_of(kind: str) -> dict[str, Translated]:
+    """What can be wished for of a kind: opposites need numbers below zero, and a clock comes round again."""
+    left_out = set() if kind in BELOW_ZERO else {"opposites"}
+    if kind == Kind.CLOCK:
+        left_out |= {"many", "table"}
+    return {name: words for name, words in WANTED.items() if name not in left_out}
 
 
 def _whole(text: str, field: str) -> int:

@@ -21,7 +21,9 @@ from routines.plans.forms.count import CountForm
 from routines.plans.forms.draft import DraftFields, claim_text, lit_was_chosen, only
 from routines.plans.forms.fields import choice, sentence, short_text, shorten
 from routines.plans.forms.limits import ROW_WORDS, rows_left, too_long, too_many
+from routines.plans.forms.marks import in_mark
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
+from routines.words import title_of_count
 
 FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
 
@@ -180,15 +182,10 @@ class PlanForm:
     def proposed_area(self) -> str:
         return area_of(self.grid.count) if self.grid else "whole"
 
-    def proposed_title(self, best_statement: str = "") -> str:
-        """The title a plan gets when none is written: what is to be seen, or else the count."""
-        if best_statement and len(best_statement) <= TITLE_LIMIT:
-            return best_statement
-        if self.grid is None:
-            return ""
-        count = self.grid.count
-        words = gettext("By %(step)s from %(start)s") if count.step > 0 else gettext("Back by %(step)s from %(start)s")
-        return (words % {"step": count.difference_text(count.step), "start": count.text(1)})[:TITLE_LIMIT]
+    @property
+    def plain_title(self) -> str:
+        """What a plan is called while nothing else is known: by its count."""
+        return title_of_count(self.grid, self.about.cleaned_data.get("language") or "en") if self.grid else ""
 
     @cached_property
     def reading(self) -> Plan | None:
@@ -199,14 +196,16 @@ class PlanForm:
         about = self.about.cleaned_data
         stops = [row.read() for row in self.stops if row.is_kept]
         return Plan(
-            title=about.get("title") or self.proposed_title(),
+            title=about.get("title") or self.plain_title[:TITLE_LIMIT],
             grade=about.get("grade", ""),
             area=about.get("area") or self.proposed_area,
             count=self.count.count_typed,
             fold=self.count.fold,
             language=about.get("language", "en"),
-            story=Story(about.get("story_text", ""), about.get("story_group", ""), about.get("story_goal", "")),
-            landmark=about.get("landmark", ""),
+            story=Story(
+                about.get("story_text", ""), about.get("story_group", ""), self.number(about.get("story_goal", ""))
+            ),
+            landmark=self.number(about.get("landmark", "")),
             targets=self.seen_targets,
             expected=tuple(row.read() for row in self.expected if row.is_kept),
             stops=tuple(sorted(stops, key=lambda stop: stop.after)),
@@ -214,6 +213,12 @@ class PlanForm:
             standards=tuple(about.get("standards", ())),
             notes=about.get("notes", ""),
         )
+
+    @property
+    def is_told(self) -> bool:
+        """Whether there is a story, a standard or a note to show."""
+        told = ("story_text", "story_group", "story_goal", "standards", "notes")
+        return any(only(self.typed, name).strip() for name in told)
 
     most_rows = LIST_LIMIT
 
@@ -252,17 +257,21 @@ class PlanForm:
             return False
         return True
 
+    def number(self, text: str) -> str:
+        """A number typed anywhere on the page, in the plan's decimal mark."""
+        return in_mark(text, self.count.mark, only(self.typed, "kind"))
+
     def _check_value(self, name: str) -> None:
         typed, grid = self.about.cleaned_data.get(name), self.count.grid
         if typed and grid is not None:
             try:
-                grid.count.read(typed)
+                grid.count.read(self.number(typed))
             except CountError as error:
                 self.about.add_error(name, say(error))
 
-    def plan(self, best_statement: str = "") -> Plan:
+    def plan(self, proposed_title: str = "") -> Plan:
         """The plan to save. Call `is_valid` first. Raises ValueError where the count cannot be read."""
-        title = self.about.cleaned_data["title"] or self.proposed_title(best_statement)
+        title = self.about.cleaned_data["title"] or (proposed_title or self.plain_title)[:TITLE_LIMIT]
         if self.reading is None:
             raise ValueError("There is no count to save.")
         return self.reading.changed(title=title)

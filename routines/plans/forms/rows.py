@@ -15,6 +15,7 @@ from routines.models.facts import FILLS
 from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, NextCount, Part, Stop
 from routines.plans.forms.draft import ROWS, DraftFields, row_numbers
 from routines.plans.forms.fields import choice, short_text, whole_number, written
+from routines.plans.forms.marks import POINT, in_mark, mark_of, turned
 from routines.plans.forms.number_kinds import EXAMPLES, KINDS
 
 MOST_ROUTES = 6
@@ -109,9 +110,9 @@ class NextRow(Row[NextCount]):
 
     def __init__(self, typed: MultiValueDict[str, str], number: int) -> None:
         super().__init__(typed, number)
-        start, step = EXAMPLES.get(typed.get(self.add_prefix("kind"), ""), EXAMPLES[Kind.WHOLE])
-        self.fields["start"].widget.attrs["placeholder"] = start
-        self.fields["step"].widget.attrs["placeholder"] = step
+        self.mark, kind = mark_of(dict(typed.lists())), typed.get(self.add_prefix("kind"), "")
+        for name, example in zip(("start", "step"), EXAMPLES.get(kind, EXAMPLES[Kind.WHOLE]), strict=True):
+            self.fields[name].widget.attrs["placeholder"] = turned(example, POINT, self.mark, kind)
         for name in ("kind", "start", "step", "terms", "line_length", "fill", "outcome"):
             self.fields[name].widget.attrs |= {"class": "blank", "aria-label": self.fields[name].label}
         self.style: dict[str, Any] = {}
@@ -119,7 +120,8 @@ class NextRow(Row[NextCount]):
     def clean(self) -> dict[str, Any]:
         super().clean()
         cleaned = self.cleaned_data
-        start, step = (cleaned.get(name, "").strip() for name in ("start", "step"))
+        kind = cleaned.get("kind", "")
+        start, step = (in_mark(cleaned.get(name, "").strip(), self.mark, kind) for name in ("start", "step"))
         if self.errors or not (start or step):
             return cleaned
         for name, text, advice in (

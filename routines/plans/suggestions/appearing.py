@@ -4,6 +4,8 @@ import json
 from dataclasses import dataclass
 
 from routines.counting import Audience, Grid
+from routines.counting.written_units import in_both_units
+from routines.plans.forms.marks import in_mark
 from routines.words import SpokenLocation, locate
 
 from .sentences import said
@@ -11,9 +13,13 @@ from .sentences import said
 
 @dataclass(frozen=True, slots=True)
 class Appearing:
-    """Where a value stands, or between which counts it is jumped over; all texts are the count's own writing."""
+    """Where a value stands, or between which counts it is jumped over; all texts are the count's own writing.
+
+    `told`, `before` and `after` are said in the larger unit too, where they fill one.
+    """
 
     text: str
+    told: str
     location: SpokenLocation
     before: str
     after: str
@@ -23,8 +29,8 @@ class Appearing:
 
 def look_for(grid: Grid, typed: str, audience: Audience) -> Appearing:
     """Raises CountError on `value` for what is no value of this count's kind."""
-    location = locate(grid, typed, audience)
     count, language = grid.count, audience.language
+    location = locate(grid, in_mark(typed, count.style.decimal_mark, count.kind), audience)
     text = count.text_of(location.value)
     routes = tuple(str(route) for route in location.routes)
     row = {
@@ -35,9 +41,10 @@ def look_for(grid: Grid, typed: str, audience: Audience) -> Appearing:
     }
     return Appearing(
         text=text,
+        told=in_both_units(count, location.value),
         location=location,
-        before="" if location.before is None else count.text_of(location.before),
-        after=count.text_of(location.after),
+        before="" if location.before is None else in_both_units(count, location.before),
+        after=in_both_units(count, location.after),
         routes=routes,
         take=f"stops.add {json.dumps(row)}",
     )

@@ -46,6 +46,7 @@ def change(request: SignedInRequest, pk: int | None = None, key: UUID | None = N
         "parts": changed.parts,
         "focus": changed.focus,
         "refused": changed.refused,
+        "arrived": changed.arrived,
         "kept_at": timezone.now(),
         "oob": True,
     }

@@ -5,7 +5,7 @@ from functools import cached_property
 from typing import Any
 from uuid import UUID
 
-from django.http import HttpResponse
+from django.http import HttpResponse, QueryDict
 from django.shortcuts import render
 from django.urls import reverse
 from django.utils import timezone
@@ -23,11 +23,12 @@ from routines.models.facts import count_in_words
 from routines.models.lit import MOST_LIT
 from routines.models.shown_ideas import dying_ideas, same_subject
 from routines.models.shown_plan import ShownPattern, ShownPlan
-from routines.plans.forms.draft import claim_text, only, posted_fields
+from routines.plans.forms.draft import claim_text, only
+from routines.plans.forms.marks import COMMA, POINT, read_posted, turned
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
-from routines.words import SpokenPattern, check
+from routines.words import SpokenPattern, check, title_of
 
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
@@ -154,9 +155,14 @@ class LivePlan:
         return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit or row.words]
 
     @property
+    def all_to_show(self) -> int:
+        """How many are listed when all are asked for."""
+        return min(len(self.found), ALL_SHOWN)
+
+    @property
     def further(self) -> int:
         """How many more there are to show."""
-        return min(len(self.found), ALL_SHOWN) - len(self.rows)
+        return self.all_to_show - len(self.rows)
 
     @property
     def unshown(self) -> int:
@@ -200,12 +206,12 @@ class LivePlan:
         return count.text(count.terms)
 
     @cached_property
-    def best_statement(self) -> str:
-        return self.shown.lit[0].pattern.statement if self.shown.lit else ""
-
-    @property
     def proposed_title(self) -> str:
-        return self.form.proposed_title(self.best_statement) if self.grid else ""
+        """What the plan is called where nobody writes a title: its count, and the first thing that the class will say of it."""
+        if not self.grid:
+            return ""
+        patterns = [item.pattern for item in self.shown.patterns]
+        return title_of(self.shown.grid, patterns, self.shown.audience.language)
 
 
 def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:
@@ -213,11 +219,25 @@ def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:
 
 
 def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
-    """Where the page asks for its grid, and for the parts that come when they are looked at."""
+    """Where the page asks for its grid, is kept and changed, and for the parts that come when they are looked at."""
     return {
+        "draft_url": reverse("plan_draft", kwargs=kwargs),
+        "change_url": reverse("plan_change", kwargs=kwargs),
         "preview_url": reverse("plan_preview", kwargs=kwargs),
         "parts_at": {name: reverse("plan_part", kwargs={**kwargs, "name": name}) for name in PART_NAMES},
     }
+
+
+def _turned_context(form: PlanForm, posted: QueryDict) -> dict[str, Any]:
+    """The fields to be shown anew where the decimal mark was changed; all else is part of the grid or asks by itself."""
+    old, new = posted.get("mark_before", ""), form.count.mark
+    if old not in (POINT, COMMA) or old == new:
+        return {}
+    fields = [form.count["start"], form.count["step"], form.about["story_goal"]]
+    for field in fields:
+        field.field.widget.attrs["hx-swap-oob"] = "true"
+    asked = turned(posted.get("ask_value", ""), old, new, only(form.typed, "kind"))
+    return {"mark_changed": True, "turned_fields": fields, "ask_value": asked}
 
 
 @require_POST
@@ -227,13 +247,14 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
 
     Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.
     """
-    typed = posted_fields(request.POST)
+    typed = read_posted(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
     context = {
         **live_context(form, request.POST.get("tapped", "")),
         **live_addresses({"pk": pk} if pk else {"key": key}),
         "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
-        "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
+        "kind_changed": request.POST.get("kind_before", "") != form.count.offers,
+        **_turned_context(form, request.POST),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,
     }

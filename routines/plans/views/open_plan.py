@@ -21,8 +21,9 @@ from grade_bands.models import Grade
 from routines.counting import Fill, Kind
 from routines.models import PlanDraft, Routine, RoutineVersion
 from routines.plans.actions import keep_draft
-from routines.plans.forms.draft import DraftFields, fields_of, only, posted_fields, read_draft, read_fields
+from routines.plans.forms.draft import DraftFields, fields_of, only, read_draft, read_fields
 from routines.plans.forms.limits import too_long
+from routines.plans.forms.marks import read_posted
 
 STEPS_KEPT = 10
 HIGHEST_VERSION = 999_999
@@ -77,7 +78,7 @@ class OpenPlan:
 
     def read(self, posted: QueryDict) -> DraftFields:
         """What a request holds of the plan. The page of a new plan knows no version: what it saved last is its version."""
-        typed = posted_fields(posted)
+        typed = read_posted(posted)
         return typed if "based_on" in typed or not self.saved_here else {**typed, "based_on": [str(self.saved_here)]}
 
     def based_on(self, typed: DraftFields) -> RoutineVersion | None:

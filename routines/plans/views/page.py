@@ -16,6 +16,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 from accounts.models import SentForm
 from accounts.requests import SignedInRequest
 from routines.models import PlanDraft, Routine, RoutineVersion
+from routines.models.facts import kind_of_area
 from routines.models.plan_document import Plan
 from routines.plans.actions import StaleSave, save_version, start_routine
 from routines.plans.forms.plan import PlanForm
@@ -68,8 +69,11 @@ def edit(request: SignedInRequest, pk: int | None = None, key: UUID | None = Non
     if not opened.draft and not opened.routine:
         typed |= {name: [request.GET[name]] for name in PREFILLED if request.GET.get(name)}
         typed |= {name: request.GET.getlist(name) for name in PREFILLED_LISTS if name in request.GET}
+        if "area" in typed and "kind" not in request.GET:
+            typed["kind"] = [kind_of_area(typed["area"][0])]
     form = PlanForm(typed, grades=opened.grades)
-    return render(request, "plans/plan.html", page_context(opened, form))
+    designing = "design" in request.GET and form.grid is None
+    return render(request, "plans/plan.html", page_context(opened, form) | {"designing": designing})
 
 
 def page_context(opened: OpenPlan, form: PlanForm) -> dict[str, Any]:
@@ -82,8 +86,6 @@ def page_context(opened: OpenPlan, form: PlanForm) -> dict[str, Any]:
         "opened_draft": opened.draft is not None,
         "minutes": form.reading.minutes() if form.reading else None,
         "edit_url": opened.url("plan_edit"),
-        "draft_url": opened.url("plan_draft"),
-        "change_url": opened.url("plan_change"),
         "drop_url": opened.url("plan_drop"),
         **live_addresses(opened.kwargs),
         "counted_before": counted_before(form.grid.count, opened.user, timezone.localdate()) if form.grid else "",
@@ -103,7 +105,7 @@ def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
             opened.keep(typed)
         context = {**page_context(opened, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
         return render(request, "plans/plan.html", context, status=422)
-    plan = form.plan(LivePlan(form).best_statement)
+    plan = form.plan(LivePlan(form).proposed_title)
     try:
         routine = save_plan(opened, plan, opened.based_on(typed))
     except SavedMeanwhile:

@@ -16,15 +16,16 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
-from grade_bands.models import Standard
+from grade_bands.models import Area, Standard
 from grade_bands.standards import why_unreadable
-from routines.counting import Audience, CountError
+from routines.counting import Audience, CountError, Kind
 from routines.errors import say
 from routines.models.shown_ideas import ideas_to_show
 from routines.plans.forms.claim import ClaimForm
 from routines.plans.forms.design import DesignForm
-from routines.plans.forms.draft import only, posted_fields, rows
+from routines.plans.forms.draft import only, rows
 from routines.plans.forms.fields import shorten
+from routines.plans.forms.marks import in_mark, read_posted
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.suggestions.answers import suggest_answers
 from routines.plans.suggestions.appearing import look_for
@@ -60,7 +61,9 @@ def says(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 def appear(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     typed = (posted.get("ask_probe") or posted.get("ask_value", "")).strip()
-    answer: dict[str, Any] = {"probes": probes(live.shown.grid, live.shown.audience)}
+    grid = live.shown.grid
+    good = ((probe, grid.place(probe.n) if probe.n else None) for probe in probes(grid, live.shown.audience))
+    answer: dict[str, Any] = {"probes": list(good)}
     if len(typed) > LONGEST_NUMBER:
         answer["wrong"] = shorten(LONGEST_NUMBER, len(typed))
     elif typed:
@@ -89,7 +92,7 @@ def claim(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 def rule(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
     """Asked for by the button alone; judged again when the count has changed."""
     count, audience = live.shown.grid.count, live.shown.audience
-    typed = posted.get("ask_rule", "").strip()
+    typed = in_mark(posted.get("ask_rule", "").strip(), count.style.decimal_mark, count.kind)
     answer: dict[str, Any] = {"typed_rule": typed}
     if live.form.level < LEVEL_OF_RULES:
         return answer | {"too_young": True}
@@ -139,9 +142,15 @@ def following(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
 
 
 def design(live: LivePlan, posted: QueryDict) -> dict[str, Any]:
-    form = DesignForm(posted, live.form.count.style_typed)
+    typed = live.form.typed
+    form = DesignForm(
+        posted,
+        live.form.count.style_typed,
+        kind=only(typed, "kind", Kind.WHOLE),
+        below_zero=only(typed, "area") == Area.INTEGERS,
+    )
     answer: dict[str, Any] = {"design_form": form}
-    if form.is_valid():
+    if form.is_begun and form.is_valid():
         try:
             audience = Audience(level=live.form.level)
             answer["designs"], answer["all_of_them"] = designs_for(form.wanted, form.limits, audience)
@@ -172,7 +181,7 @@ def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID |
     if name not in PARTS:
         raise Http404
     opened = open_plan(request, pk, key)
-    typed = posted_fields(request.POST)
+    typed = read_posted(request.POST)
     form = PlanForm(typed, grades=opened.grades)
     live = LivePlan(form, request.POST.get("tapped", ""))
     template, build = PARTS[name]

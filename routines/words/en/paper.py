@@ -11,6 +11,9 @@ PAPER: Mapping[str, str] = {
     "version": "version {number}",
     "grade": "Grade {grade}",
     "about_minutes": "about {minutes} min",
+    "as_written": "What the teacher wrote stays as written, in {named}.",
+    "en": "English",
+    "es": "Spanish",
     "counts_to": "{line} {terms} counts, to {last}.",
     "rule": "The n-th count is {rule}",
     # The count in one line
@@ -51,18 +54,17 @@ PAPER: Mapping[str, str] = {
     # The substitute's page
     "substitute": "For a substitute teacher",
     "what_is": (
-        "In a choral count the whole class counts aloud together while you write each count into a grid that "
-        "all can see. At a few places you stop, and the class says what it sees in the grid and what it "
-        "thinks will come."
+        "In a choral count the whole class counts aloud together while you write each count into a grid, in the "
+        "shape below and large enough for the back row. At a few places you stop and the class says what it sees."
     ),
     "you_need": "You need the board or a large sheet of paper, and a marker. No computer and no phone.",
-    "the_grid": "The grid when it is full",
-    "the_grid_how": (
-        "Write it in this shape, one count at a time, large enough for the back row. The signs and colours "
-        "are for you alone."
-    ),
+    "for_you_alone": "Signs and colours: for you alone.",
     "whole_count": "The whole count, and how to say it",
-    "hard_marked": "Bold: places where a class often stumbles.",
+    "crossing_ten": "Bold: the tens change.",
+    "crossing_hundred": "Bold: the hundreds change.",
+    "crossing_thousand": "Bold: the thousands change.",
+    "crossing_whole": "Bold: the wholes change.",
+    "crossing_unit": "Bold: the {units} change.",
     "step_by_step": "Step by step",
     "minute": "minute\u00a0{minute}",
     "begin": "Begin",
@@ -72,23 +74,23 @@ PAPER: Mapping[str, str] = {
     ),
     "lead": "Leave the first {lead} cells of the first line empty.",
     "count_on": "Count together from {first} to {last}.",
+    "count_one": "Say {text} together.",
     "write_across": "{length} counts in each row, left to right, the next row underneath.",
     "write_down": "{length} counts in each column, top to bottom, the next column to the right.",
     "write_across-up": "{length} counts in each row, left to right. Begin with the bottom row; the next row goes above.",
+    "then_ask": "Stop and ask:",
     "stop_ask": "Stop after {text}. Ask:",
-    "they_find": "What they may find:",
+    "they_find": "They may find:",
     "ways": "Ways there:",
     "end": "End",
-    "end_say": (
-        "Read the last line of the grid together once more. Thank the class and leave the grid up for their teacher."
-    ),
+    "end_say": "Read the last line together once more. Leave the grid up for their teacher.",
     "if_they": "If you hear this, ask that",
     "instead_of": "instead of {text}",
     "please_not": "Please do not",
-    "not_names": "write names beside ideas, or on this page. Write the idea, not who said it.",
+    "not_names": "write names beside ideas, or on this page.",
     "not_correct": "say “correct”, “good” or “wrong”. Ask “How do you know?” and “Who sees it another way?”",
-    "not_tell": "give the answer. If nobody has one, read two lines of the grid together and ask again.",
-    "not_phone": "use phones or take photographs. Everything you need is on this paper.",
+    "not_tell": "give the answer. Read two lines of the grid together and ask again.",
+    "not_phone": "use phones or take photographs.",
     "leave_for": "For their teacher",
     "got_to": "We counted as far as",
     "they_saw": "What the class saw (ideas, not names)",
@@ -98,15 +100,23 @@ PAPER: Mapping[str, str] = {
     # Sheets for students
     "fill_in": "Fill in the count. Use what is there to find what is not.",
     "you_see": "What do you see?",
-    "ideas_not_name": "Write your ideas, not your name.",
     "given_most": "most given",
     "given_some": "some given",
     "given_few": "few given",
     # Follow-up
     "missing": "Missing counts",
-    "missing_how": "Find the counts in the framed cells. You need not fill in the rest.",
-    "which_cell": "{letter}. Row {row}, column {column}: what stands there? How do you know?",
-    "will_come": "{letter}. Will {value} come if we go on? How do you know?",
+    "missing_how_0": "Write what is missing in the boxes with a letter.",
+    "missing_how_1": "Find the counts in the framed cells. You need not fill in the rest.",
+    "missing_how_2": "Find the counts in the framed cells. You need not fill in the rest.",
+    "missing_how_3": "Find the counts in the framed cells without filling in the rest.",
+    "which_cell_0": "{letter}. How do you know?",
+    "which_cell_1": "{letter}. Row {row}, column {column}: what stands there? How do you know?",
+    "which_cell_2": "{letter}. Row {row}, column {column}: what stands there? What did you use to find it?",
+    "which_cell_3": "{letter}. Row {row}, column {column}: what stands there, and why must it be so?",
+    "will_come_0": "{letter}. Do we say {value} if we go on?",
+    "will_come_1": "{letter}. Will {value} come if we go on? How do you know?",
+    "will_come_2": "{letter}. Will {value} come if we go on? Show how you know from the grid.",
+    "will_come_3": "{letter}. Will {value} come if we go on? How can you be sure without counting on?",
     "key": "Answers",
     "key_for": "For the teacher: keep this page.",
     "cell_answer": "{letter}. {text}",

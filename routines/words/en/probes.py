@@ -1,17 +1,23 @@
 """English sentences about what makes a number a good one to ask about."""
 
+COMES = "It comes past the end, the {nth} count, in row {row}, column {column}"
+JUMPED = "but it is jumped over, from {before} to {after}."
+
 PROBES = {
-    "landmark": "It comes past the end, the {nth} count, and it is a landmark: a multiple of {multiple}.",
-    "zero": "It comes past the end, the {nth} count: how many jumps does it take to come to zero?",
-    "lines": "It comes past the end, the {nth} count: {lines} lines on from {like}.",
-    "next": "It comes past the end, the {nth} count: one jump on from {like}.",
-    "far": "It comes much later, as the {nth} count; too far to say them all.",
-    "ends alike": "It ends in {ending}, as {like} does, but it is jumped over.",
-    "even": "It is even, as every count here is, but it is jumped over.",
-    "odd": "It is odd, as every count here is, but it is jumped over.",
-    "every": "Like every count here, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
-    "every multiple": "Like every count here, it is a multiple of {multiple}, but it is jumped over.",
-    "alike": "Like {like}, it is {rest} more than a multiple of {multiple}, but it is jumped over.",
-    "multiple": "Like {like}, it is a multiple of {multiple}, but it is jumped over.",
-    "behind": "It is one jump of {step} the other way from the start, so the count goes away from it.",
+    "landmark": COMES + ": a landmark, {a_mark}.",
+    "zero": COMES + ": how many jumps does it take to come to zero?",
+    "lines": COMES + ": {lines} lines on from {like}.",
+    "line": COMES + ": one line on from {like}.",
+    "next": COMES + ": one jump on from {like}.",
+    "jumps": COMES + ": {jumps} jumps on from {like}.",
+    "step": "It is a multiple of {step}, and each jump is {step}, but the count starts at {start}: it is jumped over, from "
+    "{before} to {after}.",
+    "ends alike": "It ends in {ending}, as {like} does, " + JUMPED,
+    "even": "It is even, as every count here is, " + JUMPED,
+    "odd": "It is odd, as every count here is, " + JUMPED,
+    "every": "Like every count here, it is {rest} more than a multiple of {multiple}, " + JUMPED,
+    "every multiple": "Like every count here, it is a multiple of {multiple}, " + JUMPED,
+    "alike": "Like {like}, it is {rest} more than a multiple of {multiple}, " + JUMPED,
+    "multiple": "Like {like}, it is {a_mark}, " + JUMPED,
+    "behind": "It lies on the other side of {start}: each jump of {step} goes away from it.",
 }

@@ -11,6 +11,9 @@ PAPER: Mapping[str, str] = {
     "version": "versión {number}",
     "grade": "Grado {grade}",
     "about_minutes": "unos {minutes} min",
+    "as_written": "Lo que escribió la maestra o el maestro se deja como está, en {named}.",
+    "en": "inglés",
+    "es": "español",
     "counts_to": "{line} {terms} números, hasta {last}.",
     "rule": "El número n es {rule}",
     # The count in one line
@@ -51,17 +54,17 @@ PAPER: Mapping[str, str] = {
     # The substitute's page
     "substitute": "Para quien cubre la clase",
     "what_is": (
-        "En un conteo a coro toda la clase cuenta en voz alta y usted escribe cada número en una cuadrícula "
-        "que todos ven. En algunos lugares se detienen, y la clase dice qué ve en la cuadrícula y qué cree "
-        "que vendrá."
+        "En un conteo a coro toda la clase cuenta en voz alta y usted escribe cada número en una cuadrícula, con la "
+        "forma de abajo y bien grande. En algunos lugares se detienen y la clase dice qué ve."
     ),
     "you_need": "Necesita el pizarrón o una hoja grande de papel y un marcador. Ni computadora ni teléfono.",
-    "the_grid": "La cuadrícula ya completa",
-    "the_grid_how": (
-        "Escríbala con esta forma, un número a la vez y bien grande. Las señales y los colores son solo para usted."
-    ),
+    "for_you_alone": "Señales y colores: solo para usted.",
     "whole_count": "El conteo completo y cómo se dice",
-    "hard_marked": "En negrita: donde la clase suele tropezar.",
+    "crossing_ten": "En negrita: cambian las decenas.",
+    "crossing_hundred": "En negrita: cambian las centenas.",
+    "crossing_thousand": "En negrita: cambian los millares.",
+    "crossing_whole": "En negrita: cambian los enteros.",
+    "crossing_unit": "En negrita: cambia el número de {units}.",
     "step_by_step": "Paso a paso",
     "minute": "minuto\u00a0{minute}",
     "begin": "Comience",
@@ -71,26 +74,25 @@ PAPER: Mapping[str, str] = {
     ),
     "lead": "Deje vacías las primeras {lead} celdas de la primera línea.",
     "count_on": "Cuenten juntos desde {first} hasta {last}.",
+    "count_one": "Digan juntos {text}.",
     "write_across": "{length} números en cada fila, de izquierda a derecha; la siguiente fila va debajo.",
     "write_down": "{length} números en cada columna, de arriba abajo; la siguiente columna va a la derecha.",
     "write_across-up": (
         "{length} números en cada fila, de izquierda a derecha. Empiece por la fila de abajo; la siguiente va encima."
     ),
+    "then_ask": "Deténgase y pregunte:",
     "stop_ask": "Deténgase después de {text}. Pregunte:",
-    "they_find": "Lo que pueden encontrar:",
+    "they_find": "Pueden encontrar:",
     "ways": "Caminos:",
     "end": "Termine",
-    "end_say": (
-        "Lean juntos una vez más la última línea. Agradezca las ideas y deje la cuadrícula puesta para su "
-        "maestra o maestro."
-    ),
+    "end_say": "Lean juntos una vez más la última línea. Deje la cuadrícula puesta para su docente.",
     "if_they": "Si oye esto, pregunte aquello",
     "instead_of": "en vez de {text}",
     "please_not": "Por favor, no",
-    "not_names": "escriba nombres junto a las ideas ni en esta página. Escriba la idea, no quién la dijo.",
+    "not_names": "escriba nombres junto a las ideas ni en esta página.",
     "not_correct": "diga «correcto», «bien» o «mal». Pregunte «¿Cómo lo sabes?» y «¿Quién lo ve de otra manera?»",
-    "not_tell": "dé la respuesta. Si nadie la tiene, lean juntos dos líneas de la cuadrícula y pregunte otra vez.",
-    "not_phone": "use teléfonos ni tome fotos. Todo lo que necesita está en este papel.",
+    "not_tell": "dé la respuesta. Lean juntos dos líneas de la cuadrícula y pregunte otra vez.",
+    "not_phone": "use teléfonos ni tome fotos.",
     "leave_for": "Para su maestra o maestro",
     "got_to": "Contamos hasta",
     "they_saw": "Lo que vio la clase (ideas, no nombres)",
@@ -100,15 +102,23 @@ PAPER: Mapping[str, str] = {
     # Sheets for students
     "fill_in": "Completa el conteo. Usa lo que hay para encontrar lo que falta.",
     "you_see": "¿Qué ves?",
-    "ideas_not_name": "Escribe tus ideas, no tu nombre.",
     "given_most": "casi todo dado",
     "given_some": "una parte dada",
     "given_few": "poco dado",
     # Follow-up
     "missing": "Números que faltan",
-    "missing_how": "Encuentra los números de las celdas con marco. No hace falta llenar las demás.",
-    "which_cell": "{letter}. Fila {row}, columna {column}: ¿qué número va ahí? ¿Cómo lo sabes?",
-    "will_come": "{letter}. ¿Llegará {value} si seguimos? ¿Cómo lo sabes?",
+    "missing_how_0": "Escribe lo que falta en las celdas con letra.",
+    "missing_how_1": "Encuentra los números de las celdas con marco. No hace falta llenar las demás.",
+    "missing_how_2": "Encuentra los números de las celdas con marco. No hace falta llenar las demás.",
+    "missing_how_3": "Encuentra los números de las celdas con marco sin llenar las demás.",
+    "which_cell_0": "{letter}. ¿Cómo lo sabes?",
+    "which_cell_1": "{letter}. Fila {row}, columna {column}: ¿qué número va ahí? ¿Cómo lo sabes?",
+    "which_cell_2": "{letter}. Fila {row}, columna {column}: ¿qué número va ahí? ¿Qué usaste para hallarlo?",
+    "which_cell_3": "{letter}. Fila {row}, columna {column}: ¿qué número va ahí y por qué tiene que ser ese?",
+    "will_come_0": "{letter}. ¿Diremos {value} si seguimos?",
+    "will_come_1": "{letter}. ¿Llegará {value} si seguimos? ¿Cómo lo sabes?",
+    "will_come_2": "{letter}. ¿Llegará {value} si seguimos? Muestra en la cuadrícula cómo lo sabes.",
+    "will_come_3": "{letter}. ¿Llegará {value} si seguimos? ¿Cómo puedes estar seguro sin seguir contando?",
     "key": "Respuestas",
     "key_for": "Para la maestra o el maestro: guarde esta página.",
     "cell_answer": "{letter}. {text}",

@@ -1,17 +1,23 @@
 """Spanish sentences about what makes a number a good one to ask about."""
 
+COMES = "Llega más allá del final, es el {nth} número, en la fila {row}, columna {column}"
+JUMPED = "pero lo saltamos, de {before} a {after}."
+
 PROBES = {
-    "landmark": "Llega más allá del final, es el {nth} número y un punto de referencia: un múltiplo de {multiple}.",
-    "zero": "Llega más allá del final, es el {nth} número: ¿cuántos saltos hacen falta para llegar a cero?",
-    "lines": "Llega más allá del final, es el {nth} número: {lines} líneas después de {like}.",
-    "next": "Llega más allá del final, es el {nth} número: un salto después de {like}.",
-    "far": "Llega mucho después, es el {nth} número; queda demasiado lejos para decirlos todos.",
-    "ends alike": "Termina en {ending}, igual que {like}, pero lo saltamos.",
-    "even": "Es par, como todos los números de este conteo, pero lo saltamos.",
-    "odd": "Es impar, como todos los números de este conteo, pero lo saltamos.",
-    "every": "Como todos los de este conteo, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
-    "every multiple": "Como todos los de este conteo, es un múltiplo de {multiple}, pero lo saltamos.",
-    "alike": "Igual que {like}, es un múltiplo de {multiple} y {rest} más, pero lo saltamos.",
-    "multiple": "Igual que {like}, es un múltiplo de {multiple}, pero lo saltamos.",
-    "behind": "Está a un salto de {step} del comienzo, pero hacia el otro lado: el conteo se aleja de él.",
+    "landmark": COMES + ": un punto de referencia, {a_mark}.",
+    "zero": COMES + ": ¿cuántos saltos hacen falta para llegar a cero?",
+    "lines": COMES + ": {lines} líneas después de {like}.",
+    "line": COMES + ": una línea después de {like}.",
+    "next": COMES + ": un salto después de {like}.",
+    "jumps": COMES + ": {jumps} saltos después de {like}.",
+    "step": "Es un múltiplo de {step}, y cada salto es de {step}, pero el conteo empieza en {start}: lo saltamos, de "
+    "{before} a {after}.",
+    "ends alike": "Termina en {ending}, igual que {like}, " + JUMPED,
+    "even": "Es par, como todos los números de este conteo, " + JUMPED,
+    "odd": "Es impar, como todos los números de este conteo, " + JUMPED,
+    "every": "Como todos los de este conteo, es un múltiplo de {multiple} y {rest} más, " + JUMPED,
+    "every multiple": "Como todos los de este conteo, es un múltiplo de {multiple}, " + JUMPED,
+    "alike": "Igual que {like}, es un múltiplo de {multiple} y {rest} más, " + JUMPED,
+    "multiple": "Igual que {like}, es {a_mark}, " + JUMPED,
+    "behind": "Queda al otro lado de {start}: cada salto de {step} se aleja de ahí.",
 }

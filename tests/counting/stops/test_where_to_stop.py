@@ -109,8 +109,9 @@ class TestBelowZero:
                 for stop in suggest_stops(grid, (), level):
                     assert "-" not in stop.question + stop.answer, stop
 
-    def test_it_is_asked_for_the_last_one_above_zero_instead(self) -> None:
-        assert "would 1.7 come" in self.end(grid_of("decimal", "6.2", "-0.3", 15, 5), 5).question
+    def test_it_is_asked_for_one_above_zero_instead(self) -> None:
+        # 2.0 is the last on the board, 0.5 a line further on; two lines on it would be -1.
+        assert "would 0.5 come" in self.end(grid_of("decimal", "6.2", "-0.3", 15, 5), 5).question
 
     def test_a_count_that_is_down_to_nothing_is_asked_for_what_never_comes(self) -> None:
         end = self.end(grid_of("whole", "20", "-1", 21, 10), 0)

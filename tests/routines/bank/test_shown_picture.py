@@ -65,7 +65,7 @@ def page_of(routine, client, query="", **headers):
 
 def test_the_page_shows_the_count_another_way_with_plain_links(owner, visit) -> None:
     page = page_of(make_routine(owner), visit(owner), "?lit=p1").text
-    assert "The same count another way" in page
+    assert "Pictures" in page
     assert 'data-picture="line"' in page
     assert 'href="?lit=p1&amp;picture=line&amp;first=13#pictures"' in page
 

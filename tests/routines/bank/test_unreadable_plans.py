@@ -48,8 +48,8 @@ def broken(request, owner) -> Routine:
 def test_lists_show_its_title_and_the_rest(broken, visit, owner, coach):
     grade = broken.grade_id
     for person, address in [
-        (owner, "/"),
-        (coach, "/"),
+        (owner, "/bank/"),
+        (coach, "/bank/"),
         (owner, "/plans/"),
         (owner, f"/coverage/{grade}/whole/"),
         (coach, f"/coverage/{grade}/whole/"),
@@ -141,7 +141,9 @@ def test_the_file_of_the_bank_holds_the_rest_and_names_what_is_left_out(broken, 
     browser = visit(coach)
     found = read(browser.get("/bank.json").content, {"2"})
     assert [plan.title for plan in found.plans] == ["In order"]
-    assert "Not in the file of the bank, because they can’t be read: “Damaged”." in browser.get("/").content.decode()
+    assert (
+        "Not in the file of the bank, because they can’t be read: “Damaged”." in browser.get("/bank/").content.decode()
+    )
 
 
 def test_a_booklet_asks_to_take_it_off(broken, visit, owner):

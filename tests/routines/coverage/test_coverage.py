@@ -82,8 +82,8 @@ def test_more_lessons_than_fit_a_page_are_counted_and_reached(taught, owner, coa
     assert "3 lessons, the latest first; 1 to 2 are on this page." in first
     assert "first=2026-08-17&amp;last=2026-11-20&amp;page=2" in first
     last = client.get(cell, {**window, "page": "2"}).text
-    assert ("1 Oct 2026" in first, "15 Sep 2026" in first) == (True, False)
-    assert ("1 Oct 2026" in last, "15 Sep 2026" in last) == (False, True)
+    assert ("October 1, 2026" in first, "September 15, 2026" in first) == (True, False)
+    assert ("October 1, 2026" in last, "September 15, 2026" in last) == (False, True)
 
 
 def test_one_page_of_lessons_says_nothing_of_pages(taught, coach, visit, grade_two):
@@ -103,7 +103,7 @@ def test_an_area_that_is_none_is_not_found(taught, coach, visit, grade_two, area
 def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "not how well anyone teaches" in page
-    assert "Lessons nobody recorded are not here" in page
+    assert "Lessons that were not recorded are missing" in page
     assert "medlar" not in page
 
 
@@ -121,6 +121,7 @@ def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "Grade 5, fractions" in page
     assert "Design one" in page
+    assert "design=1#tool-design" in page
 
 
 def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
@@ -128,7 +129,7 @@ def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
     answer = visit(coach).get(reverse("coverage"))
     there = answer.text.count('class="gap"')
     assert len(answer.context["gaps"]) == 1 < there
-    assert f"And {there - 1} more: every field above that says none." in answer.text
+    assert f"And {there - 1} more: each cell above that says none." in answer.text
 
 
 def test_who_has_no_class_this_year_is_told_so(school, year, visit):

@@ -36,6 +36,13 @@ def test_only_cards_and_folds_leave_lines_away(of: Grid, size: str) -> None:
     assert layout.is_cut <= SIZES[size].cut
 
 
+@given(drawn_grids(), st.sets(st.integers(2, 12), min_size=2))
+def test_tiles_of_one_count_are_drawn_to_one_scale(of: Grid, lengths: set[int]) -> None:
+    folds = [Grid(of.count, length, of.fill) for length in lengths if length <= of.terms]
+    layouts = [lay_out(fold, SIZES["tile"], landmarks=[1, 2]) for fold in folds]
+    assert len({(layout.numeral, layout.width, layout.height) for layout in layouts}) <= 1
+
+
 @pytest.mark.parametrize("columns", [5, 8, 12])
 def test_the_board_never_writes_digits_smaller_than_53_px(columns: int) -> None:
     layout = lay_out(grid(terms=60, length=columns), SIZES["board"], landmarks=())

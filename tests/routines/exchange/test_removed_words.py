@@ -54,7 +54,8 @@ def test_the_words_do_not_come_back_and_the_rest_does(visit, owner, teammate, ad
     look = bring_in(client, file, name=f"{NAME}.json").text
     assert NAME.casefold() not in look.casefold()
     on = datetime.fromisoformat(list_of_erasures.read()[0].begun_at)
-    day = f"{timezone.localtime(on):%B %Y}"
+    on = timezone.localtime(on)
+    day = f"{on:%B} {on.day}, {on.year}"
     assert "Words that were removed here on " in look
     assert f"{day} stood in 2 of its texts; they are left out." in look
     assert NAME.casefold() not in str(list(ImportFile.objects.values())).casefold()

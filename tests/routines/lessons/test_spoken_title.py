@@ -3,9 +3,9 @@
 import pytest
 
 from routines.lessons.next_count import next_grids, start_next
-from routines.lessons.shown_count import title_of
 from routines.models.plan_document import CountSection, Fold
 from routines.models.shown_plan import ShownPlan
+from routines.words import title_of_count
 from tests.routines.making import SEVENS, make_routine
 
 
@@ -20,7 +20,7 @@ from tests.routines.making import SEVENS, make_routine
 )
 def test_forward_and_back(step, language, said):
     grid = Fold(5).grid(CountSection("whole", "100", step, 10).count())
-    assert title_of(grid, language) == said
+    assert title_of_count(grid, language) == said
 
 
 @pytest.mark.parametrize(("language", "begins"), [("en", ("By ", "Back by ")), ("es", ("De ", "Hacia atrás de "))])

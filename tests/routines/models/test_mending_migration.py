@@ -58,7 +58,14 @@ def test_every_stored_text_is_mended(owner, visit):
     assert RoutineNote.objects.get().text == "two\nlines"
     assert PlanDraft.objects.get().fields["typed"]["title"][0].startswith("Begun")
     browser = visit(owner)
-    for address in ("/", "/plans/", f"/routines/{routine.pk}/", f"/routines/{routine.pk}/file.json", "/lessons/"):
+    for address in (
+        "/",
+        "/bank/",
+        "/plans/",
+        f"/routines/{routine.pk}/",
+        f"/routines/{routine.pk}/file.json",
+        "/lessons/",
+    ):
         assert browser.get(address).status_code == 200
 
 

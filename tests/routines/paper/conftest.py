@@ -19,10 +19,11 @@ class Printed:
         self.content = content
         self.pdf = pikepdf.open(io.BytesIO(content))
 
-    def text(self) -> str:
+    def text(self, wanted: slice = slice(None)) -> str:
+        """The words of all its pages, or of those wanted."""
         from pypdf import PdfReader
 
-        pages = PdfReader(io.BytesIO(self.content)).pages
+        pages = PdfReader(io.BytesIO(self.content)).pages[wanted]
         return " ".join(" ".join(page.extract_text() for page in pages).replace("\u00a0", " ").split())
 
     def of_type(self, key: str, value: str) -> list[pikepdf.Dictionary]:

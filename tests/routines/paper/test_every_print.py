@@ -58,6 +58,37 @@ def test_a_plan_in_both_languages_is_printed_in_both(owner, printed):
     assert "Stops Paradas" in text
 
 
+def test_what_children_get_carries_no_version_and_no_note_for_teachers(owner, printed):
+    routine = make_routine(owner, plan=FULL)
+    for name, pages in (("recording", slice(None)), ("poster", slice(None)), ("follow-up", slice(0, 1))):
+        for language, hidden in (("en", ("version", "not who said", "not your name")), ("es", ("versión", "no quién"))):
+            text = printed(routine, name, language=language).text(pages)
+            assert text
+            assert not [words for words in (*hidden, "planned by", owner.display_name) if words in text], (name, text)
+    assert "version 1" in printed(routine, "plan").text()
+
+
+@pytest.mark.parametrize(
+    ("planned", "language", "said"),
+    [
+        ("en", "es", "Lo que escribió la maestra o el maestro se deja como está, en inglés."),
+        ("es", "en", "What the teacher wrote stays as written, in Spanish."),
+        ("en", "both", "What the teacher wrote stays as written, in English."),
+        ("en", "en", ""),
+        ("en", "", ""),
+        ("both", "", ""),
+        ("both", "en", ""),
+    ],
+)
+def test_a_print_in_another_language_says_once_what_stays_as_written(planned, language, said, owner, visit, words):
+    routine, pages = make_routine(owner, plan=FULL.changed(language=planned)), {}
+    for name in PRINTS:
+        page = visit(owner).get(reverse("print_html", args=[routine.pk, name]), {"language": language}).text
+        pages[name] = words(page).count(said) if said else words(page).count("stays as written")
+    told = 1 if said else 0
+    assert pages == {"plan": told, "substitute": told, "poster": 0, "recording": 0, "follow-up": told}
+
+
 def test_someone_elses_draft_is_not_printed(name, owner, teammate, visit):
     routine = make_routine(owner, shared=False, title="Planted damson")
     for view in ("print_pdf", "print_html"):

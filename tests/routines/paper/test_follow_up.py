@@ -1,13 +1,14 @@
-"""The follow-up: cells that the targets find, one number far past the end, and the answers apart from the questions."""
+"""The follow-up: cells that the targets find, numbers near the end, and the answers apart from the questions."""
 
 import re
 
 import pytest
 
 from routines.counting import Audience
+from routines.counting.audience import band_of
 from routines.models.plan_document import CountSection, Fold
 from routines.paper.asked_cells import AT_MOST, asked_cells
-from routines.paper.follow_up import follow_up_sheets
+from routines.paper.follow_up import BY_BAND, follow_up_sheets, near_the_end
 from routines.paper.subject import Subject
 from routines.words import find_patterns
 from tests.routines.making import SEVENS, make_routine
@@ -52,15 +53,60 @@ def test_each_question_has_its_answer(owner, school, words):
         assert f"{letter}. {value}" in answered
 
 
-def test_one_number_comes_far_past_the_end_and_one_does_not(owner, school, words):
+def test_one_number_comes_soon_and_one_does_not(owner, school, words):
     _, asked, answered = questions_and_answers(SEVENS, owner, school, words)
     values = [int(value) for value in re.findall(r"Will (\d+) come", asked)]
     comes = [value for value in values if (value - 4) % 7 == 0]
     assert len(values) == 2
     assert len(comes) == 1
-    assert comes[0] > 137 + 7 * 2  # the last count shown is 137
     for value in values:
         assert f"{'Yes' if value in comes else 'No'}, {value}" in answered
+
+
+@pytest.mark.parametrize("plan", DEMO[::3], ids=lambda plan: plan.title)
+def test_what_is_asked_for_lies_near_the_grid(plan, owner, school):
+    subject = Subject(make_routine(owner, plan=plan.changed(grade="2")).current_version, school)
+    grid = subject.grid
+    for asking in BY_BAND:
+        near = near_the_end(subject, asking)
+        assert len(near) <= asking.coming + asking.missing
+        for probe in near:
+            ends = (grid.count.value(1), grid.count.value(grid.terms))
+            jumps = min(abs(probe.value - end) for end in ends) / abs(grid.count.step)
+            assert jumps <= 2 * grid.line_length + 1, (probe.text, jumps)
+
+
+@pytest.mark.parametrize(("level", "below"), [(0, False), (3, False), (6, True)])
+def test_what_lies_below_zero_is_asked_of_those_who_know_of_it(level, below, owner, school):
+    plan = plan_of(CountSection("whole", "20", "-1", 20), Fold(5))
+    version = make_routine(owner, plan=plan).current_version
+    version.routine.grade.level = level
+    near = near_the_end(Subject(version, school), BY_BAND[band_of(level)])
+    assert near
+    assert (min(probe.value for probe in near) < 0) is below
+
+
+@pytest.mark.parametrize(
+    ("level", "most", "said"),
+    [
+        (0, 3, "Write what is missing in the boxes with a letter."),
+        (2, 5, "How do you know?"),
+        (4, 5, "What did you use to find it?"),
+        (7, 5, "How can you be sure without counting on?"),
+    ],
+)
+def test_questions_fit_the_class_in_number_and_words(level, most, said, owner, school, words):
+    routine = make_routine(owner)
+    routine.grade.level = level
+    version = routine.current_version
+    version.routine = routine
+    questions, _ = follow_up_sheets(Subject(version, school))
+    asked = re.findall(r'<p class="question">(.*?)</p>', questions)
+    assert 1 < len(asked) <= most
+    assert said in words(questions)
+    assert f"asked-of-{band_of(level)}" in questions
+    longest = (14, 22, 28, 28)[band_of(level)]  # what is asked fits the grade; common practice, no source
+    assert all(len(words(question).split()) <= longest for question in asked)
 
 
 @pytest.mark.parametrize("kind", BY_KIND)

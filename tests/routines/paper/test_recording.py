@@ -141,13 +141,12 @@ def test_what_is_not_given_is_nowhere_on_the_sheet(kind, owner, school, words):
         assert "damson" not in sheet
 
 
-def test_the_sheet_asks_for_ideas_and_has_no_place_for_a_name(owner, school, words):
+def test_the_sheet_asks_for_what_is_seen_and_has_no_place_for_a_name(owner, school, words):
     subject = Subject(make_routine(owner).current_version, school, "both")
     for sheet in recording_sheets(subject):
         said = words(sheet)
         assert "What do you see?" in said
         assert "¿Qué ves?" in said
-        assert "Write your ideas, not your name." in said
         assert not re.search(r"\b[Nn]ame\s*[:_]", said)
         assert owner.display_name not in said
 

@@ -1,6 +1,7 @@
 """Parts of the plan page that come when asked for: what they offer can be taken, and they change nothing themselves."""
 
 import json
+from html import unescape
 from uuid import uuid4
 
 import pytest
@@ -163,6 +164,21 @@ def test_a_question_becomes_a_stop_with_its_routes(ask):
     assert len(row["routes"].splitlines()) >= 2
 
 
+def test_each_good_number_says_whether_it_comes_and_where(ask):
+    answer = ask("appear", **TENS_BY_SIX)
+    page = " ".join(answer.content.decode().split())
+    for probe, place in answer.context["probes"]:
+        assert f'value="{probe.text}"' in page
+        assert probe.why in unescape(page)
+        assert (place is not None) == probe.appears
+        if place:
+            # by hand: five in a line, so count n stands in row (n - 1) // 5 + 1, column (n - 1) % 5 + 1
+            assert place == ((probe.n - 1) // 5 + 1, (probe.n - 1) % 5 + 1)
+            assert f"row {place[0]}, column {place[1]}" in page
+    marks = [probe.appears for probe, _place in answer.context["probes"]]
+    assert (page.count("<strong>yes</strong>"), page.count("<strong>no</strong>")) == (sum(marks), marks.count(False))
+
+
 @pytest.mark.parametrize("typed", ["abc", "1e5", "2/", "<b>"])
 def test_what_is_no_number_gets_one_sentence(ask, typed):
     answer = ask("appear", ask_value=typed, **TENS_BY_SIX)
@@ -260,7 +276,7 @@ def test_cells_that_are_not_there_are_left_out(ask, tapped):
 def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
     tens = '{"every":5,"family":"landmarks","first":1,"lie":"column","lines":[1],"multiple":"10"}'
     folds = ask("folds", lit=["", tens], **TENS_BY_SIX).context["folds"]
-    assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 6, 7, 8, 9, 10, 11, 12]
+    assert [fold.grid.line_length for fold in folds] == [*range(2, 13)]
     ten = next(fold for fold in folds if fold.grid.line_length == 10)
     assert [pattern.claim.parameters.get("lines") for pattern in ten.lit] == [(1, 6)]
     assert all(fold.sentence for fold in folds)
@@ -268,7 +284,74 @@ def test_the_lit_tens_are_lit_in_every_fold_in_which_they_are_seen(ask):
 
 def test_folds_longer_than_the_count_are_left_out(ask):
     folds = ask("folds", start="3", step="3", terms="6", line_length="3").context["folds"]
-    assert [fold.grid.line_length for fold in folds] == [2, 4, 5, 6]
+    assert [fold.grid.line_length for fold in folds] == [2, 3, 4, 5, 6]
+
+
+def test_the_plan_s_own_fold_is_marked_and_every_other_is_told_against_it(ask):
+    answer = ask("folds", start="3", step="7", terms="30", line_length="4")
+    folds = answer.context["folds"]
+    assert [fold.grid.line_length for fold in folds if fold.is_mine] == [4]
+    assert {fold.against for fold in folds if not fold.is_mine} == {4}
+    page = answer.content.decode()
+    assert page.count('aria-current="true"') == 1
+    assert page.count("Fold it this way") == len(folds) - 1
+
+
+def test_an_own_line_longer_than_the_strip_s_stands_in_it_too(ask):
+    folds = ask("folds", start="3", step="7", terms="60", line_length="15", lead="2").context["folds"]
+    assert [(fold.grid.line_length, fold.grid.lead) for fold in folds if fold.is_mine] == [(15, 2)]
+
+
+def test_a_design_asks_for_the_pattern_first_and_then_for_three_limits(ask):
+    first = ask("design", kind="money").content.decode()
+    assert "What shall the class see?" in first
+    assert "starting from" not in first
+    asked = ask("design", kind="money", **{"design-wanted_pattern": "column"}).content.decode()
+    before, further = asked.split("More limits")
+    assert [label for label in ("starting from", ">by<", ">with<", "Landmarks every") if label in before] == [
+        "starting from", ">by<", ">with<",
+    ]  # fmt: skip
+    assert "Landmarks every" in further
+
+
+@pytest.mark.parametrize(
+    ("kind", "left_out"), [("whole", set()), ("money", {"opposites"}), ("clock", {"opposites", "many", "table"})]
+)
+def test_only_patterns_that_a_kind_can_show_are_offered(ask, kind, left_out):
+    answer = ask("design", kind=kind)
+    offered = {value for value, _words, _on in answer.context["design_form"].patterns}
+    assert {"column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"} - offered == left_out
+
+
+@pytest.mark.parametrize(
+    ("area", "kind"),
+    [
+        ("money", "money"),
+        ("time", "clock"),
+        ("fractions", "fraction"),
+        ("measurement", "length"),
+        ("integers", "whole"),
+    ],
+)
+def test_designing_for_an_area_sets_its_kind(owner, visit, area, kind):
+    page = visit(owner).get(reverse("plan_new"), {"grade": "2", "area": area, "design": "1"}, follow=True)
+    assert page.context["form"].count["kind"].value() == kind
+    assert page.context["designing"]
+    assert 'id="tool-design" data-plan-part open' in page.content.decode()
+
+
+def test_designs_for_integers_start_below_zero(ask):
+    form = ask("design", area="integers", **{"design-wanted_pattern": "column"}).context["design_form"]
+    assert form["start_low"].value() == "-20"
+
+
+def test_limits_of_a_design_are_written_and_read_in_the_plan_s_mark(ask):
+    comma = {"kind": "decimal", "style-decimal_mark": ",", "start": "0,4", "step": "0,3"}
+    answer = ask("design", **comma, **{"design-wanted_pattern": "column"})
+    assert answer.context["design_form"]["grain"].value() == "0,1"
+    assert answer.context["designs"]
+    typed = {"design-before": "decimal column", "design-wanted_pattern": "column", "design-step_low": "0.3"}
+    assert ask("design", **comma, **typed).context["design_form"]["step_low"].value() == "0,3"
 
 
 @pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"])
@@ -277,7 +360,8 @@ def test_designed_grids_show_what_is_wanted(ask, wanted):
     designs = answer.context["designs"]
     assert designs
     assert all(one.pattern for one in designs)
-    assert len(designs) <= 8
+    assert len(designs) <= 6
+    assert len({(one.grid.count.step, one.grid.line_length) for one in designs}) == len(designs)
 
 
 @pytest.mark.parametrize(

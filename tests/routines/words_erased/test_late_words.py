@@ -10,7 +10,7 @@ from django.utils import timezone
 
 from routines.erasing.doing import begin, finish
 from routines.erasing.places import CALLED
-from routines.models import LessonEvent, PlanDraft, Reflection, RoutineNote
+from routines.models import LessonEvent, PlanDraft, Reflection, RoutineNote, Suggestion
 from routines.words_erased.matching import mark_of
 from tests.routines.lessons.making import event, open_lesson
 from tests.routines.making import make_lesson, make_routine
@@ -242,3 +242,25 @@ def test_where_lessons_were_not_chosen_their_events_stay(visit, owner, administr
     erase(administrator, places=("routines.RoutineNote.text",))
     post_events(client, lesson, sent)
     assert not LessonEvent.objects.get(pk=sent["id"]).erased
+
+
+# Between colleagues
+
+
+def test_a_suggestion_and_a_changed_note_come_back_without_the_words(visit, owner, teammate, administrator, routine):
+    client, note = visit(owner), routine.notes.create(by=owner, text="old")
+    suggest, change = reverse("suggest", args=[routine.pk]), reverse("note_change", args=[note.pk])
+    band = owner.class_groups.get().grade.band_id
+    sent = {
+        suggest: form_of(client.get(suggest)) | {"to": f"band-{band}", "why": "as with Zebulina’s tens"},
+        change: form_of(client.get(change)) | {"text": "as with Zebulina’s tens"},
+    }
+    erase(administrator)
+    for address, fields in sent.items():
+        answer = client.post(address, fields)
+        assert answer.status_code == 422
+        assert "Removed everywhere after this page was opened" in answer.text
+        assert "as with [words removed]’s tens" in answer.text
+    note.refresh_from_db()
+    assert note.text == "old"
+    assert not Suggestion.objects.exists()

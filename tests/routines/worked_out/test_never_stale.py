@@ -26,7 +26,7 @@ def mark(routine) -> str:
 
 @pytest.fixture
 def bank(visit, owner):
-    return lambda: visit(owner).get("/").content.decode()
+    return lambda: visit(owner).get("/bank/").content.decode()
 
 
 @pytest.fixture

@@ -38,8 +38,8 @@ def routine(owner, teammate):
 
 
 PAGES = [
-    ("/", {}),
-    ("/?grade=2", {}),
+    ("/bank/", {}),
+    ("/bank/?grade=2", {}),
     ("/plans/", {}),
     ("/routines/{0}/", {}),
     ("/routines/{0}/?lit=p0&lit=p3", {}),
@@ -117,6 +117,6 @@ def test_nothing_that_people_wrote_is_kept(owner):
 def test_the_bank_shows_the_picture_that_is_kept(routine, owner, visit):
     """Sees to it that the tests above compare what was kept at all."""
     says = worked_out.cards([worked_out.save_of(routine.newest_save, 2)])[0]
-    assert says.picture in visit(owner).get("/").content.decode()
+    assert says.picture in visit(owner).get("/bank/").content.decode()
     page = worked_out.page(worked_out.save_of(routine.newest_save, 2))
     assert page.grids.plan in visit(owner).get(reverse("routine", args=[routine.pk])).content.decode()

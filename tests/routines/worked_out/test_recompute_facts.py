@@ -60,7 +60,7 @@ def test_stopped_half_way_it_goes_on_from_there_and_every_page_is_right(routines
     with pytest.raises(KeyboardInterrupt):
         recompute()
     assert WorkedOut.objects.count() == 6
-    page = visit(owner).get("/").content.decode()
+    page = visit(owner).get("/bank/").content.decode()
     assert all(f"Count {number}" in page for number in range(5))
     assert page.count("By 7 from 4") >= 5
     WorkedOut.objects.of_documents([keeping.mark_of(keeping.save_of(routines[4].newest_save, 2).document)]).delete()

@@ -1,0 +1,76 @@
+"""How a day is written, on every screen and print alike: {% load dates %}, {{ lesson.taught_on|day }}."""
+
+from datetime import date, datetime
+
+from babel import Locale, UnknownLocaleError
+from babel.dates import format_date, format_skeleton, format_time
+from django import template
+from django.utils.timezone import is_aware, localtime
+from django.utils.translation import get_language
+
+from accounts.models import School
+
+register = template.Library()
+
+
+@register.filter
+def day(value: date | None, language: str = "") -> str:
+    """ "November 29, 2026", in the language of the page unless another is given; nothing where there is no day."""
+    return format_date(_here(value), "long", locale=_locale(language)) if value else ""
+
+
+@register.filter
+def full_day(value: date | None) -> str:
+    """ "Thursday, November 5, 2026": a day that is planned or remembered by its weekday."""
+    return format_date(_here(value), "full", locale=_locale()) if value else ""
+
+
+@register.filter
+def short_day(value: date | None) -> str:
+    """ "Nov 29": beside others of the same weeks."""
+    return format_skeleton("MMMd", _here(value), locale=_locale()) if value else ""
+
+
+@register.filter
+def weekday(value: date | None) -> str:
+    """ "Sunday"."""
+    return format_date(_here(value), "EEEE", locale=_locale()) if value else ""
+
+
+@register.filter
+def weekday_and_day(value: date | None) -> str:
+    """ "Sunday, November 29": a day of this week or one near it."""
+    return f"{weekday(value)}, {format_skeleton('MMMMd', _here(value), locale=_locale())}" if value else ""
+
+
+@register.filter
+def month(value: date | None) -> str:
+    """ "November 2026"."""
+    return format_skeleton("yMMMM", _here(value), locale=_locale()) if value else ""
+
+
+@register.filter
+def moment(value: datetime | None, school: School | None = None) -> str:
+    """ "November 29, 2026, 2:05 PM": a day with its time as the school's clocks show it."""
+    return f"{day(value)}, {time_of_day(value, school)}" if value else ""
+
+
+@register.filter
+def time_of_day(value: datetime | None, school: School | None = None) -> str:
+    """ "2:05 PM", or "14:05" where the school counts the hours to 24."""
+    if not value:
+        return ""
+    hours = "H:mm" if school is not None and school.clock == 24 else "h:mm a"
+    here = localtime(value) if is_aware(value) else value
+    return format_time(here, hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
+
+
+def _here(value: date) -> date:
+    return localtime(value) if isinstance(value, datetime) and is_aware(value) else value
+
+
+def _locale(language: str = "") -> Locale:
+    try:
+        return Locale.parse((language or get_language() or "en").replace("-", "_"))
+    except (UnknownLocaleError, ValueError):
+        return Locale("en")

@@ -1,0 +1,131 @@
+"""The one way to the teaching numbers: counted anew from the lessons themselves, in the transaction that changes a lesson.
+
+Nothing is added or taken off, so that doing it twice, or after a mistake, gives the same. On PostgreSQL two lessons of one
+count may change at the same moment: the row of the total is held first and the lessons are read after that, so that
+whoever comes second sees both. Totals are held in one order (counts before days), so that nobody waits in a ring.
+"""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from django.db import transaction
+from django.db.models import Count
+
+from grade_bands.models import SchoolYear
+from routines.models import Lesson, TaughtInYear, TaughtOn, TimesTaught
+
+OfYear = tuple[int, int]
+"""Routine, year; as everywhere here by their keys."""
+OfDay = tuple[int, int, str, date]
+"""Year, grade, area, day."""
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """Where a lesson is counted: what has to be counted anew when it changes."""
+
+    routine: int
+    year: int
+    grade: int
+    area: str
+    taught_on: date
+
+    @classmethod
+    def of(cls, lesson: Lesson) -> "Counted":
+        return cls(lesson.routine_id, lesson.year_id, lesson.grade_id, lesson.area, lesson.taught_on)
+
+
+@transaction.atomic
+def count_again(*places: Counted) -> None:
+    """Bring the numbers of these places to what the lessons say, each place once."""
+    count_years_again({(place.routine, place.year) for place in places})
+    count_days_again({(place.year, place.grade, place.area, place.taught_on) for place in places})
+
+
+@transaction.atomic
+def count_years_again(wanted: Iterable[OfYear]) -> None:
+    """How often it was taught, by class, grade and teacher and in all."""
+    ordered = sorted(wanted)
+    TaughtInYear.objects.bulk_create(
+        [TaughtInYear(routine_id=routine, year_id=year) for routine, year in ordered], ignore_conflicts=True
+    )
+    for routine, year in ordered:
+        total = TaughtInYear.objects.select_for_update().get(routine=routine, year=year)
+        lessons = Lesson.objects.counted().filter(routine=routine, year=year).order_by()
+        rows = [
+            TimesTaught(routine_id=routine, year_id=year, **row)
+            for row in lessons.values("grade_id", "class_group_id", "teacher_id").annotate(lessons=Count("pk"))
+        ]
+        TimesTaught.objects.filter(routine=routine, year=year).delete()
+        TimesTaught.objects.bulk_create(rows)
+        total.lessons = sum(row.lessons for row in rows)
+        total.classes = len({row.class_group_id for row in rows})
+        total.save(update_fields=["lessons", "classes"])
+
+
+@transaction.atomic
+def count_days_again(wanted: Iterable[OfDay]) -> None:
+    """How many lessons there were."""
+    ordered = sorted(wanted)
+    TaughtOn.objects.bulk_create(
+        [
+            TaughtOn(year_id=year, grade_id=grade, area=area, day=day, monday=monday_of(day))
+            for year, grade, area, day in ordered
+        ],
+        ignore_conflicts=True,
+    )
+    for year, grade, area, day in ordered:
+        total = TaughtOn.objects.select_for_update().get(year=year, grade=grade, area=area, day=day)
+        total.lessons = Lesson.objects.counted().filter(year=year, grade=grade, area=area, taught_on=day).count()
+        total.monday = monday_of(day)
+        total.save(update_fields=["lessons", "monday"])
+
+
+def monday_of(day: date) -> date:
+    return day - timedelta(days=day.weekday())
+
+
+def wrong_years(routines: Iterable[int]) -> set[OfYear]:
+    """Of these routines, the (routine, year) whose numbers are not what the lessons come to."""
+    listed = list(routines)
+    by = ("routine", "year", "grade", "class_group", "teacher")
+    lessons = Lesson.objects.counted().filter(routine__in=listed).order_by()
+    right = _by_year(lessons.values_list(*by).annotate(lessons=Count("pk")))
+    kept = _by_year(TimesTaught.objects.filter(routine__in=listed).values_list(*by, "lessons"))
+    totals = {
+        (routine, year): (lessons, classes)
+        for routine, year, lessons, classes in TaughtInYear.objects.filter(routine__in=listed).values_list(
+            "routine", "year", "lessons", "classes"
+        )
+    }
+    return {
+        of
+        for of in {*right, *kept, *totals}
+        if right.get(of) != kept.get(of) or _in_all(right.get(of, set())) != totals.get(of, (0, 0))
+    }
+
+
+def _by_year(rows: Iterable[tuple[int, ...]]) -> dict[OfYear, set[tuple[int, ...]]]:
+    """The rows (grade, class, teacher, lessons) of each."""
+    found: dict[OfYear, set[tuple[int, ...]]] = defaultdict(set)
+    for routine, year, *rest in rows:
+        found[routine, year].add(tuple(rest))
+    return dict(found)
+
+
+def _in_all(rows: Iterable[tuple[int, ...]]) -> tuple[int, int]:
+    """Lessons and classes."""
+    listed = list(rows)
+    return sum(lessons for *_, lessons in listed), len({group for _, group, *_ in listed})
+
+
+def wrong_days(year: SchoolYear) -> set[OfDay]:
+    """The (year, grade, area, day) whose number of lessons is not what they come to."""
+    lessons = Lesson.objects.counted().filter(year=year).order_by()
+    by = lessons.values_list("grade", "area", "taught_on").annotate(lessons=Count("pk"))
+    right = {(grade, area, day, monday_of(day), number) for grade, area, day, number in by}
+    rows = TaughtOn.objects.filter(year=year, lessons__gt=0)
+    kept = set(rows.values_list("grade", "area", "day", "monday", "lessons"))
+    return {(year.pk, grade, area, day) for grade, area, day, *_ in right ^ kept}

@@ -1,0 +1,1 @@
+"""What colleagues plan, suggest and write for each other: home, the planned week, suggestions, notes, counts handed on."""

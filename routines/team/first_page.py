@@ -1,0 +1,138 @@
+"""What the first page shows: what waits for this person, by what she does at the school. Every list is bounded."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from django.db.models import Q
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
+
+from accounts.models import User
+from accounts.templatetags.dates import day
+from accounts.translated import Translated
+from grade_bands.models import ClassGroup, SchoolYear
+from routines import worked_out
+from routines.coverage.queries import CoverageCell, coverage, gaps
+from routines.models import Lesson, Routine, RoutineNote, Suggestion
+from routines.team.small_counts import small_counts
+
+NEW_COUNTS = 6
+SHARED_LESSONS = 5
+NOTES = 4
+NOTES_TO_SELF = 3
+DRAFTS = 4
+GAPS = 6
+SENT = 6
+# What she noted last year about these weeks: from so long before today, a year ago, to so long after.
+WEEKS_BACK, WEEKS_AHEAD = timedelta(weeks=1), timedelta(weeks=3)
+YEAR = timedelta(days=364)
+# So long before the school year ends its successor may well be made.
+YEAR_ENDS_SOON = timedelta(days=45)
+
+
+@dataclass(frozen=True, slots=True)
+class SmallCount:
+    """A count with its small grid; says is None where its plan cannot be read."""
+
+    routine: Routine
+    says: worked_out.CardSays | None
+
+
+def with_grids(routines: Sequence[Routine], reader: User) -> list[SmallCount]:
+    said = small_counts([routine.pk for routine in routines], reader)
+    return [SmallCount(routine, said.get(routine.pk)) for routine in routines]
+
+
+def own_drafts(user: User) -> list[Routine]:
+    drafts = Routine.objects.of(user).filter(status=Routine.Status.DRAFT)
+    return list(drafts.select_related("grade").defer("story", "search_text")[:DRAFTS])
+
+
+def new_in_the_bank(user: User) -> list[Routine]:
+    """What colleagues put into the bank, the latest first."""
+    by_others = Routine.objects.in_bank().exclude(owner=user).order_by("-shared_at", "-pk")
+    return list(by_others.select_related("owner", "grade").defer("story", "search_text")[:NEW_COUNTS])
+
+
+def shared_lessons(user: User) -> list[Lesson]:
+    """What colleagues shared about their lessons."""
+    shared = Lesson.objects.open_to(user).exclude(teacher=user).exclude(reflection=None)
+    return list(shared.with_titles_for(user).select_related("class_group", "teacher", "reflection")[:SHARED_LESSONS])
+
+
+def notes_on_own_counts(user: User) -> list[RoutineNote]:
+    """What colleagues wrote on counts that are hers."""
+    mine = RoutineNote.objects.visible_to(user).filter(routine__owner=user).exclude(by=user)
+    return list(mine.select_related("routine", "by")[:NOTES])
+
+
+def noted_for_now(user: User, planned: Sequence[int], today: date) -> list[Lesson]:
+    """Her lessons with a note to herself: about a count that is planned now, or from these weeks of the year before."""
+    then = today - YEAR
+    about = Q(routine__in=planned) | Q(taught_on__range=(then - WEEKS_BACK, then + WEEKS_AHEAD))
+    noted = Lesson.objects.taught_by(user).filter(about).exclude(reflection=None).exclude(reflection__to_next_year="")
+    return list(noted.with_titles_for(user).select_related("class_group", "reflection")[:NOTES_TO_SELF])
+
+
+def first_gaps(user: User, today: date) -> list[CoverageCell]:
+    """Where a grade expects an area of which the bank holds nothing for it."""
+    year = SchoolYear.objects.on(today)
+    if year is None:
+        return []
+    last = max(min(today, year.ends_on), year.starts_on)
+    return gaps(coverage(user=user, year=year, first=year.starts_on, last=last))[:GAPS]
+
+
+def sent_by(user: User) -> list[Suggestion]:
+    return list(Suggestion.objects.filter(by=user).with_titles_for(user).with_taken().in_words()[:SENT])
+
+
+@dataclass(frozen=True, slots=True)
+class ToDo:
+    """Something an administrator may want to see to. view: the name of the page where it is done; key: of what."""
+
+    sentence: str
+    label: Translated
+    view: str
+    key: int | None = None
+
+
+def to_do(today: date) -> list[ToDo]:
+    """What the school needs before people can go on; nothing where all is in order."""
+    year = SchoolYear.objects.on(today)
+    if year is None:
+        return [
+            ToDo(_("There is no school year yet, so there are no classes."), _("Add a year"), "grade_bands:new_year")
+        ]
+    found = []
+    if today > year.ends_on - YEAR_ENDS_SOON and not SchoolYear.objects.filter(starts_on__gt=year.starts_on).exists():
+        words = _("The school year %(year)s ended on %(day)s.") if today > year.ends_on else _(
+            "The school year %(year)s ends on %(day)s, and there is no next one yet."
+        )  # fmt: skip
+        said = {"year": year.name, "day": day(year.ends_on)}
+        found.append(ToDo(words % said, _("Add a year"), "grade_bands:new_year"))
+    classes = ClassGroup.objects.in_year(year)
+    empty = list(classes.filter(teachers=None).in_grade_order().values_list("name", flat=True)[:NOTES])
+    if not classes.exists():
+        found.append(ToDo(_("This school year has no classes yet."), _("Add a class"), "grade_bands:new_class"))
+    elif empty:
+        words = ngettext(
+            "Nobody teaches this class yet: %(names)s.", "Nobody teaches these classes yet: %(names)s.", len(empty)
+        )
+        found.append(ToDo(words % {"names": ", ".join(empty)}, _("Classes and years"), "grade_bands:classes"))
+    teachers = User.objects.active().filter(role=User.Role.TEACHER).exclude(class_groups__in=classes)
+    idle = list(teachers.in_name_order().values_list("display_name", flat=True)[:NOTES])
+    if idle and classes.exists():
+        words = ngettext("Has no class this year: %(names)s.", "Have no class this year: %(names)s.", len(idle))
+        found.append(ToDo(words % {"names": ", ".join(idle)}, _("Classes and years"), "grade_bands:classes"))
+    for person in leavers(NOTES):
+        sentence = _("%(name)s has left, and counts still stand in that name.") % {"name": person.display_name}
+        found.append(ToDo(sentence, _("Hand them on"), "hand_on", person.pk))
+    return found
+
+
+def leavers(at_most: int) -> list[User]:
+    """Those whose account is closed and who still own counts of the bank."""
+    gone = User.objects.filter(is_active=False, owned_routines__status=Routine.Status.SHARED)
+    return list(gone.distinct().in_name_order()[:at_most])

@@ -1,0 +1,65 @@
+"""For which class, and on which day, a count is planned."""
+
+from datetime import date
+from typing import Any
+
+from django import forms
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
+
+from accounts.models import User
+from accounts.offered import offer_rows
+from accounts.templatetags.dates import day
+from grade_bands.models import ClassGroup
+from routines.models import Routine
+from routines.team.school_days import next_school_day
+
+
+class PlannedForm(forms.Form):
+    """Chosen at first: a class of the count's own grade, else the first, and the next school day."""
+
+    class_group = forms.ModelChoiceField(
+        queryset=ClassGroup.objects.none(),
+        label=gettext_lazy("Class"),
+        widget=forms.RadioSelect,
+        empty_label=None,
+        error_messages={
+            "required": gettext_lazy("Choose the class."),
+            "invalid_choice": gettext_lazy("Choose one of your own classes."),
+        },
+    )
+    on = forms.DateField(
+        label=gettext_lazy("Day"),
+        widget=forms.DateInput(attrs={"type": "date"}, format="%Y-%m-%d"),
+        error_messages={
+            "required": gettext_lazy("Choose the day."),
+            "invalid": gettext_lazy("Write the day as year-month-day, such as 2026-11-20."),
+        },
+    )
+
+    def __init__(self, *args: Any, user: User, routine: Routine, today: date, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        self.today = today
+        classes = ClassGroup.objects.taught_by(user).filter(year__ends_on__gte=today).with_people().in_grade_order()
+        offer_rows(self, "class_group", classes)
+        mine = list(classes)
+        self.has_classes = bool(mine)
+        of_its_grade = [group for group in mine if group.grade_id == routine.grade_id]
+        self.fields["class_group"].initial = next((group.pk for group in of_its_grade or mine), None)
+        self.fields["on"].initial = next_school_day(today)
+        self.fields["on"].widget.attrs["min"] = today.isoformat()
+
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        cleaned = self.cleaned_data
+        group, on = cleaned.get("class_group"), cleaned.get("on")
+        if on and on < self.today:
+            self.add_error("on", _("Choose today or a later day."))
+        elif group and on and not group.year.starts_on <= on <= group.year.ends_on:
+            days = {
+                "class": group.name,
+                "first": day(group.year.starts_on),
+                "last": day(group.year.ends_on),
+            }
+            self.add_error("on", _("Choose a day from %(first)s to %(last)s, the school year of %(class)s.") % days)
+        return cleaned

@@ -1,0 +1,44 @@
+"""Suggesting a count to colleagues, and what is read of it on either side."""
+
+from datetime import date
+
+from django.db.models import F
+from django.db.models.functions import Abs
+
+from accounts.models import User
+from grade_bands.models import Grade
+from routines.models import Routine, Suggestion, SuggestionAnswer
+
+OFFERED_FOR_A_GAP = 6
+
+Answer = SuggestionAnswer.Answer
+
+
+def suggest(*, routine: Routine, by: User, why: str, by_when: date | None, to: dict[str, int]) -> Suggestion:
+    """`to` names the column that says to whom, and its value."""
+    return Suggestion.objects.create(routine=routine, by=by, why=why, by_when=by_when, **to)
+
+
+def counts_for_a_gap(grade: Grade, area: str) -> list[Routine]:
+    """Counts of the bank that could fill it: of this area, those planned for the nearest grades first."""
+    near = Routine.objects.in_bank().for_areas([area]).annotate(away=Abs(F("grade__order") - grade.order))
+    return list(near.as_cards().order_by("away", "-shared_at", "-pk")[:OFFERED_FOR_A_GAP])
+
+
+def waiting_for(user: User, at_most: int) -> list[Suggestion]:
+    """What she was sent and has not answered, or kept for later; the newest first."""
+    sent = Suggestion.objects.sent_to(user)
+    waiting = sent.unanswered_by(user) | sent.answered_by(user, Answer.KEPT)
+    return list(waiting.with_titles_for(user).in_words()[:at_most])
+
+
+def declined_by(user: User, at_most: int) -> list[Suggestion]:
+    declined = Suggestion.objects.sent_to(user).answered_by(user, Answer.DECLINED)
+    return list(declined.with_titles_for(user).in_words()[:at_most])
+
+
+def take(*, suggestion: int, routine: Routine, by: User) -> None:
+    """The count of a suggestion was taken, as a copy or for a day. What is no suggestion of this count to her is let be."""
+    sent = Suggestion.objects.sent_to(by).filter(pk=suggestion, routine=routine).first()
+    if sent:
+        sent.answer(by, Answer.TAKEN)

@@ -1,0 +1,66 @@
+"""The first page, by what a person does at the school."""
+
+from typing import Any
+
+from django.http import HttpResponse
+from django.shortcuts import redirect, render
+from django.urls import reverse
+from django.utils import timezone
+from django.views.decorators.http import require_GET
+
+from accounts.models import OneTimeLink
+from accounts.requests import SignedInRequest
+from grade_bands.models import ClassGroup
+from routines.bank.views.mine import unfinished_row
+from routines.models import PlanDraft
+from routines.team import first_page
+from routines.team.planned_week import Week, own_week, year_of
+from routines.team.school_days import monday_now
+from routines.team.suggesting import waiting_for
+
+WAITING = 5
+INVITATIONS = 6
+
+
+@require_GET
+def home(request: SignedInRequest) -> HttpResponse:
+    """The bank stood here once: an address with its filters still leads to what was found by it."""
+    if request.GET:
+        return redirect(f"{reverse('bank')}?{request.GET.urlencode()}")
+    user, today = request.user, timezone.localdate()
+    monday = monday_now(today)
+    year = year_of(monday)
+    teaches = ClassGroup.objects.taught_by(user).in_year(year).exists()
+    context: dict[str, Any] = {
+        "section": "home",
+        "today": today,
+        "teaches": teaches,
+        "waiting": waiting_for(user, WAITING),
+        "new_counts": first_page.with_grids(first_page.new_in_the_bank(user), user),
+    }
+    if teaches or not (user.is_coach or user.is_administrator):
+        context |= _of_a_teacher(request, own_week(user, monday, year))
+    if user.is_coach:
+        context |= {"gaps": first_page.first_gaps(user, today), "sent": first_page.sent_by(user)}
+    if user.is_administrator:
+        context |= {
+            "invitations": OneTimeLink.objects.open_invitations()[:INVITATIONS],
+            "to_do": first_page.to_do(today),
+        }
+    return render(request, "team/home.html", context)
+
+
+def _of_a_teacher(request: SignedInRequest, week: Week) -> dict[str, Any]:
+    user = request.user
+    days = [(day, [count for count in week.planned if count.planned.on == day]) for day in week.days]
+    unfinished = PlanDraft.objects.of(user).with_titles_for(user)[: first_page.DRAFTS]
+    planned = [count.planned.routine_id for count in week.planned]
+    return {
+        "week": week,
+        "days": days,
+        "unfinished": [unfinished_row(draft) for draft in unfinished],
+        "drafts": first_page.own_drafts(user),
+        "lessons": first_page.shared_lessons(user),
+        "notes": first_page.notes_on_own_counts(user),
+        "noted": first_page.noted_for_now(user, planned, timezone.localdate()),
+    }

@@ -1,0 +1,83 @@
+"""A leaver's counts are handed on by an administrator, and by nobody else."""
+
+import pytest
+from django.urls import reverse
+
+from routines.models import Routine
+from tests.factories import UserFactory
+from tests.routines.making import make_lesson, make_routine
+
+EVERYONE = ["owner", "co_author", "teammate", "other_teacher", "coach", "administrator"]
+
+
+@pytest.fixture
+def leaver(owner):
+    """Owner Ota, who has left: a count in the bank, one taken out of it, and a draft."""
+    make_routine(owner, title="In the bank")
+    make_routine(owner, title="Taken out").retire()
+    make_routine(owner, title="Planted damson draft", shared=False)
+    owner.leave()
+    return owner
+
+
+def owners() -> dict[str, str]:
+    return dict(Routine.objects.values_list("title", "owner__sign_in_name"))
+
+
+@pytest.mark.parametrize("name", ["co_author", "teammate", "other_teacher", "coach", "administrator"])
+def test_who_may_hand_on(request, name, leaver, teammate, visit):
+    client, address = visit(request.getfixturevalue(name)), reverse("hand_on", args=[leaver.pk])
+    allowed = name == "administrator"
+    page = client.get(address)
+    assert page.status_code == (200 if allowed else 403)
+    assert "damson" not in page.text
+    assert client.post(address, {"to": teammate.pk}).status_code == (302 if allowed else 403)
+    assert (owners()["In the bank"] == "teammate") is allowed
+
+
+def test_drafts_stay_unless_they_are_asked_for(leaver, teammate, administrator, visit):
+    client, address = visit(administrator), reverse("hand_on", args=[leaver.pk])
+    answer = client.post(address, {"to": teammate.pk}, follow=True)
+    assert "2 counts are now Teammate Tao’s." in answer.text
+    assert owners() == {"In the bank": "teammate", "Taken out": "teammate", "Planted damson draft": "owner"}
+    client.post(address, {"to": teammate.pk, "drafts": "on"})
+    assert set(owners().values()) == {"teammate"}
+
+
+def test_the_new_owner_is_no_longer_co_author_and_the_other_co_author_stays(
+    owner, co_author, teammate, administrator, visit
+):
+    routine = make_routine(owner, co_authors=[co_author, teammate])
+    lesson = make_lesson(routine, owner)
+    owner.leave()
+    visit(administrator).post(reverse("hand_on", args=[owner.pk]), {"to": teammate.pk})
+    routine.refresh_from_db()
+    assert (routine.owner, list(routine.co_authors.all())) == (teammate, [co_author])
+    assert (routine.current_version.by, lesson.routine.pk) == (owner, routine.pk)
+    assert visit(teammate).get(reverse("plan_edit", args=[routine.pk])).status_code == 200
+
+
+@pytest.mark.parametrize("to", ["", "x", "999999"])
+def test_to_a_colleague_who_is_here(leaver, administrator, visit, to):
+    gone = UserFactory(is_active=False)
+    client, address = visit(administrator), reverse("hand_on", args=[leaver.pk])
+    for person in (to, gone.pk, leaver.pk):
+        answer = client.post(address, {"to": person})
+        assert answer.status_code == 422
+        assert "Choose a colleague" in answer.text
+    assert set(owners().values()) == {"owner"}
+
+
+def test_who_still_works_here_keeps_her_own(owner, teammate, administrator, visit):
+    make_routine(owner)
+    client, address = visit(administrator), reverse("hand_on", args=[owner.pk])
+    assert client.get(address).status_code == 404
+    assert client.post(address, {"to": teammate.pk}).status_code == 404
+    assert address not in client.get(reverse("accounts:people")).text
+    owner.leave()
+    assert address in client.get(reverse("accounts:people")).text
+
+
+def test_without_any_count_there_is_nothing_to_hand_on(teammate, administrator, visit):
+    teammate.leave()
+    assert "No count stands in this name." in visit(administrator).get(reverse("hand_on", args=[teammate.pk])).text
