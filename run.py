@@ -244,7 +244,8 @@ def bench(options: argparse.Namespace) -> int:
     names = [options.name] if options.name else there
     if not names or set(names) - set(there):
         stop(f"There is no such measurement. There are: {', '.join(there) or 'none yet'}.")
-    return max(run("-c", f"from bench.{name} import main; raise SystemExit(main())") for name in names)
+    size = {"BENCH_COUNTS": str(options.counts)} if options.counts else {}
+    return max(run("-c", f"from bench.{name} import main; raise SystemExit(main())", **size) for name in names)
 
 
 def proof(options: argparse.Namespace) -> int:
@@ -278,7 +279,9 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     putting_back.add_argument("--from-another-server", action="store_true", help="accept a backup made elsewhere")
     add("lint", lint, "style, types, import rules, migrations, security settings")
     add("test", test, "lint and every test; further words go to pytest")
-    add("bench", bench, "measure").add_argument("name", nargs="?")
+    measured = add("bench", bench, "measure")
+    measured.add_argument("name", nargs="?")
+    measured.add_argument("--counts", type=int, help="scale: how many counts the large bank has (100000)")
     add("proof", proof, "the engine against its brute force, and its slips against themselves").add_argument(
         "--grids", type=int, default=1000
     )

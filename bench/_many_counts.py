@@ -22,7 +22,7 @@ from django.utils import timezone
 from accounts.models import School, User
 from grade_bands.actions import lay_grades
 from grade_bands.models import ClassGroup, Grade, SchoolYear
-from routines.counting import CountError
+from routines.counting import CountError, Fill
 from routines.counting.claims import LandmarksClaim
 from routines.models import Lesson, Routine, RoutinePattern, RoutineVersion
 from routines.models.facts import Facts, area_of, facts_of
@@ -40,7 +40,7 @@ BY_NUMBERS = [
     ("money", ("$0.35", "$2.00"), ("$0.05", "$0.25", "$1.10")),
     ("clock", ("9:10", "1:50"), ("10 min", "25 min")),
 ]
-FOLDS = (("across", 4), ("across", 6), ("down", 5))
+FOLDS = ((Fill.ACROSS, 4), (Fill.ACROSS, 6), (Fill.DOWN, 5))
 PLACES = ("orchard", "harbor", "library", "kitchen", "meadow", "bakery", "garden", "station", "workshop", "river",
           "attic", "market", "quarry", "island", "tower", "stable", "bridge", "valley", "mill", "dock")  # fmt: skip
 THINGS = ("marbles", "ladders", "lanterns", "buttons", "pebbles", "kites", "jars", "ribbons", "tickets", "acorns",

@@ -28,16 +28,19 @@ class Prepared:
 
 
 @contextmanager
-def prepared_school(*prepared: str, server: str) -> Iterator[Prepared]:
-    """A school that the server's module prepares from these words. Raises: SystemExit where it cannot."""
+def prepared_school(*prepared: str, server: str, database: str = "") -> Iterator[Prepared]:
+    """A school that the server's module prepares from these words, which says on stderr how far it is.
+
+    database: the address of an empty one of PostgreSQL, else SQLite in the folder. Raises: SystemExit where it cannot.
+    """
     with tempfile.TemporaryDirectory() as folder:
-        environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": ""}
+        environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": database}
         made = subprocess.run(  # noqa: S603 - our own module
             [sys.executable, "-m", server, "prepare", *prepared],
-            cwd=HERE, env=environment, capture_output=True, text=True, check=False,
+            cwd=HERE, env=environment, stdout=subprocess.PIPE, text=True, check=False,
         )  # fmt: skip
         if made.returncode:
-            raise SystemExit(made.stderr)
+            raise SystemExit("The school could not be prepared.")
         yield Prepared(server, environment, json.loads(made.stdout))
 
 
@@ -61,9 +64,9 @@ def serving(school: Prepared) -> Iterator[tuple[int, int, float]]:
 
 
 @contextmanager
-def served_school(*prepared: str, server: str) -> Iterator[tuple[int, dict[str, Any]]]:
+def served_school(*prepared: str, server: str, database: str = "") -> Iterator[tuple[int, dict[str, Any]]]:
     """The port, and what the server tells of the school that it prepares from these words."""
-    with prepared_school(*prepared, server=server) as school, serving(school) as (port, _, _):
+    with prepared_school(*prepared, server=server, database=database) as school, serving(school) as (port, _, _):
         yield port, school.told
 
 

@@ -21,7 +21,7 @@ class RoutinesConfig(AppConfig):
         )
         works[Job.Kind.IMPORT] = Work(add_all, lambda: None, _("Adding stopped here. What was added stays."))
         works[Job.Kind.LOOKING] = Work(
-            make_look, lambda: None, _("Looking stopped in the middle. Nothing was changed.")
+            make_look, lambda: None, _("The search stopped in the middle. Nothing was changed.")
         )
         works[Job.Kind.ERASING] = Work(
             make_erasing, lambda: None, _("It stopped in the middle, and some words may be left.")

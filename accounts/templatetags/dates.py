@@ -20,6 +20,12 @@ def day(value: date | None, language: str = "") -> str:
 
 
 @register.filter
+def full_day(value: date | None) -> str:
+    """ "Thursday, November 5, 2026": a day that is planned or remembered by its weekday."""
+    return format_date(_here(value), "full", locale=_locale()) if value else ""
+
+
+@register.filter
 def short_day(value: date | None) -> str:
     """ "Nov 29": beside others of the same weeks."""
     return format_skeleton("MMMd", _here(value), locale=_locale()) if value else ""
@@ -55,7 +61,8 @@ def time_of_day(value: datetime | None, school: School | None = None) -> str:
     if not value:
         return ""
     hours = "H:mm" if school is not None and school.clock == 24 else "h:mm a"
-    return format_time(_here(value), hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
+    here = localtime(value) if is_aware(value) else value
+    return format_time(here, hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
 
 
 def _here(value: date) -> date:

@@ -1,6 +1,6 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -9,27 +9,38 @@ from django.db.models.functions import Coalesce
 
 from accounts.models import User
 from grade_bands.models import SchoolYear
-from routines.bank.paging import Order
+from routines.bank.paging import Order, Stream
 from routines.models import Routine, TimesTaught
-from routines.models.routine import RoutineQuerySet, tell_times_taught
+from routines.models.routine import RoutineQuerySet, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
 from routines.models.taught import TimesTaughtQuerySet
 
 
 def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
     """By when they came into the bank; with `created_at` also those that never did."""
-    return Order((f"-{since}", "-pk"), (routines,), lambda routine: _moment(routine, since))
+    return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since))
+
+
+def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
+    """Counts of these grades (keys) before all others; in each part the newest first."""
+    streams = (routines.filter(grade__in=own), routines.exclude(grade__in=own))
+
+    def place_of(routine: Routine) -> tuple[Any, ...] | None:
+        moment = _moment(routine, "shared_at")
+        return (0 if routine.grade_id in own else 1, *moment) if moment else None
+
+    told = tuple(stream.annotate(part=Value(part)) for part, stream in enumerate(streams))
+    return Order(("part", "-shared_at", "-pk"), told, place_of)
 
 
 def by_title(routines: RoutineQuerySet) -> Order:
-    return Order(("title", "-pk"), (routines,), lambda routine: (routine.title, routine.pk))
+    return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk))
 
 
 def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], since: str = "shared_at") -> Order:
     """Counts with all the words in the title before those with some of them elsewhere; in each part the newest first."""
-    titled = routines.titled_with(words)
-    others = routines.meeting(words).exclude(pk__in=Routine.objects.titled_with(words).order_by().values("pk"))
-    streams = (titled.annotate(part=Value(0)), others.annotate(part=Value(1)))
+    titled, others = routines.titled_with(words), routines.meeting(words).not_titled_with(words)
+    streams = (Stream(titled, at=0), Stream(others, at=1))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, since)
@@ -45,25 +56,20 @@ def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | 
     She is told the whole number, but where of those unknown to her just one class had it. So there are those of which
     she is told all, as the index has them; those of which she is told a part; and those of which she is told nothing.
     """
-    told = routines.model.objects.told_as_taught_to(user, year)
-    nothing = routines.exclude(told) if year else routines
-    streams = [nothing.annotate(told=Value(0))]
+    told = told_as_taught(user, year)
+    streams = [Stream(routines.exclude(told) if year else routines, at=0)]
     if year:
         all_told = routines.filter(years_taught__year=year, years_taught__lessons__gt=0)
         all_told = all_told.annotate(told=F("years_taught__lessons"))
         if user.is_coach:
-            streams.append(all_told)
+            streams.append(Stream(all_told))
         else:
             rows = TimesTaught.objects.in_year(year)
             classes = _of_each(rows.not_known_to(user), Count("class_group", distinct=True))
             known = rows.known_to(user)
-            streams.append(all_told.alias(unknown=classes).exclude(unknown=1))
-            streams.append(
-                routines.filter(pk__in=known.order_by().values("routine"))
-                .alias(unknown=classes)
-                .filter(unknown=1)
-                .annotate(told=_of_each(known, Sum("lessons")))
-            )
+            partly = routines.filter(pk__in=known.order_by().values("routine")).alias(unknown=classes)
+            streams.append(Stream(all_told.alias(unknown=classes).exclude(unknown=1)))
+            streams.append(Stream(partly.filter(unknown=1).annotate(told=_of_each(known, Sum("lessons")))))
 
     def place_of(routine: Routine) -> tuple[Any, ...]:
         tell_times_taught([routine], user, year)

@@ -4,8 +4,8 @@ An address says `after=7`: what comes after count 7 in this order, wherever that
 used to say, is still understood while it is near.
 """
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from itertools import chain
 from operator import itemgetter
 from typing import Any
@@ -24,6 +24,14 @@ COUNTED_UP_TO = 1000
 
 
 @dataclass(frozen=True, slots=True)
+class Stream:
+    """Some of the counts. `at`: where the first part of the order is one number for all of them, that number."""
+
+    routines: RoutineQuerySet
+    at: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Order:
     """In which order counts are listed.
 
@@ -33,7 +41,7 @@ class Order:
     """
 
     by: tuple[str, ...]
-    streams: tuple[RoutineQuerySet, ...]
+    streams: tuple[Stream, ...]
     place_of: Callable[[Routine], tuple[Any, ...] | None]
 
 
@@ -69,14 +77,12 @@ def read_page(order: Order, query: Mapping[str, str], *, reader: User, size: int
 
 
 def _first(order: Order, size: int, said: str = "") -> Page:
-    found = _rows(order, order.streams, size + 1)
+    found = _keys(order, size + 1)
     return Page(found[:size], None, {"after": found[size - 1]} if len(found) > size else None, said)
 
 
 def _beside(order: Order, place: tuple[Any, ...], size: int, *, back: bool) -> Page:
-    turned = Order(tuple(map(_turned, order.by)), order.streams, order.place_of) if back else order
-    beyond = _beyond(turned.by, place)
-    found = _rows(turned, [stream.filter(beyond) for stream in order.streams], size + 1)
+    found = _keys(replace(order, by=tuple(map(_turned, order.by))) if back else order, size + 1, beyond=place)
     shown, more = found[:size], len(found) > size
     if back:
         shown.reverse()
@@ -89,20 +95,32 @@ def _beside(order: Order, place: tuple[Any, ...], size: int, *, back: bool) -> P
 
 def _numbered(order: Order, number: int, size: int) -> Page:
     start = (number - 1) * size
-    found = _rows(order, order.streams, start + size + 1)[start:]
+    found = _keys(order, start + size + 1)[start:]
     shown = found[:size]
     return Page(shown, {"before": shown[0]} if shown else None, {"after": shown[-1]} if len(found) > size else None)
 
 
-def _rows(order: Order, streams: Sequence[RoutineQuerySet], at_most: int) -> list[int]:
+def _keys(order: Order, at_most: int, *, beyond: tuple[Any, ...] | None = None) -> list[int]:
     """The keys of the first so many, of all streams together."""
-    names = [name.removeprefix("-") for name in order.by]
-    found = [list(stream.order_by(*order.by).values_list(*names)[:at_most]) for stream in streams]
-    rows = list(chain.from_iterable(found))
-    if len(streams) > 1:  # one alone stays in the order that the database gives its texts
+    rows = list(chain.from_iterable(_rows(stream, order.by, at_most, beyond) for stream in order.streams))
+    if len(order.streams) > 1:  # one alone stays in the order that the database gives its texts
         for at, name in reversed(list(enumerate(order.by))):
             rows.sort(key=itemgetter(at), reverse=name.startswith("-"))
     return [row[-1] for row in rows[:at_most]]
+
+
+def _rows(stream: Stream, by: Sequence[str], at_most: int, beyond: tuple[Any, ...] | None) -> Iterable[tuple[Any, ...]]:
+    """What `by` comes to for the first so many of a stream. What is the same for all is nothing to order by."""
+    routines, fixed = stream.routines, () if stream.at is None else (stream.at,)
+    rest = by[len(fixed) :]
+    if beyond and stream.at not in (None, beyond[0]):
+        falls = by[0].startswith("-")
+        if (stream.at > beyond[0]) is falls:
+            return []
+    elif beyond:
+        routines = routines.filter(_beyond(rest, beyond[len(fixed) :]))
+    names = [name.removeprefix("-") for name in rest]
+    return [fixed + row for row in routines.order_by(*rest).values_list(*names)[:at_most]]
 
 
 def _beyond(by: Sequence[str], place: Sequence[Any]) -> Q:

@@ -35,9 +35,11 @@ def crossed(count: Count) -> Crossed | None:
         for place in ready.crossing(count.scaled(n - 1), count.scaled(n)).crossed:
             if place.size >= least and place.size > abs(count.step):
                 at.setdefault(place, []).append(n)
-    standing_out = (place for place, terms in at.items() if _stands_out(place, len(terms), count.terms - 1))
-    place = min(standing_out, key=lambda one: one.size, default=None)
-    return None if place is None else Crossed(place, tuple(at[place]))
+    standing_out = [place for place, terms in at.items() if _stands_out(place, len(terms), count.terms - 1)]
+    if not standing_out:
+        return None
+    smallest = min(standing_out, key=lambda one: one.size)
+    return Crossed(smallest, tuple(at[smallest]))
 
 
 def _stands_out(place: Place, crossings: int, jumps: int) -> bool:

@@ -21,6 +21,7 @@ from .slips.integers import BELOW_ZERO_FROM
 
 MOST_OF_A_SORT = 3
 LINES_ON = 2
+LANDMARK_LINES_ON = 3
 TIMES_THE_VIEW = 2
 # So many numbers of one sort are tried: where the first is a count, the next is not.
 TRIED = 4
@@ -121,14 +122,15 @@ def _is_first_said(grid: Grid, n: int) -> bool:
 def _coming(grid: Grid, level: int) -> Iterator[tuple[int, _Found]]:
     count, end, length = grid.count, grid.terms, grid.line_length
     farthest = TIMES_THE_VIEW * end
+    near = min(farthest, end + LANDMARK_LINES_ON * length)
     for multiple in landmark_multiples(count):
         if multiple == count.wrap:
             continue  # a whole hour, as every other
         if level <= YOUNGEST and count.kind == Kind.WHOLE and multiple not in COUNTED_BY_THE_YOUNGEST:
             continue
-        every, first = landmark_rhythm(count, multiple) or (farthest, farthest + 1)
+        every, first = landmark_rhythm(count, multiple) or (near, near + 1)
         n = first + every * max(0, (end - first) // every + 1)
-        if n <= farthest:
+        if n <= near:
             value = count.value(n)
             yield n, _Found(value, "landmark" if value else "zero", multiple)
             break

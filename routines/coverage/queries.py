@@ -77,8 +77,8 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
     days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
     taught: Counter[tuple[int, str]] = Counter()
     weekly: Counter[tuple[int, date]] = Counter()
-    weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
-    for grade, area, monday, lessons in weeks:
+    rows_of_weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+    for grade, area, monday, lessons in rows_of_weeks:
         taught[grade, area] += lessons
         weekly[grade, monday] += lessons
     mondays = weeks_between(first, last)

@@ -84,7 +84,7 @@ def erase_begin(request: SignedInRequest, key: UUID) -> HttpResponse:
     if look is None or not look.is_done:
         answer = answer_again(request)
         if answer is None:
-            messages.error(request, _("What was found is not kept any longer. Nothing was changed; look again."))
+            messages.error(request, _("What was found is not kept any longer. Nothing was changed; search again."))
             answer = redirect("erase_words")
         return answer
     if not Look.of(look).allowed_to(request.user):

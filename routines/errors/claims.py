@@ -36,6 +36,7 @@ SENTENCES = {
     "unknown-parameter": _("A claim about %(family)s has no %(parameter)s; it has %(choices)s."),
     "only-of-line-totals": _("Only line totals have a value for %(name)s; leave it out."),
     "place-on-a-clock": _("On a clock, name the hours or the minutes instead of a place."),
+    "place-of-a-fraction": _("Of a fraction, name the top, the bottom or the whole number instead of a place."),
     "digits-of-no-whole-numbers": _("Add up digits of whole numbers only; choose another claim."),
     "digit-sums-beyond-reach": _("These digit sums stay the same for longer than we look; choose a smaller step."),
     "how-many-on-a-clock": _("On a clock, ask which minutes come back instead of how many times there are."),

@@ -140,7 +140,7 @@ class _Appending:
     def _refuse_not_allowed(self, event: dict[str, Any], kinds: dict[str, str]) -> None:
         kind = event["kind"]
         if self.lesson.deleted_at is not None:
-            raise EventRefused("deleted", _("This lesson was deleted."))
+            raise EventRefused("deleted", _("This lesson was removed."))
         if kind not in KINDS and not self.sender.may_send(kind):
             raise EventRefused("not-allowed", of_another_version(kind))
         about = kinds.get(event["data"]["event"]) if kind in TAKES_BACK else None

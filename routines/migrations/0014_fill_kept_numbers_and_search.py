@@ -9,7 +9,7 @@ from datetime import timedelta
 from itertools import islice
 from typing import Any
 
-from django.db import migrations
+from django.db import connection, migrations
 from django.db.backends.base.schema import BaseDatabaseSchemaEditor
 from django.db.migrations.state import StateApps
 from django.db.models import Count
@@ -46,15 +46,18 @@ def fill_what_is_shown(apps: StateApps, part: list[Any]) -> None:
 
 
 def fill_words(apps: StateApps, part: list[Any]) -> None:
-    SearchWord = apps.get_model("routines", "SearchWord")
-    keep(
-        SearchWord,
-        (
-            SearchWord(routine_id=routine.pk, word=word, in_title=in_title)
-            for routine in part
-            for word, in_title in words_of(routine.title, routine.search_text).items()
-        ),
-    )
+    """Of rows there are some sixty for each count, so they are written without being made first."""
+    names = [connection.ops.quote_name(name) for name in ("routine_id", "word", "in_title")]
+    table = connection.ops.quote_name(apps.get_model("routines", "SearchWord")._meta.db_table)
+    with connection.cursor() as cursor:
+        cursor.executemany(
+            f"INSERT INTO {table} ({', '.join(names)}) VALUES (%s, %s, %s)",
+            [
+                (routine.pk, word, in_title)
+                for routine in part
+                for word, in_title in words_of(routine.title, routine.search_text).items()
+            ],
+        )
 
 
 def fill_times_taught(apps: StateApps, part: list[Any]) -> None:

@@ -38,6 +38,25 @@ def title_for(user: User, routine: str) -> tuple[Coalesce, Exists]:
     return Coalesce(Subquery(seen.values("title")), Value(NOT_IN_BANK)), Exists(seen)
 
 
+def told_as_taught(user: User, year: SchoolYear | None) -> Q:
+    """Which routines a user is told to have been taught this year; None: in any year.
+
+    Those with a lesson known to her; else those that two classes or more had, for then none of these is known to her.
+    """
+    taught = TimesTaught.objects.filter(routine=OuterRef("pk"), **({"year": year} if year else {})).order_by()
+    if user.is_coach:
+        return Q(Exists(taught))
+    several = taught.values("routine").annotate(classes=Count("class_group", distinct=True))
+    return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
+
+
+def _with_words(words: Sequence[Asked], *, in_title: bool = False) -> Q:
+    every = Q()
+    for word in words:
+        every &= Q(pk__in=SearchWord.objects.meeting(word, in_title=in_title).values("routine"))
+    return every
+
+
 # Each word looked for is a search of its own.
 MOST_WORDS_LOOKED_FOR = 12
 
@@ -103,34 +122,20 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def meeting(self, words: Sequence[Asked]) -> Self:
         """Routines with all of these words."""
-        found = self
-        for word in words:
-            found = found.filter(pk__in=SearchWord.objects.meeting(word).values("routine"))
-        return found
+        return self.filter(_with_words(words))
 
     def titled_with(self, words: Sequence[Asked]) -> Self:
         """Routines with all of these words in the title."""
-        found = self
-        for word in words:
-            found = found.filter(pk__in=SearchWord.objects.meeting(word, in_title=True).values("routine"))
-        return found
+        return self.filter(_with_words(words, in_title=True))
 
-    def told_as_taught_to(self, user: User, year: SchoolYear | None) -> Q:
-        """Where the user is told of any lesson of this year; None: of any year.
-
-        She is, where one is known to her; else where two classes or more had it, for then none of these is known to her.
-        """
-        taught = TimesTaught.objects.filter(routine=OuterRef("pk"), **({"year": year} if year else {})).order_by()
-        if user.is_coach:
-            return Q(Exists(taught))
-        several = taught.values("routine").annotate(classes=Count("class_group", distinct=True))
-        return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
+    def not_titled_with(self, words: Sequence[Asked]) -> Self:
+        return self.exclude(_with_words(words, in_title=True))
 
     def taught_when(self, when: str, user: User, year: SchoolYear | None) -> Self:
         """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""
         if when == "this-year" and year is None:
             return self.none()
-        told = self.told_as_taught_to(user, year if when == "this-year" else None)
+        told = told_as_taught(user, year if when == "this-year" else None)
         return self.exclude(told) if when == "not-yet" else self.filter(told)
 
     def for_cards(self) -> Self:

@@ -7,7 +7,7 @@ from itertools import pairwise
 from routines.counting import Grid
 from routines.words import SpokenPattern
 
-AT_MOST = 4  # cells, where a class is not asked for fewer
+AT_MOST = 3  # cells, where a class is not asked for fewer
 
 
 @dataclass(frozen=True, slots=True)

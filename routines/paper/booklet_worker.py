@@ -43,7 +43,7 @@ def serve(source: BinaryIO, target: BinaryIO) -> None:
     try:
         job = Job.objects.select_related("owner").filter(pk=order["job"]).first()
         if job is None:
-            raise Refused(gettext("This booklet was dropped."))
+            raise Refused(gettext("This booklet was removed."))
         written = write_booklet(
             job,
             Press(Path(settings.BASE_DIR) / "static" / "fonts"),

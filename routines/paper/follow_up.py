@@ -10,6 +10,7 @@ from django.utils.translation import gettext_lazy as _
 
 from routines.counting import Audience, Grid
 from routines.counting.audience import band_of
+from routines.counting.probes import goes_below_zero
 from routines.counting.written_units import in_both_units
 from routines.drawing import Entry
 from routines.models.shown_plan import ShownPlan
@@ -43,8 +44,8 @@ class Asking(NamedTuple):
 BY_BAND = (
     Asking(cells=2, coming=1, missing=0, head=150, question=78, also=26),
     Asking(cells=3, coming=1, missing=1, head=140, question=88, also=20),
-    Asking(cells=4, coming=1, missing=1, head=140, question=80, also=18),
-    Asking(cells=4, coming=1, missing=1, head=140, question=80, also=18),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
 )
 
 
@@ -90,10 +91,11 @@ def near_the_end(subject: Subject, asking: Asking) -> list[SpokenProbe]:
 
 
 def _a_line_on(subject: Subject) -> SpokenProbe | None:
-    """The value a whole line past the last, where it is not said sooner, as a time may be on a clock."""
+    """The value a whole line past the last, where it is not said sooner, as a time may be, and this class can say it."""
     grid, n = subject.grid, subject.grid.terms + subject.grid.line_length
     value, text = grid.count.value(n), grid.count.text(n)
-    if locate(grid, value, subject.shown.audience).n != n or (value < 0 and not grid.count.form.goes_below_zero):
+    unknown = value < 0 and not goes_below_zero(grid, subject.routine.grade.level)
+    if unknown or locate(grid, value, subject.shown.audience).n != n:
         return None
     return SpokenProbe(value, text, True, n, "lines", like=grid.terms, grid=grid, audience=subject.shown.audience)
 

@@ -5,6 +5,7 @@ from django.urls import path
 from routines.plans import views
 
 urlpatterns = [
+    path("plans/worth-teaching/", views.worth_teaching, name="worth_teaching"),
     path("plans/new/", views.new, name="plan_new"),
     path("plans/new/<uuid:key>/preview/", views.preview, name="plan_preview"),
     path("plans/new/<uuid:key>/", views.edit, name="plan_edit"),

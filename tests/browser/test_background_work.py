@@ -69,4 +69,4 @@ def test_a_booklet_no_longer_wanted_is_dropped(open_as, owner):
     page.goto("/booklet/?from=mine")
     page.get_by_role("button", name="Make the booklet").click()
     page.get_by_role("button", name="Stop and remove this booklet").click()
-    page.get_by_text("was dropped").wait_for()
+    page.get_by_text("was removed").wait_for()

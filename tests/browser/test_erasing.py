@@ -54,7 +54,7 @@ def faults_in(page: Page, width: int) -> list[str]:
 
 def look(page: Page, words: str = NAME) -> None:
     page.get_by_label("Words to remove").fill(words)
-    page.get_by_role("button", name="Look for them").click()
+    page.get_by_role("button", name="Search", exact=True).click()
 
 
 def everything(lesson) -> dict[str, str]:
@@ -128,10 +128,10 @@ def test_a_look_can_be_left_come_back_to_and_stopped(open_as, owner, lesson, ser
     page = open_as(owner)
     page.goto("/remove-words/")
     look(page)
-    expect(page.get_by_text("Looking …")).to_be_visible()
+    expect(page.get_by_text("Searching…")).to_be_visible()
     page.goto("/")
     page.goto("/remove-words/")
-    expect(page.get_by_text("Looking …")).to_be_visible()
+    expect(page.get_by_text("Searching…")).to_be_visible()
     expect(page.get_by_label("Words to remove")).to_have_value("")
     page.get_by_role("button", name="Stop searching").click()
     expect(page.get_by_text("Nothing was changed.")).to_be_visible()
@@ -179,14 +179,14 @@ def test_every_state_of_the_page_is_in_order_in_both_themes(
     seen("refused")
     page.get_by_label("In whose texts").select_option("In what anyone wrote")
     look(page)
-    expect(page.get_by_text("Looking …")).to_be_visible()
+    expect(page.get_by_text("Searching…")).to_be_visible()
     seen("looking")
     with monkeypatch.context() as failing:
         failing.setattr("routines.erasing.look_jobs.look_for", lambda *args, **asked: 1 // 0)
         serving()
-        expect(page.get_by_text("Looking stopped in the middle")).to_be_visible()
+        expect(page.get_by_text("The search stopped in the middle")).to_be_visible()
     seen("look failed")
-    page.get_by_role("button", name="Look again").click()
+    page.get_by_role("button", name="Search again").click()
     expect(page.get_by_role("heading", name="found in")).to_be_visible()
     seen("found")
     look(page, "Nowhereword")

@@ -305,7 +305,7 @@ def test_a_substitute_teaches_and_notes_but_ends_nothing(lectern, paired, lesson
     guest.notice("noticed garply")
     guest.does("ask")
     page.fill("#ask-value", "64")
-    guest.tap("Look", "[data-part=ask-sheet]")
+    guest.tap("Check", "[data-part=ask-sheet]")
     expect(page.locator("#appear-answer")).to_contain_text("64 is the 10th count")
     guest.part("ask-sheet").get_by_role("button", name="close").click()
     guest.all_sent()

@@ -150,7 +150,7 @@ def test_a_replay_is_stepped_by_key(open_as, owner, routine):
     page.locator('.cell-slip[data-cell="8"] .chip-said').first.click()
     page.get_by_role("button", name="Keep the lesson").click()
     expect(page.get_by_text("Kept.").first).to_be_visible()
-    page.get_by_role("link", name="Step through it").click()
+    page.get_by_role("link", name="Replay").click()
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "0")
     page.keyboard.press("ArrowRight")
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "1")

@@ -43,7 +43,7 @@ def test_a_count_goes_from_the_bank_to_the_coverage(open_as, owner, coach, tens)
 
     # Find it in the bank, by what its grid shows.
     page.goto("/bank/")
-    page.get_by_label("Look for").fill("tens")
+    page.get_by_label("Search").fill("tens")
     page.get_by_role("link", name="Tens come home", exact=True).click()
 
     # See exactly what it shows: lighting a pattern is kept in the address.

@@ -89,7 +89,7 @@ def test_the_most_stops_are_told_before_and_when_they_are_there(open_as, owner):
         expect(stops.locator(".stop-card")).to_have_count(number)
     expect(stops.get_by_text("40 stops are the most a plan holds. Take one out to add another.")).to_be_visible()
     expect(stops.get_by_role("button", name="Add a stop")).to_have_count(0)
-    stops.get_by_role("button", name="Take out").last.click()
+    stops.get_by_role("button", name="Remove").last.click()
     expect(stops.get_by_text("1 more can be added.")).to_be_visible()
     expect(stops.get_by_role("button", name="Add a stop")).to_be_focused()
 
@@ -106,7 +106,7 @@ def test_the_most_stops_are_told_before_and_when_they_are_there(open_as, owner):
     ],
 )
 def test_autosave_says_why_it_was_refused(open_as, owner, status, sentence):
-    routine = saved_plan(owner)
+    routine = saved_plan(owner, notes="Bring chalk")
     page = open_as(owner)
     page.goto(f"/routines/{routine.pk}/edit/")
     page.route("**/draft/", lambda route: route.fulfill(status=status) if status else route.abort())
@@ -117,7 +117,7 @@ def test_autosave_says_why_it_was_refused(open_as, owner, status, sentence):
 
 
 def test_autosave_tries_again_by_itself(open_as, owner):
-    routine = saved_plan(owner)
+    routine = saved_plan(owner, notes="Bring chalk")
     page = open_as(owner)
     page.goto(f"/routines/{routine.pk}/edit/")
     page.route("**/draft/", lambda route: route.abort())
@@ -130,7 +130,7 @@ def test_autosave_tries_again_by_itself(open_as, owner):
 
 
 def test_autosave_of_a_plan_too_long_says_so_and_leaves_it_on_the_page(open_as, owner):
-    routine = saved_plan(owner)
+    routine = saved_plan(owner, notes="Bring chalk")
     page = open_as(owner)
     page.goto(f"/routines/{routine.pk}/edit/")
     page.fill("#id_notes", "x" * (MOST_CHARACTERS + 1))
@@ -139,7 +139,7 @@ def test_autosave_of_a_plan_too_long_says_so_and_leaves_it_on_the_page(open_as, 
 
 
 def test_an_autosave_older_than_the_sign_in_leads_to_save(open_as, owner):
-    routine = saved_plan(owner)
+    routine = saved_plan(owner, notes="Bring chalk")
     page = open_as(owner)
     page.goto(f"/routines/{routine.pk}/edit/")
     page.context.clear_cookies(name="countfold_csrf")
@@ -153,7 +153,7 @@ def test_an_autosave_older_than_the_sign_in_leads_to_save(open_as, owner):
 
 
 def test_a_text_says_how_much_room_is_left_and_is_never_cut(open_as, owner):
-    routine = saved_plan(owner)
+    routine = saved_plan(owner, notes="Bring chalk")
     page = open_as(owner)
     page.goto(f"/routines/{routine.pk}/edit/")
     notes, said = page.locator("#id_notes"), page.locator("#id_notes + [data-limit-says]")

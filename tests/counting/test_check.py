@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from routines.counting import Claim, Count, CountError, Grid, check
+from routines.counting import Audience, Claim, Count, CountError, Grid, check
 from routines.counting.checking import judge
+from routines.words import check as spoken_check
 from tests.brute_force.judging import judge_blocks
 from tests.brute_force.lasting import terms_to_zero, two_turns
 from tests.counting.claims import a_claim
@@ -185,3 +186,56 @@ def _random_claim(random: Random, view: Grid) -> Claim:
     if random.random() < 0.3:
         blocks[-1][0] = random.randint(0, 1)
     return a_claim(family, **named, blocks=blocks)
+
+
+class TestWhereALineDoesNotKeepWhatItReads:
+    """A block claim without digits, of length 1 or of any, is answered with the first line and the two cells that differ."""
+
+    CLAIMS = (
+        {"family": "digit", "place": 0},
+        {"family": "digit-sum"},
+        {"family": "remainder", "modulus": "10"},
+    )
+
+    @pytest.mark.parametrize("claim", CLAIMS, ids=lambda claim: claim["family"])
+    @pytest.mark.parametrize(("along", "cells"), [("column", (1, 5)), ("row", (1, 2)), ("count", (1, 2))])
+    def test_the_two_cells_are_told(self, claim: dict[str, Any], along: str, cells: tuple[int, int]) -> None:
+        # 58 64 70 76 / 82 ...: ones digits 8 and 2 in column 1, 8 and 4 in row 1; digit sums 13 and 10, 13 and 10.
+        view = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), 4)
+        verdict = check(Claim.from_dict({**claim, "along": along, "length": 1}), view)
+        assert (verdict.true, verdict.counterexample) == (False, cells)
+
+    def test_a_part_is_told_too(self) -> None:
+        view = Grid(Count.parse(kind="length", start="1 ft 3 in", step="9 in", terms=12), 5)
+        verdict = check(Claim.from_dict({"family": "digit", "part": "inches", "along": "column", "length": 1}), view)
+        assert (verdict.true, verdict.counterexample) == (False, (1, 6))  # 1 ft 3 in, 5 ft
+
+    def test_it_is_said_with_its_places(self) -> None:
+        view = Grid(Count.parse(kind="whole", start="58", step="6", terms=20), 4)
+        claim = Claim.from_dict({"family": "digit", "place": 0, "along": "column", "length": 1})
+        said = spoken_check(claim, view, audience=Audience(3)).because
+        assert said == "No: in column 1 the ones digits of 58 and 82, in rows 1 and 2, are 8 and 2."
+        odd = Claim.from_dict({"family": "remainder", "modulus": "2", "along": "row", "length": 1})
+        sevens = Grid(Count.parse(kind="whole", start="7", step="7", terms=12), 4)
+        assert spoken_check(odd, sevens).because == "No: in row 1, 7 in column 1 is odd, and 14 in column 2 is even."
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "claim", "field"),
+    [
+        ("fraction", "1/3", "2/3", {"family": "digit", "place": 0}, "place"),
+        ("fraction", "1/3", "2/3", {"family": "digit-run", "place": 0}, "place"),
+        ("clock", "9:10", "10 min", {"family": "digit", "place": 0}, "place"),
+        ("whole", "58", "6", {"family": "digit", "part": "inches"}, "part"),
+        ("capacity", "150 mL", "150 mL", {"family": "digit", "part": "inches"}, "part"),
+        ("clock", "9:10", "10 min", {"family": "remainder", "modulus": "7"}, "modulus"),
+        ("fraction", "1/3", "2/3", {"family": "digit-sum"}, "family"),
+    ],
+)
+def test_what_a_kind_does_not_have_is_refused_by_its_name(
+    kind: str, start: str, step: str, claim: dict[str, Any], field: str
+) -> None:
+    view = Grid(Count.parse(kind=kind, start=start, step=step, terms=12), 4)
+    with pytest.raises(CountError) as refused:
+        check(Claim.from_dict(claim), view)
+    assert refused.value.field == field

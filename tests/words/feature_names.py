@@ -42,7 +42,7 @@ PARTS = {
 }
 SMALL_COINS = "cents|pence|small coins|centavos|céntimos|peniques|monedas pequeñas"
 COINS = f"dollars|pesos|euros|pounds|dólares|libras|{SMALL_COINS}"
-LAST_OR_FIRST = {"last": 0, "último": 0, "últimos": 0, "first": 1, "primer": 1, "primeros": 1}
+LAST_OR_FIRST = {"last": 0, "última": 0, "últimas": 0, "first": 1, "primera": 1, "primeras": 1}
 MAIN, SMALL = 0, 1
 """Parts of an amount of money, by their place among its parts: currencies name them differently."""
 
@@ -53,7 +53,7 @@ def feature_named(words: str, notation: Notation, *, known_coins: bool = False) 
     ("place", 1), ("part", "inches"), ("coin", 0 or 1), ("remainder", modulus or None), ("digit-sum", None)."""
     written = re.sub(r"^(?:the|los|las|el|la) ", "", words.strip(), flags=re.IGNORECASE)
     words = written.lower()
-    if re.fullmatch("digit sums?|sumas? de los dígitos", words):
+    if re.fullmatch("digit sums?|sumas? de las cifras", words):
         return "digit-sum", None
     if re.fullmatch("leftovers?|restos?", words):
         return "remainder", None
@@ -79,10 +79,10 @@ def multiple_of_name(name: str, notation: Notation) -> Fraction:
 def place_named(words: str, notation: Notation, *, known_coins: bool) -> int | None:
     """The place of the base unit: 0 the ones, in money the smallest coins."""
     small = re.fullmatch(rf"(last|first) (?:{SMALL_COINS}) digits?", words)
-    small = small or re.fullmatch(rf"(último|últimos|primer|primeros) dígitos?(?: de los (?:{SMALL_COINS}))?", words)
+    small = small or re.fullmatch(rf"(última|últimas|primera|primeras) cifras?(?: de los (?:{SMALL_COINS}))?", words)
     if small:
         return LAST_OR_FIRST[small[1]]
-    digit = re.fullmatch(r"(.+) digits?", words) or re.fullmatch(r"dígitos? de (?:los|las|el|la) (.+)", words)
+    digit = re.fullmatch(r"(.+) digits?", words) or re.fullmatch(r"cifras? de (?:los|las|el|la) (.+)", words)
     if digit is None:
         return None
     shift = notation.digits if notation.kind == "money" and not notation.in_small_coins else 0

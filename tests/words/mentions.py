@@ -15,10 +15,10 @@ NAMED = "|".join(
         f"(?:last|first) (?:{SMALL_COINS}) digits?",
         rf"{PLACES}(?: of [^\W\d]+)? digits?",
         rf"(?:{COINS}) digits?",
-        rf"(?:{'|'.join(sorted(LAST_OR_FIRST, reverse=True))}) dígitos?(?: de los (?:{SMALL_COINS}))?",
-        rf"dígitos? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
-        rf"dígitos? de (?:los|las) (?:{COINS})",
-        "digit sums?|sumas? de los dígitos",
+        rf"(?:{'|'.join(sorted(LAST_OR_FIRST, reverse=True))}) cifras?(?: de los (?:{SMALL_COINS}))?",
+        rf"cifras? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
+        rf"cifras? de (?:los|las) (?:{COINS})",
+        "digit sums?|sumas? de las cifras",
         "leftovers?|restos?(?! al)",
         "|".join(sorted((name for names in PARTS.values() for name in names.split("|")), key=len, reverse=True)),
     ]
@@ -37,11 +37,16 @@ DIAGONALS = {
     "left": "to the left|one left|and left|a la izquierda|hacia la izquierda",
 }
 A_CELL = r"(?:row|fila) \d+,? (?:and )?(?:y la )?(?:column|columna) \d+"
+# Where two cells of one line stand in it: read by their rules.
+PLACES_IN_A_LINE = (
+    r", (?:in|en las) (?:rows|columns|filas|columnas) \d+ (?:and|y) \d+,"
+    r"|(?:in|en la) (?:row|column|fila|columna) \d+ (?=is |es )"
+)
 
 
 def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> Iterator[str]:
     """Names in a text that are not those of the claim."""
-    text = re.sub(A_CELL, "~", text, flags=re.IGNORECASE)
+    text = re.sub(f"{A_CELL}|{PLACES_IN_A_LINE}", "~", text, flags=re.IGNORECASE)
     named = re.sub(f"{notation.value}|{notation.difference}", "~", text)
     if claim.family in READ_OFF:
         yield from (

@@ -14,7 +14,7 @@ from tests.words.number_checks import (
 from tests.words.rule_pieces import AFTER, LINE_EN, LINE_ES, MORE
 from tests.words.sentence_checker import Rule
 from tests.words.sum_checks import opposite, table_term
-from tests.words.verdict_checks import line_up_to, reads_there
+from tests.words.verdict_checks import line_up_to, reads_there, two_of_a_line
 
 RULES: tuple[Rule, ...] = (
     # names that hold a number
@@ -118,6 +118,27 @@ RULES: tuple[Rule, ...] = (
             "el <n:O> número es <v:V>, y (?:los|las) <f:W> van así: <s:S>",
         ),
         line_up_to,
+    ),
+    Rule(
+        (f"in {LINE_EN} the <f:W> of <a:V> and <v:V>, in (?:rows|columns) <r:N> and <t:N>, are <s:S>",),
+        (f"en la {LINE_ES}, (?:los|las) <f:W> de <a:V> y <v:V>, en las (?:filas|columnas) <r:N> y <t:N>, son <s:S>",),
+        two_of_a_line,
+    ),
+    Rule(
+        (
+            f"in {LINE_EN}, <a:V> in (?:row|column) <r:N> is (?P<p_W>even|odd), and <v:V> in (?:row|column) <t:N> "
+            "is (?P<q_W>even|odd)",
+        ),
+        (
+            f"en la {LINE_ES}, <a:V> en la (?:fila|columna) <r:N> es (?P<p_W>par|impar), y <v:V> en la (?:fila|columna) "
+            "<t:N> es (?P<q_W>par|impar)",
+        ),
+        lambda c, h: (
+            two_of_a_line(c, h)
+            and h["p"] != h["q"]
+            and parity_of(c, {"a": h["a"], "p": h["p"]})
+            and parity_of(c, {"a": h["v"], "p": h["q"]})
+        ),
     ),
     Rule(
         ("the <n:O> count is <v:V>, and the <f:W> (?:is|are) <x:S>",),

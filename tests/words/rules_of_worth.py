@@ -3,6 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
+from routines.counting.kinds.measure import Measure
 from tests.brute_force.locating import first_meeting, first_meeting_on_clock, place_by_writing
 from tests.words.number_checks import is_round
 from tests.words.sentence_checker import Context, Rule
@@ -21,9 +22,16 @@ def crosses(c: Context, h: dict[str, Any]) -> bool:
         "over": before < mark < here,
         "below": here < mark <= before,
     }
-    return (
-        (n > c.grid.terms) == ("later" in h) and (mark == 0 or is_round(c, h["a"])) and so[WAYS[str(h["way"]).lower()]]
-    )
+    return (n > c.grid.terms) == ("later" in h) and is_worth_a_stop(c, h["a"]) and so[WAYS[str(h["way"]).lower()]]
+
+
+def is_worth_a_stop(c: Context, mark: Fraction) -> bool:
+    """Zero, a round number, a whole where parts are counted, a hundredth in thousandths, a ten of the unit that is written."""
+    form = c.grid.count.form
+    unit = form.small.size if isinstance(form, Measure) else Fraction(1)
+    whole = c.grid.count.scale > 1 and mark.denominator == 1
+    whole = whole or (c.grid.count.kind == "decimal" and c.grid.count.scale > 100 and (100 * mark).denominator == 1)
+    return mark == 0 or whole or is_round(c, mark) or mark / unit % 10 == 0
 
 
 WAYS = {

@@ -109,7 +109,7 @@ def test_a_claim_that_leaves_everything_open_still_has_words(family: str, langua
         (
             a_claim("digit", place=0, along="column", length=1),
             {"Ones digits stay in their column", "Each column keeps its ones digit"},
-            {"Los dígitos de las unidades se quedan en su columna", "Cada columna conserva el dígito de las unidades"},
+            {"Las cifras de las unidades se quedan en su columna", "Cada columna conserva la cifra de las unidades"},
         ),
         (
             a_claim("digit", place=0, along="column", length=1, lines=[4, 5]),
@@ -118,8 +118,8 @@ def test_a_claim_that_leaves_everything_open_still_has_words(family: str, langua
                 "Each column keeps its ones digit (columns 4 and 5)",
             },
             {
-                "Los dígitos de las unidades se quedan en su columna (columnas 4 y 5)",
-                "Cada columna conserva el dígito de las unidades (columnas 4 y 5)",
+                "Las cifras de las unidades se quedan en su columna (columnas 4 y 5)",
+                "Cada columna conserva la cifra de las unidades (columnas 4 y 5)",
             },
         ),
     ],

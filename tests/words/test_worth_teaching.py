@@ -34,7 +34,7 @@ def wrong_in(worth: SpokenWorth, language: str) -> list[str]:
     return found
 
 
-@settings(max_examples=max(settings.default.max_examples // 8, 8), deadline=None)
+@settings(max_examples=max(settings().max_examples // 8, 8), deadline=None)
 @given(st.sampled_from(WISHES), st.sampled_from(STYLES), st.sampled_from(["en", "es"]))
 def test_every_line_says_only_what_is_so(wanted: Wanted, style: Style, language: str) -> None:
     placed = Wanted(wanted.level, wanted.features, wanted.area, style, "metric" if style.clock == 24 else "customary")

@@ -20,6 +20,16 @@ def line_up_to(c: Context, h: dict[str, Any]) -> bool:
     return term_is(c, h) and _ends_of(c, h, line)
 
 
+def two_of_a_line(c: Context, h: dict[str, Any]) -> bool:
+    """Two counts of one line, each at the place said, that read as said, and not the same."""
+    across = 1 if along_of(h) == "row" else 0
+    line = c.readings.line(along_of(h), h["i"])
+    at = [next((n for n in line if c.place(n)[across] == h[name]), 0) for name in "rt"]
+    if not all(at) or not all(c.same(c.value(n), h[name]) for n, name in zip(at, "av", strict=True)):
+        return False
+    return "s" not in h or (len(h["s"]) == 2 and h["s"][0] != h["s"][1] and shown(c, at, h["s"]))
+
+
 def reads_there(c: Context, h: dict[str, Any]) -> bool:
     return term_is(c, h) and shown(c, [h["n"]], h["x"])
 

@@ -1,7 +1,7 @@
 """The bank's filters: the query string is the state, so Back, reload and a bookmark restore it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from django.http import QueryDict
@@ -13,7 +13,7 @@ from accounts.models import User
 from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
-from routines.bank.orders import best_found_first, by_title, most_taught_first, newest_first
+from routines.bank.orders import best_found_first, by_title, most_taught_first, newest_first, own_grades_first
 from routines.bank.paging import Order
 from routines.counting import Kind
 from routines.models import Routine
@@ -44,7 +44,12 @@ KINDS = {
     Kind.CLOCK: _("clock"),
     Kind.ELAPSED: _("elapsed"),
 }
-SORTS = {"newest": _("Newest first"), "taught": _("Most taught this year first"), "title": _("By title")}
+SORTS = {
+    "own": _("My grades first"),
+    "newest": _("Newest first"),
+    "taught": _("Most taught this year first"),
+    "title": _("By title"),
+}
 LONGEST_LOOKED_FOR = 100
 
 
@@ -75,9 +80,12 @@ class BankFilter:
     standard: str = ""
     sort: str = "newest"
     left_out: str = ""
+    own_grades: tuple[int, ...] = ()  # keys
 
     @classmethod
-    def read(cls, query: QueryDict, grades: list[Grade]) -> Self:
+    def read(cls, query: QueryDict, grades: list[Grade], own_grades: tuple[int, ...] = ()) -> Self:
+        """own_grades: the keys of those of the reader; their counts come first where neither grade nor order was chosen."""
+
         def chosen(name: str, offered: Iterable[str]) -> tuple[str, ...]:
             return tuple(value for value in offered if value in query.getlist(name))
 
@@ -96,7 +104,8 @@ class BankFilter:
             whose=next(iter(chosen("whose", WHOSE)), ""),
             owner=typed_id(query.get("owner", "")) or None,
             standard=query.get("standard", "").strip()[:60],
-            sort=next(iter(chosen("sort", SORTS)), "newest"),
+            sort=next(iter(chosen("sort", sorts_for(own_grades))), "own" if own_grades else "newest"),
+            own_grades=own_grades,
         )
 
     def how_many_on(self) -> int:
@@ -139,8 +148,10 @@ class BankFilter:
     def order(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
         """The routines asked for, in the order asked for: where words were looked for, the best found first."""
         chosen = self.chosen(routines, user, year)
-        if self.sort == "newest" and self.words:
+        if self.sort in ("own", "newest") and self.words:
             return best_found_first(chosen, self.words)
+        if self.own_come_first:
+            return own_grades_first(chosen, self.own_grades)
         found = chosen.meeting(self.words)
         if self.sort == "taught":
             return most_taught_first(found, user, year)
@@ -149,6 +160,15 @@ class BankFilter:
     @property
     def words(self) -> list[Asked]:
         return words_looked_for(self.text)
+
+    @property
+    def own_come_first(self) -> bool:
+        """Whether the reader's grades stand before others: not where she chose grades, or looks for words."""
+        return self.sort == "own" and bool(self.own_grades) and not self.grades and not self.words
+
+    @property
+    def without_grades(self) -> Self:
+        return replace(self, grades=())
 
     def query(self, **changes: str | int) -> str:
         """The query string of this filter with some parts changed; empty parts are left out."""
@@ -165,7 +185,7 @@ class BankFilter:
             "whose": self.whose,
             "owner": self.owner or "",
             "standard": self.standard,
-            "sort": self.sort if self.sort != "newest" else "",
+            "sort": self.sort if self.sort != ("own" if self.own_grades else "newest") else "",
             **changes,
         }
         return urlencode({name: value for name, value in parts.items() if value}, doseq=True)
@@ -196,7 +216,12 @@ class BankFilter:
         return [Choice(value, label, value == self.whose) for value, label in WHOSE.items()]
 
     def sort_choices(self) -> list[Choice]:
-        return [Choice(value, label, value == self.sort) for value, label in SORTS.items()]
+        return [Choice(value, label, value == self.sort) for value, label in sorts_for(self.own_grades).items()]
+
+
+def sorts_for(own_grades: tuple[int, ...]) -> dict[str, Translated]:
+    """The orders to choose from: grades of one's own come first only for who has some."""
+    return {name: words for name, words in SORTS.items() if name != "own" or own_grades}
 
 
 def words_looked_for(asked: str) -> list[Asked]:

@@ -15,29 +15,34 @@ from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear
-from routines.bank.cards import cards_of
+from routines.bank.cards import Card, UnreadableCard, cards_of
 from routines.bank.forms.filters import BankFilter
 from routines.bank.paging import HowMany, read_page, read_rows
 from routines.models import Routine
 from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 24
+AnyCard = Card | UnreadableCard
 
 
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def bank(request: SignedInRequest) -> HttpResponse:
     grades = list(Grade.objects.order_by("order"))
-    wanted = BankFilter.read(request.GET, grades)
     year = SchoolYear.objects.on(timezone.localdate())
+    prefetch_related_objects([request.user], "class_groups")
+    own = own_grades(request.user, grades, year)
+    wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
     in_bank = Routine.objects.in_bank()
+    prefetch_related_objects([request.user], "class_groups")
     order = wanted.order(in_bank, request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
     total = HowMany.of(in_bank)
     found = HowMany.of(wanted.apply(in_bank, request.user, year)) if wanted.how_many_on() else total
-    prefetch_related_objects([request.user], "class_groups")
     tell_times_taught(shown, request.user, year)
+    cards = cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all()))
+    elsewhere = wanted.without_grades
     context = {
         "section": "bank",
         "wanted": wanted,
@@ -50,7 +55,11 @@ def bank(request: SignedInRequest) -> HttpResponse:
             (_("Kind of number"), "kind", wanted.kind_choices()),
         ],
         "page": page,
-        "cards": cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all())),
+        "cards": cards,
+        "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
+        "all_query": wanted.query(sort="newest"),
+        "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.apply(in_bank, request.user, year)),
+        "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),
         "owners": _owners(),
@@ -59,6 +68,22 @@ def bank(request: SignedInRequest) -> HttpResponse:
     }
     template = "bank/_cards.html" if wants_fragment(request) else "bank/bank.html"
     return render(request, template, context)
+
+
+def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:
+    """The grades in which the reader has a class this year."""
+    taught = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+    return [grade for grade in grades if grade.pk in taught]
+
+
+def by_nearness(cards: Sequence[AnyCard], own: list[Grade]) -> list[tuple[str, list[AnyCard]]]:
+    """The cards of one's own grades and those of others, each with its heading."""
+    keys = {grade.pk for grade in own}
+    mine = [card for card in cards if card.routine.grade_id in keys]
+    others = [card for card in cards if card.routine.grade_id not in keys]
+    words = ngettext("For your grade %(grades)s", "For your grades %(grades)s", len(own))
+    words %= {"grades": ", ".join(grade.name for grade in own)}
+    return [group for group in ((words, mine), (_("For other grades"), others)) if group[1]]
 
 
 def _owners() -> QuerySet[User]:

@@ -36,7 +36,7 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
         (_("Out of the bank"), _("Their lessons and copies stay."), Routine.Status.RETIRED),
     ]
     drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
-    unfinished = [] if looked_for or page.earlier else drafts[:SHOWN_AT_MOST]
+    unfinished = [] if looked_for or page.earlier else list(drafts[:SHOWN_AT_MOST])
     context = {
         "section": "plans",
         "unfinished": [unfinished_row(draft) for draft in unfinished],

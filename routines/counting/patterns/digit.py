@@ -14,6 +14,7 @@ from typing import NamedTuple
 from ..claims import DigitClaim, PlaceClaim, stated
 from ..errors import CountError
 from ..grid import ALONG, Grid
+from ..kinds.names import Kind
 from ..results import Pattern, Verdict
 from . import blocks
 from .readings import PlaceDigit, Reading, is_written, part_reading, places
@@ -36,11 +37,16 @@ def readings(grid: Grid) -> Iterator[tuple[Named, Reading]]:
 
 
 def reading_of(named: Named | PlaceClaim, grid: Grid) -> Reading:
-    """The reading that is named. Raises: CountError on `place` for clocks, on `part` for a part that is not there."""
+    """The reading that is named.
+
+    Raises: CountError on `place` for clocks and fractions, which have none; on `part` for a part that is not there.
+    """
     if named.part is not None:
         return part_reading(grid.count, named.part, grid.terms)
     if grid.count.wrap is not None:
         raise CountError("place", "place-on-a-clock")
+    if grid.count.kind == Kind.FRACTION:
+        raise CountError("place", "place-of-a-fraction")
     return PlaceDigit(grid.count, stated(named.place))
 
 

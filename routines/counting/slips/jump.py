@@ -9,7 +9,7 @@ from ..count import Count
 from ..grid import Grid
 from ..kinds.clock import DAY
 from ..locate.clock import since_midnight
-from .places import Crossing, Places, PlacesOfACount, is_plain, light, places_of_a_count
+from .places import Crossing, Places, PlacesOfACount, is_plain, places_of_a_count
 
 FIRST_TWO = 3
 
@@ -33,12 +33,12 @@ class Jump:
     @cached_property
     def a(self) -> Fraction:
         """The count before."""
-        return light(self.count.value(self.n - 1))
+        return _light_at(self.count, self.n - 1)
 
     @cached_property
     def b(self) -> Fraction:
         """The count that is due."""
-        return light(self.count.value(self.n))
+        return _light_at(self.count, self.n)
 
     @cached_property
     def minutes(self) -> tuple[Fraction, Fraction]:
@@ -48,13 +48,13 @@ class Jump:
         """
         return since_midnight(self.count, self.a), since_midnight(self.count, self.b)
 
-    @cached_property
+    @property
     def s(self) -> Fraction:
-        return light(self.count.step)
+        return (self.known or self._ready).by
 
-    @cached_property
+    @property
     def start(self) -> Fraction:
-        return light(self.count.start)
+        return (self.known or self._ready).start
 
     @cached_property
     def said(self) -> str:
@@ -99,3 +99,9 @@ class Jump:
     def words(self, value: int, language: str) -> str:
         """A whole number in words, whatever the saying style."""
         return self.count.words_of(Fraction(value), language)
+
+
+def _light_at(count: Count, n: int) -> Fraction:
+    """The n-th value, a whole one as an int, without reducing a fraction for it."""
+    whole, rest = divmod(count.scaled(n), count.scale)
+    return count.value(n) if rest else cast("Fraction", whole)

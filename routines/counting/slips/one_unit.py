@@ -46,12 +46,14 @@ def _in_the_larger(jump: Jump, language: str) -> str:
 def _hundred_kept(jump: Jump) -> Fraction:
     """How far off the count is when the digit of the hundreds is left as it was; 0 where no hundred is crossed."""
     unit = _small(jump)
+    if unit.symbol not in _HUNDREDS or abs(jump.s) >= 100 * unit.size:
+        return Fraction(0)
     a, b, s, start = (light(value / unit.size) for value in (jump.a, jump.b, jump.s, jump.start))
     units = written_units(jump.count)
     large = units.large.size / unit.size if units and units.large else None
     crosses = a // 100 != b // 100 and min(a, b) >= 0 and (large is None or a // large == b // large)
     known_by_heart = s in (25, 50) and start % 25 == 0
-    if unit.symbol not in _HUNDREDS or not crosses or abs(s) >= 100 or min(a, b) < (100 if s > 0 else 0):
+    if not crosses or min(a, b) < (100 if s > 0 else 0):
         return Fraction(0)
     return Fraction(0) if known_by_heart else (-100 if s > 0 else 100) * unit.size
 

@@ -38,6 +38,7 @@ class Places(NamedTuple):
     above: tuple[Place, ...]
 
 
+@lru_cache(maxsize=256)
 def places_of(count: Count) -> Places:
     """The places of a count, smaller first.
 
@@ -125,7 +126,7 @@ NOTHING = Crossing()
 class PlacesOfACount(NamedTuple):
     """The places of a count, and the same as whole numbers, with which to look at many of its jumps.
 
-    times: what a scaled value of the count is multiplied by. fewest: smaller places are sung.
+    times: what a scaled value of the count is multiplied by. fewest: smaller places are sung. start, by: the count's own.
     """
 
     places: Places
@@ -133,6 +134,8 @@ class PlacesOfACount(NamedTuple):
     step: int
     sizes: tuple[tuple[int, Place], ...]
     fewest: int
+    start: Fraction
+    by: Fraction
 
     def crossing(self, before: int, due: int) -> Crossing:
         """What a jump between two scaled values crosses; nothing where it passes zero, or is of a song inside its ten."""
@@ -170,8 +173,9 @@ def places_of_a_count(count: Count) -> PlacesOfACount:
     fewest = Fraction(0)
     if is_sung(count):
         fewest = places.one * (1000 if step / places.one in SONG_OF_A_HUNDRED else 100)
+    ends = light(count.start), light(count.step)
     light_places = Places(light(places.least), light(places.one), places.above)
-    return PlacesOfACount(light_places, fine // count.scale, int(step * fine), sizes, int(fewest * fine))
+    return PlacesOfACount(light_places, fine // count.scale, int(step * fine), sizes, int(fewest * fine), *ends)
 
 
 @lru_cache(maxsize=256)

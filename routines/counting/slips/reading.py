@@ -25,15 +25,27 @@ _CENT_SIGNS = ("¢", "c")
 _WHOLE_OVER_PARTS = re.compile(r"([-+]?)(\d{1,9})/(\d{1,4})$")
 _MIXED = re.compile(r"(?:(\d+) )?(\d+) ?/ ?(\d+)$")
 
+_HYPHEN_IN_A_WORD = re.compile(r"(?<=[^\W\d])-(?=[^\W\d])")
+_MINUS_IN_WORDS = re.compile(r"^minus (?=[a-z])")
+_SPACE_BUT_BETWEEN_NUMBERS = re.compile(r"(?<!\d) | (?!\d)")
+
+
+@lru_cache(maxsize=16)
+def _thousands(mark: str) -> re.Pattern[str]:
+    """A thousands mark where it stands as one."""
+    return re.compile(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?![\d/]))")
+
 
 def plain(count: Count, text: str) -> str:
     """A text without what does not matter in reading.
 
     Capitals, thousands marks, hyphens inside words, a mark of exclamation, spaces but those between numbers.
     """
+    if len(text) <= LONGEST and text.isascii() and text.isdigit():
+        return text  # nothing to fold in 404
     folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split()).rstrip("!?¡¿")
-    folded = re.sub(r"^minus (?=[a-z])", "negative ", re.sub(r"(?<=[^\W\d])-(?=[^\W\d])", "", folded))
-    folded = re.sub(r"(?<!\d) | (?!\d)", "", folded)
+    folded = _MINUS_IN_WORDS.sub("negative ", _HYPHEN_IN_A_WORD.sub("", folded))
+    folded = _SPACE_BUT_BETWEEN_NUMBERS.sub("", folded)
     if count.kind == Kind.CLOCK:
         return folded.replace(".", "")
     if count.kind == Kind.MONEY:
@@ -41,7 +53,7 @@ def plain(count: Count, text: str) -> str:
             f"0{folded}" if folded[:1] == count.style.decimal_mark else folded, count.style.currency
         )
     mark = count.style.thousands
-    return re.sub(rf"(?<=\d){re.escape(mark)}(?=\d{{3}}(?![\d/]))", "", folded) if mark else folded
+    return _thousands(mark).sub("", folded) if mark and mark in folded else folded
 
 
 def value_of(count: Count, text: str) -> Fraction | None:

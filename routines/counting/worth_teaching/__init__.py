@@ -45,13 +45,13 @@ PLAIN_STYLE = Style()
 TWO_COUNTS, NOT_YET, LITTLE_ROOM = "two-counts", "not-yet", "little-room"
 
 _KINDS_NAMED: dict[str, tuple[str, ...]] = {
-    "integer": (),
     "duration": ("elapsed",),
     "time": ("clock", "elapsed"),
 }
 _FEATURES_OF_AREA = {"integers": ("fit=direct; kind=integer; cross=0",)}
 _KINDS_OF_AREA = {
     "whole": ("whole",),
+    "integers": ("integer",),
     "decimals": ("decimal",),
     "fractions": ("fraction",),
     "measurement": ("length", "mass", "capacity"),
@@ -62,9 +62,10 @@ _KINDS_OF_AREA = {
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """What counts are to be for: the features of standards of which they must serve one; without any an area by its name.
+    """What counts are to be for: the features of standards of which they must serve one, or an area, or both.
 
-    level: 0 (K) to 8. style: the marks, currency and clock of the place. system: the units that come first.
+    level: 0 (K) to 8. area: its own kinds of number alone, as `grade_bands` names it; ratios take two counts.
+    style: the marks, currency and clock of the place. system: the units that come first.
     Raises: CountError on `count_features` for features that cannot be read, once they are looked at.
     """
 
@@ -122,27 +123,29 @@ def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
 
 
 def _ways(wanted: Wanted, grounds: Sequence[Features | None]) -> list[Way]:
-    """The friendliest steps first, up and down; standards and sorts of numbers take turns."""
+    """The friendliest steps first, up and down; standards and sorts of numbers take turns, each with a step further on."""
     by_sort = [
         [way for step in _steps(sort, ground) if (way := Way(sort, step, ground)).may_serve(wanted.style)]
         for ground in grounds
         for sort in _sorts(wanted, ground)
     ]
-    turns = (way for turn in zip_longest(*by_sort) for way in turn if way is not None)
+    shifted = [ways[2 * at % len(ways) :] + ways[: 2 * at % len(ways)] for at, ways in enumerate(filter(None, by_sort))]
+    turns = (way for turn in zip_longest(*shifted) for way in turn if way is not None)
     return list(islice(turns, MOST_WAYS))
 
 
 def _sorts(wanted: Wanted, ground: Features | None) -> Iterator[Sort]:
     """The numbers that a standard, or an area, speaks of, as far as the level counts with them."""
+    of_area = _KINDS_OF_AREA.get(wanted.area, ())
     if ground is None:
-        named = _KINDS_OF_AREA[wanted.area]
+        named = of_area
     else:
         kinds = (name.strip() for one in ground.with_key("kind") for name in one.value.split("|"))
         named = tuple(kinds) or (Kind.WHOLE.value,)
-    for name in named:
-        if name == "integer":
+    for kind in (kind for name in named for kind in _KINDS_NAMED.get(name, (name,)) if not of_area or kind in of_area):
+        if kind == "integer":
             yield from below_zero(wanted.level)
-        for kind in _KINDS_NAMED.get(name, (name,)):
+        else:
             yield from sorts_of(Kind(kind), wanted.level, wanted.style, wanted.system)
 
 
@@ -193,8 +196,8 @@ def likeness(one: WorthTeaching, other: WorthTeaching) -> int:
     a, b = one.grid, other.grid
     return (
         4 * (a.count.step == b.count.step)
-        + 5 * (abs(a.count.step) == abs(b.count.step))
-        + 2 * (a.count.start == b.count.start)
+        + 6 * (abs(a.count.step) == abs(b.count.step))
+        + 3 * (a.count.start == b.count.start)
         + (a.line_length == b.line_length)
         + (a.fill == b.fill)
         + (a.count.kind == b.count.kind)

@@ -23,7 +23,7 @@ from ..ended import ended_runs
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
 from ..patterns import find_patterns
-from ..patterns.friendly import never_hidden
+from ..patterns.friendly import AS_MET, never_hidden
 from ..patterns.ranking import COUNTED_BY_THE_YOUNGEST, YOUNG, YOUNGEST, barred_places
 from ..probes import Probe, probes
 from ..results import Pattern
@@ -37,6 +37,8 @@ NEAR_MISSES = {"ends alike": 6, "alike": 6, "every multiple": 5, "multiple": 5, 
 A_NUMBER_THAT_COMES = 2
 WAYS_TO_SEE_IT = 3
 EASILY_LISTED = 6
+# Tens, hundreds and thousands, and what is counted by before the tables are learned.
+FRIENDLIEST = AS_MET[:8]
 LINES_OF_THE_YOUNGEST = (5, 10)
 SELDOM, OFTEN = 2, 4
 # What is foreseen past the end of the view is so near: within half the counts again (EXACT 29).
@@ -80,17 +82,24 @@ def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
     ask = _to_ask(grid, sort)
     found = [one for one in find_patterns(grid, audience=Audience(level)) if not barred_places(one.claim, grid, level)]
     kept = [
-        (points, one) for one in found if one.holds == "always" and (points := _kept_points(one.claim, grid, level))
+        (points - 3 * _shows_nothing(one, grid), one)
+        for one in found
+        if one.holds == "always" and (points := _kept_points(one.claim, grid, level))
     ]
     if ask is None or not kept:
         return ()
     crossing, passing = crossing_of(grid, sort), _passing(grid, found, level)
     others = _crossing_points(crossing, grid) + _asking_points(ask, grid) - _unusual(grid, sort)
     others += 2 * (level <= YOUNGEST and grid.line_length in LINES_OF_THE_YOUNGEST)
-    others += 3 * (grid.terms % grid.line_length == 0)
+    others += 5 * (grid.terms % grid.line_length == 0)
     pattern, upto, more = passing or (None, grid.terms, 0)
     best = sorted(kept, key=itemgetter(0), reverse=True)[:WAYS_TO_SEE_IT]
     return tuple(Goodness(lasting, pattern, upto, crossing, ask, points + more + others) for points, lasting in best)
+
+
+def _shows_nothing(pattern: Pattern, grid: Grid) -> bool:
+    """Whether there is no place in the grid to point at: it is so of every count alike."""
+    return len(pattern.groups) == 1 and len(pattern.cells) == grid.terms
 
 
 def _unusual(grid: Grid, sort: Sort) -> int:
@@ -131,9 +140,10 @@ def _landmark_points(multiple: Fraction, lie: str, fills: bool, grid: Grid, leve
     unit = _is_a_unit(multiple, grid)
     if grid.count.kind == Kind.WHOLE and level <= YOUNGEST and multiple not in COUNTED_BY_THE_YOUNGEST:
         return 0
+    less = 0 if unit else 5 if multiple in FRIENDLIEST or multiple == abs(grid.count.step) else 7
     if lie in ("row", "column"):
-        return (IN_ONE_LINE if fills else IN_ONE_LINE - 4) - (0 if unit else 5)
-    return (WHOLE_LINES if lie in ("rows", "columns") else DOWN_A_DIAGONAL) - (0 if unit else 5)
+        return (IN_ONE_LINE if fills else IN_ONE_LINE - 4) - less
+    return (WHOLE_LINES if lie in ("rows", "columns") else DOWN_A_DIAGONAL) - less
 
 
 def _is_a_unit(multiple: object, grid: Grid) -> bool:

@@ -148,7 +148,7 @@ def _measures(kind: Kind, level: int) -> Iterator[Sort]:
 _ON = LAST_LEVEL + 1
 # At which levels, in which unit: grain, steps, what is worth crossing, the largest.
 _MEASURES = (
-    (range(1, 4), Kind.LENGTH, "in", "", "1", "1 2 3 6 4 5 10", "12 10", 100),
+    (range(1, 4), Kind.LENGTH, "in", "", "1", "1 2 3 6 4 5 10", "12", 100),
     (range(1, 4), Kind.LENGTH, "cm", "", "1", "1 5 10 2 20 25", "100 10", 100),
     (range(2, 5), Kind.LENGTH, "ft", "", "1", "3 2 5 4 10 6", "100 10", 100),
     (range(2, 5), Kind.LENGTH, "m", "", "1", "5 2 10 3 20", "100 10", 100),
@@ -196,7 +196,17 @@ def _money(level: int, style: Style) -> Iterator[Sort]:
         )
 
 
-def _sort(kind: Kind, grain: str, steps: str, crossed: str, largest: int, **others: object) -> Sort:
-    amounts = (tuple(Fraction(text) for text in texts.split()) for texts in (steps, crossed))
-    least = Fraction(others.pop("least", 0))  # type: ignore[arg-type]
-    return Sort(kind, Fraction(grain), *amounts, Fraction(largest), least=least, **others)  # type: ignore[arg-type]
+def _sort(
+    kind: Kind,
+    grain: str,
+    steps: str,
+    crossed: str,
+    largest: int,
+    *,
+    unit: str = "",
+    larger: str = "",
+    least: Fraction | int = 0,
+    back: bool = True,
+) -> Sort:
+    by, over = (tuple(Fraction(text) for text in texts.split()) for texts in (steps, crossed))
+    return Sort(kind, Fraction(grain), by, over, Fraction(largest), unit, larger, Fraction(least), back)

@@ -177,7 +177,7 @@ class Way:
         """As many counts as fit the level, the standard and the board, in full lines if they can be; 0 where none do."""
         room = (self._high - start if self.step > 0 else start - self._low) // abs(self.step) + 1
         usual = length * min(max(round(self._usual / length), FEWEST_LINES + 1), MOST_LINES)
-        terms = int(min([Fraction(usual), room, *self._limits("terms", "<=", "=")]))
+        terms = int(min([Fraction(usual), Fraction(room), *self._limits("terms", "<=", "=")]))
         if terms >= FEWEST_LINES * length:
             terms -= terms % length
         fits = self._low <= start and length < terms >= FEWEST_TERMS and -(-terms // length) * length <= MOST_CELLS

@@ -25,7 +25,7 @@ from routines.models import Lesson
 BODY_BYTES = BATCH_LIMIT * (DATA_BYTES + 1024)
 PAGE = 500
 SHOWN = ("version", "grade")
-DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was deleted.")}
+DELETED = {"reason": "deleted", "words": gettext_lazy("This lesson was removed.")}
 
 
 @open_to_passes

@@ -137,6 +137,6 @@ def delete(request: SignedInRequest, key: UUID) -> HttpResponse:
     lesson = _own(request, key, Role.TEACHER)
     if request.method == "POST":
         delete_lesson(lesson=lesson)
-        messages.success(request, _("The lesson is deleted. Coverage counts it no more."))
+        messages.success(request, _("The lesson was removed. Coverage does not count it any more."))
         return redirect("lessons")
     return render(request, "lessons/delete.html", {"section": "lessons", "lesson": lesson})

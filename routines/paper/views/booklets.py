@@ -129,7 +129,7 @@ def booklet_drop(request: SignedInRequest, key: UUID) -> HttpResponse:
     """No longer wanted: nobody goes on with it."""
     job = _job(request, key)
     drop_booklet(key, owner=request.user)
-    messages.info(request, _("The booklet “%(title)s” was dropped.") % {"title": job.title})
+    messages.info(request, _("The booklet “%(title)s” was removed.") % {"title": job.title})
     return redirect("booklet_choose")
 
 

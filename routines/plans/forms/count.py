@@ -7,6 +7,7 @@ from django.utils.datastructures import MultiValueDict
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.offered import offer_choices
 from routines.counting import CountError, Grid, Kind
 from routines.counting.languages import LANGUAGES
 from routines.errors import say
@@ -14,7 +15,7 @@ from routines.models.facts import FILLS
 from routines.models.plan_document import CountSection, Fold
 from routines.plans.forms.fields import choice, short_text, whole_number
 from routines.plans.forms.marks import POINT, in_mark, mark_of, read_both_ways, turned
-from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLES_OF_KIND
+from routines.plans.forms.number_kinds import EXAMPLES, KINDS, STYLE_CHOICES, styles_of
 
 
 class StyleForm(forms.Form):
@@ -71,7 +72,11 @@ class StyleForm(forms.Form):
         if data.get("style-decimal_mark") == ".":
             data["style-decimal_mark"] = ""
         super().__init__(data)
-        self.offered = STYLES_OF_KIND.get(kind, ())
+        written = f"{typed.get('start', '')} {typed.get('step', '')}"
+        self.offered = styles_of(kind, with_fractions="/" in written or bool(data.get("style-shape")))
+        for name, choices in STYLE_CHOICES.get(kind, {}).items():
+            if data.get(f"style-{name}", "") in dict(choices):  # what was chosen under another kind stays readable
+                offer_choices(self, name, choices)
         for name, field in self.fields.items():
             if name not in self.offered:
                 field.widget = forms.HiddenInput()
@@ -125,6 +130,11 @@ class CountForm(forms.Form):
     def style_typed(self) -> dict[str, Any]:
         """The style as far as it is chosen, whether or not there is a count to write in it."""
         return self.style.keywords(self.language) if self.style.is_valid() else {}
+
+    @property
+    def offers(self) -> str:
+        """The kind and what can be chosen of its writing, as one text: where it is another, the choices are shown anew."""
+        return " ".join((self.data.get("kind", ""), *self.style.offered))
 
     @property
     def is_begun(self) -> bool:

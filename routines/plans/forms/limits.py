@@ -32,7 +32,7 @@ def too_many(typed: DraftFields) -> dict[str, str]:
     for section, words in ROW_WORDS.items():
         there = len(row_numbers(typed, section))
         if there > LIST_LIMIT:
-            wrong[section] = _("A plan holds %(most)s %(rows)s at most; this one has %(there)s. Take out %(over)s.") % {
+            wrong[section] = _("A plan holds %(most)s %(rows)s at most; this one has %(there)s. Remove %(over)s.") % {
                 "most": LIST_LIMIT,
                 "rows": words,
                 "there": there,

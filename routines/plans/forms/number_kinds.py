@@ -2,6 +2,7 @@
 
 from django.utils.translation import gettext_lazy as _
 
+from accounts.translated import Translated
 from routines.counting import Kind
 
 KINDS = {
@@ -39,6 +40,29 @@ STYLES_OF_KIND: dict[str, tuple[str, ...]] = {
     Kind.MONEY: ("decimal_mark", "thousands"),
     Kind.CLOCK: ("clock", "saying"),
     Kind.ELAPSED: ("units",),
+}
+
+
+def styles_of(kind: str, *, with_fractions: bool) -> tuple[str, ...]:
+    """What can be chosen of how this kind is written. Measures have a shape where fractions of a unit are typed."""
+    styles = STYLES_OF_KIND.get(kind, ())
+    return styles if kind == Kind.FRACTION or with_fractions else tuple(name for name in styles if name != "shape")
+
+
+# The choices of a style as this kind knows them; what is not named here is the same for all kinds that have it.
+STYLE_CHOICES: dict[str, dict[str, tuple[tuple[str, Translated], ...]]] = {
+    Kind.DECIMAL: {
+        "fractions": (("", _("keep the zeros: 0.50")), ("simplified", _("leave them off: 0.5"))),
+        "saying": (
+            ("", _("as written")),
+            ("counted", _("counted: one hundred eighty hundredths")),
+            ("renamed", _("renamed: one and eight tenths")),
+        ),
+    },
+    Kind.FRACTION: {
+        "fractions": (("", _("keep the denominator: 2/4")), ("simplified", _("simplest form: 1/2"))),
+    },
+    Kind.CLOCK: {"saying": (("", _("half past two")), ("counted", _("two thirty")))},
 }
 
 # Limits in which a class of any grade finds something; the teacher narrows them.

@@ -32,26 +32,17 @@ class OtherFold:
 
 def other_folds(grid: Grid, chosen: Iterable[Claim], audience: Audience) -> list[OtherFold]:
     """Every line length from 2 to 12 and the plan's own, filled as this one is, each against the plan's own."""
-    wanted = list(chosen)
-    lengths = sorted({*(length for length in LENGTHS if length <= grid.count.terms), grid.line_length})
-    return [
-        _mine(grid, wanted, audience) if n == grid.line_length else _tile(grid, n, wanted, audience) for n in lengths
-    ]
+    wanted, fills = list(chosen), (grid.fill,)
+    others = [length for length in LENGTHS if length != grid.line_length]
+    (mine,) = compare_folds(grid.count, (grid.line_length,), fills, audience)
+    found = [_tile(grid, mine, wanted)]
+    found += [_tile(one.grid, one, wanted) for one in compare_folds(grid.count, others, fills, audience, against=grid)]
+    return sorted(found, key=lambda tile: tile.grid.line_length)
 
 
-def _mine(grid: Grid, wanted: list[Claim], audience: Audience) -> OtherFold:
-    (report,) = compare_folds(grid.count, (grid.line_length,), (grid.fill,), audience)
-    return OtherFold(grid, _lit(wanted, report), report.sentence, take_fold(grid), report.before)
-
-
-def _tile(mine: Grid, length: int, wanted: list[Claim], audience: Audience) -> OtherFold:
-    """Another line length, as if the plan's own were the fold before it."""
-    _before, report = compare_folds(mine.count, (mine.line_length, length), (mine.fill,), audience)
-    return OtherFold(report.grid, _lit(wanted, report), report.sentence, take_fold(report.grid), report.before)
-
-
-def _lit(wanted: Iterable[Claim], report: SpokenFold) -> tuple[SpokenPattern, ...]:
-    return tuple(pattern for claim in wanted if (pattern := _alike(claim, report.patterns)))
+def _tile(grid: Grid, report: SpokenFold, wanted: list[Claim]) -> OtherFold:
+    lit = tuple(pattern for claim in wanted if (pattern := _alike(claim, report.patterns)))
+    return OtherFold(grid, lit, report.sentence, take_fold(grid), report.before)
 
 
 def _alike(claim: Claim, patterns: Iterable[SpokenPattern]) -> SpokenPattern | None:

@@ -36,10 +36,11 @@ def take_fold(grid: Grid) -> str:
 
 def take_count(grid: Grid) -> str:
     """Count and fold as this grid does."""
-    return f"count {json.dumps(_count_and_fold(grid))}"
+    return f"count {json.dumps(count_and_fold(grid))}"
 
 
-def _count_and_fold(grid: Grid) -> dict[str, object]:
+def count_and_fold(grid: Grid) -> dict[str, object]:
+    """The fields of a count and its fold, as a teacher would type them."""
     return {
         "kind": grid.count.kind,
         "start": typed_start(grid),
@@ -68,7 +69,7 @@ def offered_next_counts(grid: Grid, audience: Audience, written_already: set[str
         for variation in next_counts(grid, outcome, audience=audience)[:2]:
             why = f"{variation.what} {variation.why}"
             if why not in written_already:
-                row = {"outcome": outcome, "why": why, **_count_and_fold(variation.grid)}
+                row = {"outcome": outcome, "why": why, **count_and_fold(variation.grid)}
                 row.pop("lead")
                 offers.append(Offer(variation, f"next.add {json.dumps(row)}"))
     return offers

@@ -7,5 +7,18 @@ from .live import preview
 from .merging import merge
 from .page import edit, new
 from .parts import part
+from .worth import worth_teaching
 
-__all__ = ["change", "draft", "drop_draft", "edit", "history", "merge", "new", "part", "preview", "restore"]
+__all__ = [
+    "change",
+    "draft",
+    "drop_draft",
+    "edit",
+    "history",
+    "merge",
+    "new",
+    "part",
+    "preview",
+    "restore",
+    "worth_teaching",
+]

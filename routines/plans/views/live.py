@@ -253,7 +253,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
         **live_context(form, request.POST.get("tapped", "")),
         **live_addresses({"pk": pk} if pk else {"key": key}),
         "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
-        "kind_changed": request.POST.get("kind_before", "") != only(typed, "kind"),
+        "kind_changed": request.POST.get("kind_before", "") != form.count.offers,
         **_turned_context(form, request.POST),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,

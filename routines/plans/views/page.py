@@ -29,7 +29,21 @@ from .open_plan import OpenPlan, TooLong, open_plan
 
 # What a teacher may want to do with the plan right after saving it.
 LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
-PREFILLED = ("kind", "start", "step", "terms", "line_length", "fill", "lead", "grade", "area", "title", "standards")
+PREFILLED = (
+    "kind",
+    "start",
+    "step",
+    "terms",
+    "line_length",
+    "fill",
+    "lead",
+    "grade",
+    "area",
+    "language",
+    "title",
+    "standards",
+)
+PREFILLED_LISTS = ("target",)
 
 
 class SavedMeanwhile(Exception):
@@ -54,6 +68,7 @@ def edit(request: SignedInRequest, pk: int | None = None, key: UUID | None = Non
     typed = opened.typed()
     if not opened.draft and not opened.routine:
         typed |= {name: [request.GET[name]] for name in PREFILLED if request.GET.get(name)}
+        typed |= {name: request.GET.getlist(name) for name in PREFILLED_LISTS if name in request.GET}
         if "area" in typed and "kind" not in request.GET:
             typed["kind"] = [kind_of_area(typed["area"][0])]
     form = PlanForm(typed, grades=opened.grades)

@@ -12,6 +12,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.block": ("the {nth} count is {v}, and {in_line} the {feats} are {series}",),
     "no.block-count": ("the {nth} count is {v}, and the {feats} go {series}",),
     "no.block-one": ("the {nth} count is {v}, and the {feat} {be} {series}",),
+    "no.keep": ("{in_line} the {feats} of {a} and {v}, in {lines} {i} and {j}, are {x} and {y}",),
+    "no.keep-parity": ("{in_line}, {a} in {line} {i} is {x}, and {v} in {line} {j} is {y}",),
     "no.parity": ("the {nth} count, {v}, is {x}",),
     "no.lines": ("here are {n} {lines}, and the claim is about {claimed}",),
     "no.line": ("here is 1 {line}, and the claim is about {claimed}",),

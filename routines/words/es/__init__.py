@@ -121,16 +121,16 @@ class Spanish(Language):
 
     def _digit(self, of: Noun) -> Feature:
         whose = f"de {self.the_many(of)}"
-        return Feature(Noun(f"dígito {whose}", f"dígitos {whose}"))
+        return Feature(Noun(f"cifra {whose}", f"cifras {whose}", feminine=True))
 
     def place_amount(self, many: int, place: int) -> str:
         name = names.PLACES[place]
         return f"{many} {name.one if many == 1 else name.many}"
 
     def small_coin_digit(self, place: int, coin: CoinName) -> Feature:
-        one, many = (("último dígito", "últimos dígitos"), ("primer dígito", "primeros dígitos"))[place]
+        one, many = (("última cifra", "últimas cifras"), ("primera cifra", "primeras cifras"))[place]
         whose = f"de {self.the_many(_noun(coin))}"
-        return Feature(Noun(f"{one} {whose}", f"{many} {whose}"), brief=Noun(one, many))
+        return Feature(Noun(f"{one} {whose}", f"{many} {whose}", feminine=True), brief=Noun(one, many, feminine=True))
 
     def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
         if place == 0:

@@ -115,16 +115,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit": (
-        "¿Qué dígito dices? Síguelo con el dedo, línea por línea.",
-        "¿Cuál será ese dígito en la próxima línea? ¿Cómo lo sabes?",
+        "¿Qué cifra dices? Síguela con el dedo, línea por línea.",
+        "¿Cuál será esa cifra en la próxima línea? ¿Cómo lo sabes?",
     ),
     "digit of a part": (
         "¿Qué parte de cada uno dices? Síguela con el dedo.",
         "¿Cuál será esa parte en la próxima línea? ¿Cómo lo sabes?",
     ),
     "digit-sum": (
-        "Suma los dígitos de uno más. ¿Cuánto da ahí?",
-        "Elige uno de otra línea y suma sus dígitos. ¿Qué notas?",
+        "Suma las cifras de uno más. ¿Cuánto da ahí?",
+        "Elige uno de otra línea y suma sus cifras. ¿Qué notas?",
     ),
     "remainder": (
         "¿En cuáles de la cuadrícula se ve? ¿Cómo será el próximo?",

@@ -60,7 +60,7 @@ PARTS: dict[str, Feature] = {
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}
 
-DIGIT_SUM = Feature(Noun("suma de los dígitos", "sumas de los dígitos", feminine=True))
+DIGIT_SUM = Feature(Noun("suma de las cifras", "sumas de las cifras", feminine=True))
 
 # Where a currency's smaller coins have no name here.
 SMALL_COINS = Feature(Noun("monedas pequeñas", "monedas pequeñas", feminine=True), plural=True)

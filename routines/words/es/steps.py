@@ -65,8 +65,8 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
         "Prueba desde otra celda. ¿Cuántos saltos hay cada vez?",
     ),
     "digit-run": (
-        "¿Qué dígito sigues? ¿Cuál será en la próxima celda?",
-        "¿Dónde está ese dígito en cada uno? ¿Qué viene después del 9?",
+        "¿Qué cifra sigues? ¿Cuál será en la próxima celda?",
+        "¿Dónde está esa cifra en cada uno? ¿Qué viene después del 9?",
     ),
     "digit-run of a part": (
         "¿Qué parte de cada uno sigues? ¿Qué viene en la próxima celda?",

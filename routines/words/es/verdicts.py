@@ -12,6 +12,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.block": ("el {nth} número es {v}, y {in_line} {the_feats} son {series}",),
     "no.block-count": ("el {nth} número es {v}, y {the_feats} van así: {series}",),
     "no.block-one": ("el {nth} número es {v}, y {the_feat} {be} {series}",),
+    "no.keep": ("{in_line}, {the_feats} de {a} y {v}, en las {lines} {i} y {j}, son {x} y {y}",),
+    "no.keep-parity": ("{in_line}, {a} en la {line} {i} es {x}, y {v} en la {line} {j} es {y}",),
     "no.parity": ("el {nth} número, {v}, es {x}",),
     "no.lines": ("aquí hay {n} {lines}, y la afirmación habla de {claimed}",),
     "no.line": ("aquí hay 1 {line}, y la afirmación habla de {claimed}",),

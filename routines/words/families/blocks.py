@@ -206,6 +206,9 @@ class Block(Phrases[B]):
             return self.say(key, n=len(lines), claimed=len(blocks), **self.fields)
         n = counterexample[-1] if counterexample else self.line[-1]
         line = next((line for line in lines if n in line), self.line)
+        apart = self.told_apart(line, n)
+        if apart is not None:
+            return self.say("no.keep", **{**self.fields, **apart})
         shown = [self.reading(term) or "-" for term in line if term <= n][-6:]
         fields = {**self.fields, "in_line": self.language.in_line(self.along, self._number(line))}
         key = "no.block-count" if self.along == "count" else "no.block"
@@ -213,3 +216,23 @@ class Block(Phrases[B]):
         first = "..., " if line.index(n) >= 6 else ""
         # Never cut at its end: the last one is the one that speaks against the claim.
         return self.say(key, nth=self.language.nth(n), v=self.page.value(n), series=first + series(shown), **fields)
+
+    def told_apart(self, line: Sequence[int], n: int) -> dict[str, object] | None:
+        """Of a line that was to keep one reading: its first cell and the one that differs, with where they stand; else None."""
+        x, y = self.reading(line[0]), self.reading(n)
+        if self.length != 1 or self.along == "count" or n == line[0] or x is None or y is None or x == y:
+            return None
+        across = 1 if self.along == "row" else 0
+        at = [self.grid.place(m)[across] for m in (line[0], n)]
+        lines = self.language.lines["column" if self.along == "row" else "row"]
+        return {
+            "in_line": self.language.in_line(self.along, self._number(line)),
+            "a": self.page.value(line[0]),
+            "v": self.page.value(n),
+            "x": x,
+            "y": y,
+            "lines": lines.many,
+            "line": lines.one,
+            "i": at[0],
+            "j": at[1],
+        }

@@ -148,4 +148,8 @@ class Remainder(Block[RemainderClaim]):
         if not (self.is_parity and counterexample) or self.claim.lines:
             return super().refutation(counterexample)
         n = counterexample[-1]
+        line = next((line for line in self.grid.lines(self.along) if n in line), self.line)
+        apart = self.told_apart(line, n)
+        if apart is not None:
+            return self.say("no.keep-parity", **apart)
         return self.say("no.parity", nth=self.language.nth(n), v=self.page.value(n), x=self.reading(n))

@@ -1,6 +1,8 @@
 """Ruling 27: what was heard at a count, and in which order it is named."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from routines.counting import (
     Carried,
@@ -14,6 +16,7 @@ from routines.counting import (
     classify,
     likely_slips,
 )
+from tests.counting.any_count import KINDS, grids
 
 from .asking import grid
 
@@ -119,3 +122,35 @@ def test_equal_names_that_are_foreseen_are_marked() -> None:
     for slip in slips:
         heard = classify(FEET, slip.n, slip.heard)
         assert isinstance(heard, EqualName) is slip.equal_name
+
+
+# On a clock the same text comes again on the next turn.
+STRAIGHT = [kind for kind in KINDS if kind != "clock"]
+
+
+@given(st.sampled_from(STRAIGHT).flatmap(grids), st.integers(2, 30), st.integers(1, 3))
+def test_up_to_three_counts_left_out_are_named_so_whatever_rule_explains_them_too(view: Grid, n: int, k: int) -> None:
+    heard = classify(view, n, view.count.text(n + k))
+    assert isinstance(heard, SkippedAhead)
+    assert heard.by == k
+
+
+@given(st.sampled_from(STRAIGHT).flatmap(grids), st.integers(3, 30))
+def test_what_was_wrong_before_in_the_same_way_is_carried_and_what_was_right_before_is_repeated(
+    view: Grid, n: int
+) -> None:
+    text = view.count.text
+    assert isinstance(classify(view, n, text(n + 1), {n - 1: text(n)}), Carried)
+    assert isinstance(classify(view, n, text(n - 1), {n - 1: text(n - 1)}), Repeated)
+
+
+@given(st.sampled_from(STRAIGHT).flatmap(grids), st.data())
+def test_what_is_foreseen_is_never_anything_else_when_it_is_heard(view: Grid, data: st.DataObject) -> None:
+    level = data.draw(st.integers(0, 8))
+    for slip in likely_slips(view, level)[:12]:
+        heard = classify(view, slip.n, slip.heard)
+        assert not isinstance(heard, Right | Other)
+        if slip.equal_name:
+            assert isinstance(heard, EqualName | Slip)
+        else:
+            assert isinstance(heard, Slip | SkippedAhead | Repeated)

@@ -25,8 +25,13 @@ EXPECTED = {
 }
 
 
+def area_of(row: dict[str, str]) -> str:
+    return AREAS.get(row["area"], row["area"])
+
+
 def of_standard(row: dict[str, str]) -> Wanted:
-    return Wanted(LEVELS[row["grade"]], (row["count_features"],), AREAS.get(row["area"], row["area"]))
+    ratios = "ratios" if row["area"] == "ratios" else ""
+    return Wanted(LEVELS[row["grade"]], (row["count_features"],), ratios)
 
 
 def standards() -> Iterator[tuple[str, Wanted]]:
@@ -40,7 +45,7 @@ def areas() -> Iterator[tuple[str, Wanted]]:
     """Every area at every level where it is expected: as its standards ask, where there are some, and by itself."""
     for level, expected in EXPECTED.items():
         for area in expected.split():
-            named = [row for row in ROWS if LEVELS[row["grade"]] == level and of_standard(row).area == area]
+            named = [row for row in ROWS if LEVELS[row["grade"]] == level and area_of(row) == area]
             asked = tuple(row["count_features"] for row in named if row["count_features"])
             if asked:
                 yield f"{area} at level {level}", Wanted(level, asked, area)

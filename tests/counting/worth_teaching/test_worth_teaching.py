@@ -1,6 +1,7 @@
 """Counts worth teaching: what is said to be good about each is so, and they differ, fit the board, the standard and the level."""
 
 from fractions import Fraction
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -83,7 +84,7 @@ def typed(grid: Grid, style: Style) -> Count:
     return Count.parse(kind=count.kind, start=count.text(1), step=step, terms=count.terms, style=style)
 
 
-@settings(max_examples=max(settings.default.max_examples // 8, 8), deadline=None)
+@settings(max_examples=max(settings().max_examples // 8, 8), deadline=None)
 @given(st.sampled_from(list(WISHES.values())), st.sampled_from(STYLES))
 def test_all_that_is_said_of_a_count_is_so(wanted: Wanted, style: Style) -> None:
     """Of each: what it is good for, that it serves a standard, that it fits the board, and that typing it gives the same."""
@@ -181,7 +182,12 @@ def test_metric_schools_measure_in_their_own_units_first() -> None:
 def test_a_wide_open_wish_makes_no_more_grids_than_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
     made = []
     count = Way.counted
-    monkeypatch.setattr(Way, "counted", lambda *given: made.append(1) or count(*given))
+
+    def counting(*given: Any) -> Count | None:
+        made.append(given)
+        return count(*given)
+
+    monkeypatch.setattr(Way, "counted", counting)
     counts_worth_teaching.cache_clear()
     counts_worth_teaching(Wanted(4, ("fit=direct; kind=whole|decimal|fraction|length|money; cross=unit; start=any>1",)))
     assert len(made) <= MOST_CANDIDATES

@@ -1,6 +1,7 @@
 """The bank: the filter state is the URL, nobody's drafts are in it, and its queries do not grow with the cards."""
 
 import pytest
+from django.urls import reverse
 
 from routines.models.plan_document import CountSection, Fold
 from tests.routines.making import make_lesson, make_routine
@@ -90,7 +91,7 @@ def test_no_result_says_what_to_do(bank):
 
 
 def test_an_empty_bank_asks_for_the_first_count(owner, visit):
-    assert "Where will yours start?" in visit(owner).get("/bank/").text
+    assert "The bank is empty" in visit(owner).get("/bank/").text
 
 
 def test_a_card_shows_the_grid_the_count_and_its_patterns(bank):
@@ -106,7 +107,7 @@ def test_the_number_of_queries_does_not_grow_with_the_cards(owner, visit, all_th
         for number in range(30):
             make_routine(owner, title=f"Count {number}")
     client = visit(owner)
-    with django_assert_max_num_queries(12):
+    with django_assert_max_num_queries(13):  # one's own grades and the others are read in turn
         client.get("/bank/")
 
 
@@ -121,6 +122,41 @@ def test_mine_and_my_teams(owner, teammate, other_teacher, visit):
     assert titles(visit(owner).get("/bank/?whose=mine")) == {"Sevens up"}
     assert titles(visit(owner).get("/bank/?whose=team")) == {"Sevens up", "Eights back"}
     assert titles(visit(owner).get("/bank/?whose=everyone")) == {"Sevens up", "Eights back", "Thirds to four"}
+
+
+def test_the_reader_s_own_grades_come_first_and_all_is_one_link_away(owner, other_teacher, grade_three, visit):
+    make_routine(owner, title="Sevens up")
+    for title, grade in (("Eights back", "3"), ("Thirds to four", "5")):
+        make_routine(other_teacher, title=title, grade=grade)
+    page = visit(owner).get("/bank/").text
+    order = ("For your grade 2", "Sevens up", "For other grades", "Thirds to four", "Eights back")
+    places = [page.index(words) for words in order]
+    assert places == sorted(places)
+    assert "Your grades come first." in page
+    assert 'href="?sort=newest"' in page
+    newest = visit(owner).get("/bank/?sort=newest").text
+    assert newest.index("Eights back") < newest.index("Sevens up")
+    assert "For other grades" not in newest
+    assert "For your grade" not in visit(owner).get("/bank/?grade=2&grade=3").text
+
+
+def test_who_has_no_class_sees_the_newest_first(bank, coach, visit):
+    page = visit(coach).get("/bank/").text
+    assert "come first" not in page
+    assert page.index("Thirds to four") < page.index("Sevens up")
+
+
+def test_planning_a_count_is_in_sight_and_is_the_one_filled_button(bank):
+    page = bank.get("/bank/").text
+    assert page.count("button-main") == 1
+    assert f'<a class="button button-main" href="{reverse("plan_new")}">Plan a count</a>' in page
+
+
+def test_a_grade_without_such_a_count_leads_to_those_of_others(bank):
+    page = bank.get("/bank/?grade=2&area=fractions").text
+    assert "See 1 of another grade" in page
+    assert 'href="?area=fractions"' in page
+    assert "of another grade" not in bank.get("/bank/?grade=2&area=money").text
 
 
 @pytest.mark.parametrize(

@@ -103,7 +103,7 @@ def test_an_area_that_is_none_is_not_found(taught, coach, visit, grade_two, area
 def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "not how well anyone teaches" in page
-    assert "Lessons nobody recorded are not here" in page
+    assert "Lessons that were not recorded are missing" in page
     assert "medlar" not in page
 
 
@@ -121,6 +121,7 @@ def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "Grade 5, fractions" in page
     assert "Design one" in page
+    assert "design=1#tool-design" in page
 
 
 def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):

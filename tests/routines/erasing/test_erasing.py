@@ -24,12 +24,14 @@ from routines.models import (
     Routine,
     RoutineNote,
     RoutineVersion,
+    SearchWord,
     Suggestion,
     WorkedOut,
 )
 from routines.models.facts import facts_of
 from routines.models.people_words import COLUMNS
 from routines.models.plan_reading import read_document
+from routines.models.search_word import words_of as searched_words_of
 from routines.plans.actions import start_routine
 from routines.words_erased import list_of_erasures
 from routines.words_erased.matching import Sought, mark_of, words_of
@@ -113,7 +115,11 @@ def test_the_bank_finds_a_count_no_longer_by_the_words_and_still_by_the_others(o
     erase(administrator)
     assert not Routine.objects.matching(NAME).exists()
     assert Routine.objects.matching("sevens").get() == routine
+    assert not SearchWord.objects.filter(word__contains=NAME.casefold()).exists()  # not as a part of one either
     routine.refresh_from_db()
+    assert dict(SearchWord.objects.values_list("word", "in_title")) == searched_words_of(
+        routine.title, routine.search_text
+    )
     assert routine.title == "[words removed]’s sevens"
     # as if the plan had just been saved
     assert routine.search_text == facts_of(routine.plan, routine.grade.level).columns["search_text"]

@@ -70,10 +70,10 @@ def test_what_changes_something_is_posted(visit, owner, name):
 def test_looking_answers_at_once_and_says_that_it_goes_on(visit, owner, note):
     client = visit(owner)
     text = page(ask(client))
-    assert "Looking …" in text
+    assert "Searching…" in text
     assert f'value="{NAME}"' in text, "the field keeps the words as long as this page stands"
     assert 'hx-trigger="load delay:300ms, every 1s"' in text
-    assert "Looking …" in page(client.get(ADDRESS)), "it can be left and come back to"
+    assert "Searching…" in page(client.get(ADDRESS)), "it can be left and come back to"
     assert NAME not in page(client.get(ADDRESS))
 
 
@@ -216,7 +216,7 @@ def test_a_look_that_failed_says_so_and_is_tried_again(visit, owner, note, monke
     with monkeypatch.context() as failing:
         failing.setattr("routines.erasing.look_jobs.look_for", broken)
         do_next(Job.Kind.LOOKING)
-    assert "Looking stopped in the middle. Nothing was changed." in page(client.get(ADDRESS))
+    assert "The search stopped in the middle. Nothing was changed." in page(client.get(ADDRESS))
     client.post(reverse("erase_look_again", args=[look_of(owner).key]))
     do_next(Job.Kind.LOOKING)
     assert "found in 1 text" in page(client.get(ADDRESS))

@@ -103,7 +103,7 @@ def test_pressing_twice_opens_one_lesson(owner, visit, routine):
     assert client.post(teach(routine), wish(owner))["Location"] == first
     append(Lesson.objects.get(), event(2))
     assert client.post(teach(routine), wish(owner))["Location"] != first
-    assert "Open now" in client.get(teach(routine)).text
+    assert "Open lessons" in client.get(teach(routine)).text
 
 
 @pytest.mark.parametrize(

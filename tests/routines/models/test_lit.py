@@ -10,6 +10,7 @@ from routines.demo.plans import PLANS
 from routines.models.plan_document import CountSection, Fold, Plan, Target
 from routines.models.shown_plan import ShownPlan
 from tests.routines.making import SEVENS
+from tests.what_a_teacher_hears.counts import COUNTS as HEARD_COUNTS
 
 WITHOUT_TARGETS = [demo.plan.changed(targets=()) for demo in PLANS]
 # Forwards and back, in lines of every usual length, at every band of levels.
@@ -22,8 +23,16 @@ COUNTS = [
     ]
     for terms, length in [(25, 5), (20, 10), (12, 4)]
 ]  # fmt: skip
+HEARD = [
+    SEVENS.changed(
+        count=CountSection(heard.kind, heard.start, heard.step, heard.terms, style=heard.style),
+        fold=Fold(heard.line_length, heard.fill, heard.lead),
+        targets=(),
+    )
+    for heard in HEARD_COUNTS
+]
 plans = pytest.mark.parametrize(
-    "plan", WITHOUT_TARGETS + COUNTS, ids=lambda plan: f"{plan.count.start} {plan.count.step}"
+    "plan", WITHOUT_TARGETS + COUNTS + HEARD, ids=lambda plan: f"{plan.count.start} {plan.count.step}"
 )
 levels = pytest.mark.parametrize("level", [0, 3, 6])
 

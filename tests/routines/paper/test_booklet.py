@@ -275,7 +275,7 @@ def test_one_that_is_dropped_before_its_process_reads_it_is_not_written(owner, a
     Job.objects.all().delete()
     last, pdf = booklet_jobs.writing.ask(order, time_limit=60)
     booklet_jobs.writing.stop()
-    assert (last["refused"], pdf) == ("This booklet was dropped.", b"")
+    assert (last["refused"], pdf) == ("This booklet was removed.", b"")
 
 
 @written

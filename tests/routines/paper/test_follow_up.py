@@ -76,13 +76,23 @@ def test_what_is_asked_for_lies_near_the_grid(plan, owner, school):
             assert jumps <= 2 * grid.line_length + 1, (probe.text, jumps)
 
 
+@pytest.mark.parametrize(("level", "below"), [(0, False), (3, False), (6, True)])
+def test_what_lies_below_zero_is_asked_of_those_who_know_of_it(level, below, owner, school):
+    plan = plan_of(CountSection("whole", "20", "-1", 20), Fold(5))
+    version = make_routine(owner, plan=plan).current_version
+    version.routine.grade.level = level
+    near = near_the_end(Subject(version, school), BY_BAND[band_of(level)])
+    assert near
+    assert (min(probe.value for probe in near) < 0) is below
+
+
 @pytest.mark.parametrize(
     ("level", "most", "said"),
     [
         (0, 3, "Write what is missing in the boxes with a letter."),
         (2, 5, "How do you know?"),
-        (4, 6, "What did you use to find it?"),
-        (7, 6, "How can you be sure without counting on?"),
+        (4, 5, "What did you use to find it?"),
+        (7, 5, "How can you be sure without counting on?"),
     ],
 )
 def test_questions_fit_the_class_in_number_and_words(level, most, said, owner, school, words):

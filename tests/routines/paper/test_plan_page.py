@@ -2,7 +2,7 @@
 
 import pytest
 
-from routines.models.plan_document import CountSection, Fold, Stop, Story
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, Stop, Story
 from routines.paper.plan_page import in_rows, place_grid, plan_sheet
 from routines.paper.styles import LOOKS
 from routines.paper.subject import Subject
@@ -118,3 +118,15 @@ def test_the_footers_hold_the_longest_names(owner, school, printed):
     school.name = "The Community School for Everybody Who Lives at the Old Bridge by the Long River and the Mill"
     school.save()
     assert school.name in printed(make_routine(owner)).text()
+
+
+def test_amounts_past_a_larger_unit_are_said_in_both(owner, school, words):
+    plan = plan_of(
+        CountSection("mass", "8 oz", "8 oz", 12), Fold(4), expected=(ExpectedAnswer("22 oz", "", "slip", 3),)
+    )
+    plan = plan.changed(stops=(Stop(4, "What do four weigh?"), Stop(1, "And one?")))
+    said = words(plan_sheet(Subject(make_routine(owner, plan=plan).current_version, school)))
+    assert "After 32 oz (2 lb), the 4th" in said
+    assert "After 8 oz, the 1st" in said
+    assert "24 oz (1 lb 8 oz), the 3rd: heard as" in said
+    assert "landmark: pounds, 16 oz (1 lb)" in said

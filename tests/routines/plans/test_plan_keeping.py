@@ -61,8 +61,37 @@ def test_letting_go_of_changes_brings_the_saved_plan_back(owner, visit):
     routine = saved_plan(owner)
     client = visit(owner)
     client.post(reverse("plan_draft", kwargs={"pk": routine.pk}), sheet(title="Not wanted", based_on="1"), **HTMX)
-    client.post(reverse("plan_drop", kwargs={"pk": routine.pk}))
+    asked = client.post(reverse("plan_drop", kwargs={"pk": routine.pk})).content.decode()
+    assert "Not wanted" in asked  # what would be lost is said before it is
+    assert "Not wanted" in client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+    client.post(reverse("plan_drop", kwargs={"pk": routine.pk}), {"sure": "1"})
     assert "Not wanted" not in client.get(reverse("plan_edit", kwargs={"pk": routine.pk})).content.decode()
+
+
+def test_a_new_plan_is_thrown_away_once_it_was_said_what_goes(owner, visit):
+    key = uuid4()
+    client = visit(owner)
+    client.post(reverse("plan_draft", kwargs={"key": key}), sheet(title="Half an idea", start="", step=""), **HTMX)
+    typed = sheet(title="Half an idea", start="", step="", **{"stops-0-question": "Typed after it was kept?"})
+    asked = client.post(reverse("plan_drop", kwargs={"key": key}), typed).content.decode()
+    assert "Half an idea" in asked
+    assert "Typed after it was kept?" in asked
+    assert "Typed after it was kept?" in client.get(reverse("plan_edit", kwargs={"key": key})).content.decode()
+    answer = client.post(reverse("plan_drop", kwargs={"key": key}), {"sure": "1"})
+    assert answer["Location"] == reverse("my_plans")
+    assert not PlanDraft.objects.exists()
+
+
+def test_a_whole_new_plan_says_all_that_would_be_lost(owner, visit):
+    key = uuid4()
+    typed = sheet(title="", notes="Bring the long strip", start="10", step="6")
+    client = visit(owner)
+    client.post(reverse("plan_draft", kwargs={"key": key}), typed, **HTMX)
+    page = client.get(reverse("my_plans")).content.decode()
+    assert reverse("plan_drop", kwargs={"key": key}) in page
+    asked = client.post(reverse("plan_drop", kwargs={"key": key})).content.decode()
+    for lost in ("By 6 from 10", "Bring the long strip"):
+        assert lost in asked
 
 
 def test_a_signed_out_autosave_leaves_the_page_and_says_what_to_do(owner, signed_out):

@@ -35,8 +35,8 @@ def typed_of(fields: dict[str, object]) -> dict[str, list[str]]:
 @pytest.mark.parametrize(
     ("rows_sent", "sentence"),
     [
-        (stops(45), "A plan holds 40 stops at most; this one has 45. Take out 5."),
-        (answers(41), "A plan holds 40 answers and slips at most; this one has 41. Take out 1."),
+        (stops(45), "A plan holds 40 stops at most; this one has 45. Remove 5."),
+        (answers(41), "A plan holds 40 answers and slips at most; this one has 41. Remove 1."),
     ],
 )
 def test_more_rows_than_a_plan_holds_are_refused_and_all_stay(owner, visit, rows_sent, sentence):

@@ -56,7 +56,7 @@ def test_a_wrong_step_says_so_at_its_field_and_leaves_the_last_grid(owner, visit
 def test_an_unfinished_sentence_is_no_mistake(owner, visit):
     answer = visit(owner).post(reverse("plan_preview", kwargs={"key": uuid4()}), sheet(step=""), **HTMX)
     assert answer.status_code == 200
-    assert "Where will yours start?" in answer.content.decode()
+    assert "A new count" in answer.content.decode()
 
 
 def test_another_kind_brings_its_own_way_of_writing(owner, visit):

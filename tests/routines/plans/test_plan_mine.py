@@ -11,9 +11,9 @@ from tests.routines.plan_sheets import saved_plan, sheet
 pytestmark = pytest.mark.django_db
 
 
-def test_an_empty_page_asks_where_the_first_will_start(owner, visit):
+def test_an_empty_page_leads_to_the_first_plan(owner, visit):
     page = visit(owner).get(reverse("my_plans")).content.decode()
-    assert "Where will yours start?" in page
+    assert "No plans yet" in page
     assert reverse("plan_new") in page
 
 

@@ -1,6 +1,7 @@
 """Parts of the plan page that come when asked for: what they offer can be taken, and they change nothing themselves."""
 
 import json
+from html import unescape
 from uuid import uuid4
 
 import pytest
@@ -163,6 +164,21 @@ def test_a_question_becomes_a_stop_with_its_routes(ask):
     assert len(row["routes"].splitlines()) >= 2
 
 
+def test_each_good_number_says_whether_it_comes_and_where(ask):
+    answer = ask("appear", **TENS_BY_SIX)
+    page = " ".join(answer.content.decode().split())
+    for probe, place in answer.context["probes"]:
+        assert f'value="{probe.text}"' in page
+        assert probe.why in unescape(page)
+        assert (place is not None) == probe.appears
+        if place:
+            # by hand: five in a line, so count n stands in row (n - 1) // 5 + 1, column (n - 1) % 5 + 1
+            assert place == ((probe.n - 1) // 5 + 1, (probe.n - 1) % 5 + 1)
+            assert f"row {place[0]}, column {place[1]}" in page
+    marks = [probe.appears for probe, _place in answer.context["probes"]]
+    assert (page.count("<strong>yes</strong>"), page.count("<strong>no</strong>")) == (sum(marks), marks.count(False))
+
+
 @pytest.mark.parametrize("typed", ["abc", "1e5", "2/", "<b>"])
 def test_what_is_no_number_gets_one_sentence(ask, typed):
     answer = ask("appear", ask_value=typed, **TENS_BY_SIX)
@@ -284,6 +300,58 @@ def test_the_plan_s_own_fold_is_marked_and_every_other_is_told_against_it(ask):
 def test_an_own_line_longer_than_the_strip_s_stands_in_it_too(ask):
     folds = ask("folds", start="3", step="7", terms="60", line_length="15", lead="2").context["folds"]
     assert [(fold.grid.line_length, fold.grid.lead) for fold in folds if fold.is_mine] == [(15, 2)]
+
+
+def test_a_design_asks_for_the_pattern_first_and_then_for_three_limits(ask):
+    first = ask("design", kind="money").content.decode()
+    assert "What shall the class see?" in first
+    assert "starting from" not in first
+    asked = ask("design", kind="money", **{"design-wanted_pattern": "column"}).content.decode()
+    before, further = asked.split("More limits")
+    assert [label for label in ("starting from", ">by<", ">with<", "Landmarks every") if label in before] == [
+        "starting from", ">by<", ">with<",
+    ]  # fmt: skip
+    assert "Landmarks every" in further
+
+
+@pytest.mark.parametrize(
+    ("kind", "left_out"), [("whole", set()), ("money", {"opposites"}), ("clock", {"opposites", "many", "table"})]
+)
+def test_only_patterns_that_a_kind_can_show_are_offered(ask, kind, left_out):
+    answer = ask("design", kind=kind)
+    offered = {value for value, _words, _on in answer.context["design_form"].patterns}
+    assert {"column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"} - offered == left_out
+
+
+@pytest.mark.parametrize(
+    ("area", "kind"),
+    [
+        ("money", "money"),
+        ("time", "clock"),
+        ("fractions", "fraction"),
+        ("measurement", "length"),
+        ("integers", "whole"),
+    ],
+)
+def test_designing_for_an_area_sets_its_kind(owner, visit, area, kind):
+    page = visit(owner).get(reverse("plan_new"), {"grade": "2", "area": area, "design": "1"}, follow=True)
+    assert page.context["form"].count["kind"].value() == kind
+    assert page.context["designing"]
+    assert 'id="tool-design" data-plan-part open' in page.content.decode()
+
+
+def test_designs_for_integers_start_below_zero(ask):
+    form = ask("design", area="integers", **{"design-wanted_pattern": "column"}).context["design_form"]
+    assert form["start_low"].value() == "-20"
+
+
+def test_limits_of_a_design_are_written_and_read_in_the_plan_s_mark(ask):
+    comma = {"kind": "decimal", "style-decimal_mark": ",", "start": "0,4", "step": "0,3"}
+    answer = ask("design", **comma, **{"design-wanted_pattern": "column"})
+    assert answer.context["design_form"]["grain"].value() == "0,1"
+    assert answer.context["designs"]
+    typed = {"design-before": "decimal column", "design-wanted_pattern": "column", "design-step_low": "0.3"}
+    assert ask("design", **comma, **typed).context["design_form"]["step_low"].value() == "0,3"
 
 
 @pytest.mark.parametrize("wanted", ["column", "row", "diagonal", "ends", "turns", "many", "table", "opposites"])

@@ -14,7 +14,7 @@ def test_every_family_is_answered_by_a_question_of_its_own_or_a_way_to_look(lang
     assert len(set(replies)) == len(FAMILIES)
 
 
-@pytest.mark.parametrize(("language", "digit"), [("en", "digit"), ("es", "dígito")])
+@pytest.mark.parametrize(("language", "digit"), [("en", "digit"), ("es", "cifra")])
 def test_the_minutes_are_a_part_and_no_digit(language: str, digit: str) -> None:
     for family in ("digit", "digit-run"):
         assert digit in " ".join(replies_to(a_claim(family, place=0), language))

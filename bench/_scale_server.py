@@ -1,0 +1,102 @@
+"""A school of as many counts as asked for, on its own server. Started by bench/scale.py."""
+
+from __future__ import annotations
+
+import json
+import os
+import sys
+from datetime import date
+from time import perf_counter
+from typing import Any
+
+import django
+
+os.environ["DJANGO_SETTINGS_MODULE"] = "config.settings"
+
+NUMBERED_PAGE = 200
+
+
+def prepare(counts: int) -> dict[str, Any]:
+    """The bank, sessions in it, the pages to ask for, and how long each spends in the database."""
+    from django.core.management import call_command
+    from django.db import connection
+
+    call_command("migrate", verbosity=0)
+    call_command("collectstatic", interactive=False, verbosity=0)
+    from accounts.models import User
+    from bench._many_counts import fill, settle
+    from routines.bank.views.bank import PAGE_SIZE
+    from routines.models import Lesson, Routine
+
+    if not Routine.objects.exists():
+        fill(counts, people=max(20, counts // 250), told=lambda line: sys.stderr.write(f"  {line}\n"))
+        settle()
+    teacher = User.objects.get(sign_in_name="person3")
+    as_coach = {"display_name": "Coach", "role": User.Role.COACH}
+    coach, _made = User.objects.get_or_create(sign_in_name="coach", defaults=as_coach)
+    newest = Routine.objects.in_bank().order_by("-shared_at", "-pk").values_list("pk", flat=True)
+    before = min(NUMBERED_PAGE, newest.count() // PAGE_SIZE) * PAGE_SIZE - PAGE_SIZE - 1
+    pages = {
+        "bank": (teacher, "/bank/"),
+        "home": (teacher, "/"),
+        "bank, filtered": (teacher, "/bank/?grade=2&direction=forward"),
+        "bank, two filters few pass": (teacher, "/bank/?kind=clock&shows=opposites&shows=sums&grade=5"),
+        "bank, searched": (teacher, "/bank/?q=golden+lad"),
+        "bank, page 200": (teacher, f"/bank/?after={newest[before]}"),
+        "bank, team": (teacher, "/bank/?whose=team"),
+        "bank, most taught": (teacher, "/bank/?sort=taught"),
+        "bank, not yet taught": (teacher, "/bank/?taught=not-yet"),
+        "my plans": (teacher, "/plans/"),
+        "choosing a booklet": (teacher, "/booklet/?grade=2"),
+        "coverage": (coach, "/coverage/"),
+        "coverage, own window": (coach, f"/coverage/?first={date(2026, 9, 3)}&last={date(2026, 12, 16)}"),
+    }
+    signed_in = {person: _signed_in(person) for person in (teacher, coach)}
+    return {
+        "pages": {
+            name: (signed_in[person].cookies["countfold_session"].value, at) for name, (person, at) in pages.items()
+        },
+        "queries": {name: _in_the_database(signed_in[person], at) for name, (person, at) in pages.items()},
+        "counts": counts,
+        "lessons": Lesson.objects.count(),
+        "database": connection.vendor,
+    }
+
+
+def _signed_in(person: Any) -> Any:
+    from django.test import Client
+
+    client = Client(HTTP_HOST="127.0.0.1")
+    client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+    return client
+
+
+def _in_the_database(client: Any, address: str) -> tuple[int, float]:
+    """How many queries, and their milliseconds: the shortest of some tries, when everything is warm."""
+    from django.db import connection
+
+    tries: list[list[float]] = []
+
+    def timed(execute: Any, *asked: Any) -> Any:
+        began = perf_counter()
+        try:
+            return execute(*asked)
+        finally:
+            tries[-1].append(1000 * (perf_counter() - began))
+
+    with connection.execute_wrapper(timed):
+        for _ in range(6):
+            tries.append([])
+            answer = client.get(address)
+            assert answer.status_code == 200, (address, answer.status_code)
+    return len(tries[-1]), min(map(sum, tries))
+
+
+if __name__ == "__main__":
+    django.setup()
+    if sys.argv[1] == "prepare":
+        sys.stdout.write(json.dumps(prepare(int(sys.argv[2]))))
+    else:
+        from bench._page_server import serve
+
+        serve(int(sys.argv[2]))

@@ -1,0 +1,96 @@
+"""A large bank beside a small one, in turns: how many times as long each page takes.
+
+Two servers with a school each (bench/_many_counts.py): 1,000 counts with 5,000 lessons, and as many counts as `--counts` says
+(100,000, which have 500,000 lessons). The small one is asked twice in each turn; how far its two halves are apart is the noise.
+With DATABASE_URL, the address of a PostgreSQL that may make databases, both are made there for as long as this runs.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager
+from typing import Any
+
+from bench._served_school import served_school
+from bench.lesson import at, write
+from bench.pages import Measured, Reader
+
+TURNS = int(os.environ.get("BENCH_TURNS", "40"))
+SMALL = 1000
+LARGE = int(os.environ.get("BENCH_COUNTS") or 100_000)
+GOALS = {"bank, filtered": 1.5, "bank, searched": 3.0, "bank, page 200": 1.5, "bank, team": 1.5, "coverage": 1.5}
+
+
+@contextmanager
+def database(counts: int) -> Iterator[str]:
+    """A database of its own on the server of DATABASE_URL; "" where there is none, for SQLite."""
+    server = os.environ.get("DATABASE_URL", "")
+    if not server:
+        yield ""
+        return
+    import psycopg
+
+    name = f"countfold_bench_{counts}"
+    with psycopg.connect(server.replace("postgres://", "postgresql://"), autocommit=True) as connection:
+        connection.execute(f'DROP DATABASE IF EXISTS "{name}"')
+        connection.execute(f'CREATE DATABASE "{name}"')
+        try:
+            yield f"{server.rsplit('/', 1)[0]}/{name}"
+        finally:
+            connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+
+
+async def measure(
+    small: tuple[int, dict[str, Any]], large: tuple[int, dict[str, Any]], name: str
+) -> tuple[Measured, str]:
+    """The same page of both, in turns: small, large, small again."""
+    readers = [Reader(port, school["pages"][name][0]) for port, school in (small, large)]
+    addresses = [school["pages"][name][1] for _, school in (small, large)]
+    found = Measured()
+    for number in range(TURNS + 3):
+        if number == 3:  # the first ones load what they need
+            found = Measured()
+        found.bare.append((await readers[0].ask(addresses[0]))[0])
+        found.times.append((await readers[1].ask(addresses[1]))[0])
+        found.bare_again.append((await readers[0].ask(addresses[0]))[0])
+    return found, name
+
+
+def told(found: Measured, name: str, small: dict[str, Any], large: dict[str, Any]) -> None:
+    before = at(0.5, found.bare + found.bare_again)
+    halves = sorted((at(0.5, found.bare), at(0.5, found.bare_again)))
+    (queries, few), (more_queries, many) = small["queries"][name], large["queries"][name]
+    goal = f"{GOALS[name]:.1f}" if name in GOALS else ""
+    asked = str(queries) if queries == more_queries else f"{queries}/{more_queries}"
+    write(
+        f"{name:<28}{before:>9.1f}{at(0.5, found.times):>9.1f}{at(0.5, found.times) / before:>7.2f}{goal:>6}"
+        f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.1f}{many:>9.1f}{asked:>9}"
+    )
+
+
+def main() -> int:
+    """Print a line for each page."""
+    with ExitStack() as stack:
+        schools = []
+        for counts in (SMALL, LARGE):
+            address = stack.enter_context(database(counts))
+            schools.append(
+                stack.enter_context(served_school(str(counts), server="bench._scale_server", database=address))
+            )
+        small, large = schools
+        write(
+            f"{large[1]['counts']:,} counts and {large[1]['lessons']:,} lessons beside {small[1]['counts']:,} and "
+            f"{small[1]['lessons']:,}, on {small[1]['database']}; milliseconds of the whole page, and of its queries alone"
+        )
+        write(
+            f"{'':<28}{'small':>9}{'large':>9}{'ratio':>7}{'goal':>6}{'noise':>7}{'in SQL':>9}{'large':>9}{'queries':>9}"
+        )
+        for name in small[1]["pages"]:
+            told(*asyncio.run(measure(small, large, name)), small[1], large[1])
+    return 0
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

@@ -1,0 +1,61 @@
+"""Amounts past a larger unit are said in both, wherever a teacher reads them."""
+
+from fractions import Fraction
+
+import pytest
+from django.urls import reverse
+
+from routines.counting import Audience, Count, Grid
+from routines.counting.style import Style
+from routines.counting.written_units import in_both_units, in_larger_unit
+from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, Stop
+from routines.plans.suggestions.appearing import look_for
+from tests.routines.making import SEVENS, make_routine
+
+OUNCES = SEVENS.changed(
+    count=CountSection("mass", "8 oz", "8 oz", 12),
+    fold=Fold(4),
+    targets=(),
+    stops=(Stop(4, "What do four weigh?", "2 lb."), Stop(1, "And one?")),
+    expected=(ExpectedAnswer("22 oz", "How much is in one?", "slip", 3),),
+)
+
+# NIST Handbook 44, Appendix C: 12 in = 1 ft, 16 oz = 1 lb, 8 fl oz = 1 cup; SI: 100 cm = 1 m, 1000 g = 1 kg, 1000 mL = 1 L.
+AMOUNTS = [
+    ("mass", "8 oz", 4, "32 oz (2 lb)"),
+    ("mass", "12 oz", 3, "36 oz (2 lb 4 oz)"),
+    ("mass", "250 g", 5, "1250 g (1 kg 250 g)"),
+    ("length", "9 in", 2, "18 in (1 ft 6 in)"),
+    ("length", "75 cm", 4, "300 cm (3 m)"),
+    ("capacity", "8 fl oz", 1, "8 fl oz (1 cup)"),
+    ("capacity", "12 fl oz", 8, "96 fl oz (12 cups)"),
+    ("capacity", "750 mL", 3, "2250 mL (2 L 250 mL)"),
+    ("elapsed", "35 min", 3, "105 min (1 h 45 min)"),
+    ("length", "2 in", 5, "10 in"),
+    ("whole", "12", 4, "48"),
+]
+
+
+@pytest.mark.parametrize(("kind", "step", "n", "said"), AMOUNTS, ids=[row[3] for row in AMOUNTS])
+def test_an_amount_is_said_in_both(kind, step, n, said):
+    style = Style(units="one") if kind not in ("whole",) else Style()
+    count = Count.parse(kind=kind, start=step, step=step, terms=12, style=style)
+    assert in_both_units(count, count.value(n)).replace(",", "") == said
+
+
+def test_what_is_written_in_two_units_is_not_said_again():
+    count = Count.parse(kind="mass", start="1 lb 4 oz", step="1 lb 4 oz", terms=12)
+    assert not any(in_larger_unit(count, count.value(n)) for n in range(1, 13))
+    assert in_larger_unit(Count.parse(kind="clock", start="7:10", step="40 min", terms=9), Fraction(430)) == ""
+
+
+def test_will_it_appear_says_both():
+    count = Count.parse(kind="mass", start="8 oz", step="8 oz", terms=12)
+    found = look_for(Grid(count, 4, "across"), "60 oz", Audience(4))
+    assert (found.told, found.before, found.after) == ("60 oz (3 lb 12 oz)", "56 oz (3 lb 8 oz)", "64 oz (4 lb)")
+
+
+def test_the_routine_page_says_both_at_its_stops(owner, visit):
+    page = visit(owner).get(reverse("routine", args=[make_routine(owner, plan=OUNCES).pk])).text
+    assert "After 32 oz (2 lb), the 4th" in page
+    assert "After 8 oz, the 1st" in page

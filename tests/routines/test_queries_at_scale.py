@@ -1,0 +1,89 @@
+"""Pages over a large bank ask the database as often as over a small one: 40 counts and 1,000 (5,000 take too long to make)."""
+
+import pytest
+from django.db import connection, transaction
+from django.test import Client
+from django.test.utils import CaptureQueriesContext
+from django.urls import reverse
+from django.utils import timezone
+
+from accounts.models import User
+from bench._many_counts import fill
+from grade_bands.models import Grade
+from routines.bank.views import bank, mine
+from routines.models import Lesson, Routine
+from routines.paper.views import booklets
+
+FEW, MANY = 40, 1000
+MOST = 26
+
+
+class Undone(Exception):
+    pass
+
+
+def asked(client: Client, address: str) -> int:
+    client.get(address)  # what its cards say is worked out
+    with CaptureQueriesContext(connection) as queries:
+        assert client.get(address).status_code == 200
+    return len(queries)
+
+
+def queries_of_each_page(counts: int) -> dict[str, int]:
+    fill(counts, people=8, kinds_of_count=12)
+    teacher = User.objects.get(sign_in_name="person3")
+    teacher.role = User.Role.TEACHER
+    client = Client()
+    client.force_login(teacher, backend="accounts.backends.NameOrEmailBackend")
+    newest = Routine.objects.in_bank().order_by("-shared_at", "-pk")
+    grade = Grade.objects.filter(class_groups__teachers=teacher).first()
+    searches = (
+        "q=golden",
+        "q=from+each",
+        "q=from+7&sort=title",
+        "q=1,000",
+        "grade=2&area=money",
+        "shows=sums&while=1",
+    )
+    orders = (
+        "sort=title",
+        "sort=taught",
+        "taught=this-year",
+        "taught=not-yet",
+        "whose=team",
+        "whose=mine",
+        f"owner={teacher.pk}",
+    )
+    pages = {
+        "home": "/",
+        "bank": "/bank/",
+        "a page further": f"/bank/?after={newest[20].pk}",
+        "a page back": f"/bank/?before={newest[20].pk}",
+        "an old address": "/bank/?page=3",
+        **{query: f"/bank/?{query}" for query in (*searches, *orders)},
+        "my plans": reverse("my_plans"),
+        "searched": f"{reverse('my_plans')}?q=golden",
+        "booklet": f"{reverse('booklet_choose')}?grade=2",
+        "coverage": reverse("coverage"),
+        "cell": reverse("coverage_cell", args=[grade.pk, "whole"]),
+        "lessons": reverse("lessons"),
+        "count": reverse("routine", args=[newest[0].pk]),
+    }
+    assert Lesson.objects.counted().count() == counts * 5
+    return {name: asked(client, address) for name, address in pages.items()}
+
+
+@pytest.mark.django_db
+def test_a_thousand_counts_take_as_many_queries_as_forty(monkeypatch):
+    for room, name in ((bank, "PAGE_SIZE"), (mine, "SHOWN_AT_MOST"), (booklets, "OFFERED_AT_ONCE")):
+        monkeypatch.setattr(room, name, 2)  # the fewer cards, the sooner they are drawn
+    found = {}
+    for counts in (FEW, MANY):
+        try:
+            with transaction.atomic(), timezone.override("America/Chicago"):
+                found[counts] = queries_of_each_page(counts)
+                raise Undone
+        except Undone:
+            pass
+    assert found[FEW] == found[MANY]
+    assert {name: number for name, number in found[MANY].items() if number > MOST} == {}
