@@ -26,13 +26,12 @@ def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
 
 def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
     """Counts of these grades (keys) before all others; in each part the newest first."""
-    hers, others = routines.filter(grade__in=own), routines.exclude(grade__in=own)
+    streams = (Stream(routines.filter(grade__in=own), {0: 0}), Stream(routines.exclude(grade__in=own), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
         return (0 if routine.grade_id in own else 1, *moment) if moment else None
 
-    streams = (Stream(hers, {0: 0}), Stream(others, {0: 1}))
     return Order(("part", "-shared_at", "-pk"), streams, place_of, routines)
 
 

@@ -57,8 +57,8 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
     pages = {
         "home": "/",
         "bank": "/bank/",
-        "a page further": f"/bank/?after={newest[20].pk}",
-        "a page back": f"/bank/?before={newest[20].pk}",
+        "a page further": f"/bank/?sort=newest&after={newest[20].pk}",
+        "a page back": f"/bank/?sort=newest&before={newest[20].pk}",
         "an old address": "/bank/?page=3",
         **{query: f"/bank/?{query}" for query in (*searches, *orders)},
         "my plans": reverse("my_plans"),
