@@ -34,7 +34,6 @@ def bank(request: SignedInRequest) -> HttpResponse:
     own = own_grades(request.user, grades, year)
     wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
     in_bank = Routine.objects.in_bank()
-    prefetch_related_objects([request.user], "class_groups")
     order = wanted.order(in_bank, request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
