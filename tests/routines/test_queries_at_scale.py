@@ -62,7 +62,7 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
         "an old address": "/bank/?page=3",
         **{query: f"/bank/?{query}" for query in (*searches, *orders)},
         "my plans": reverse("my_plans"),
-        "searched": f"{reverse('my_plans')}?q=golden",
+        "searched": f"{reverse('my_plans')}?q=from",
         "booklet": f"{reverse('booklet_choose')}?grade=2",
         "coverage": reverse("coverage"),
         "cell": reverse("coverage_cell", args=[grade.pk, "whole"]),
