@@ -149,8 +149,8 @@ def _near_misses(grid: Grid, level: int) -> Iterator[_Found]:
     count = grid.count
     step = abs(count.step)
     if count.wrap is None and count.start % step:
-        like = -(count.start // -step) * step if count.step > 0 else count.start // step * step
-        for value in _near(grid, like, step):
+        ahead = -(count.start // -step) * step if count.step > 0 else count.start // step * step
+        for value in _near(grid, ahead, step):
             yield _Found(value, "step", step)
     read_off = count.form.read_off()
     finest = _finest_written(count)

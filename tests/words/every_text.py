@@ -224,7 +224,9 @@ def _goal(answer: str, grid: Grid, after: int) -> int:
     """Which count the answer names: the next one, or the one in a cell further on."""
     about = Context(grid)
     written = about.notation.value
-    named = re.search(rf"(?:will have|tendremos|[Ss]igue|So) ({written})|^({written}) (?:stands|comes)", answer)
+    named = re.search(
+        rf"(?:will have|tendremos|A continuación:|Con|So) ({written})|^({written}) (?:stands|comes)", answer
+    )
     assert named is not None, answer
     value = about.notation.read(named[1] or named[2])
     ahead = [n for n in range(after + 1, after + grid.line_length + 3) if about.same(about.value(n), value)]

@@ -173,7 +173,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("from <a:V> we come to <b:V>, <d:D> " + MORE + ", and then to <z:V>, <e:D> (?:later|earlier) again",),
-        ("empezamos en <a:V>, <d:D> " + MORE + " llegamos a <b:V> y otros <e:D> (?:más tarde|antes) a <z:V>",),
+        ("empezamos (?:en|con) <a:V>, <d:D> " + MORE + " llegamos a <b:V> y otros <e:D> (?:más tarde|antes) a <z:V>",),
         lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
     ),
     Rule(
@@ -190,7 +190,7 @@ RULES: tuple[Rule, ...] = (
     # steps and neighbours
     Rule(
         ("<a:V> and <d:D> " + MORE + " is <b:V>, then <e:D> (?:more|less) is <z:V>",),
-        ("empezamos en <a:V>, con <d:D> " + MORE + " llegamos a <b:V> y con <e:D> (?:más|menos) a <z:V>",),
+        ("empezamos (?:en|con) <a:V>, con <d:D> " + MORE + " llegamos a <b:V> y con <e:D> (?:más|menos) a <z:V>",),
         lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
     ),
     Rule(
@@ -199,7 +199,7 @@ RULES: tuple[Rule, ...] = (
             r"from <a:V> to <b:V>(?:, one step [a-z ]+,)? (?:it )?is <d:D> " + MORE,
         ),
         (
-            "empezamos en <a:V> y con <d:D> " + MORE + " llegamos a <b:V>",
+            "empezamos (?:en|con) <a:V> y con <d:D> " + MORE + " llegamos a <b:V>",
             r"(?:mira )?de <a:V> a <b:V>(?:, un paso [a-z ]+,|:)? hay (?:otra vez |también )?<d:D> " + MORE,
         ),
         lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),

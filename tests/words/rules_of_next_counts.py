@@ -280,7 +280,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("(?:starting at|start at|go on from|from) <a:V>",),
-        ("(?:empezamos en|seguimos desde|desde) <a:V>",),
+        ("(?:empezamos con|seguimos desde|desde) <a:V>",),
         starts_at,
     ),
     Rule(

@@ -93,7 +93,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("it is a multiple of <m:D>, and each jump is <s:D>, but the count starts at <a:V>",),
-        ("es un múltiplo de <m:D>, y cada salto es de <s:D>, pero el conteo empieza en <a:V>",),
+        ("es un múltiplo de <m:D>, y cada salto es de <s:D>, pero el conteo empieza con <a:V>",),
         multiple_of_the_step,
     ),
     Rule(
@@ -141,7 +141,7 @@ RULES: tuple[Rule, ...] = (
     # the start
     Rule(
         (f"<v:V> is (?:where we start|where the count starts|the start itself)(?:: {AT_EN})?",),
-        (f"(?:el conteo empieza|empezamos) en <v:V>(?:: {AT_ES}|(?=[.] señala))",),
+        (f"(?:el conteo empieza|empezamos) con <v:V>(?:: {AT_ES}|(?=[.] señala))",),
         is_start_itself,
     ),
     Rule(
@@ -215,7 +215,7 @@ RULES: tuple[Rule, ...] = (
     # it lies behind
     Rule(
         ("we start at <a:V> and go (?P<way_W>up|down), away from <v:V>",),
-        ("empezamos en <a:V> y contamos hacia (?P<way_W>arriba|abajo), lejos de <v:V>",),
+        ("empezamos con <a:V> y contamos hacia (?P<way_W>arriba|abajo), lejos de <v:V>",),
         lambda c, h: goes(c, h) and is_behind(c, h),
     ),
     Rule(
@@ -224,8 +224,8 @@ RULES: tuple[Rule, ...] = (
             "the count starts at <a:V> and goes (?P<way_W>up|down) by <s:D>, so it never comes back to <v:V>, <t:D> behind",
         ),
         (
-            "el conteo empieza en <a:V> y va hacia (?P<way_W>arriba|abajo); <v:V> queda atrás",
-            "el conteo empieza en <a:V> y va hacia (?P<way_W>arriba|abajo) de <s:D> en <s2:D>: nunca vuelve a <v:V>, <t:D> más",
+            "el conteo empieza con <a:V> y va hacia (?P<way_W>arriba|abajo); <v:V> queda atrás",
+            "el conteo empieza con <a:V> y va hacia (?P<way_W>arriba|abajo) de <s:D> en <s2:D>: nunca vuelve a <v:V>, <t:D> más",
         ),
         lambda c, h: goes(c, h) and is_behind(c, h),
     ),

@@ -127,7 +127,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("multiples of <s:D> take over, though the count began at <a:V>",),
-        ("los múltiplos conocidos de <s:D>, aunque el conteo empezó en <a:V>",),
+        ("los múltiplos conocidos de <s:D>, aunque el conteo empezó con <a:V>",),
         begun_elsewhere,
     ),
     Rule(
@@ -187,7 +187,7 @@ RULES: tuple[Rule, ...] = (
             "the parts of <b:V> are named",
             "<b:V> begins with",
             "for <b:V>(?=[.])",
-            "the full number below <b:V>",
+            "the round number below <b:V>",
             "the tens and the ones of <b:V> change places",
             "the zero inside <b:V>",
             "the empty (?:hundreds|tenths) of <b:V>",
@@ -195,7 +195,7 @@ RULES: tuple[Rule, ...] = (
         (
             "la palabra (?:de|para) (?:las centenas de )?<b:V>",
             "otra decena y no <b:V>",
-            "se deja fuera <b:V>",
+            "se olvida decir <b:V>",
             "el valor de <b:V>",
             "el cero del final de <b:V>",
             "(?:cada parte que se oye|las centenas|los millares|la parte entera y el número de arriba) de <b:V>",

@@ -54,7 +54,7 @@ NOT_EN, NOT_ES = "(?P<not_W>does not reach)", "(?P<not_W>no alcanza)"
 
 RULES: tuple[Rule, ...] = (
     Rule(("goes (?P<way_W>up|down) by <s:D>",), ("(?P<way_W>sube|baja) de <s:D> en <s2:D>",), goes_by),
-    Rule(("starts at <a:V>",), ("empieza en <a:V>",), starts_at),
+    Rule(("starts at <a:V>",), ("empieza con <a:V>",), starts_at),
     Rule(
         ("has <a:V> as its (?P<end_W>largest|smallest) number",),
         ("tiene <a:V> como número (?P<end_W>mayor|menor)",),

@@ -78,11 +78,15 @@ RULES: tuple[Rule, ...] = (
         (f"en {AT_ES} tendremos <v:V>", AT_ES),
         cell_ahead,
     ),
-    Rule(("<b:V> comes next", "the next count, <b:V>,"), ("sigue <b:V>", "el número siguiente, <b:V>,"), next_is),
+    Rule(
+        ("<b:V> comes next", "the next count, <b:V>,"),
+        ("a continuación: <b:V>", "con <b:V> termina", "el número siguiente, <b:V>,"),
+        next_is,
+    ),
     Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>atrás )?de <s:D>",), jump_is_this),
     Rule(
         ("(?:we said|point to|stop at|after|we are at|from|up to) <a:V>" + NOT_MORE,),
-        ("(?:dijimos|señala|paramos en|después de|estamos en|desde|hasta) <a:V>" + NOT_MORE,),
+        ("(?:dijimos|señala|después de|vamos por|desde|hasta) <a:V>" + NOT_MORE,),
         last_said,
     ),
 )

@@ -43,7 +43,11 @@ def next_counts(
     found: list[Variation] = []
     changes = (*_changes(grid, outcome, slipped, missed, reader), *_another_fold(grid))
     for change in (kept for change in changes if (kept := within_reach(change, grid, reader.level)) is not None):
-        if len(found) < (MOST if change.name != "other fold" else 1) and change.grid not in [one.grid for one in found]:
+        # On a clock two starts may be written alike, a turn apart.
+        is_new = all(
+            change.grid != one.grid and (change.name, change.written) != (one.change, one.written) for one in found
+        )
+        if len(found) < (MOST if change.name != "other fold" else 1) and is_new:
             shows = shown(change.grid, *change.shows)
             found.append(Variation(outcome, change.name, change.grid, shows, change.written))
     return found

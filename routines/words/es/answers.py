@@ -45,7 +45,7 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Mira, de {line} en {line} es {value} antes.",
     ),
     "line reply": (
-        "Empieza en {first} y cuenta los saltos. ¿Dónde paras?",
+        "Empieza con {first} y cuenta los saltos. ¿Dónde paras?",
         "Señala desde {first} hasta donde empieza otra {line}. ¿Cuántos saltos hay?",
     ),
     "double": (

@@ -4,10 +4,10 @@ from ..language import Locating
 
 SENTENCES: dict[str, tuple[str, ...]] = {
     "start": (
-        "Sí, empezamos en {value}. Señala el lugar.",
-        "Sí. El conteo empieza en {value}: fila {row}, columna {column}. ¿Qué número decimos después?",
-        "El conteo empieza en {value}: fila {row}, columna {column}. No hace falta ningún salto: es el {nth} número.",
-        "El conteo empieza en {value}: fila {row}, columna {column}. Hacen falta 0 saltos: es el {nth} número.",
+        "Sí, empezamos con {value}. Señala el lugar.",
+        "Sí. El conteo empieza con {value}: fila {row}, columna {column}. ¿Qué número decimos después?",
+        "El conteo empieza con {value}: fila {row}, columna {column}. No hace falta ningún salto: es el {nth} número.",
+        "El conteo empieza con {value}: fila {row}, columna {column}. Hacen falta 0 saltos: es el {nth} número.",
     ),
     "here": (
         "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
@@ -42,9 +42,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "bastan. Es el {nth} número, {turn} vuelta del reloj, fila {row}, columna {column}.",
     ),
     "behind": (
-        "No. Empezamos en {start} y contamos hacia {way}, lejos de {value}.",
-        "No. El conteo empieza en {start} y va hacia {way}; {value} queda atrás. ¿Hacia dónde tendríamos que contar?",
-        "No. El conteo empieza en {start} y va hacia {way} de {step} en {step}: nunca vuelve a {value}, {total} más "
+        "No. Empezamos con {start} y contamos hacia {way}, lejos de {value}.",
+        "No. El conteo empieza con {start} y va hacia {way}; {value} queda atrás. ¿Hacia dónde tendríamos que contar?",
+        "No. El conteo empieza con {start} y va hacia {way} de {step} en {step}: nunca vuelve a {value}, {total} más "
         "atrás.",
         "No. De {value} a {start} van {total}, y cada salto de {step} se aleja más de {value}, por mucho que sigamos "
         "contando.",

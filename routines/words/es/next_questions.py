@@ -28,15 +28,15 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "escribirla.",
     ),
     "multiples": (
-        "Empezamos en {start}. ¿Qué sigue? ¿Conoces estos números?",
+        "Empezamos con {start}. ¿Qué sigue? ¿Conoces estos números?",
         "¿Dónde vimos antes estos números y en qué se parecen a los del primer conteo?",
         "Cada número está a unos saltos de {size} de cero. ¿Qué sobraba en el primer conteo y dónde se ve?",
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
         "Ponlo a prueba y di por qué.",
     ),
     "round start": (
-        "Empezamos en {start}. ¿Qué viene después? Muéstralo.",
-        "Empezamos en {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
+        "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
+        "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
         "¿Cuántos saltos de {size} pasan por {a_mark} y qué sobra ahí? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Haz una regla y pruébala con otro comienzo.",
     ),
@@ -48,8 +48,8 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "comienzo.",
     ),
     "other start": (
-        "Ahora empezamos en {start}. ¿Qué sigue siendo igual? Señálalo.",
-        "Ahora empezamos en {start}. ¿Qué sigue siendo igual de línea a línea y por qué?",
+        "Ahora empezamos con {start}. ¿Qué sigue siendo igual? Señálalo.",
+        "Ahora empezamos con {start}. ¿Qué sigue siendo igual de línea a línea y por qué?",
         "De línea a línea la diferencia era {kept}. ¿Es así desde {start} y por qué? Muéstralo en la cuadrícula.",
         "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Haz una conjetura y pruébala desde {start}.",
     ),

@@ -10,7 +10,7 @@ PROBES = {
     "line": COMES + ": una línea después de {like}.",
     "next": COMES + ": un salto después de {like}.",
     "jumps": COMES + ": {jumps} saltos después de {like}.",
-    "step": "Es un múltiplo de {step}, y cada salto es de {step}, pero el conteo empieza en {start}: lo saltamos, de "
+    "step": "Es un múltiplo de {step}, y cada salto es de {step}, pero el conteo empieza con {start}: lo saltamos, de "
     "{before} a {after}.",
     "ends alike": "Termina en {ending}, igual que {like}, " + JUMPED,
     "even": "Es par, como todos los números de este conteo, " + JUMPED,

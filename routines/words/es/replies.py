@@ -14,7 +14,7 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
         "Usa la cuadrícula. ¿Por qué?",
     ),
     (
-        "Empieza en {a} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
+        "Empieza con {a} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
         "Compáralo con los otros números de {line}: ¿qué hace ahí {jump}?",
         "Haz {jump} una vez más desde {a} y di en la cuadrícula qué cambia y qué se queda.",
         "Muestra {jump} en la cuadrícula y explica cómo lo sabes.",

@@ -7,7 +7,7 @@ STANDARDS = {
     "reaches": "alcanza o pasa {landmark}",
     "pair": "; pide otro conteo al lado",
     "missed": "; no alcanza {landmark}",
-    "from": "empieza en {first}",
+    "from": "empieza con {first}",
     "within": "tiene {largest} como número mayor",
     "down to": "tiene {smallest} como número menor",
     "terms": "tiene {terms} números",

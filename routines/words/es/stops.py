@@ -29,11 +29,11 @@ QUESTIONS = {
             "Señala {a} con el dedo. ¿Qué viene después?",
         ),
         (
-            "Paramos en {a}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
+            "Paramos después de {a}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
             "¿Qué viene después de {a} y qué cifras o partes van a cambiar? ¿Cómo lo sabes?",
         ),
         (
-            "Estamos en {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
+            "Vamos por {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
             "Antes de seguir desde {a}: ¿qué sigue, qué cambia ahí y qué celda te ayuda?",
         ),
         (
@@ -85,8 +85,8 @@ ANSWERS = {
     "target": "{idea} Por eso en {place} tendremos {far}.",
     "beside": "{idea} En {place} tendremos {far}.",
     "place": "En {place} tendremos {far}.",
-    "hard": "Sigue {next}.",
-    "dies": "Sigue {next}, y ahí termina: {idea_lower}",
+    "hard": "A continuación: {next}.",
+    "dies": "Con {next} termina: {idea_lower}",
 }
 
 REASONS = {

@@ -27,12 +27,12 @@ WORDS = {
         "Which digits of {a} change now?",
     ),
     "C07": SlipWords(
-        "{b} is left out: a full number like this one is easily passed over.",
+        "{b} is left out: a round number like this one is easily passed over.",
         "Is there one of our counts between {a} and that one?",
         "Did we skip one after {a}?",
     ),
     "C08": SlipWords(
-        "The jump from {a} stops at the full number that it crosses.",
+        "The jump from {a} stops at the round number that it crosses.",
         "How far is it from {a} to that number: is it our whole jump?",
         "Is that our whole jump from {a}?",
     ),
@@ -42,8 +42,8 @@ WORDS = {
         "How big is our jump from {a}?",
     ),
     "C10": SlipWords(
-        "After {a} a full number is crossed, and the next full one is said.",
-        "How far past the full number does our jump from {a} go?",
+        "After {a} a round number is crossed, and the next round one is said.",
+        "How far past the round number does our jump from {a} go?",
         "How big is our jump from {a}?",
     ),
     "C11": SlipWords(
@@ -52,7 +52,7 @@ WORDS = {
         "We said {a}: what is one jump on?",
     ),
     "C12": SlipWords(
-        "After {a} the full number below {b} is said, too early.",
+        "After {a} the round number below {b} is said, too early.",
         "How far is it from {a} to that number, and how long is our jump?",
         "How big is our jump from {a}?",
     ),

@@ -39,7 +39,7 @@ WORDS = {
         "¿Cuánto saltamos desde {a} y cuánto saltamos antes?",
     ),
     "W39": SlipWords(
-        "Se deja fuera {b}: su palabra se forma a su manera.",
+        "Se olvida decir {b}: su palabra se forma a su manera.",
         "¿Hay un número entre {a} y ese?",
         "¿Nos saltamos uno después de {a}?",
     ),
@@ -50,7 +50,7 @@ WORDS = {
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
     "W43": SlipWords(
-        "Se deja fuera {b}: las palabras de estos números se confunden.",
+        "Se olvida decir {b}: las palabras de estos números se confunden.",
         "¿Hay un número entre {a} y ese?",
         "¿Nos saltamos uno después de {a}?",
     ),

@@ -27,7 +27,7 @@ WORDS = {
         "¿Qué cifras de {a} cambian ahora?",
     ),
     "C07": SlipWords(
-        "Se deja fuera {b}: un número redondo como este se pasa de largo fácilmente.",
+        "Se olvida decir {b}: un número redondo como este se pasa de largo fácilmente.",
         "¿Hay uno de nuestros números entre {a} y ese?",
         "¿Nos saltamos uno después de {a}?",
     ),

@@ -36,7 +36,7 @@ WORDS = {
         "¿Nuestro salto cambia las unidades de {a} o los lugares que siguen?",
     ),
     "D09": SlipWords(
-        "Se deja fuera {b}, un número entero.",
+        "Se olvida decir {b}, un número entero.",
         "¿Cuánto hay desde {a} hasta ese número: un salto, o más?",
     ),
     "D10": SlipWords(

@@ -8,7 +8,7 @@ WORDS = {
         "¿Qué hay un salto por debajo de {a} y a qué distancia del cero está?",
     ),
     "N02": SlipWords(
-        "Se deja fuera {b}: no se toma por un número.",
+        "Se olvida decir {b}: no se toma por un número.",
         "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
     ),
     "N03": SlipWords(

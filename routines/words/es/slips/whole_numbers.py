@@ -14,7 +14,7 @@ WORDS = {
         "¿Qué decenas dijimos antes de {a}?",
     ),
     "W03": SlipWords(
-        "Se deja fuera {b}: su palabra no tiene unidades que contar.",
+        "Se olvida decir {b}: su palabra no tiene unidades que contar.",
         "¿Hay un número entre {a} y ese?",
         "¿Nos saltamos uno después de {a}?",
     ),
@@ -92,7 +92,7 @@ WORDS = {
         "¿Cuánto del salto desde {a} llega a la decena y cuánto queda?",
     ),
     "W20": SlipWords(
-        "Se imponen los múltiplos conocidos de {size}, aunque el conteo empezó en {start}.",
+        "Se imponen los múltiplos conocidos de {size}, aunque el conteo empezó con {start}.",
         "¿Cuánto hay desde {a} hasta ese número: es uno de nuestros saltos?",
         "¿Es ese nuestro salto desde {a}?",
     ),
