@@ -99,6 +99,9 @@ def test_pages_with_days_write_them_alike(owner, administrator, school, visit, w
             reverse("lesson_delete", args=[lesson.key]),
             reverse("coverage"),
             reverse("my_plans"),
+            reverse("home"),
+            reverse("week"),
+            reverse("suggestions"),
         ],
         administrator: [reverse("grade_bands:classes"), reverse("coverage")],
     }

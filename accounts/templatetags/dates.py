@@ -3,7 +3,7 @@
 from datetime import date, datetime
 
 from babel import Locale, UnknownLocaleError
-from babel.dates import format_date, format_skeleton, format_time
+from babel.dates import format_date, format_time
 from django import template
 from django.utils.timezone import is_aware, localtime
 from django.utils.translation import get_language
@@ -26,27 +26,9 @@ def full_day(value: date | None) -> str:
 
 
 @register.filter
-def short_day(value: date | None) -> str:
-    """ "Nov 29": beside others of the same weeks."""
-    return format_skeleton("MMMd", _here(value), locale=_locale()) if value else ""
-
-
-@register.filter
 def weekday(value: date | None) -> str:
     """ "Sunday"."""
     return format_date(_here(value), "EEEE", locale=_locale()) if value else ""
-
-
-@register.filter
-def weekday_and_day(value: date | None) -> str:
-    """ "Sunday, November 29": a day of this week or one near it."""
-    return f"{weekday(value)}, {format_skeleton('MMMMd', _here(value), locale=_locale())}" if value else ""
-
-
-@register.filter
-def month(value: date | None) -> str:
-    """ "November 2026"."""
-    return format_skeleton("yMMMM", _here(value), locale=_locale()) if value else ""
 
 
 @register.filter

@@ -1,7 +1,7 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
 from collections.abc import Collection, Sequence
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 from django.db.models import Count, F, IntegerField, OuterRef, Subquery, Sum, Value
@@ -11,71 +11,82 @@ from accounts.models import User
 from grade_bands.models import SchoolYear
 from routines.bank.paging import Order, Stream
 from routines.models import Routine, TimesTaught
-from routines.models.routine import RoutineQuerySet, tell_times_taught, told_as_taught
+from routines.models.routine import RoutineQuerySet, met, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
 from routines.models.taught import TimesTaughtQuerySet
+
+# Counts that were taught are in no order by when they came into the bank: the index of the numbers has their keys.
+LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)
 
 
 def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
     """By when they came into the bank; with `created_at` also those that never did."""
-    return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since))
+    return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since), routines)
 
 
 def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
     """Counts of these grades (keys) before all others; in each part the newest first."""
-    streams = (routines.filter(grade__in=own), routines.exclude(grade__in=own))
+    streams = (Stream(routines.filter(grade__in=own), {0: 0}), Stream(routines.exclude(grade__in=own), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
         return (0 if routine.grade_id in own else 1, *moment) if moment else None
 
-    told = tuple(stream.annotate(part=Value(part)) for part, stream in enumerate(streams))
-    return Order(("part", "-shared_at", "-pk"), told, place_of)
+    return Order(("part", "-shared_at", "-pk"), streams, place_of, routines)
 
 
 def by_title(routines: RoutineQuerySet) -> Order:
-    return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk))
+    return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk), routines)
 
 
 def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], since: str = "shared_at") -> Order:
     """Counts with all the words in the title before those with some of them elsewhere; in each part the newest first."""
-    titled, others = routines.titled_with(words), routines.meeting(words).not_titled_with(words)
-    streams = (Stream(titled, at=0), Stream(others, at=1))
+    found = routines.meeting(words)
+    in_title = met(words, in_title=True)
+    streams = (Stream(routines.filter(in_title), {0: 0}), Stream(found.exclude(in_title), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, since)
-        is_titled = Routine.objects.filter(pk=routine.pk).titled_with(words).exists()
+        is_titled = Routine.objects.filter(in_title, pk=routine.pk).exists()
         return (0 if is_titled else 1, *moment) if moment else None
 
-    return Order(("part", f"-{since}", "-pk"), streams, place_of)
+    return Order(("part", f"-{since}", "-pk"), streams, place_of, found)
 
 
 def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
-    """By what the reader is told of this year, and of the same number the newer one first.
+    """By what the reader is told of this year; of those that were taught as often, and of the others, the newer one first.
 
     She is told the whole number, but where of those unknown to her just one class had it. So there are those of which
     she is told all, as the index has them; those of which she is told a part; and those of which she is told nothing.
     """
-    told = told_as_taught(user, year)
-    streams = [Stream(routines.exclude(told) if year else routines, at=0)]
+    streams = []
     if year:
-        all_told = routines.filter(years_taught__year=year, years_taught__lessons__gt=0)
-        all_told = all_told.annotate(told=F("years_taught__lessons"))
+        all_told = routines.filter(years_taught__year=year, years_taught__lessons__gt=0).annotate(
+            told=F("years_taught__lessons"), key=F("years_taught__routine")
+        )
         if user.is_coach:
-            streams.append(Stream(all_told))
+            streams.append(Stream(all_told, {1: LONG_AGO}))
         else:
             rows = TimesTaught.objects.in_year(year)
             classes = _of_each(rows.not_known_to(user), Count("class_group", distinct=True))
             known = rows.known_to(user)
-            partly = routines.filter(pk__in=known.order_by().values("routine")).alias(unknown=classes)
-            streams.append(Stream(all_told.alias(unknown=classes).exclude(unknown=1)))
-            streams.append(Stream(partly.filter(unknown=1).annotate(told=_of_each(known, Sum("lessons")))))
+            partly = routines.filter(pk__in=known.order_by().values("routine")).alias(unknown=classes).filter(unknown=1)
+            partly = partly.annotate(told=_of_each(known, Sum("lessons")), key=F("pk"))
+            streams += [
+                Stream(all_told.alias(unknown=classes).exclude(unknown=1), {1: LONG_AGO}),
+                Stream(partly, {1: LONG_AGO}),
+            ]
+        nothing = routines.exclude(told_as_taught(user, year))
+    else:
+        nothing = routines
+    streams.append(Stream(nothing.annotate(key=F("pk")), {0: 0}))
 
-    def place_of(routine: Routine) -> tuple[Any, ...]:
+    def place_of(routine: Routine) -> tuple[Any, ...] | None:
         tell_times_taught([routine], user, year)
-        return routine.times_taught, routine.pk
+        moment = LONG_AGO if routine.times_taught else routine.shared_at
+        return (routine.times_taught, moment, routine.pk) if moment else None
 
-    return Order(("-told", "-pk"), tuple(streams), place_of)
+    return Order(("-told", "-shared_at", "-key"), tuple(streams), place_of, routines)
 
 
 def _of_each(rows: TimesTaughtQuerySet, number: Count | Sum) -> Coalesce:

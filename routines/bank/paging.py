@@ -4,10 +4,10 @@ An address says `after=7`: what comes after count 7 in this order, wherever that
 used to say, is still understood while it is near.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
-from itertools import chain
-from operator import itemgetter
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import reduce
+from operator import itemgetter, or_
 from typing import Any
 
 from django.db.models import Q
@@ -25,10 +25,10 @@ COUNTED_UP_TO = 1000
 
 @dataclass(frozen=True, slots=True)
 class Stream:
-    """Some of the counts. `at`: where the first part of the order is one number for all of them, that number."""
+    """Some of the counts. `fixed`: those places of the order that come to the same for all of them, and to what."""
 
     routines: RoutineQuerySet
-    at: int | None = None
+    fixed: Mapping[int, Any] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,13 +36,14 @@ class Order:
     """In which order counts are listed.
 
     by: columns or annotations as `order_by` takes them, the key at the end. streams: the counts, each in one of them; several
-    where no index has the whole order. place_of: what `by` comes to for a count, in the list or not; None where it has no
-    place in this order.
+    where no index has the whole order, and those that come late at the end. place_of: what `by` comes to for a count, in
+    the list or not; None where it has no place in this order. every: all of them, for being counted.
     """
 
     by: tuple[str, ...]
     streams: tuple[Stream, ...]
     place_of: Callable[[Routine], tuple[Any, ...] | None]
+    every: RoutineQuerySet
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,44 +95,75 @@ def _beside(order: Order, place: tuple[Any, ...], size: int, *, back: bool) -> P
 
 
 def _numbered(order: Order, number: int, size: int) -> Page:
-    start = (number - 1) * size
-    found = _keys(order, start + size + 1)[start:]
+    found = _keys(order, size + 1, left_out=(number - 1) * size)
     shown = found[:size]
     return Page(shown, {"before": shown[0]} if shown else None, {"after": shown[-1]} if len(found) > size else None)
 
 
-def _keys(order: Order, at_most: int, *, beyond: tuple[Any, ...] | None = None) -> list[int]:
-    """The keys of the first so many, of all streams together."""
-    rows = list(chain.from_iterable(_rows(stream, order.by, at_most, beyond) for stream in order.streams))
-    if len(order.streams) > 1:  # one alone stays in the order that the database gives its texts
-        for at, name in reversed(list(enumerate(order.by))):
-            rows.sort(key=itemgetter(at), reverse=name.startswith("-"))
-    return [row[-1] for row in rows[:at_most]]
+def _keys(order: Order, at_most: int, *, beyond: tuple[Any, ...] | None = None, left_out: int = 0) -> list[int]:
+    """The keys of the first so many, of all streams together, after those that are left out."""
+    if len(order.streams) == 1:  # which stays in the order that the database gives its texts
+        rows = _rows(order.streams[0], order.by, slice(left_out, left_out + at_most), beyond)
+        return [row[-1] for row in rows]
+    rows = []
+    for stream in order.streams:
+        if not _come_before(rows, order.by, stream, left_out + at_most):
+            rows += _rows(stream, order.by, slice(left_out + at_most), beyond)
+    for at, name in reversed(list(enumerate(order.by))):
+        rows.sort(key=itemgetter(at), reverse=_falls(name))
+    return [row[-1] for row in rows[left_out : left_out + at_most]]
 
 
-def _rows(stream: Stream, by: Sequence[str], at_most: int, beyond: tuple[Any, ...] | None) -> Iterable[tuple[Any, ...]]:
-    """What `by` comes to for the first so many of a stream. What is the same for all is nothing to order by."""
-    routines, fixed = stream.routines, () if stream.at is None else (stream.at,)
-    rest = by[len(fixed) :]
-    if beyond and stream.at not in (None, beyond[0]):
-        falls = by[0].startswith("-")
-        if (stream.at > beyond[0]) is falls:
+def _come_before(rows: Sequence[tuple[Any, ...]], by: Sequence[str], stream: Stream, enough: int) -> bool:
+    """Whether enough rows are found that come before all of this stream."""
+    if 0 not in stream.fixed:
+        return False
+    first = stream.fixed[0]
+    before = [row for row in rows if ((row[0] > first) if _falls(by[0]) else (row[0] < first))]
+    return len(before) >= enough
+
+
+def _rows(stream: Stream, by: Sequence[str], wanted: slice, beyond: tuple[Any, ...] | None) -> list[tuple[Any, ...]]:
+    """What `by` comes to for these of a stream. What is the same for all is nothing to order by."""
+    routines = stream.routines
+    if beyond is not None:
+        after = _beyond(by, beyond, stream.fixed)
+        if after is None:
             return []
-    elif beyond:
-        routines = routines.filter(_beyond(rest, beyond[len(fixed) :]))
-    names = [name.removeprefix("-") for name in rest]
-    return [fixed + row for row in routines.order_by(*rest).values_list(*names)[:at_most]]
+        routines = routines.filter(after)
+    own = [name for at, name in enumerate(by) if at not in stream.fixed]
+    rows = routines.order_by(*own).values_list(*map(_column, own))[wanted]
+    if not stream.fixed:
+        return list(rows)
+    return [tuple(stream.fixed[at] if at in stream.fixed else next(values) for at in range(len(by)))
+            for values in map(iter, rows)]  # fmt: skip
 
 
-def _beyond(by: Sequence[str], place: Sequence[Any]) -> Q:
-    """What comes after this place in this order. The first part is one that an index can begin with."""
-    beyond, same = Q(), Q()
-    for name, value in zip(by, place, strict=True):
-        column, way = name.removeprefix("-"), "lt" if name.startswith("-") else "gt"
-        beyond |= same & Q(**{f"{column}__{way}": value})
-        same &= Q(**{column: value})
-    first = by[0].removeprefix("-")
-    return Q(**{f"{first}__{'lte' if by[0].startswith('-') else 'gte'}": place[0]}) & beyond
+def _beyond(by: Sequence[str], place: Sequence[Any], fixed: Mapping[int, Any]) -> Q | None:
+    """What of a stream comes after this place in this order; None for nothing. An index can begin with its first part."""
+    ways: list[Q] = []
+    same = start = Q()
+    for at, (name, value) in enumerate(zip(by, place, strict=True)):
+        if at not in fixed:
+            column, falls = _column(name), _falls(name)
+            start = start or Q(**{f"{column}__{'lte' if falls else 'gte'}": value})
+            ways.append(same & Q(**{f"{column}__{'lt' if falls else 'gt'}": value}))
+            same &= Q(**{column: value})
+        elif fixed[at] != value:
+            if (fixed[at] < value) is _falls(name):  # all that is the same up to here comes after
+                ways.append(same)
+            break
+    if not ways:
+        return None
+    return Q() if not all(ways) else start & reduce(or_, ways)
+
+
+def _falls(name: str) -> bool:
+    return name.startswith("-")
+
+
+def _column(name: str) -> str:
+    return name.removeprefix("-")
 
 
 def _turned(name: str) -> str:
@@ -152,7 +184,8 @@ class HowMany:
 
     @classmethod
     def of(cls, routines: RoutineQuerySet) -> "HowMany":
-        return cls(routines.order_by().values("pk")[: COUNTED_UP_TO + 1].count())
+        # In the bank's own order, for its index has all that is filtered by; any other would be read row by row.
+        return cls(routines.order_by("-shared_at", "-pk").values("pk")[: COUNTED_UP_TO + 1].count())
 
     @property
     def is_more(self) -> bool:

@@ -16,7 +16,7 @@ from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models.plan_document import Plan
 
-from .search_word import SearchWord
+from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
 from .taught import TimesTaught
@@ -50,11 +50,27 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-def _with_words(words: Sequence[Asked], *, in_title: bool = False) -> Q:
-    every = Q()
+# Of a word with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
+# meets a word that more than OFTEN have; several in between may meet seldom, so their counts are gathered first.
+FEW, OFTEN = 1_000, 20_000
+
+
+def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
+    """Which routines have all of these words. Asks for each of them how many have it, up to a bound."""
+    few: set[int] | None = None
+    many: list[SearchWordQuerySet] = []
     for word in words:
-        every &= Q(pk__in=SearchWord.objects.meeting(word, in_title=in_title).values("routine"))
-    return every
+        rows = SearchWord.objects.meeting(word, in_title=in_title)
+        keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
+        if len(keys) > FEW:
+            many.append(rows)
+        else:
+            few = set(keys) if few is None else few & set(keys)
+    found = Q() if few is None else Q(pk__in=sorted(few))
+    for rows in many:
+        gathered = few is None and len(many) > 1 and rows.values("routine")[: OFTEN + 1].count() <= OFTEN
+        found &= Q(pk__in=rows.values("routine")) if gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+    return found
 
 
 # Each word looked for is a search of its own.
@@ -77,9 +93,8 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def of(self, user: User) -> Self:
         """The user's own plans, whatever their status: owned or co-authored. Each way by an index of its own."""
-        owned = Routine.objects.filter(owner=user).order_by().values("pk")
-        joined = Routine.co_authors.through.objects.filter(user_id=user.pk).values("routine_id")
-        return self.filter(pk__in=owned.union(joined))
+        joined = Routine.co_authors.through.objects.filter(user_id=user.pk).values_list("routine_id", flat=True)
+        return self.filter(Q(owner=user) | Q(pk__in=list(joined)))
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
@@ -92,6 +107,10 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def for_areas(self, areas: Iterable[str]) -> Self:
         return self.filter(area__in=areas)
+
+    def for_standard(self, code: str) -> Self:
+        """Each once, where two frameworks have this code too."""
+        return self.filter(pk__in=Routine.standards.through.objects.filter(standard__code=code).values("routine_id"))
 
     def showing(self, families: Iterable[str]) -> Self:
         """Routines whose grid shows a pattern of any of these families; scattered landmarks show nothing."""
@@ -122,14 +141,7 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def meeting(self, words: Sequence[Asked]) -> Self:
         """Routines with all of these words."""
-        return self.filter(_with_words(words))
-
-    def titled_with(self, words: Sequence[Asked]) -> Self:
-        """Routines with all of these words in the title."""
-        return self.filter(_with_words(words, in_title=True))
-
-    def not_titled_with(self, words: Sequence[Asked]) -> Self:
-        return self.exclude(_with_words(words, in_title=True))
+        return self.filter(met(words)) if words else self
 
     def taught_when(self, when: str, user: User, year: SchoolYear | None) -> Self:
         """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""

@@ -23,7 +23,7 @@ class Fit:
 
 # Measured on the plans of the demo school, and a little wider; where a fit does not hold, a page is not as roomy as it might be.
 PLAN_FIT = Fit(first=2, least=1.1, most=1.22)
-PAGES_FIT = Fit(first=2, least=1.03, most=1.22)
+PAGES_FIT = Fit(first=2, least=1.09, most=1.2)
 ALONE_FIT = Fit(first=0, least=1.0, most=1.22)  # the grid is the page, and is as large as there is room
 
 

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 SCHOOL_DAYS = 5
 DAYS = 7
 # Weeks further away than this are no more than a number typed into the address.
-FURTHEST = timedelta(days=4 * 366)
+FURTHEST_DAYS = 4 * 366
 
 
 def monday_of(day: date) -> date:
@@ -41,4 +41,4 @@ def day_asked_for(text: str, today: date) -> date | None:
         day = date.fromisoformat(text)
     except ValueError:
         return None
-    return day if abs(day - today) <= FURTHEST else None
+    return day if abs(day - today) <= timedelta(days=FURTHEST_DAYS) else None

@@ -91,7 +91,7 @@ def test_a_taken_suggestion_is_seen_to_arrive_and_a_draft_is_thrown_away_knowing
     expect(page.get_by_text("By 6 from 10, 25 counts, across, 10 in a line")).to_be_visible()
     page.get_by_role("link", name="Keep it").click()
     expect(page.locator("#id_line_length")).to_have_value("10")
-    page.get_by_role("button", name="Remove it").click()
+    page.get_by_role("button", name="Remove this draft").click()
     page.get_by_role("button", name="Remove it").click()
     expect(page.get_by_text("The unfinished plan is gone.")).to_be_visible()
     assert not PlanDraft.objects.exists()

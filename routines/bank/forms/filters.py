@@ -138,12 +138,8 @@ class BankFilter:
         if self.owner:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
-            routines = routines.filter(standards__code=self.standard)
+            routines = routines.for_standard(self.standard)
         return routines
-
-    def apply(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
-        """The routines asked for."""
-        return self.chosen(routines, user, year).meeting(self.words)
 
     def order(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
         """The routines asked for, in the order asked for: where words were looked for, the best found first."""

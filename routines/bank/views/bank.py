@@ -34,12 +34,11 @@ def bank(request: SignedInRequest) -> HttpResponse:
     own = own_grades(request.user, grades, year)
     wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
     in_bank = Routine.objects.in_bank()
-    prefetch_related_objects([request.user], "class_groups")
     order = wanted.order(in_bank, request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
     total = HowMany.of(in_bank)
-    found = HowMany.of(wanted.apply(in_bank, request.user, year)) if wanted.how_many_on() else total
+    found = HowMany.of(order.every) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
     cards = cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all()))
     elsewhere = wanted.without_grades
@@ -58,7 +57,9 @@ def bank(request: SignedInRequest) -> HttpResponse:
         "cards": cards,
         "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
         "all_query": wanted.query(sort="newest"),
-        "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.apply(in_bank, request.user, year)),
+        "elsewhere": None
+        if cards or not wanted.grades
+        else HowMany.of(elsewhere.order(in_bank, request.user, year).every),
         "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),

@@ -36,8 +36,8 @@ __all__ = [
 ]
 
 SHOWN_AT_ONCE, MOST_SHOWN = 6, 18
-# Ways to count, grids made of them, ways that take turns, grids looked at in full.
-MOST_WAYS, MOST_CANDIDATES, LEAST_EACH, AT_A_TIME, MOST_TRIED = 200, 1000, 6, 16, 48
+# Standards of an area, ways to count, grids made of them, ways that take turns, grids looked at in full.
+MOST_GROUNDS, MOST_WAYS, MOST_CANDIDATES, LEAST_EACH, AT_A_TIME, MOST_TRIED = 60, 600, 1000, 1, 16, 48
 KEPT = 256
 PLAIN_STYLE = Style()
 
@@ -124,14 +124,11 @@ def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
 
 def _ways(wanted: Wanted, grounds: Sequence[Features | None]) -> list[Way]:
     """The friendliest steps first, up and down; standards and sorts of numbers take turns, each with a step further on."""
-    by_sort = [
-        [way for step in _steps(sort, ground) if (way := Way(sort, step, ground)).may_serve(wanted.style)]
-        for ground in grounds
-        for sort in _sorts(wanted, ground)
-    ]
-    shifted = [ways[2 * at % len(ways) :] + ways[: 2 * at % len(ways)] for at, ways in enumerate(filter(None, by_sort))]
+    asked = ((sort, ground) for ground in grounds[:MOST_GROUNDS] for sort in _sorts(wanted, ground))
+    each = [[Way(sort, step, ground) for step in _steps(sort, ground)] for sort, ground in asked]
+    shifted = [ways[2 * at % len(ways) :] + ways[: 2 * at % len(ways)] for at, ways in enumerate(each)]
     turns = (way for turn in zip_longest(*shifted) for way in turn if way is not None)
-    return list(islice(turns, MOST_WAYS))
+    return [way for way in islice(turns, MOST_WAYS) if way.may_serve(wanted.style)]
 
 
 def _sorts(wanted: Wanted, ground: Features | None) -> Iterator[Sort]:

@@ -12,7 +12,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
-from accounts.templatetags.dates import weekday_and_day
+from accounts.templatetags.dates import full_day
 from accounts.typed_numbers import typed_id
 from routines.models import Planned, Routine
 from routines.team import planning
@@ -39,7 +39,7 @@ def put_in(request: SignedInRequest, pk: int) -> HttpResponse:
         planned, new = planning.put_in_the_week(routine=routine, class_group=group, on=on, by=request.user)
         if suggestion:
             take(suggestion=suggestion, routine=routine, by=request.user)
-        said = {"title": routine.title, "class": group.name, "day": weekday_and_day(on)}
+        said = {"title": routine.title, "class": group.name, "day": full_day(on)}
         if new:
             messages.success(request, _("“%(title)s” is in the week: %(class)s, %(day)s.") % said)
         else:
@@ -88,7 +88,7 @@ def move(request: SignedInRequest, pk: int) -> HttpResponse:
         moved = planning.move_in_the_week(
             planned=planned, class_group=form.cleaned_data["class_group"], on=form.cleaned_data["on"]
         )
-        said = {"title": planned.title, "class": moved.class_group.name, "day": weekday_and_day(moved.on)}
+        said = {"title": planned.title, "class": moved.class_group.name, "day": full_day(moved.on)}
         messages.success(request, _("“%(title)s” is now planned for %(class)s, %(day)s.") % said)
         return redirect(week_of(moved, undo=undo))
     context = {"section": "week", "planned": planned, "form": form}

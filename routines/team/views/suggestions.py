@@ -32,12 +32,15 @@ SENT_ON_A_PAGE = 20
 def suggestions(request: SignedInRequest) -> HttpResponse:
     """What was suggested to me, what I suggested, and what I declined."""
     user = request.user
-    waiting = waiting_for(user, WAITING_AT_MOST)
+    waiting = waiting_for(user, WAITING_AT_MOST + 1)
+    older = len(waiting) > WAITING_AT_MOST
+    waiting = waiting[:WAITING_AT_MOST]
     said = small_counts([one.routine_id for one in waiting], user)
     sent = Suggestion.objects.filter(by=user).with_titles_for(user).with_taken().in_words()
     context = {
         "section": "plans",
         "waiting": [(one, said.get(one.routine_id)) for one in waiting],
+        "older": older,
         "page": Paginator(sent, SENT_ON_A_PAGE).get_page(request.GET.get("page")),
         "declined": declined_by(user, DECLINED_AT_MOST),
     }

@@ -10,6 +10,7 @@ from django.utils import timezone
 from routines.models import Planned, Routine, Suggestion, SuggestionAnswer
 from routines.models.routine import NOT_IN_BANK
 from routines.team.suggesting import waiting_for
+from routines.team.views import suggestions
 from tests.factories import ClassGroupFactory, SchoolYearFactory
 from tests.routines.making import make_routine
 
@@ -317,3 +318,14 @@ def test_many_suggestions_take_as_many_queries_as_one(
             client.get(reverse("suggestions"))
             with django_assert_num_queries(11):
                 client.get(reverse("suggestions"))
+
+
+def test_more_than_a_page_holds_is_said(coach, teammate, routine, visit, monkeypatch):
+    monkeypatch.setattr(suggestions, "WAITING_AT_MOST", 2)
+    client, said = visit(teammate), "Older ones follow when some are answered."
+    for _time in range(3):
+        assert said not in client.get(reverse("suggestions")).text
+        suggested(coach, routine, to_teacher=teammate)
+    page = client.get(reverse("suggestions"))
+    assert said in page.text
+    assert len(page.context["waiting"]) == 2
