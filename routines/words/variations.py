@@ -22,7 +22,7 @@ from .page import page_of
 from .sentences import capital, filled, sentence
 from .slips import facts_of, jump_phrase
 
-COUNTS_IN_SENTENCES = ("start", "last", "before", "hard", "landmark")
+COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark")
 # Changes that ask what another one asks.
 ASKED_LIKE = {"smaller place": "hard place", "first jumps": "multiples", "other fold": "fold"}
 

@@ -39,7 +39,7 @@ def test_going_back_after_print_or_save_shows_the_plan_that_was_saved(open_as, o
     expect(page.locator("#id_start")).to_have_value("10")
     expect(page.locator("#plan-undo")).not_to_contain_text("Not saved yet")
 
-    # Without that the browser has the page as it was first sent: a blank sheet.
+    # A browser that kept nothing alive asks again, and is led to the saved plan.
     by_six(page)
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page).to_have_url(SAVED)

@@ -164,6 +164,8 @@ def test_coverage_the_bank_and_a_new_plan_lead_there(owner, coach, visit, grade_
     assert f'href="{ADDRESS}?grade=2&amp;about=money"' in visit(owner).get("/coverage/").content.decode()
     cell = visit(owner).get(f"/coverage/{grade_two.pk}/money/").content.decode()
     assert f'href="{ADDRESS}?grade=2&amp;about=money"' in cell
-    assert f'href="{ADDRESS}?grade=2"' in visit(owner).get("/bank/?grade=2&step=77").content.decode()
+    assert (
+        f'href="{ADDRESS}?grade=2"' in visit(owner).get(reverse("bank"), {"grade": "2", "step": "77"}).content.decode()
+    )
     new = visit(owner).get("/plans/new/?grade=2", follow=True).content.decode()
     assert f'href="{ADDRESS}?grade=2"' in new
