@@ -17,6 +17,7 @@ from grade_bands.standards import COMMON_CORE, COMMON_CORE_NOTICE
 from routines.drawing.pictures import pictures_for
 from routines.models.shown_ideas import ideas_of
 from routines.models.shown_plan import ShownPlan
+from routines.words import title_of
 from tests.bare_words import SAID_IN
 from tests.pseudo_locale import CLOSE, OPEN, speak_in_brackets, untranslated
 from tests.routines.making import SEVENS, make_lesson, make_routine
@@ -113,7 +114,8 @@ def said_by_the_engine() -> set[str]:
     patterns = {words for pattern in found for words in (pattern.statement, pattern.because)}
     stops = {words for stop in SEVENS.stops for words in (stop.question, *stop.routes)}
     pictures = {name for _, name in pictures_for(shown.grid.count)}
-    return {SEVENS.title, *(words.rstrip(".") for words in patterns), *stops, *pictures}
+    title = title_of(shown.grid, [one.pattern for one in shown.patterns], "en")
+    return {SEVENS.title, title, *(words.rstrip(".") for words in patterns), *stops, *pictures}
 
 
 # Days are written by CLDR, which has no made-up languages.
