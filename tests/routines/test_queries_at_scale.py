@@ -1,4 +1,7 @@
-"""Pages over a large bank ask the database as often as over a small one: 40 counts and 1,000 (5,000 take too long to make)."""
+"""Pages over a large bank ask the database no more often than over a small one: 1,000 counts and 40 (5,000 take too long to make).
+
+Where an order is put together of streams a page that the first one fills asks for no other, so the large bank may ask less.
+"""
 
 import pytest
 from django.db import connection, transaction
@@ -74,7 +77,7 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
 
 
 @pytest.mark.django_db
-def test_a_thousand_counts_take_as_many_queries_as_forty(monkeypatch):
+def test_a_thousand_counts_take_no_more_queries_than_forty(monkeypatch):
     for room, name in ((bank, "PAGE_SIZE"), (mine, "SHOWN_AT_MOST"), (booklets, "OFFERED_AT_ONCE")):
         monkeypatch.setattr(room, name, 2)  # the fewer cards, the sooner they are drawn
     found = {}
@@ -85,5 +88,5 @@ def test_a_thousand_counts_take_as_many_queries_as_forty(monkeypatch):
                 raise Undone
         except Undone:
             pass
-    assert found[FEW] == found[MANY]
+    assert {name: number for name, number in found[MANY].items() if number > found[FEW][name]} == {}
     assert {name: number for name, number in found[MANY].items() if number > MOST} == {}
