@@ -1,4 +1,4 @@
-"""Pages over a large bank ask the database no more often than over a small one: 1,000 counts and 40 (5,000 take too long to make).
+"""Pages over a large bank ask the database no more often than over a small one: 1,000 counts and 40 (5,000 take too long).
 
 Where an order is put together of streams a page that the first one fills asks for no other, so the large bank may ask less.
 """
