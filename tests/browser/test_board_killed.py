@@ -1,7 +1,6 @@
 """The browser is killed in the middle of a lesson: whatever was painted is there when it is opened again."""
 
 import os
-import shutil
 import signal
 import subprocess
 import sys
@@ -14,6 +13,7 @@ from playwright.sync_api import Browser, BrowserType
 
 from routines.models.plan_document import CountSection, Fold
 from tests.browser.board_page import Board
+from tests.browser.chromium import find_chromium
 from tests.browser.line import line_to
 from tests.routines.lessons.making import open_lesson
 from tests.routines.making import make_routine
@@ -22,11 +22,6 @@ pytestmark = [
     pytest.mark.django_db(transaction=True),
     pytest.mark.skipif(sys.platform == "win32", reason="a process is killed with a signal"),
 ]
-
-
-def _program() -> str:
-    """The browser that the fixture found."""
-    return next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))))
 
 
 class Chromium:
@@ -46,7 +41,7 @@ class Chromium:
             *as_root,
         ]
         self._process = subprocess.Popen(
-            [_program(), *arguments, "about:blank"],
+            [str(find_chromium()), *arguments, "about:blank"],
             stdout=subprocess.DEVNULL,
             stderr=subprocess.DEVNULL,
             start_new_session=True,
