@@ -1,7 +1,7 @@
 """The forms of set-up, grades, classes, years and standards."""
 
 import io
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import Any
 
 from django import forms
@@ -14,6 +14,7 @@ from accounts.model_forms import ModelForm
 from accounts.models import SetUpTries, User
 from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
+from accounts.templatetags.dates import day
 from accounts.text import read_bytes
 from accounts.typed_fields import Ticked
 
@@ -148,12 +149,23 @@ class SchoolYearForm(ModelForm[SchoolYear]):
     def clean(self) -> dict[str, Any]:
         super().clean()
         first, last = self.cleaned_data.get("starts_on"), self.cleaned_data.get("ends_on")
+        if first and last:
+            self._refuse_overlap(first, last)
         if first and last and (last - first).days > MOST_DAYS:
             self.add_error(
                 "ends_on",
                 gettext("A school year has at most %(most)s days. Choose an earlier last day.") % {"most": MOST_DAYS},
             )
         return self.cleaned_data
+
+    def _refuse_overlap(self, first: date, last: date) -> None:
+        """A day belongs to one year: lessons and coverage go by it."""
+        others = SchoolYear.objects.exclude(pk=self.instance.pk)
+        other = others.filter(starts_on__lte=last, ends_on__gte=first).exclude(starts_on=first).first()
+        if other is not None:
+            said = {"year": other.name, "first": day(other.starts_on), "last": day(other.ends_on)}
+            words = gettext("The year %(year)s runs from %(first)s to %(last)s. Choose days that are not in it.")
+            self.add_error("starts_on" if other.starts_on <= first else "ends_on", words % said)
 
 
 class ClassGroupForm(ModelForm[ClassGroup]):

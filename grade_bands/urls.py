@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from .views import classes, grades, set_up
+from .views import classes, grades, set_up, turning
 
 app_name = "grade_bands"
 urlpatterns = [
@@ -11,8 +11,9 @@ urlpatterns = [
     path("school/classes/new/", classes.edit_class, name="new_class"),
     path("school/classes/<int:pk>/", classes.edit_class, name="edit_class"),
     path("school/classes/<int:pk>/remove/", classes.remove_class, name="remove_class"),
-    path("school/years/new/", classes.edit_year, name="new_year"),
+    path("school/years/new/", turning.new_year, name="new_year"),
     path("school/years/<int:pk>/", classes.edit_year, name="edit_year"),
+    path("school/years/<int:pk>/carry-over/", turning.carry_over, name="carry_over"),
     path("school/grades/", grades.grades, name="grades"),
     path("school/grades/new/", grades.edit_grade, name="new_grade"),
     path("school/grades/<int:pk>/", grades.edit_grade, name="edit_grade"),

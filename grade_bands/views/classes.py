@@ -43,8 +43,8 @@ def edit_class(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
 
 @administrators_only
 @require_http_methods(["GET", "POST"])
-def edit_year(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
-    year = get_object_or_404(SchoolYear, pk=pk) if pk else None
+def edit_year(request: SignedInRequest, pk: int) -> HttpResponse:
+    year = get_object_or_404(SchoolYear, pk=pk)
     form = SchoolYearForm(request.POST or None, instance=year)
     if request.method == "POST" and (kept := keep_form(request, form, to="grade_bands:classes")):
         return kept
@@ -52,7 +52,7 @@ def edit_year(request: SignedInRequest, pk: int | None = None) -> HttpResponse:
         "section": "school",
         "part": "classes",
         "form": form,
-        "title": _("Year %(name)s") % {"name": year} if year else _("New year"),
+        "title": _("Year %(name)s") % {"name": year},
     }
     return render(request, "grade_bands/edit.html", context, status=422 if form.errors else 200)
 
