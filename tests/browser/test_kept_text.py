@@ -38,7 +38,7 @@ def test_signing_in_again_in_another_tab_does_not_lose_it_either(open_as):
     second.get_by_label("Name or e-mail").fill("moreno")
     second.get_by_label("Passphrase").fill(PASSPHRASE)
     second.get_by_role("button", name="Sign in").click()
-    second.get_by_role("link", name="Bank").wait_for()
+    second.get_by_role("link", name="Bank", exact=True).wait_for()
 
     first.get_by_role("button", name="Save", exact=True).click()
     first.get_by_role("button", name="Save it now").click()

@@ -240,7 +240,7 @@ def sign_in(page: Page, person: User) -> None:
     page.get_by_label("Name or e-mail").fill(person.sign_in_name)
     page.get_by_label("Passphrase").fill(PASSPHRASE)
     page.get_by_role("button", name="Sign in").click()
-    page.get_by_role("link", name="Bank").wait_for()
+    page.get_by_role("link", name="Bank", exact=True).wait_for()
 
 
 def sign_out(page: Page) -> None:

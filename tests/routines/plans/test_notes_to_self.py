@@ -34,7 +34,7 @@ def test_it_is_shown_with_day_and_class_where_the_count_is_planned_and_taught(ow
     for page in pages_of(routine):
         text = client.get(page).text
         assert NOTE in text, page
-        assert "Your note to yourself, October 2026, 2 Wren:" in text, page
+        assert "Your note to yourself, October 6, 2026, 2 Wren:" in text, page
         assert "Only you see this." in text, page
 
 
