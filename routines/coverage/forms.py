@@ -1,19 +1,41 @@
 """From which day to which day coverage looks."""
 
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any
+from urllib.parse import urlencode
 
 from django import forms
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.templatetags.dates import day as written
 from grade_bands.models import SchoolYear
 
 INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
 
 
+@dataclass(frozen=True, slots=True)
+class Window:
+    """Days of one school year, both included. `chosen`: whether the reader chose them; else it is the year so far."""
+
+    year: SchoolYear
+    first: date
+    last: date
+    chosen: bool = False
+
+    @property
+    def query(self) -> str:
+        """What keeps it in an address: nothing where nothing was chosen."""
+        return urlencode({"first": self.first, "last": self.last}) if self.chosen else ""
+
+
 class WindowForm(forms.Form):
-    """A window inside one school year; empty fields mean the year so far."""
+    """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.
+
+    `years` are the school's, the latest first, at least one of them; empty fields mean this year so far.
+    """
 
     first = forms.DateField(
         required=False, label=_("From"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
@@ -22,17 +44,52 @@ class WindowForm(forms.Form):
         required=False, label=_("To"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
 
+    def __init__(self, query: Mapping[str, Any], *, years: Sequence[SchoolYear], today: date) -> None:
+        super().__init__(query)
+        self.years, self.today = years, today
+        self.this_year = next((year for year in years if year.starts_on <= today), years[-1])
+
     def clean(self) -> dict[str, Any]:
         super().clean()
         cleaned = self.cleaned_data
         first, last = cleaned.get("first"), cleaned.get("last")
         if first and last and last < first:
             self.add_error("last", gettext("Choose a last day that is not before the first."))
+            return cleaned
+        for name, chosen in (("first", first), ("last", last)):
+            if chosen and self._year_of(chosen) is None:
+                self.add_error(name, self._outside())
+        year = self._year_of(first) if first else None
+        if year and last and self._year_of(last) not in (None, year):
+            words = gettext("Choose a last day in the same school year, which ends on %(end)s.")
+            self.add_error("last", words % {"end": written(year.ends_on)})
         return cleaned
 
-    def window(self, year: SchoolYear, today: date) -> tuple[date, date]:
-        """The first and last day to look at, inside the year. Units: days, both included."""
+    def window(self) -> Window:
+        """The window that was asked for; this year so far where nothing was, or nothing that can be shown."""
         kept = self.cleaned_data if self.is_valid() else {}
-        first = max(kept.get("first") or year.starts_on, year.starts_on)
-        last = min(kept.get("last") or max(min(today, year.ends_on), year.starts_on), year.ends_on)
-        return first, max(first, last)
+        first, last = kept.get("first"), kept.get("last")
+        year = self._year_of(first or last) or self.this_year
+        so_far = self._so_far(year)
+        first = first or so_far.first
+        return Window(year, first, last or max(first, so_far.last), chosen=any(kept.values()))
+
+    def offered(self) -> list[tuple[str, str, Window]]:
+        """This year so far, and the whole of the one before: the year's name, what it is, its window."""
+        year = self.this_year
+        offers = [(year.name, gettext("This year"), self._so_far(year))]
+        before = next((one for one in self.years if one.starts_on < year.starts_on), None)
+        if before:
+            offers.append((before.name, gettext("Last year"), replace(self._so_far(before), chosen=True)))
+        return offers
+
+    def _so_far(self, year: SchoolYear) -> Window:
+        return Window(year, year.starts_on, max(year.starts_on, min(self.today, year.ends_on)))
+
+    def _year_of(self, day: date | None) -> SchoolYear | None:
+        return next((year for year in self.years if day and year.starts_on <= day <= year.ends_on), None)
+
+    def _outside(self) -> str:
+        words = gettext("Choose a day of a school year; %(year)s is from %(start)s to %(end)s.")
+        year = self.this_year
+        return words % {"year": year.name, "start": written(year.starts_on), "end": written(year.ends_on)}

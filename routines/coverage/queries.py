@@ -69,7 +69,7 @@ def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
 def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
     """One row per grade that the user may see, for lessons from `first` to `last`, to the day."""
     grades = list(grades_seen_by(user, year))
-    hidden = _single_class_grades(year) if user.is_administrator else set()
+    hidden = grades_hidden_from(user, year)
     available: Mapping[tuple[int, str], int] = {
         (row["grade"], row["area"]): row["routines"]
         for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
@@ -106,8 +106,10 @@ def gaps(rows: Iterable[CoverageRow]) -> list[CoverageCell]:
     return [cell for row in rows for cell in row.cells if cell.expected and not cell.available]
 
 
-def _single_class_grades(year: SchoolYear) -> set[int]:
-    """Grades in which one class would give itself away, so that an administrator sees no lesson numbers for them."""
+def grades_hidden_from(user: User, year: SchoolYear) -> set[int]:
+    """Grades of which an administrator is told no number of lessons: with one class it would give itself away."""
+    if not user.is_administrator:
+        return set()
     classes = ClassGroup.objects.filter(year=year).order_by().values("grade").annotate(classes=Count("pk"))
     many = {row["grade"] for row in classes if row["classes"] > 1}
     return set(Grade.objects.exclude(pk__in=many).values_list("pk", flat=True))

@@ -6,22 +6,9 @@ import pytest
 from django.urls import reverse
 
 from routines.coverage.queries import coverage
-from tests.routines.making import make_lesson, make_routine
+from tests.routines.making import make_lesson
 
 FIRST, LAST = date(2026, 8, 17), date(2026, 11, 20)
-
-
-@pytest.fixture
-def taught(owner, teammate, other_teacher, grade_five):
-    """Two counts in grade 2 (one taught twice, once as practice), one in grade 5."""
-    sevens = make_routine(owner, title="Sevens")
-    make_routine(owner, title="Never taught")
-    fives = make_routine(other_teacher, title="Fives", grade="5")
-    make_lesson(sevens, owner, taught_on=date(2026, 9, 15), seen="planted medlar")
-    make_lesson(sevens, teammate, taught_on=date(2026, 9, 22))
-    make_lesson(sevens, owner, practice=True)
-    make_lesson(fives, other_teacher, taught_on=date(2026, 10, 6))
-    return sevens
 
 
 def cell_of(rows, grade, area):
@@ -105,16 +92,6 @@ def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
     assert "not how well anyone teaches" in page
     assert "Lessons that were not recorded are missing" in page
     assert "medlar" not in page
-
-
-@pytest.mark.parametrize(
-    ("query", "words"),
-    [("?first=soon", "year-month-day"), ("?first=2026-10-01&last=2026-09-01", "not before the first")],
-)
-def test_a_wrong_day_says_so_at_its_field(taught, coach, visit, query, words):
-    answer = visit(coach).get(reverse("coverage") + query)
-    assert answer.status_code == 422
-    assert words in answer.text
 
 
 def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
