@@ -30,6 +30,10 @@ class Window:
         """What keeps it in an address: nothing where nothing was chosen."""
         return urlencode({"first": self.first, "last": self.last}) if self.chosen else ""
 
+    @property
+    def file_name(self) -> str:
+        return f"coverage-{self.first}-to-{self.last}"
+
 
 class WindowForm(forms.Form):
     """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.

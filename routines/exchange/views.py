@@ -19,6 +19,7 @@ from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
+from accounts.spreadsheets import csv_download
 from grade_bands.models import Grade
 from routines.exchange.forms import ImportForm
 from routines.exchange.grid_csv import grid_csv
@@ -56,9 +57,7 @@ def export_routine(request: SignedInRequest, pk: int) -> HttpResponse:
 @require_GET
 def export_grid(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).select_related("current_version"), pk=pk)
-    # The mark in front tells spreadsheets that the text is UTF-8.
-    content = ("\ufeff" + grid_csv(routine.plan.grid())).encode()
-    return _download(content, f"{slugify(routine.title) or 'count'}.csv", "text/csv; charset=utf-8")
+    return csv_download(grid_csv(routine.plan.grid()), f"{slugify(routine.title) or 'count'}.csv")
 
 
 @require_GET

@@ -1,0 +1,28 @@
+"""The totals as CSV: a line for each grade and area, with its days, so that several files can be put together."""
+
+from collections.abc import Iterable
+
+from django.utils.translation import gettext as _
+
+from accounts.spreadsheets import table_csv
+from routines.coverage.forms import Window
+from routines.coverage.queries import CoverageRow
+
+
+def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
+    """What the rows hold, and nothing that they do not tell: `rows` are those that the reader may see."""
+    head = [_("grade"), _("area"), _("expected"), _("in the bank today"), _("lessons taught"), _("from"), _("to")]
+    lines = [
+        [
+            cell.grade.name,
+            cell.area_name,
+            _("yes") if cell.expected else _("no"),
+            cell.available,
+            _("one class: not shown") if cell.taught is None else cell.taught,
+            window.first.isoformat(),
+            window.last.isoformat(),
+        ]
+        for row in rows
+        for cell in row.cells
+    ]
+    return table_csv([head, *lines])
