@@ -8,7 +8,7 @@ from routines.exchange.writing import written
 from routines.jobs.runner import Runner
 from tests.browser.axe import faults
 from tests.routines.making import SEVENS, make_routine
-from tests.routines.paper.conftest import pango
+from tests.routines.printed import pango
 
 __all__ = ["pango"]
 

@@ -19,7 +19,7 @@ from routines.models import Job, Routine
 from routines.paper.booklet_jobs import start_booklet
 from tests.factories import UserFactory
 from tests.routines.making import SEVENS, make_routine
-from tests.routines.paper.conftest import Printed, pango
+from tests.routines.printed import Printed, pango
 
 __all__ = ["pango"]
 

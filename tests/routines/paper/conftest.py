@@ -1,46 +1,14 @@
-"""Reading what was printed."""
+"""Printing a routine, and reading its words."""
 
-import io
 import re
 from html import unescape
 
-import pikepdf
 import pytest
 from django.urls import reverse
 
-from config.checks import pango_is_there
-from tests.absent import absent
+from tests.routines.printed import Printed, pango
 
-
-class Printed:
-    """A PDF and its questions."""
-
-    def __init__(self, content: bytes) -> None:
-        self.content = content
-        self.pdf = pikepdf.open(io.BytesIO(content))
-
-    def text(self, wanted: slice = slice(None)) -> str:
-        """The words of all its pages, or of those wanted."""
-        from pypdf import PdfReader
-
-        pages = PdfReader(io.BytesIO(self.content)).pages[wanted]
-        return " ".join(" ".join(page.extract_text() for page in pages).replace("\u00a0", " ").split())
-
-    def of_type(self, key: str, value: str) -> list[pikepdf.Dictionary]:
-        return [
-            item for item in self.pdf.objects if isinstance(item, pikepdf.Dictionary) and str(item.get(key)) == value
-        ]
-
-    def sizes(self) -> set[tuple[float, float]]:
-        """The widths and heights of its pages, in points."""
-        return {(round(float(page.mediabox[2]), 2), round(float(page.mediabox[3]), 2)) for page in self.pdf.pages}
-
-
-@pytest.fixture
-def pango():
-    """The library without which nothing is printed."""
-    if not pango_is_there():
-        absent("Pango")
+__all__ = ["pango"]
 
 
 @pytest.fixture

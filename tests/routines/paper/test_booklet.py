@@ -22,7 +22,7 @@ from routines.paper.process import TookTooLong
 from routines.plans.actions import save_version
 from tests.factories import UserFactory
 from tests.routines.making import make_routine
-from tests.routines.paper.conftest import Printed
+from tests.routines.printed import Printed
 
 pytestmark = pytest.mark.usefixtures("pango")
 

@@ -9,7 +9,7 @@ from django.urls import reverse
 from routines.paper.fitting import Fit
 from routines.paper.press import PaperError, PrintingProcess
 from tests.routines.making import make_routine
-from tests.routines.paper.conftest import Printed
+from tests.routines.printed import Printed
 
 pytestmark = pytest.mark.usefixtures("pango")
 
