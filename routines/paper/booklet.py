@@ -10,10 +10,10 @@ from enum import StrEnum
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString, mark_safe
 
-from routines.drawing.svg import tokens
 from routines.paper.document import Document
 from routines.paper.print import Wishes
 from routines.paper.prints import PRINTS
+from routines.paper.styles import logo_colours
 from routines.paper.subject import Subject
 
 AT_MOST = 40
@@ -66,7 +66,7 @@ class Booklet:
             "say": first.say,
             "school": first.school,
             "main": first.say.main,
-            "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
+            "logo": logo_colours(),
             "kind": "sheet-cover",
             "foot_left": first.school.name,
             "foot_right": f"{first.phrase('foot')} · {first.phrase('booklet_of', counts=len(self.subjects))}",

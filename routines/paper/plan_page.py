@@ -15,6 +15,7 @@ from routines.paper.fitting import PLAN_FIT
 from routines.paper.languages import LANGUAGES, phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.print import Print
+from routines.paper.styles import logo_colours
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern
 
@@ -162,7 +163,7 @@ def common(subject: Subject) -> dict[str, Any]:
         "rule": subject.say.tell("rule", rule=subject.shown.rule) if subject.shown.rule else "",
         "grade": subject.say.tell("grade", grade=subject.routine.grade.name),
         "minutes": subject.say.tell("about_minutes", minutes=plan.minutes()),
-        "logo": {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")},
+        "logo": logo_colours(),
         "foot_left": f"{subject.school.name} · {subject.phrase('planned_by', name=subject.routine.owner.display_name)}",
         "foot_right": f"{subject.phrase('foot')} · {subject.phrase('version', number=subject.version.number)}",
         "as_written": as_written(subject),

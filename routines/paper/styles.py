@@ -21,6 +21,11 @@ USUAL_LOOK = LOOKS[1]
 BOOKLET_LOOK = LOOKS[3]
 
 
+def logo_colours() -> dict[str, str]:
+    """What `_logo.html` is drawn with: custom properties cannot be read inside a drawing."""
+    return {name: tokens()[f"--{name}"] for name in ("ink", "sheet", "accent")}
+
+
 @cache
 def paper_css(paper: str) -> str:
     """`paper` is "letter" or "a4"."""
