@@ -1,14 +1,19 @@
 """What a coach takes along from coverage: totals by grade, never by class or teacher."""
 
 from django.http import Http404, HttpResponse
+from django.shortcuts import render
+from django.utils import timezone
 from django.views.decorators.http import require_GET
 
 from accounts.requests import SignedInRequest
 from accounts.spreadsheets import csv_download
 from routines.coverage.forms import Window, WindowForm
 from routines.coverage.queries import CoverageRow, coverage
+from routines.coverage.sheet import coverage_document
 from routines.coverage.totals_csv import totals_csv
 from routines.coverage.views import shown, window_form
+from routines.paper.document import Document
+from routines.paper.press import PaperError
 
 
 def _asked_for(request: SignedInRequest) -> tuple[WindowForm, Window, list[CoverageRow]]:
@@ -29,3 +34,30 @@ def coverage_csv(request: SignedInRequest) -> HttpResponse:
     if form.errors:
         return shown(request, form)
     return csv_download(totals_csv(rows, window), f"{window.file_name}.csv")
+
+
+@require_GET
+def coverage_pdf(request: SignedInRequest) -> HttpResponse:
+    form, window, rows = _asked_for(request)
+    if form.errors:
+        return shown(request, form)
+    try:
+        pdf = _document(request, window, rows).pdf()
+    except PaperError as error:
+        context = {"section": "coverage", "window": window, "error": error}
+        return render(request, "coverage/no_paper.html", context, status=503)
+    name = f'inline; filename="{window.file_name}.pdf"'
+    return HttpResponse(pdf, content_type="application/pdf", headers={"Content-Disposition": name})
+
+
+@require_GET
+def coverage_print(request: SignedInRequest) -> HttpResponse:
+    """The same sheet as a page that the browser prints."""
+    form, window, rows = _asked_for(request)
+    if form.errors:
+        return shown(request, form)
+    return HttpResponse(_document(request, window, rows).html(for_browser=True))
+
+
+def _document(request: SignedInRequest, window: Window, rows: list[CoverageRow]) -> Document:
+    return coverage_document(rows=rows, window=window, school=request.school, today=timezone.localdate())

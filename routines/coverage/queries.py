@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Count, Sum
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
@@ -50,6 +51,12 @@ class CoverageRow:
     cells: tuple[CoverageCell, ...]
     weeks: tuple[int, ...] | None
     lessons: int | None
+
+    @property
+    def weeks_in_words(self) -> str:
+        """For who hears the bars instead of seeing them."""
+        numbers = ", ".join(map(str, self.weeks or ()))
+        return gettext("Lessons week by week: %(numbers)s") % {"numbers": numbers}
 
 
 def weeks_between(first: date, last: date) -> list[date]:

@@ -99,9 +99,9 @@ def letter(place: int, on_paper: bool = False) -> SafeString:
 
 
 @register.simple_tag
-def folded_glyph(amount: str) -> SafeString:
+def folded_glyph(amount: str, on_paper: bool = False) -> SafeString:
     """{% folded_glyph "none"|"few"|"good" %}: the small grid in a cell of the coverage."""
-    return _svg(drawing.draw_folded_glyph(amount))
+    return _svg(drawing.draw_folded_glyph(amount, on_paper=on_paper))
 
 
 @register.simple_tag
