@@ -17,7 +17,7 @@ def keep_targets(lesson: Lesson) -> None:
     meant = {event["data"]["position"] for event in about if event["kind"] == "target"}
     if not meant:
         return
-    families = _families(lesson.version.plan)
+    families = families_of_targets(lesson.version.plan)
     seen = reduce_events(about).targets
     TargetOutcome.objects.filter(lesson=lesson, position__in=meant).delete()
     TargetOutcome.objects.bulk_create(
@@ -27,8 +27,8 @@ def keep_targets(lesson: Lesson) -> None:
     )
 
 
-def _families(plan: dict[str, Any]) -> list[str]:
-    """Of each target. The document is not read as a plan: an event must be kept even where the plan cannot be read."""
+def families_of_targets(plan: dict[str, Any]) -> list[str]:
+    """Of each target of a plan document, which is not read as a plan: an event must be kept even where that cannot be."""
     try:
         return [str(target["claim"]["family"]) for target in plan.get("targets") or []]
     except (KeyError, TypeError):
