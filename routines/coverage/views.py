@@ -12,6 +12,7 @@ from accounts.requests import SignedInRequest
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.bank.cards import cards_of
 from routines.coverage.forms import WindowForm
+from routines.coverage.patterns import patterns_seen
 from routines.coverage.queries import coverage, gaps, grades_seen_by
 from routines.models import Lesson, Routine
 from routines.models.routine import tell_times_taught
@@ -77,6 +78,10 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
         .with_titles_for(request.user)
         .select_related("class_group")
     )
+    page = Paginator(lessons, PAGE_SIZE).get_page(request.GET.get("page"))
+    logs = Lesson.objects.open_to(request.user).counted().filter(**looked_at)
+    sees_lessons = not request.user.is_administrator
+    patterns, read = patterns_seen(logs) if sees_lessons and page.paginator.count else ([], 0)
     routines = Routine.objects.in_bank().filter(grade=found, area=area)
     first_ones = list(routines.as_cards()[:CARDS_SHOWN])
     tell_times_taught(first_ones, request.user, form.this_year)
@@ -87,7 +92,10 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
         "window": window,
         "cards": cards_of(first_ones, reader=request.user, may_teach=request.user.class_groups.exists()),
         "more": max(0, routines.count() - CARDS_SHOWN),
-        "page": Paginator(lessons, PAGE_SIZE).get_page(request.GET.get("page")),
-        "sees_lessons": not request.user.is_administrator,
+        "page": page,
+        "sees_lessons": sees_lessons,
+        "patterns": patterns,
+        "read": read,
+        "not_shared": max(0, page.paginator.count - read),
     }
     return render(request, "coverage/cell.html", context)
