@@ -40,7 +40,7 @@ PART_ES = r"(?: (?P<part_W>(?:de la|del) [a-zñí]+))?"
 JUMPS_EN = "<k:N> jumps? of <s:D>"
 JUMPS_ES = "<k:N> saltos? de <s:D>"
 DOWN = r"(?P<down_W>down to 0, |hasta el 0: )?"
-A_MARK_EN, A_MARK_ES = (f"{a} (?P<mark_W>{MULTIPLES}|{MONEY})" for a in ("an?", "una?"))
+A_MARK_EN, A_MARK_ES = (f"{a} (?P<mark_W>{MONEY}|{MULTIPLES})" for a in ("an?", "una?"))
 PARITY_EN, PARITY_ES = "(?P<p_W>even|odd)", "(?P<p_W>pares|impares)"
 
 
