@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from pathlib import Path, PurePosixPath
-from tempfile import TemporaryDirectory
+from tempfile import NamedTemporaryFile, TemporaryDirectory
 from typing import Any
 
 from django.conf import settings
@@ -57,11 +57,14 @@ class JoinedFiles(BaseFinder):
             yield path, self.storage
 
     def _made(self, path: str) -> str:
+        """The joined file as it should be now. It is put in place whole: another thread may be reading it."""
         target = Path(self._folder.name) / path
-        target.parent.mkdir(parents=True, exist_ok=True)
-        target.write_text(
-            join_modules(JOINED_MODULES[path]) if path in JOINED_MODULES else join_files(JOINED[path]), "utf-8"
-        )
+        text = join_modules(JOINED_MODULES[path]) if path in JOINED_MODULES else join_files(JOINED[path])
+        if not target.exists() or target.read_text("utf-8") != text:
+            target.parent.mkdir(parents=True, exist_ok=True)
+            with NamedTemporaryFile("w", encoding="utf-8", dir=target.parent, delete=False) as written:
+                written.write(text)
+            Path(written.name).replace(target)
         return str(target)
 
 

@@ -28,8 +28,9 @@ def new_year(request: SignedInRequest) -> HttpResponse:
     """The dates are proposed, last year's classes ticked; nothing of last year changes."""
     today = timezone.localdate()
     last = SchoolYear.objects.order_by("-starts_on").first()
-    form = SchoolYearForm(request.POST or None, initial=proposed_year(last, School.objects.first(), today))
-    carried = CarriedClasses.of(last, None, request.POST or None)
+    sent = request.POST if request.method == "POST" else None
+    form = SchoolYearForm(sent, initial=proposed_year(last, School.objects.first(), today))
+    carried = CarriedClasses.of(last, None, sent)
     if request.method == "POST" and (kept := _keep(request, carried, form)):
         return kept
     coming = last if last and last.starts_on > today else None
@@ -43,7 +44,7 @@ def carry_over(request: SignedInRequest, pk: int) -> HttpResponse:
     """Classes of the year before into one that is there: those that it has already stay out."""
     year = get_object_or_404(SchoolYear, pk=pk)
     source = SchoolYear.objects.filter(starts_on__lt=year.starts_on).order_by("-starts_on").first()
-    carried = CarriedClasses.of(source, year, request.POST or None)
+    carried = CarriedClasses.of(source, year, request.POST if request.method == "POST" else None)
     if request.method == "POST" and (kept := _keep(request, carried, year)):
         return kept
     context = {"year": year, "source": source, "title": _("Carry classes over to %(year)s") % {"year": year}}

@@ -4,6 +4,7 @@ import re
 import shutil
 import subprocess
 from pathlib import Path
+from threading import Thread
 
 import pytest
 from django.conf import settings
@@ -79,6 +80,23 @@ def test_what_is_joined_is_a_module_that_can_be_read(path, tmp_path):
     script.write_text(join_modules(JOINED_MODULES[path]), encoding="utf-8")
     done = subprocess.run([node, "--check", str(script)], capture_output=True, text=True, check=False)
     assert done.returncode == 0, done.stderr
+
+
+def test_a_joined_file_is_whole_whenever_it_is_read():
+    path = finders.find("js/board.js")
+    whole, seen, going = Path(path).read_text(encoding="utf-8"), set(), True
+
+    def read() -> None:
+        while going:
+            seen.add(Path(path).read_text(encoding="utf-8"))
+
+    reader = Thread(target=read)
+    reader.start()
+    for _ in range(200):
+        finders.find("js/board.js")
+    going = False
+    reader.join()
+    assert seen == {whole}
 
 
 def test_what_cannot_be_joined_is_refused(settings, tmp_path):

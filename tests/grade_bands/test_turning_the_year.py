@@ -108,6 +108,12 @@ def test_what_is_wrong_is_said_at_its_place_and_nothing_is_kept(visit, administr
     assert ClassGroup.objects.count() == 2
 
 
+def test_what_is_no_form_is_a_form_left_empty(visit, administrator, last):
+    answer = visit(administrator).post(NEW, "{}", content_type="application/json")
+    assert answer.status_code == 422
+    assert "Write a name, such as 2026-27." in answer.text
+
+
 def test_who_has_left_is_named_and_not_ticked(visit, administrator, last, teammate):
     teammate.leave()
     page = visit(administrator).get(NEW).text

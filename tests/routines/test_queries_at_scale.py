@@ -55,7 +55,6 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
         "taught=not-yet",
         "whose=team",
         "whose=mine",
-        f"owner={teacher.pk}",
     )
     pages = {
         "home": "/",
@@ -64,6 +63,7 @@ def queries_of_each_page(counts: int) -> dict[str, int]:
         "a page back": f"/bank/?sort=newest&before={newest[20].pk}",
         "an old address": "/bank/?page=3",
         **{query: f"/bank/?{query}" for query in (*searches, *orders)},
+        "one owner": f"/bank/?owner={teacher.pk}",
         "my plans": reverse("my_plans"),
         "searched": f"{reverse('my_plans')}?q=from",
         "booklet": f"{reverse('booklet_choose')}?grade=2",
