@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 from django.urls import reverse
 
-from routines.coverage.queries import coverage
+from routines.coverage.queries import coverage, gaps
 from tests.routines.making import make_lesson
 
 FIRST, LAST = date(2026, 8, 17), date(2026, 11, 20)
@@ -21,6 +21,14 @@ def test_a_coach_sees_what_was_available_and_taught(taught, coach, year):
     cell = cell_of(rows, "2", "whole")
     assert (cell.available, cell.taught, cell.amount) == (2, 2, "few")
     assert sum(rows[0].weeks) == rows[0].lessons == 2
+
+
+def test_ratios_are_no_gap_while_no_count_can_be_made_for_them(taught, coach, year, grade_two):
+    grade_two.areas = ["whole", "ratios", "money"]
+    grade_two.save()
+    rows = coverage(user=coach, year=year, first=FIRST, last=LAST)
+    assert not cell_of(rows, "2", "ratios").expected
+    assert {gap.area for gap in gaps(rows) if gap.grade == grade_two} == {"money"}
 
 
 def test_the_window_counts_its_own_days_alone(taught, coach, year):
