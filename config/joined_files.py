@@ -34,12 +34,15 @@ _IMPORT = re.compile(r'^import \{([^}]+)\} from "(\.[^"]+)";\n', re.MULTILINE)
 _EXPORT = re.compile(r"^export (?=(?:async )?(?:function|class|const) (\w+))", re.MULTILINE)
 
 
+# One for the process, not one a finder: two threads may make a finder each, and what the lost one found must stay.
+_FOLDER = TemporaryDirectory(prefix="countfold-joined-")
+
+
 class JoinedFiles(BaseFinder):
     """Finds the joined files beside the small ones, so that a page names one and a browser asks once."""
 
     def __init__(self, app_names: object = None, *args: object, **kwargs: object) -> None:
-        self._folder = TemporaryDirectory(prefix="countfold-joined-")
-        self.storage = FileSystemStorage(location=self._folder.name)
+        self.storage = FileSystemStorage(location=_FOLDER.name)
         super().__init__(*args, **kwargs)
 
     def check(self, **kwargs: object) -> list[Any]:
@@ -58,7 +61,7 @@ class JoinedFiles(BaseFinder):
 
     def _made(self, path: str) -> str:
         """The joined file as it should be now. It is put in place whole: another thread may be reading it."""
-        target = Path(self._folder.name) / path
+        target = Path(_FOLDER.name) / path
         text = join_modules(JOINED_MODULES[path]) if path in JOINED_MODULES else join_files(JOINED[path])
         if not target.exists() or target.read_text("utf-8") != text:
             target.parent.mkdir(parents=True, exist_ok=True)

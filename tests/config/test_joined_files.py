@@ -1,5 +1,6 @@
 """A page asks for few styles and scripts, each joined from small files and named by its hash."""
 
+import gc
 import re
 import shutil
 import subprocess
@@ -12,7 +13,7 @@ from django.contrib.staticfiles import finders
 from django.contrib.staticfiles.storage import staticfiles_storage
 from django.core.management import call_command
 
-from config.joined_files import JOINED, JOINED_MODULES, join_files, join_modules
+from config.joined_files import JOINED, JOINED_MODULES, JoinedFiles, join_files, join_modules
 from tests.absent import absent
 
 MODULES = Path(settings.BASE_DIR) / "static/js/lesson"
@@ -97,6 +98,12 @@ def test_a_joined_file_is_whole_whenever_it_is_read():
     going = False
     reader.join()
     assert seen == {whole}
+
+
+def test_what_a_finder_found_stays_when_the_finder_goes():
+    path = JoinedFiles().find("js/board.js")
+    gc.collect()
+    assert Path(path).is_file()
 
 
 def test_what_cannot_be_joined_is_refused(settings, tmp_path):
