@@ -11,7 +11,7 @@ from pathlib import Path
 
 HERE = Path(__file__).resolve().parent.parent
 ROOMS = ("counting", "words", "drawing", "models", "worked_out")
-PACKAGES = ("Babel", "num2words", "sympy")
+PACKAGES = ("Babel", "sympy")
 
 
 def mark_of_folder(folder: Path) -> str:
