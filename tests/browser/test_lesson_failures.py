@@ -303,11 +303,11 @@ def test_what_an_old_page_does_not_know_is_passed_over_and_said(board, lectern, 
 
 def test_what_the_server_takes_no_more_is_said_and_nothing_else_is_lost(monkeypatch, paired_board, lesson):
     board = paired_board
+    monkeypatch.delitem(KINDS, "predict")
     cut(board.page)
     board.write(1)
     board.say(9, "58")  # a guess, in an empty cell
     board.write(1)
-    monkeypatch.delitem(KINDS, "predict")
     mend(board.page)
     status_is(board, "1 was not taken:")
     expect(board.page.locator('[data-part="status"] li')).to_have_text(
