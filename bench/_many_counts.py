@@ -23,10 +23,10 @@ from accounts.models import School, User
 from grade_bands.actions import lay_grades
 from grade_bands.models import ClassGroup, Grade, SchoolYear
 from routines.counting import CountError, Fill
-from routines.counting.claims import LandmarksClaim
-from routines.models import Lesson, Routine, RoutinePattern, RoutineVersion
+from routines.models import Lesson, Routine, RoutineVersion
 from routines.models.facts import Facts, area_of, facts_of
 from routines.models.plan_document import CountSection, Fold, Plan, Story
+from routines.plans.actions import pattern_rows
 
 LESSONS_EACH = 20
 ONE_IN = 4
@@ -160,18 +160,7 @@ def _counts(
         for routine, save in zip(kept, saves, strict=True):
             routine.current_version = save
         Routine.objects.bulk_update(kept, ["current_version"], batch_size=500)
-        _keep(
-            RoutinePattern(
-                routine=routine,
-                position=position,
-                family=pattern.claim.family,
-                holds=pattern.holds,
-                lie=(pattern.claim.lie or "") if isinstance(pattern.claim, LandmarksClaim) else "",
-                claim=pattern.claim.as_dict(),
-            )
-            for routine, _, facts in part
-            for position, pattern in enumerate(facts.patterns)
-        )
+        _keep(row for routine, _, facts in part for row in pattern_rows(routine, facts.patterns))
         told(f"{kept[-1].pk} counts")
 
 

@@ -92,9 +92,9 @@ def _freeze(routine: Routine, plan: Plan, facts: Facts, by: User, *, number: int
     return version
 
 
-def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
-    """Replace the stored patterns of a routine by these, most noticeable first, and what it says of them itself."""
-    rows = [
+def pattern_rows(routine: Routine, patterns: Sequence[SpokenPattern]) -> list[RoutinePattern]:
+    """What is stored of these patterns, most noticeable first; not stored yet."""
+    return [
         RoutinePattern(
             routine=routine,
             position=position,
@@ -105,6 +105,11 @@ def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
         )
         for position, pattern in enumerate(patterns)
     ]
+
+
+def write_patterns(routine: Routine, patterns: Sequence[SpokenPattern]) -> None:
+    """Replace the stored patterns of a routine by these, most noticeable first, and what it says of them itself."""
+    rows = pattern_rows(routine, patterns)
     RoutinePattern.objects.filter(routine=routine).delete()
     RoutinePattern.objects.bulk_create(rows)
     routine.shows = shown_bits((row.family, row.holds, row.lie) for row in rows)

@@ -118,12 +118,6 @@ def same_offset(count: Count, one: Fraction, other: Fraction) -> bool:
     return one == other if count.wrap is None else (one - other) % count.wrap == 0
 
 
-def names_the_same(count: Count, text: str, n: int) -> bool:
-    """Whether a text reads as the n-th count, in whatever form."""
-    value = value_of(count, text)
-    return value is not None and offset(count, value, text, n) == 0
-
-
 def is_renamed(count: Count, text: str) -> bool:
     """False where a full set of parts stands in a text that this count would write as a whole, or as a larger unit."""
     if count.kind == Kind.CLOCK:

@@ -36,8 +36,7 @@ FILLS_TRIED: dict[str, Translated] = {
     Fill.DOWN: FILLS[Fill.DOWN],
 }
 MOST_LOOKED_AT = 500
-# What is asked first after the pattern; all else stands under "More limits".
-FIRST_LIMITS = ("start_low", "start_high", "step_low", "step_high", "length_low", "length_high")
+# After the pattern start, step and length are asked; these stand under "More limits".
 FURTHER_LIMITS = ("multiple", "grain", "off", "terms_low", "terms_high", "fill")
 COMMON = {"length_low": "3", "length_high": "8", "terms_low": "18", "terms_high": "24"}
 
