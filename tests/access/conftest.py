@@ -36,8 +36,8 @@ Things = dict[str, dict[str, Any]]
 
 
 @pytest.fixture(scope="module")
-def cast(django_db_setup, django_db_blocker) -> Iterator[dict[str, User]]:
-    """Nothing of it is left after the module: it stands in one transaction that is taken back."""
+def undone_school(django_db_setup, django_db_blocker) -> Iterator[None]:
+    """Nothing of what a module makes is left after it: it stands in one transaction that is taken back."""
     plain = {
         "ALLOWED_HOSTS": ["localhost"],
         "PASSWORD_HASHERS": ["django.contrib.auth.hashers.MD5PasswordHasher"],
@@ -47,12 +47,17 @@ def cast(django_db_setup, django_db_blocker) -> Iterator[dict[str, User]]:
             "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
         },
     }
-    # Who is asked for a print and who is refused is decided before anything is printed.
-    with pytest.MonkeyPatch.context() as patch, django_db_blocker.unblock(), override_settings(**plain):
+    with django_db_blocker.unblock(), override_settings(**plain), transaction.atomic():
+        yield
+        transaction.set_rollback(True)
+
+
+@pytest.fixture(scope="module")
+def cast(undone_school) -> Iterator[dict[str, User]]:
+    # Who gets a print and who is refused is decided before anything is printed.
+    with pytest.MonkeyPatch.context() as patch:
         patch.setattr(PrintingProcess, "pdf", lambda self, html, css, **others: html.encode())
-        with transaction.atomic():
-            yield _people()
-            transaction.set_rollback(True)
+        yield _people()
 
 
 def _people() -> dict[str, User]:
