@@ -1,4 +1,4 @@
-"""What the bank holds and what lessons have touched, by grade and area, from daily totals: never by teacher."""
+"""What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
@@ -12,7 +12,7 @@ from django.utils.translation import gettext_lazy as _
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
-from routines.models import Routine, TaughtOn
+from routines.models import BankTotal, TaughtOn
 
 FEW = 3
 
@@ -82,8 +82,7 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
     grades = list(grades_seen_by(user, year))
     hidden = grades_hidden_from(user, year)
     available: Mapping[tuple[int, str], int] = {
-        (row["grade"], row["area"]): row["routines"]
-        for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
+        (grade, area): counts for grade, area, counts in BankTotal.objects.values_list("grade", "area", "counts")
     }
     days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
     taught: Counter[tuple[int, str]] = Counter()
