@@ -27,7 +27,8 @@ NOT_TO_BE_MADE = frozenset({Area.RATIOS})
 class CoverageCell:
     """One grade and area: how many routines the bank holds for it and how many lessons touched it.
 
-    `taught` is None where the reader may not see the number (a grade with one class, for an administrator).
+    `weeks` are those lessons week by week, oldest first. Both are None where the reader may not see the number (a grade
+    with one class, for an administrator).
     """
 
     grade: Grade
@@ -36,6 +37,7 @@ class CoverageCell:
     expected: bool
     available: int
     taught: int | None
+    weeks: tuple[int, ...] | None
 
     @property
     def amount(self) -> str:
@@ -86,16 +88,15 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
         for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
     }
     days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
-    taught: Counter[tuple[int, str]] = Counter()
-    weekly: Counter[tuple[int, date]] = Counter()
+    weekly: Counter[tuple[int, str, date]] = Counter()
     rows_of_weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
     for grade, area, monday, lessons in rows_of_weeks:
-        taught[grade, area] += lessons
-        weekly[grade, monday] += lessons
+        weekly[grade, area, monday] += lessons
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
         shown = seen.pk not in hidden
+        of_areas = {area: tuple(weekly[seen.pk, area.value, monday] for monday in mondays) for area in Area}
         cells = tuple(
             CoverageCell(
                 grade=seen,
@@ -103,11 +104,12 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
                 area_name=area.label,
                 expected=area.value in seen.areas and area not in NOT_TO_BE_MADE,
                 available=available.get((seen.pk, area.value), 0),
-                taught=taught[seen.pk, area.value] if shown else None,
+                taught=sum(weeks) if shown else None,
+                weeks=weeks if shown else None,
             )
-            for area in Area
+            for area, weeks in of_areas.items()
         )
-        weeks = tuple(weekly[seen.pk, monday] for monday in mondays)
+        weeks = tuple(map(sum, zip(*of_areas.values(), strict=True)))
         rows.append(CoverageRow(seen, cells, weeks if shown else None, sum(weeks) if shown else None))
     return rows
 
