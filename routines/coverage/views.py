@@ -8,12 +8,13 @@ from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
 
+from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.bank.cards import cards_of
-from routines.coverage.forms import WindowForm
+from routines.coverage.forms import Window, WindowForm, bands_looked_at, classes_looked_at
 from routines.coverage.patterns import patterns_seen
-from routines.coverage.queries import coverage, gaps, grades_seen_by
+from routines.coverage.queries import CoverageRow, coverage, gaps, grades_seen_by
 from routines.models import Lesson, Routine
 from routines.models.routine import tell_times_taught
 
@@ -25,7 +26,18 @@ GAPS_SHOWN = 6
 def window_form(request: SignedInRequest) -> WindowForm | None:
     """The window as it was asked for; None where there is no school year yet."""
     years = list(SchoolYear.objects.all())
-    return WindowForm(request.GET, years=years, today=timezone.localdate()) if years else None
+    return WindowForm(request.GET, years=years, today=timezone.localdate(), user=request.user) if years else None
+
+
+def rows_of(user: User, window: Window) -> list[CoverageRow]:
+    return coverage(
+        user=user,
+        year=window.year,
+        first=window.first,
+        last=window.last,
+        band=window.band,
+        class_group=window.class_group,
+    )
 
 
 @require_GET
@@ -38,13 +50,15 @@ def shown(request: SignedInRequest, form: WindowForm | None) -> HttpResponse:
     if form is None:
         return render(request, "coverage/coverage.html", {"section": "coverage", "rows": []})
     window = form.window()
-    rows = coverage(user=request.user, year=window.year, first=window.first, last=window.last)
+    rows = rows_of(request.user, window)
     empty = gaps(rows)
     context = {
         "section": "coverage",
         "form": form,
         "window": window,
         "offered": form.offered(),
+        "bands": bands_looked_at(request.user, window.year),
+        "classes": classes_looked_at(request.user, window.year),
         "areas": Area,
         "rows": rows,
         "gaps": empty[:GAPS_SHOWN],
@@ -71,6 +85,8 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
         "area": area,
         "taught_on__range": (window.first, window.last),
     }
+    if window.class_group:
+        looked_at["class_group"] = window.class_group
     lessons = (
         Lesson.objects.known_to(request.user)
         .counted()
