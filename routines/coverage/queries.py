@@ -61,8 +61,11 @@ class CoverageRow:
     @property
     def weeks_in_words(self) -> str:
         """For who hears the bars instead of seeing them."""
-        numbers = ", ".join(map(str, self.weeks or ()))
-        return gettext("Lessons week by week: %(numbers)s") % {"numbers": numbers}
+        return weeks_in_words(self.weeks or ())
+
+
+def weeks_in_words(weeks: Iterable[int]) -> str:
+    return gettext("Lessons week by week: %(numbers)s") % {"numbers": ", ".join(map(str, weeks))}
 
 
 def weeks_between(first: date, last: date) -> list[date]:
