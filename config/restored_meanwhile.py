@@ -10,6 +10,7 @@ from typing import Any
 
 from django.contrib.auth.models import AnonymousUser
 from django.db import connection
+from django.db.transaction import atomic
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 
@@ -31,6 +32,22 @@ def epoch_now() -> str | None:
     return row[0] if row else None
 
 
+class Fetched:
+    """Rows that were read from a cursor already, for whoever is still to read them."""
+
+    def __init__(self, rows: list[tuple[Any, ...]]) -> None:
+        self.rows = iter(rows)
+
+    def fetchone(self) -> tuple[Any, ...] | None:
+        return next(self.rows, None)
+
+    def fetchall(self) -> list[tuple[Any, ...]]:
+        return list(self.rows)
+
+    def close(self) -> None:
+        """There is nothing left to close."""
+
+
 class WritesOnlyTo:
     """Wraps what is sent to SQLite: a write waits for its turn, and then is only done to the school it was meant for."""
 
@@ -40,9 +57,12 @@ class WritesOnlyTo:
     def __call__(self, execute: Callable[..., Any], sql: str, params: Any, many: bool, context: dict[str, Any]) -> Any:
         connection = context["connection"]
         if sql.startswith(WRITES) and not connection.in_atomic_block:
-            connection.connection.execute("BEGIN IMMEDIATE")
-            self.check(connection)
-            connection.connection.execute("COMMIT")
+            # Looking and writing are one step: between two, a restore that waits for its turn would take it.
+            with atomic():
+                result = execute(sql, params, many, context)
+                if " RETURNING " in sql:  # SQLite ends no write of which rows are left to read
+                    context["cursor"].cursor = Fetched(context["cursor"].fetchall())
+            return result
         result = execute(sql, params, many, context)
         if sql.startswith("BEGIN"):
             self.check(connection)
