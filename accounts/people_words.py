@@ -118,5 +118,5 @@ WORDLESS = (
     *(f"accounts.User.{name}" for name in ("password", "role")),
     *(f"accounts.OneTimeLink.{name}" for name in ("purpose", "token_hash", "role")),
     *(f"accounts.SentForm.{name}" for name in ("content", "made")),
-    "accounts.SetUpTries.address",
+    "accounts.CodeTries.address",
 )

@@ -11,7 +11,7 @@ from django.utils.translation import gettext_lazy as _
 
 from accounts.languages import LANGUAGES
 from accounts.model_forms import ModelForm
-from accounts.models import SetUpTries, User
+from accounts.models import CodeTries, User
 from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
 from accounts.templatetags.dates import day
@@ -69,7 +69,7 @@ class SetUpCodeForm(forms.Form):
         self.locked = False
 
     def clean_code(self) -> str:
-        wait = SetUpTries.objects.take(self.address)
+        wait = CodeTries.objects.take(self.address)
         if wait:
             self.locked = True
             minutes = -(-wait // timedelta(minutes=1))
@@ -84,7 +84,7 @@ class SetUpCodeForm(forms.Form):
         typed: str = self.cleaned_data["code"]
         if not is_set_up_code(typed):
             raise ValidationError(gettext("This is not the code the server printed. Look there and type it again."))
-        SetUpTries.objects.all().delete()
+        CodeTries.objects.all().delete()
         return typed
 
 

@@ -13,7 +13,7 @@ import pytest
 from django.db import IntegrityError, connection
 from django.utils import timezone
 
-from accounts.models import School, SetUpTries, User
+from accounts.models import CodeTries, School, User
 from config import restored_meanwhile
 
 ON_SQLITE = connection.vendor == "sqlite"
@@ -86,13 +86,13 @@ def test_no_restore_comes_between_the_look_and_the_write(owner, statement):
         connection.execute_wrapper(restore_before(statement, refused)) if ON_SQLITE else nullcontext(),
     ):
         User.objects.filter(pk=owner.pk).update(display_name="Ota Two")
-        made = SetUpTries(address="192.0.2.7", since=timezone.now())
+        made = CodeTries(address="192.0.2.7", since=timezone.now())
         made.save()
-        assert SetUpTries.objects.get(pk=made.pk).address == "192.0.2.7"
-        SetUpTries.objects.filter(pk=made.pk)._raw_delete(using="default")
+        assert CodeTries.objects.get(pk=made.pk).address == "192.0.2.7"
+        CodeTries.objects.filter(pk=made.pk)._raw_delete(using="default")
     assert refused == (["database is locked"] if ON_SQLITE else [])
     assert School.objects.get().epoch == epoch
-    assert not SetUpTries.objects.exists()
+    assert not CodeTries.objects.exists()
 
 
 @pytest.mark.django_db(transaction=True)

@@ -1,4 +1,4 @@
-"""Tries at the set-up code: there is no person yet to count them by, so they are counted by address and in all."""
+"""Tries at a code that belongs to nobody: there is no person to count them by, so they are counted by address and in all."""
 
 from datetime import datetime, timedelta
 
@@ -11,7 +11,7 @@ IN_ALL = 60
 EVERYBODY = ""
 
 
-class SetUpTriesQuerySet(models.QuerySet["SetUpTries"]):
+class CodeTriesQuerySet(models.QuerySet["CodeTries"]):
     def take(self, address: str, now: datetime | None = None) -> timedelta:
         """Count a try from this address, before it is looked at. Hands back how long to wait, 0 where it may be looked at."""
         now = now or timezone.now()
@@ -28,7 +28,7 @@ class SetUpTriesQuerySet(models.QuerySet["SetUpTries"]):
         tries.save(update_fields=["since", "number"])
         return timedelta(0)
 
-    def _row(self, address: str, now: datetime) -> "SetUpTries":
+    def _row(self, address: str, now: datetime) -> "CodeTries":
         """The row of this address, locked. Whoever sets the school up removes all rows meanwhile, so it may go again."""
         tries = None
         while tries is None:
@@ -37,14 +37,14 @@ class SetUpTriesQuerySet(models.QuerySet["SetUpTries"]):
         return tries
 
 
-class SetUpTries(models.Model):
+class CodeTries(models.Model):
     """How many tries came from one address (from all of them where it is empty) in the window that began at `since`."""
 
     address = models.CharField(max_length=60, unique=True)
     number = models.PositiveIntegerField(default=0)
     since = models.DateTimeField()
 
-    objects = SetUpTriesQuerySet.as_manager()
+    objects = CodeTriesQuerySet.as_manager()
 
     def __str__(self) -> str:
         return f"{self.number} from {self.address or 'everywhere'}"
