@@ -1,7 +1,8 @@
 from .code_tries import CodeTries
 from .one_time_link import OneTimeLink
+from .recovery_code import RecoveryCode
 from .school import School
 from .sent_form import SentForm
 from .user import User
 
-__all__ = ["CodeTries", "OneTimeLink", "School", "SentForm", "User"]
+__all__ = ["CodeTries", "OneTimeLink", "RecoveryCode", "School", "SentForm", "User"]

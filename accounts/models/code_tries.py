@@ -4,22 +4,27 @@ from datetime import datetime, timedelta
 
 from django.db import models, transaction
 from django.utils import timezone
+from django.utils.translation import ngettext
 
 WINDOW = timedelta(minutes=15)
 BY_ADDRESS = 8
 IN_ALL = 60
 EVERYBODY = ""
+SET_UP, RECOVERY = "set-up", "recovery"  # the doors that such codes open
 
 
 class CodeTriesQuerySet(models.QuerySet["CodeTries"]):
-    def take(self, address: str, now: datetime | None = None) -> timedelta:
+    def take(self, door: str, address: str, now: datetime | None = None) -> timedelta:
         """Count a try from this address, before it is looked at. Hands back how long to wait, 0 where it may be looked at."""
         now = now or timezone.now()
-        return self._take(address, BY_ADDRESS, now) or self._take(EVERYBODY, IN_ALL, now)
+        return self._take(door, address, BY_ADDRESS, now) or self._take(door, EVERYBODY, IN_ALL, now)
+
+    def forget(self, door: str) -> None:
+        self.filter(door=door).delete()
 
     @transaction.atomic
-    def _take(self, address: str, most: int, now: datetime) -> timedelta:
-        tries = self._row(address[:60], now)
+    def _take(self, door: str, address: str, most: int, now: datetime) -> timedelta:
+        tries = self._row(door, address[:60], now)
         if now - tries.since >= WINDOW:
             tries.since, tries.number = now, 0
         if tries.number >= most:
@@ -28,23 +33,36 @@ class CodeTriesQuerySet(models.QuerySet["CodeTries"]):
         tries.save(update_fields=["since", "number"])
         return timedelta(0)
 
-    def _row(self, address: str, now: datetime) -> "CodeTries":
-        """The row of this address, locked. Whoever sets the school up removes all rows meanwhile, so it may go again."""
+    def _row(self, door: str, address: str, now: datetime) -> "CodeTries":
+        """The row of this address, locked. Whoever has the right code removes all rows meanwhile, so it may go again."""
         tries = None
         while tries is None:
-            self.bulk_create([self.model(address=address, since=now)], ignore_conflicts=True)
-            tries = self.select_for_update().filter(address=address).first()
+            self.bulk_create([self.model(door=door, address=address, since=now)], ignore_conflicts=True)
+            tries = self.select_for_update().filter(door=door, address=address).first()
         return tries
 
 
 class CodeTries(models.Model):
-    """How many tries came from one address (from all of them where it is empty) in the window that began at `since`."""
+    """How many tries at one door came from one address (from all where it is empty) in the window that began at `since`."""
 
-    address = models.CharField(max_length=60, unique=True)
+    door = models.CharField(max_length=10, default=SET_UP)
+    address = models.CharField(max_length=60)
     number = models.PositiveIntegerField(default=0)
     since = models.DateTimeField()
 
     objects = CodeTriesQuerySet.as_manager()
 
+    class Meta:
+        constraints = [models.UniqueConstraint(fields=["door", "address"], name="code_tries_of_door_and_address")]
+
     def __str__(self) -> str:
-        return f"{self.number} from {self.address or 'everywhere'}"
+        return f"{self.number} at {self.door} from {self.address or 'everywhere'}"
+
+
+def sentence_to_wait(wait: timedelta) -> str:
+    minutes = -(-wait // timedelta(minutes=1))
+    return ngettext(
+        "Too many tries. Wait %(minutes)s minute, then type the code again.",
+        "Too many tries. Wait %(minutes)s minutes, then type the code again.",
+        minutes,
+    ) % {"minutes": minutes}
