@@ -106,7 +106,7 @@ def keep_standards(request: SignedInRequest) -> HttpResponse:
     """Store what was looked at: all of it, or nothing."""
     form = StandardsTextForm(request.POST)
     if not form.is_valid():
-        again = StandardsFileForm({"framework": request.POST.get("framework", "")}, {})
+        again = StandardsFileForm({"framework": request.POST.get("framework", "")})
         again.is_valid()
         again.errors.pop("file", None)
         again.add_error("file", [sentence for errors in form.errors.values() for sentence in errors])
