@@ -1,4 +1,4 @@
-"""What the bank holds and what lessons have touched, by grade and area, from daily totals: never by teacher."""
+"""What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
@@ -12,7 +12,7 @@ from django.utils.translation import gettext_lazy as _
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
-from routines.models import Lesson, Routine, TaughtOn
+from routines.models import BankTotal, Lesson, TaughtOn
 
 FEW = 3
 
@@ -109,8 +109,7 @@ def coverage(
     grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
     available: Mapping[tuple[int, str], int] = {
-        (row["grade"], row["area"]): row["routines"]
-        for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
+        (grade, area): counts for grade, area, counts in BankTotal.objects.values_list("grade", "area", "counts")
     }
     weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
     mondays = weeks_between(first, last)
