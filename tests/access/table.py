@@ -69,7 +69,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("own_account change_passphrase sign_out_everywhere", ALL, before="accounts:"),
     **each("home bank my_plans worth_teaching plan_new lessons suggestions planned_put_back", ALL),
     **each("coverage coverage_csv coverage_pdf coverage_print booklet_choose import file_schema", ALL),
-    **each("erase_words erase_progress erase_finish", ALL),
+    **each("erase_words erase_progress erase_finish own_words what_is_kept", ALL),
     **{
         f"plan_{name} new": (Cell("plan_nobody_saved", PEOPLE),)
         for name in ("preview", "edit", "draft", "drop", "change", "part")
@@ -106,6 +106,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     "suggest_for_standard": (Cell("grade_and_standard", GRADE | COACH, seen=ADMINISTRATOR),),
     # Files and prints that somebody asked for.
     **each("booklet booklet_drop booklet_pdf", for_owner("booklet")),
+    **each("own_words_zip own_words_drop", for_owner("words")),
     **each("import_look import_add import_progress import_stop", for_owner("file")),
     # What was found is gone within the hour: whoever asks for any look is led to the page of her own.
     **each("erase_look erase_begin", (Cell("look", PEOPLE),)),
