@@ -6,11 +6,11 @@ everyone does after a restore, with what was typed kept.
 """
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from django.contrib.auth.models import AnonymousUser
 from django.db import connection
-from django.db.transaction import atomic
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 
@@ -32,22 +32,6 @@ def epoch_now() -> str | None:
     return row[0] if row else None
 
 
-class Fetched:
-    """Rows that were read from a cursor already, for whoever is still to read them."""
-
-    def __init__(self, rows: list[tuple[Any, ...]]) -> None:
-        self.rows = iter(rows)
-
-    def fetchone(self) -> tuple[Any, ...] | None:
-        return next(self.rows, None)
-
-    def fetchall(self) -> list[tuple[Any, ...]]:
-        return list(self.rows)
-
-    def close(self) -> None:
-        """There is nothing left to close."""
-
-
 class WritesOnlyTo:
     """Wraps what is sent to SQLite: a write waits for its turn, and then is only done to the school it was meant for."""
 
@@ -57,21 +41,50 @@ class WritesOnlyTo:
     def __call__(self, execute: Callable[..., Any], sql: str, params: Any, many: bool, context: dict[str, Any]) -> Any:
         connection = context["connection"]
         if sql.startswith(WRITES) and not connection.in_atomic_block:
-            # Looking and writing are one step: between two, a restore that waits for its turn would take it.
-            with atomic():
-                result = execute(sql, params, many, context)
-                if " RETURNING " in sql:  # SQLite ends no write of which rows are left to read
-                    context["cursor"].cursor = Fetched(context["cursor"].fetchall())
-            return result
+            return self.look_and_write(partial(execute, sql, params, many, context), context["cursor"], connection)
         result = execute(sql, params, many, context)
         if sql.startswith("BEGIN"):
             self.check(connection)
+        return result
+
+    def look_and_write(self, write: Callable[[], Any], cursor: Any, connection: Any) -> Any:
+        """Both in one transaction: were the lock let go between them, a restore could come in between."""
+        with connection.wrap_database_errors:
+            connection.connection.execute("BEGIN IMMEDIATE")
+        self.check(connection)
+        try:
+            result = write()
+            if cursor.cursor.description:  # of a write: what it hands back, and SQLite ends none before that is read
+                cursor.cursor = Handed(cursor.cursor)
+            with connection.wrap_database_errors:
+                connection.connection.execute("COMMIT")
+        except BaseException:
+            if connection.connection.in_transaction:  # SQLite ends it itself where the disk is full
+                connection.connection.execute("ROLLBACK")
+            raise
         return result
 
     def check(self, connection: Any) -> None:
         if epoch_now() != self.epoch:
             connection.connection.execute("ROLLBACK")
             raise RestoredMeanwhile
+
+
+class Handed:
+    """A cursor whose rows were read already; in all else the cursor itself."""
+
+    def __init__(self, cursor: Any) -> None:
+        self.cursor = cursor
+        self.rows = iter(cursor.fetchall())
+
+    def fetchone(self) -> Any:
+        return next(self.rows, None)
+
+    def fetchall(self) -> list[Any]:
+        return list(self.rows)
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self.cursor, name)
 
 
 class RestoredMeanwhileMiddleware:

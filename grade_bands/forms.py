@@ -1,17 +1,18 @@
 """The forms of set-up, grades, classes, years and standards."""
 
 import io
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from django import forms
 from django.core.exceptions import ValidationError
-from django.utils.translation import gettext, ngettext
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.languages import LANGUAGES
 from accounts.model_forms import ModelForm
-from accounts.models import SetUpTries, User
+from accounts.models import CodeTries, User
+from accounts.models.code_tries import SET_UP, sentence_to_wait
 from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
 from accounts.templatetags.dates import day
@@ -69,22 +70,14 @@ class SetUpCodeForm(forms.Form):
         self.locked = False
 
     def clean_code(self) -> str:
-        wait = SetUpTries.objects.take(self.address)
+        wait = CodeTries.objects.take(SET_UP, self.address)
         if wait:
             self.locked = True
-            minutes = -(-wait // timedelta(minutes=1))
-            raise ValidationError(
-                ngettext(
-                    "Too many tries. Wait %(minutes)s minute, then type the code again.",
-                    "Too many tries. Wait %(minutes)s minutes, then type the code again.",
-                    minutes,
-                )
-                % {"minutes": minutes}
-            )
+            raise ValidationError(sentence_to_wait(wait))
         typed: str = self.cleaned_data["code"]
         if not is_set_up_code(typed):
             raise ValidationError(gettext("This is not the code the server printed. Look there and type it again."))
-        SetUpTries.objects.all().delete()
+        CodeTries.objects.forget(SET_UP)
         return typed
 
 
@@ -198,20 +191,25 @@ class ClassGroupForm(ModelForm[ClassGroup]):
         offer_rows(self, "teachers", here.distinct().order_by("display_name"))
 
 
-class StandardsFileForm(forms.Form):
+class _FrameworkForm(forms.Form):
     framework = forms.CharField(
         label=_("Name of the standards"),
         max_length=80,
         help_text=_("Such as the name of your state's or country's standards."),
         error_messages={"required": _("Write what these standards are called.")},
     )
+
+
+class StandardsFileForm(_FrameworkForm):
+    """Standards to be looked at. Cleaned, `file` is its text and its rows."""
+
     file = forms.FileField(
         label=_("CSV file"),
         help_text=_("First line: code, area, summary; if you have them also grade, number_limits, count_features."),
         error_messages={"required": _("Choose a file."), "empty": _("This file is empty. Choose another.")},
     )
 
-    def clean_file(self) -> list[StandardRow]:
+    def clean_file(self) -> tuple[str, list[StandardRow]]:
         upload = self.cleaned_data["file"]
         if upload.size > LARGEST_FILE:
             raise ValidationError(gettext("This file is over 2 MB. Split it."))
@@ -219,7 +217,22 @@ class StandardsFileForm(forms.Form):
             text = read_bytes(upload.read())
         except ValueError:
             raise ValidationError(gettext("Save the file as CSV in UTF-8 and choose it again.")) from None
-        try:
-            return read_standards(io.StringIO(text, newline=""))
-        except StandardsFileError as error:
-            raise ValidationError(str(error)) from None
+        return text, _rows_of(text)
+
+
+class StandardsTextForm(_FrameworkForm):
+    """What was looked at, to be kept. Cleaned, `content` is its rows."""
+
+    content = forms.CharField(
+        strip=False, max_length=LARGEST_FILE, error_messages={"required": _("Choose the file again.")}
+    )
+
+    def clean_content(self) -> list[StandardRow]:
+        return _rows_of(self.cleaned_data["content"])
+
+
+def _rows_of(text: str) -> list[StandardRow]:
+    try:
+        return read_standards(io.StringIO(text, newline=""))
+    except StandardsFileError as error:
+        raise ValidationError(list(error.sentences)) from None

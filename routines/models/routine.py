@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable, Sequence
 from typing import Self
 
 from django.conf import settings
-from django.db import models
+from django.db import models, transaction
 from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
@@ -16,6 +16,7 @@ from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
 from routines.models.plan_document import Plan
 
+from .bank_total import count_bank_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
@@ -50,7 +51,7 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of a word with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
+# Of words with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
 # meets a word that more than OFTEN have; several in between may meet seldom, so their counts are gathered first.
 FEW, OFTEN = 1_000, 20_000
 
@@ -61,16 +62,37 @@ def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
     many: list[SearchWordQuerySet] = []
     for word in words:
         rows = SearchWord.objects.meeting(word, in_title=in_title)
-        keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
-        if len(keys) > FEW:
+        keys = _few(rows)
+        if keys is None:
             many.append(rows)
         else:
-            few = set(keys) if few is None else few & set(keys)
+            few = keys if few is None else few & keys
+    gathered: list[SearchWordQuerySet] = []
+    if few is None and len(many) > 1:
+        often = {rows: rows.values("routine")[: OFTEN + 1].count() for rows in many}
+        gathered = sorted((rows for rows in many if often[rows] <= OFTEN), key=often.__getitem__)
+        # Of those with the word that fewest have, those with the others: each is looked up by its key.
+        if gathered:
+            few = _few(_with_all(gathered[0], [rows for rows in many if rows is not gathered[0]]))
+            many = many if few is None else []
     found = Q() if few is None else Q(pk__in=sorted(few))
     for rows in many:
-        gathered = few is None and len(many) > 1 and rows.values("routine")[: OFTEN + 1].count() <= OFTEN
-        found &= Q(pk__in=rows.values("routine")) if gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        found &= (
+            Q(pk__in=rows.values("routine")) if rows in gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        )
     return found
+
+
+def _few(rows: SearchWordQuerySet) -> set[int] | None:
+    """The routines of these rows; None where there are more than a few."""
+    keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
+    return set(keys) if len(keys) <= FEW else None
+
+
+def _with_all(rows: SearchWordQuerySet, others: Iterable[SearchWordQuerySet]) -> SearchWordQuerySet:
+    for other in others:
+        rows = rows.filter(Exists(other.filter(routine=OuterRef("routine"))))
+    return rows
 
 
 # Each word looked for is a search of its own.
@@ -296,16 +318,24 @@ class Routine(models.Model):
     def may_retire(self, user: User) -> bool:
         return self.status != self.Status.DRAFT and (self.owner_id == user.pk or user.is_coach or user.is_administrator)
 
+    @transaction.atomic
     def share(self) -> None:
         """Put the routine into the bank."""
         self.status = self.Status.SHARED
         self.shared_at = timezone.now()
         self.save(update_fields=["status", "shared_at"])
+        self._count_again()
 
+    @transaction.atomic
     def retire(self) -> None:
         """Take the routine out of the bank; lessons and copies keep it."""
         self.status = self.Status.RETIRED
         self.save(update_fields=["status"])
+        self._count_again()
+
+    def _count_again(self) -> None:
+        """Where it stands by now: it may have been saved for another grade since it was read."""
+        count_bank_again(Routine.objects.filter(pk=self.pk).values_list("grade", "area"))
 
 
 class RoutinePattern(models.Model):

@@ -28,6 +28,7 @@ from tests.factories import (
     GradeFactory,
     SchoolFactory,
     SchoolYearFactory,
+    StandardFactory,
     UserFactory,
 )
 from tests.routines.lessons.making import open_lesson
@@ -143,6 +144,7 @@ def things(cast) -> Things:
         "planned": {"pk": Planned.objects.create(routine=shared, class_group=group, on=timezone.localdate(), by=owner).pk},
         "suggestion": {"pk": Suggestion.objects.create(routine=shared, by=coach, to_teacher=owner, why="Planted why.").pk},
         "grade_and_area": {"grade": group.grade_id, "area": "whole"},
+        "grade_and_standard": {"grade": group.grade_id, "standard": StandardFactory(grade=group.grade).pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
         "words": {"key": words.key},

@@ -61,7 +61,7 @@ def each(names: str, cells: tuple[Cell, ...], before: str = "") -> dict[str, tup
 # By the name of the address; with "new" where a plan that nobody saved yet goes by the same name.
 TABLE: dict[str, tuple[Cell, ...]] = {
     **each("accounts:sign_in board_wait board_status lesson_worker", OPEN),
-    **each("favicon accounts:sign_out grade_bands:set_up", (Cell("", SIGNING_IN),)),
+    **each("favicon accounts:sign_out accounts:recover grade_bands:set_up", (Cell("", SIGNING_IN),)),
     "accounts:invitation": (Cell("invitation", SIGNING_IN),),
     "accounts:new_passphrase": (Cell("new_passphrase", SIGNING_IN),),
     "board_code": (Cell("", WAITING),),
@@ -103,6 +103,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     "suggestion_withdraw": (Cell("suggestion", COACH, seen=OWNER),),
     "coverage_cell": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
     "suggest_for_gap": (Cell("grade_and_area", GRADE | COACH, seen=ADMINISTRATOR),),
+    "suggest_for_standard": (Cell("grade_and_standard", GRADE | COACH, seen=ADMINISTRATOR),),
     # Files and prints that somebody asked for.
     **each("booklet booklet_drop booklet_pdf", for_owner("booklet")),
     **each("own_words_zip own_words_drop", for_owner("words")),
@@ -112,7 +113,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("erase_look_again erase_leave", for_owner("look")),
     "export_bank": (Cell("", COACH | ADMINISTRATOR, seen=PEOPLE),),
     # The school.
-    **each("school people invite", for_administrator(), before="accounts:"),
+    **each("school people invite recovery_code", for_administrator(), before="accounts:"),
     **each("reset_passphrase set_role close_account", for_administrator("person"), before="accounts:"),
     "accounts:reopen_account": for_administrator("leaver"),
     "accounts:withdraw_invitation": for_administrator("sent_invitation"),
