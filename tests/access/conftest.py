@@ -88,6 +88,8 @@ def _people() -> dict[str, User]:
         ("5 Slate", five, "other_teacher"),
     ):
         ClassGroupFactory(name=name, grade=grade, year=year, teachers=[people[teacher]])
+    for grade in (two, three, five):
+        StandardFactory(grade=grade)
     return people
 
 
@@ -144,7 +146,7 @@ def things(cast) -> Things:
         "planned": {"pk": Planned.objects.create(routine=shared, class_group=group, on=timezone.localdate(), by=owner).pk},
         "suggestion": {"pk": Suggestion.objects.create(routine=shared, by=coach, to_teacher=owner, why="Planted why.").pk},
         "grade_and_area": {"grade": group.grade_id, "area": "whole"},
-        "grade_and_standard": {"grade": group.grade_id, "standard": StandardFactory(grade=group.grade).pk},
+        "grade_and_standard": {"grade": group.grade_id, "standard": group.grade.standards.get().pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
         "words": {"key": words.key},

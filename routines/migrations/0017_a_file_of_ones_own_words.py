@@ -6,7 +6,7 @@ from django.db import migrations, models
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('routines', '0015_suggestion_answers'),
+        ('routines', '0016_bank_totals'),
     ]
 
     operations = [
