@@ -12,6 +12,7 @@ from django.utils import timezone
 
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import User
+from grade_bands.models import Grade
 from routines.erasing.look_jobs import ask_to_look
 from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
@@ -27,6 +28,7 @@ from tests.factories import (
     GradeFactory,
     SchoolFactory,
     SchoolYearFactory,
+    StandardFactory,
     UserFactory,
 )
 from tests.routines.lessons.making import open_lesson
@@ -117,6 +119,7 @@ def things(cast) -> Things:
     Job.objects.filter(pk=booklet.pk).update(state="done")
     JobFile.objects.create(job=booklet, content=b"planted")
     file = hold_file(by=owner, name="planted.json", read=read(written([SEVENS.changed(title="Planted file")]), {"2"}))
+    standards = {grade.pk: StandardFactory(code=f"LS.{grade}", grade=grade) for grade in Grade.objects.all()}
     leaver = UserFactory(sign_in_name="leaver", display_name="Leaver Lund", is_active=False)
     invitation = invite(by=administrator, display_name="Planted Person", role="teacher")
     return {
@@ -139,6 +142,7 @@ def things(cast) -> Things:
         "planned": {"pk": Planned.objects.create(routine=shared, class_group=group, on=timezone.localdate(), by=owner).pk},
         "suggestion": {"pk": Suggestion.objects.create(routine=shared, by=coach, to_teacher=owner, why="Planted why.").pk},
         "grade_and_area": {"grade": group.grade_id, "area": "whole"},
+        "grade_and_standard": {"grade": group.grade_id, "standard": standards[group.grade_id].pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
         "look": {"key": ask_to_look("planted words", by=owner, whose=owner.pk).key},

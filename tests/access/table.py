@@ -68,6 +68,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     # One's own, whoever one is.
     **each("own_account change_passphrase sign_out_everywhere", ALL, before="accounts:"),
     **each("home bank my_plans worth_teaching plan_new lessons suggestions planned_put_back", ALL),
+    **each("coverage_standards coverage_standards_csv coverage_standards_pdf coverage_standards_print", ALL),
     **each("coverage coverage_csv coverage_pdf coverage_print booklet_choose import file_schema", ALL),
     **each("erase_words erase_progress erase_finish", ALL),
     **{
@@ -103,6 +104,10 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     "suggestion_withdraw": (Cell("suggestion", COACH, seen=OWNER),),
     "coverage_cell": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
     "suggest_for_gap": (Cell("grade_and_area", GRADE | COACH, seen=ADMINISTRATOR),),
+    "planned_for_gap": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
+    "coverage_standard": (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),),
+    "suggest_for_standard": (Cell("grade_and_standard", GRADE | COACH, seen=ADMINISTRATOR),),
+    "planned_for_standard": (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),),
     # Files and prints that somebody asked for.
     **each("booklet booklet_drop booklet_pdf", for_owner("booklet")),
     **each("import_look import_add import_progress import_stop", for_owner("file")),
@@ -117,7 +122,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     "accounts:withdraw_invitation": for_administrator("sent_invitation"),
     "hand_on": for_administrator("leaver"),
     **each("classes new_class new_year grades new_grade new_band", for_administrator(), before="grade_bands:"),
-    **each("import_common_core import_standards", for_administrator(), before="grade_bands:"),
+    **each("import_common_core import_standards keep_standards", for_administrator(), before="grade_bands:"),
     **each("edit_class remove_class", for_administrator("class_group"), before="grade_bands:"),
     **each("edit_year carry_over", for_administrator("year"), before="grade_bands:"),
     "grade_bands:edit_grade": for_administrator("grade"),
