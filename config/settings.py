@@ -161,6 +161,7 @@ MIDDLEWARE = [
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "config.middleware.HeadMiddleware",
     "config.middleware.KeepPrivateMiddleware",
+    "config.health.HealthMiddleware",
     # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
     "django.middleware.gzip.GZipMiddleware",
     "csp.middleware.CSPMiddleware",

@@ -18,6 +18,7 @@ from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
 from routines.exchange.writing import written
 from routines.models import Job, JobFile, LessonPass, Planned, Suggestion
+from routines.own_words.making import start_gathering
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.press import PrintingProcess
 from routines.plans.actions import copy_routine
@@ -118,6 +119,9 @@ def things(cast) -> Things:
     booklet = start_booklet(owner=owner, title="Planted booklet", versions=[shared.current_version], contents=["plan"])
     Job.objects.filter(pk=booklet.pk).update(state="done")
     JobFile.objects.create(job=booklet, content=b"planted")
+    words = start_gathering(owner=owner)
+    Job.objects.filter(pk=words.pk).update(state="done")
+    JobFile.objects.create(job=words, content=b"planted")
     file = hold_file(by=owner, name="planted.json", read=read(written([SEVENS.changed(title="Planted file")]), {"2"}))
     standards = {grade.pk: StandardFactory(code=f"LS.{grade}", grade=grade) for grade in Grade.objects.all()}
     leaver = UserFactory(sign_in_name="leaver", display_name="Leaver Lund", is_active=False)
@@ -145,6 +149,7 @@ def things(cast) -> Things:
         "grade_and_standard": {"grade": group.grade_id, "standard": standards[group.grade_id].pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
+        "words": {"key": words.key},
         "look": {"key": ask_to_look("planted words", by=owner, whose=owner.pk).key},
         "person": {"pk": cast["teammate"].pk},
         "leaver": {"pk": leaver.pk},
