@@ -336,7 +336,9 @@ TIME_ZONE = "UTC"
 LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
-    "formatters": {"line": {"format": "{asctime} {levelname} {name}: {message}", "style": "{"}},
+    "formatters": {
+        "line": {"()": "config.logs.WithoutWords", "format": "{asctime} {levelname} {name}: {message}", "style": "{"}
+    },
     "handlers": {"stderr": {"class": "logging.StreamHandler", "stream": sys.stderr, "formatter": "line"}},
     "root": {
         "handlers": ["stderr"],
