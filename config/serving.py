@@ -16,6 +16,8 @@ from typing import Protocol
 
 import django
 
+from .filling import fill_beside
+
 THREADS = 4
 CONNECTION_LIMIT = 400
 LARGEST_REQUEST = 64 * 1024 * 1024  # over the largest file and form that are read; waitress keeps what comes on disk
@@ -127,6 +129,7 @@ def open_demo(options: argparse.Namespace) -> None:
     address = f"http://127.0.0.1:{options.port}/"
     say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
+    fill_beside()
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
     go_on_serving(server)
@@ -153,6 +156,7 @@ def open_school(options: argparse.Namespace) -> None:
         say(f"\nThis server has no school yet. Open the address above and type this set-up code: {set_up_code()}\n")
     if backups.on_this_database():
         threading.Thread(target=back_up_daily, daemon=True).start()
+    fill_beside()
     if server:
         go_on_serving(server)
     else:
