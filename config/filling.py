@@ -21,11 +21,13 @@ def fill_beside() -> None:
 
     if filled() or not Routine.objects.exists():
         return
-    low = {"creationflags": subprocess.BELOW_NORMAL_PRIORITY_CLASS} if sys.platform == "win32" else {}
+    low = 0
+    if sys.platform == "win32":
+        low = subprocess.BELOW_NORMAL_PRIORITY_CLASS
     beside.append(
         subprocess.Popen(
             [sys.executable, "-m", "config.filling"],
-            cwd=settings.BASE_DIR, stdin=subprocess.PIPE, stdout=subprocess.DEVNULL, **low,
+            cwd=settings.BASE_DIR, stdin=subprocess.PIPE, stdout=subprocess.DEVNULL, creationflags=low,
         )
     )  # fmt: skip
 
