@@ -6,10 +6,12 @@ from collections.abc import Callable, Iterator
 from functools import partial
 
 import pytest
+from django.core.exceptions import EmptyResultSet
 from django.test import Client
 from django.utils import timezone
 from hypothesis import HealthCheck, settings
 
+from accounts.compiled_once import CompiledOnce, values_of
 from accounts.models import School, User
 from grade_bands.models import Grade, GradeBand, SchoolYear
 from routines.bank.cards import drawn_card
@@ -78,6 +80,30 @@ def quick_and_plain(settings) -> None:
         **settings.STORAGES,
         "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
     }
+
+
+@pytest.fixture(autouse=True)
+def compiled_queries_are_as_new(monkeypatch) -> None:
+    """Whatever a test asks by a query that is compiled once, the same is written as if it were written anew."""
+    ask = CompiledOnce.compiled
+
+    def compare(query, args, options):
+        kept = ask(query, args, options)
+        assert written_once(kept, args) == written_anew(query.queryset(*args, **options)), query.__qualname__
+        return kept
+
+    monkeypatch.setattr(CompiledOnce, "compiled", compare)
+
+
+def written_once(kept, args) -> tuple[str, tuple] | None:
+    return kept and (kept.sql, kept.filled(values_of(args)))
+
+
+def written_anew(queryset) -> tuple[str, tuple] | None:
+    try:
+        return queryset.query.get_compiler(queryset.db).as_sql()
+    except EmptyResultSet:
+        return None
 
 
 @pytest.fixture(autouse=True)

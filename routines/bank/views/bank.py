@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from django.db.models import Exists, OuterRef, QuerySet, prefetch_related_objects
+from django.db.models import Exists, OuterRef, QuerySet
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
@@ -14,7 +14,7 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
-from grade_bands.models import Grade, SchoolYear
+from grade_bands.models import Grade, SchoolYear, hold_classes_of
 from routines.bank.cards import Card, UnreadableCard, cards_of
 from routines.bank.forms.filters import BankFilter
 from routines.bank.paging import HowMany, read_page, read_rows
@@ -30,7 +30,7 @@ AnyCard = Card | UnreadableCard
 def bank(request: SignedInRequest) -> HttpResponse:
     grades = list(Grade.objects.order_by("order"))
     year = SchoolYear.objects.on(timezone.localdate())
-    prefetch_related_objects([request.user], "class_groups")
+    classes = hold_classes_of(request.user)
     own = own_grades(request.user, grades, year)
     wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
     in_bank = Routine.objects.in_bank()
@@ -40,7 +40,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
     total = HowMany.of(in_bank)
     found = HowMany.of(order.every) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
-    cards = cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all()))
+    cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
     elsewhere = wanted.without_grades
     context = {
         "section": "bank",

@@ -128,7 +128,7 @@ def answer(request: SignedInRequest, pk: int) -> HttpResponse:
 def _sent_to_me(request: SignedInRequest, pk: int) -> Suggestion:
     """Raises: Http404 where it is neither from nor for the user, PermissionDenied for its sender."""
     get_object_or_404(Suggestion.objects.visible_to(request.user), pk=pk)
-    suggestion = Suggestion.objects.sent_to(request.user).filter(pk=pk).first()
+    suggestion = Suggestion.objects.sent_to(request.user, SchoolYear.objects.now()).filter(pk=pk).first()
     if suggestion is None:
         raise PermissionDenied
     return suggestion
