@@ -6,6 +6,7 @@
 
     lessons_since(user, today)            a list of lessons, as list(...) of the queryset would give
     lessons_since.queryset(user, today)   the queryset itself
+    lessons_since.how_many(user, today)   the number of its rows
 
 The function is asked with stand-ins, twice with different ones, and from then on their places in the SQL are filled. So
 whole numbers, days, moments, rows and lists of values that differ may only be values in the query. What it decides by is text,
@@ -52,6 +53,10 @@ class CompiledOnce(Generic[P, Row]):
             return list(self.queryset(*args, **options))  # which knows that no column holds it
         kept = self.compiled(args, options)
         return [] if kept is None else kept.rows(values)
+
+    def how_many(self, *args: P.args, **options: P.kwargs) -> int:
+        kept = self.compiled(args, options)
+        return 0 if kept is None else kept.how_many(values_of(args))
 
     def compiled(self, args: Sequence[Any], options: Mapping[str, Hashable]) -> "Compiled | None":
         """None where such arguments find nothing. Raises TypeError where the function does what it may not."""
@@ -109,6 +114,11 @@ class Compiled:
         queryset = self.queryset.all()
         queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]
         return list(queryset)
+
+    def how_many(self, values: Sequence[Any]) -> int:
+        with connection.cursor() as cursor:
+            cursor.execute(f"SELECT COUNT(*) FROM ({self.sql}) counted", self.filled(values))  # noqa: S608
+            return int(cursor.fetchone()[0])
 
 
 @lru_cache(maxsize=QUERIES_REMEMBERED)
