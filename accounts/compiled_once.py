@@ -24,7 +24,7 @@ from itertools import chain, count
 from typing import Any, Generic, NamedTuple, ParamSpec, TypeVar
 
 from django.core.exceptions import EmptyResultSet
-from django.db import connection
+from django.db import DEFAULT_DB_ALIAS, connection, connections
 from django.db.models import Model, QuerySet
 from django.db.models.sql.compiler import SQLCompiler
 from django.utils import timezone
@@ -109,7 +109,7 @@ class Compiled:
     def rows(self, values: Sequence[Any]) -> list[Any]:
         written = self.sql, self.filled(values)
         compiler = copy.copy(self.compiler)
-        compiler.connection = connection  # each thread has its own
+        compiler.connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
         compiler.as_sql = lambda *args, **options: written  # type: ignore[method-assign]
         queryset = self.queryset.all()
         queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]

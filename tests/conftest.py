@@ -13,6 +13,7 @@ from hypothesis import HealthCheck, settings
 
 from accounts.compiled_once import CompiledOnce, values_of
 from accounts.models import School, User
+from accounts.templatetags.menu import drawn_menu
 from grade_bands.models import Grade, GradeBand, SchoolYear
 from routines.bank.cards import drawn_card
 from routines.bank.pattern_list import drawn_list
@@ -109,6 +110,7 @@ def written_anew(queryset) -> tuple[str, tuple] | None:
 @pytest.fixture(autouse=True)
 def nothing_remembered() -> None:
     """What a process drew in one test is not shown in the next, which may speak another language."""
+    drawn_menu.cache_clear()
     drawn_card.cache_clear()
     drawn_list.cache_clear()
 

@@ -14,6 +14,9 @@ class SchoolYearManager(models.Manager["SchoolYear"]):
         """The year that holds `day`; between years, the latest that has begun; before all, the first."""
         return next(iter(_begun_by(day)), None) or self.order_by("starts_on").first()
 
+    def newest_first(self) -> "list[SchoolYear]":
+        return _every_year()
+
     def now(self) -> "SchoolYear | None":
         """As `on`, today."""
         return self.on(timezone.localdate())
@@ -43,3 +46,8 @@ class SchoolYear(models.Model):
 @compiled_once
 def _begun_by(day: date) -> models.QuerySet[SchoolYear]:
     return SchoolYear.objects.filter(starts_on__lte=day).order_by("-starts_on")[:1]
+
+
+@compiled_once
+def _every_year() -> models.QuerySet[SchoolYear]:
+    return SchoolYear.objects.order_by("-starts_on")

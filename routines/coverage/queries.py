@@ -4,11 +4,13 @@ from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
-from django.db.models import Count, Sum
+from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
@@ -69,7 +71,8 @@ def weeks_between(first: date, last: date) -> list[date]:
     return [monday + timedelta(weeks=i) for i in range((last - monday).days // 7 + 1)]
 
 
-def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
+@compiled_once
+def grades_seen_by(user: User, year: SchoolYear) -> QuerySet[Grade]:
     """The year's own grades for a teacher, all for coach and administrator. In the order of the school."""
     grades = Grade.objects.select_related("band").order_by("order")
     if user.is_coach or user.is_administrator:
@@ -79,17 +82,12 @@ def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
 
 def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
     """One row per grade that the user may see, for lessons from `first` to `last`, to the day."""
-    grades = list(grades_seen_by(user, year))
+    grades = grades_seen_by(user, year)
     hidden = grades_hidden_from(user, year)
-    available: Mapping[tuple[int, str], int] = {
-        (row["grade"], row["area"]): row["routines"]
-        for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
-    }
-    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    available: Mapping[tuple[int, str], int] = {(row["grade"], row["area"]): row["routines"] for row in _available()}
     taught: Counter[tuple[int, str]] = Counter()
     weekly: Counter[tuple[int, date]] = Counter()
-    rows_of_weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
-    for grade, area, monday, lessons in rows_of_weeks:
+    for grade, area, monday, lessons in _weekly(year, [grade.pk for grade in grades], first, last):
         taught[grade, area] += lessons
         weekly[grade, monday] += lessons
     mondays = weeks_between(first, last)
@@ -110,6 +108,20 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
         weeks = tuple(weekly[seen.pk, monday] for monday in mondays)
         rows.append(CoverageRow(seen, cells, weeks if shown else None, sum(weeks) if shown else None))
     return rows
+
+
+@compiled_once
+def _available() -> QuerySet[Any, Any]:
+    return Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
+
+
+@compiled_once
+def _weekly(
+    year: SchoolYear, grades: list[int], first: date, last: date
+) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
+    """How many lessons each grade had in each area in each week."""
+    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
 
 
 def gaps(rows: Iterable[CoverageRow]) -> list[CoverageCell]:

@@ -24,7 +24,7 @@ GAPS_SHOWN = 6
 
 def window_form(request: SignedInRequest) -> WindowForm | None:
     """The window as it was asked for; None where there is no school year yet."""
-    years = list(SchoolYear.objects.all())
+    years = SchoolYear.objects.newest_first()
     return WindowForm(request.GET, years=years, today=timezone.localdate()) if years else None
 
 

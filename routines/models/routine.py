@@ -26,6 +26,13 @@ from .version import RoutineVersion, UnreadablePlan
 # The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
 FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
 
+# What a card is made of; of the plan it needs the text that is stored, and its place.
+ON_A_CARD = (
+    "title", "status", "area", "owner", "created_at", "shared_at",
+    "grade__name", "grade__order", "grade__level",
+    "current_version__routine", "current_version__number",
+)  # fmt: skip
+
 # A number of lessons elsewhere is told only where as many classes had them.
 CLASSES_TO_BE_TOLD = 2
 
@@ -161,13 +168,9 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         """Adds `document`: the saved plan as the text that is stored; None where a damaged row names no save."""
         return self.annotate(document=Cast("current_version__plan", models.TextField()))
 
-    def as_cards(self) -> Self:
-        """What a card is made of, and no more: plans and texts to search are long, and lists are too."""
-        return (
-            self.select_related("grade", "current_version")
-            .with_document()
-            .defer("story", "search_text", "current_version__plan")
-        )
+    def as_cards(self, *further: str) -> Self:
+        """What a card is made of, and no more, for lists are long. further: columns besides."""
+        return self.select_related("grade", "current_version").with_document().only(*ON_A_CARD, *further)
 
 
 @compiled_once

@@ -23,7 +23,7 @@ from grade_bands.models import SchoolYear, Standard
 from routines import worked_out
 from routines.bank.alike import alike
 from routines.bank.cards import cards_of
-from routines.bank.forms.co_author import CoAuthorForm
+from routines.bank.forms.co_author import CoAuthorForm, may_be_taken_in
 from routines.bank.forms.note import NoteForm
 from routines.bank.pattern_list import pattern_list
 from routines.bank.shown_picture import shown_picture
@@ -71,7 +71,7 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         "slips": [answer for answer in plan.expected if answer.sort == "slip"],
         "alike": cards_of(like_it, reader=request.user),
         "co_author_names": [author.display_name for author in found.co_authors.all()],
-        "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
+        **_writing_together(request, found),
         "origin": _origin(request, found),
         "hidden_title": NOT_IN_BANK,
         **_lineage(request, found),
@@ -124,6 +124,18 @@ def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     shown, older = _newest(request, "lessons", _shared_about, found, request.user, at_first=LESSONS_AT_FIRST)
     noticed = noticed_at(shown)
     return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
+
+
+def _writing_together(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+    """The owner may take in another: the form as it asks, and whom it offers, for a widget would draw each by a template."""
+    if found.owner_id != request.user.pk:
+        return {}
+    return {"co_author_form": CoAuthorForm(routine=found), "colleagues": _offered(found, found.owner_id)}
+
+
+@compiled_once
+def _offered(routine: Routine, owner: int) -> QuerySet[User]:
+    return may_be_taken_in(routine, owner).only("display_name")
 
 
 def _origin(request: SignedInRequest, found: Routine) -> Routine | None:
