@@ -102,7 +102,7 @@ def close_account(*, person: User) -> None:
 
 
 def require_another_administrator(person: User) -> None:
-    administrators = User.objects.select_for_update().active().filter(role=User.Role.ADMINISTRATOR)
+    administrators = User.objects.select_for_update().administrators()
     if person.is_administrator and not administrators.exclude(pk=person.pk):
         raise LastAdministrator
 

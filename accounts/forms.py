@@ -13,8 +13,10 @@ from django.utils.translation import gettext_lazy as _
 
 from .languages import LANGUAGES
 from .model_forms import ModelForm
-from .models import School, User
+from .models import CodeTries, School, User
+from .models.code_tries import RECOVERY, sentence_to_wait
 from .passphrases import MOST_TYPED, TOO_LONG
+from .recovery import CodeRefused, meant_by
 from .requests import SignedInRequest
 from .same_text import passphrase_text
 from .translated import Translated
@@ -87,7 +89,7 @@ class ResetForm(NewPassphraseFields):
         return self.cleaned_data
 
 
-class ChangePassphraseForm(ResetForm):
+class OwnPassphraseForm(forms.Form):
     """Asks for the passphrase until now. A wrong one is a try like any at sign-in, counted with those."""
 
     current = PassphraseField(
@@ -95,17 +97,86 @@ class ChangePassphraseForm(ResetForm):
         missing=_("Write the passphrase you have now."),
         purpose="current-password",
     )
-    field_order = ["current", "passphrase", "passphrase_again"]
 
     def __init__(self, *args: Any, request: SignedInRequest, **kwargs: Any) -> None:
-        super().__init__(*args, person=request.user, **kwargs)
+        super().__init__(*args, **kwargs)
         self.request = request
 
     def clean_current(self) -> str:
         typed: str = self.cleaned_data["current"]
-        if authenticate(self.request, username=self.reset_for.sign_in_name, password=typed) != self.reset_for:
+        person = self.request.user
+        if authenticate(self.request, username=person.sign_in_name, password=typed) != person:
             raise ValidationError(gettext("This is not your passphrase. Try again."))
         return typed
+
+
+class ChangePassphraseForm(OwnPassphraseForm, NewPassphraseFields):
+    field_order = ["current", "passphrase", "passphrase_again"]
+
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        self.check_new_passphrase(self.request.user)
+        return self.cleaned_data
+
+
+class ProveItIsYouForm(OwnPassphraseForm):
+    """Before something is shown or made that would be worth much to whoever finds a computer left signed in."""
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        self.fields["current"].label = _("Your passphrase")
+
+
+class RecoveryForm(NewPassphraseFields):
+    """Name and code of an administrator whom nobody else can let in, and the passphrase she chooses."""
+
+    name = forms.CharField(
+        label=_("Your name or e-mail, as at sign-in"),
+        max_length=254,
+        widget=forms.TextInput(attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}),
+        error_messages={"required": _("Write your sign-in name or your e-mail.")},
+    )
+    pass_code = forms.CharField(
+        label=_("Recovery code"),
+        max_length=60,
+        widget=forms.TextInput(attrs={"autocomplete": "off", "autocapitalize": "none", "spellcheck": "false"}),
+        error_messages={"required": _("Write the recovery code from its paper.")},
+    )
+    field_order = ["name", "pass_code", "passphrase", "passphrase_again"]
+
+    def __init__(self, *args: Any, address: str, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        self.address = address
+        self.locked = False
+        self.person: User | None = None
+
+    def clean(self) -> dict[str, Any]:
+        super().clean()
+        name, code = self.cleaned_data.get("name"), self.cleaned_data.get("pass_code")
+        if name and code:
+            self.person = self._who_may(name, code)
+        if self.person:
+            self.check_new_passphrase(self.person)
+        return self.cleaned_data
+
+    def _who_may(self, name: str, code: str) -> User | None:
+        if wait := CodeTries.objects.take(RECOVERY, self.address):
+            self.locked = True
+            self.add_error("pass_code", sentence_to_wait(wait))
+            return None
+        try:
+            person = meant_by(name, code)
+        except CodeRefused:
+            self.refuse()
+            return None
+        CodeTries.objects.forget(RECOVERY)
+        return person
+
+    def refuse(self) -> None:
+        self.add_error(
+            "pass_code",
+            gettext("Name and code don't go together, or the code was used. It works for administrators only."),
+        )
 
 
 class PersonDetails(ModelForm[User]):

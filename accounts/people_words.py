@@ -118,5 +118,6 @@ WORDLESS = (
     *(f"accounts.User.{name}" for name in ("password", "role")),
     *(f"accounts.OneTimeLink.{name}" for name in ("purpose", "token_hash", "role")),
     *(f"accounts.SentForm.{name}" for name in ("content", "made")),
-    "accounts.SetUpTries.address",
+    *(f"accounts.CodeTries.{name}" for name in ("door", "address")),
+    "accounts.RecoveryCode.code_hash",
 )

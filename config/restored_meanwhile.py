@@ -6,6 +6,7 @@ everyone does after a restore, with what was typed kept.
 """
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from django.contrib.auth.models import AnonymousUser
@@ -40,18 +41,50 @@ class WritesOnlyTo:
     def __call__(self, execute: Callable[..., Any], sql: str, params: Any, many: bool, context: dict[str, Any]) -> Any:
         connection = context["connection"]
         if sql.startswith(WRITES) and not connection.in_atomic_block:
-            connection.connection.execute("BEGIN IMMEDIATE")
-            self.check(connection)
-            connection.connection.execute("COMMIT")
+            return self.look_and_write(partial(execute, sql, params, many, context), context["cursor"], connection)
         result = execute(sql, params, many, context)
         if sql.startswith("BEGIN"):
             self.check(connection)
+        return result
+
+    def look_and_write(self, write: Callable[[], Any], cursor: Any, connection: Any) -> Any:
+        """Both in one transaction: were the lock let go between them, a restore could come in between."""
+        with connection.wrap_database_errors:
+            connection.connection.execute("BEGIN IMMEDIATE")
+        self.check(connection)
+        try:
+            result = write()
+            if cursor.cursor.description:  # of a write: what it hands back, and SQLite ends none before that is read
+                cursor.cursor = Handed(cursor.cursor)
+            with connection.wrap_database_errors:
+                connection.connection.execute("COMMIT")
+        except BaseException:
+            if connection.connection.in_transaction:  # SQLite ends it itself where the disk is full
+                connection.connection.execute("ROLLBACK")
+            raise
         return result
 
     def check(self, connection: Any) -> None:
         if epoch_now() != self.epoch:
             connection.connection.execute("ROLLBACK")
             raise RestoredMeanwhile
+
+
+class Handed:
+    """A cursor whose rows were read already; in all else the cursor itself."""
+
+    def __init__(self, cursor: Any) -> None:
+        self.cursor = cursor
+        self.rows = iter(cursor.fetchall())
+
+    def fetchone(self) -> Any:
+        return next(self.rows, None)
+
+    def fetchall(self) -> list[Any]:
+        return list(self.rows)
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self.cursor, name)
 
 
 class RestoredMeanwhileMiddleware:

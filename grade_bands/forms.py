@@ -1,17 +1,18 @@
 """The forms of set-up, grades, classes, years and standards."""
 
 import io
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from django import forms
 from django.core.exceptions import ValidationError
-from django.utils.translation import gettext, ngettext
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from accounts.languages import LANGUAGES
 from accounts.model_forms import ModelForm
-from accounts.models import SetUpTries, User
+from accounts.models import CodeTries, User
+from accounts.models.code_tries import SET_UP, sentence_to_wait
 from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
 from accounts.templatetags.dates import day
@@ -69,22 +70,14 @@ class SetUpCodeForm(forms.Form):
         self.locked = False
 
     def clean_code(self) -> str:
-        wait = SetUpTries.objects.take(self.address)
+        wait = CodeTries.objects.take(SET_UP, self.address)
         if wait:
             self.locked = True
-            minutes = -(-wait // timedelta(minutes=1))
-            raise ValidationError(
-                ngettext(
-                    "Too many tries. Wait %(minutes)s minute, then type the code again.",
-                    "Too many tries. Wait %(minutes)s minutes, then type the code again.",
-                    minutes,
-                )
-                % {"minutes": minutes}
-            )
+            raise ValidationError(sentence_to_wait(wait))
         typed: str = self.cleaned_data["code"]
         if not is_set_up_code(typed):
             raise ValidationError(gettext("This is not the code the server printed. Look there and type it again."))
-        SetUpTries.objects.all().delete()
+        CodeTries.objects.forget(SET_UP)
         return typed
 
 

@@ -1,7 +1,8 @@
+from .code_tries import CodeTries
 from .one_time_link import OneTimeLink
+from .recovery_code import RecoveryCode
 from .school import School
 from .sent_form import SentForm
-from .set_up_tries import SetUpTries
 from .user import User
 
-__all__ = ["OneTimeLink", "School", "SentForm", "SetUpTries", "User"]
+__all__ = ["CodeTries", "OneTimeLink", "RecoveryCode", "School", "SentForm", "User"]

@@ -18,6 +18,9 @@ class UserQuerySet(models.QuerySet["User"]):
     def active(self) -> Self:
         return self.filter(is_active=True)
 
+    def administrators(self) -> Self:
+        return self.active().filter(role=User.Role.ADMINISTRATOR)
+
     def for_sign_in(self, typed: str) -> Self:
         """The person meant by a typed sign-in name or e-mail. A name holds no @, so the two never meet."""
         return self.filter(email=typed) if "@" in sign_in_text(typed) else self.filter(sign_in_name=typed)

@@ -33,6 +33,7 @@ def people_context(form: InviteForm) -> dict[str, object]:
         "section": "school",
         "form": form,
         "people": User.objects.in_name_order(),
+        "administrators": User.objects.administrators().count(),
         "roles": User.Role.choices,
         "invitations": OneTimeLink.objects.open_invitations(),
     }

@@ -19,6 +19,7 @@ from ..models import User
 from ..requests import Request, SignedInRequest, is_signed_in
 from ..typed_numbers import typed_id
 from .own_account import show_account
+from .recovery import show_recovery_code
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
 SIGN_IN_PAGE = "accounts/sign_in.html"
@@ -116,7 +117,9 @@ def find_demo_person(request: HttpRequest, key: str) -> User:
 def locked_out(request: HttpRequest, response: HttpResponse | None, credentials: dict[str, str] | None) -> HttpResponse:
     """Too many wrong passphrases for this person from this address, at sign-in or on her own page."""
     if is_signed_in(request) and "name" not in request.POST:
-        return show_account(request, locked=True)
+        asked_at = request.resolver_match.view_name if request.resolver_match else ""
+        show = show_recovery_code if asked_at == "accounts:recovery_code" else show_account
+        return show(request, locked=True)
     form = SignInForm(request.POST)
     form.full_clean()
     form.add_error(None, _("Too many tries with this name. Wait a quarter of an hour, or ask for a new passphrase."))

@@ -58,6 +58,7 @@ WORDLESS = (
     "routines.ImportFile.left_out",
     "routines.SuggestionAnswer.answer",
     "routines.TaughtOn.area",
+    "routines.BankTotal.area",
 )
 
 ALL = (*OF_ACCOUNTS, *OF_GRADE_BANDS, *COLUMNS)

@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable, Sequence
 from typing import Self
 
 from django.conf import settings
-from django.db import models
+from django.db import models, transaction
 from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
@@ -17,6 +17,7 @@ from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
+from .bank_total import count_bank_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
@@ -314,16 +315,24 @@ class Routine(models.Model):
     def may_retire(self, user: User) -> bool:
         return self.status != self.Status.DRAFT and (self.owner_id == user.pk or user.is_coach or user.is_administrator)
 
+    @transaction.atomic
     def share(self) -> None:
         """Put the routine into the bank."""
         self.status = self.Status.SHARED
         self.shared_at = timezone.now()
         self.save(update_fields=["status", "shared_at"])
+        self._count_again()
 
+    @transaction.atomic
     def retire(self) -> None:
         """Take the routine out of the bank; lessons and copies keep it."""
         self.status = self.Status.RETIRED
         self.save(update_fields=["status"])
+        self._count_again()
+
+    def _count_again(self) -> None:
+        """Where it stands by now: it may have been saved for another grade since it was read."""
+        count_bank_again(Routine.objects.filter(pk=self.pk).values_list("grade", "area"))
 
 
 class RoutinePattern(models.Model):

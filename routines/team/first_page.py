@@ -9,7 +9,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
 from accounts.compiled_once import compiled_once
-from accounts.models import User
+from accounts.models import RecoveryCode, School, User
 from accounts.templatetags.dates import day
 from accounts.translated import Translated
 from grade_bands.models import ClassGroup, SchoolYear
@@ -125,9 +125,10 @@ def to_do(today: date) -> list[ToDo]:
     year = SchoolYear.objects.on(today)
     if year is None:
         return [
-            ToDo(_("There is no school year yet, so there are no classes."), _("Add a year"), "grade_bands:new_year")
+            *ways_back_in(),
+            ToDo(_("There is no school year yet, so there are no classes."), _("Add a year"), "grade_bands:new_year"),
         ]
-    found = []
+    found = ways_back_in()
     if today > year.ends_on - YEAR_ENDS_SOON and not SchoolYear.objects.filter(starts_on__gt=year.starts_on).exists():
         words = _("The school year %(year)s ended on %(day)s.") if today > year.ends_on else _(
             "The school year %(year)s ends on %(day)s, and there is no next one yet."
@@ -151,6 +152,20 @@ def to_do(today: date) -> list[ToDo]:
     for person in leavers(NOTES):
         sentence = _("%(name)s has left, and counts still stand in that name.") % {"name": person.display_name}
         found.append(ToDo(sentence, _("Hand them on"), "hand_on", person.pk))
+    return found
+
+
+def ways_back_in() -> list[ToDo]:
+    """So that no forgotten passphrase shuts the school. In the demo school everybody walks in with one click."""
+    if School.objects.current().is_demo:
+        return []
+    found = []
+    if User.objects.administrators().count() == 1:
+        sentence = _("The school has one administrator. Two are better: each can help the other back in.")
+        found.append(ToDo(sentence, _("People"), "accounts:people"))
+    if not RecoveryCode.objects.usable().exists():
+        sentence = _("There is no recovery code on paper yet, for a lost passphrase that nobody else can mend.")
+        found.append(ToDo(sentence, _("Make one"), "accounts:recovery_code"))
     return found
 
 

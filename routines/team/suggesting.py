@@ -7,7 +7,7 @@ from django.db.models.functions import Abs
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import Grade, SchoolYear
+from grade_bands.models import Grade, SchoolYear, Standard
 from routines.models import Routine, Suggestion, SuggestionAnswer
 
 OFFERED_FOR_A_GAP = 6
@@ -24,6 +24,14 @@ def counts_for_a_gap(grade: Grade, area: str) -> list[Routine]:
     """Counts of the bank that could fill it: of this area, those planned for the nearest grades first."""
     near = Routine.objects.in_bank().for_areas([area]).annotate(away=Abs(F("grade__order") - grade.order))
     return list(near.as_cards().order_by("away", "-shared_at", "-pk")[:OFFERED_FOR_A_GAP])
+
+
+def counts_for_a_standard(grade: Grade, standard: Standard) -> list[Routine]:
+    """Counts of the bank that name it, those planned for the nearest grades first; where none does, those of its area."""
+    bank = Routine.objects.in_bank()
+    naming = bank.filter(standards=standard).annotate(away=Abs(F("grade__order") - grade.order))
+    found = list(naming.as_cards().order_by("away", "-shared_at", "-pk")[:OFFERED_FOR_A_GAP])
+    return found or counts_for_a_gap(grade, standard.area)
 
 
 def waiting_for(user: User, at_most: int) -> list[Suggestion]:

@@ -15,6 +15,7 @@ from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
 from routines.counting.stops import suggest_stops as suggested
+from routines.counting.written_units import in_larger_unit
 
 from .describing import describe
 from .language import Language
@@ -55,7 +56,7 @@ class SpokenStop(StopSuggestion):
         if key == "target":
             follows = self.claim is not None and self.claim.family in LEADS_TO_A_CELL
             key = "target" if follows else "beside" if self._fields["idea"] else "place"
-        return self._filled(self._language.stops.answers["place" if key == "end" else key])
+        return self._told(self._language.stops.answers["place" if key == "end" else key], "next", "far")
 
     @property
     def routes(self) -> tuple[str, ...]:
@@ -70,7 +71,7 @@ class SpokenStop(StopSuggestion):
             back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
             key = "hard back" if back else "hard on" if landed else "hard"
         reasons = [key, "target"] if self.spot is not None and self._fields["idea"] else [key]
-        return " ".join(self._filled(self._language.stops.reasons[reason]) for reason in reasons)
+        return " ".join(self._told(self._language.stops.reasons[reason], "landmark") for reason in reasons)
 
     @property
     def _language(self) -> Language:
@@ -78,6 +79,16 @@ class SpokenStop(StopSuggestion):
 
     def _filled(self, wording: str) -> str:
         return capital(filled(wording, self._fields))
+
+    def _told(self, wording: str, *amounts: str) -> str:
+        """For the teacher: these amounts in the larger unit too, where they fill one: "36 oz (2 lb 4 oz)"."""
+        count = self.grid.count
+        values = {"next": count.value(self.after + 1), "far": count.value(self.far)}
+        if self.spot is not None:
+            values["landmark"] = self.spot.landmark
+        larger = {name: in_larger_unit(count, values[name]) for name in amounts if name in values}
+        both = {name: f"{self._fields[name]} ({text})" for name, text in larger.items() if text}
+        return capital(filled(wording, self._fields | both))
 
     @cached_property
     def _fields(self) -> dict[str, str]:

@@ -4,10 +4,16 @@ PostgreSQL is not restored under a running server, so there requests go on as ev
 test_restoring_under_a_server.py.)
 """
 
-import pytest
-from django.db import connection
+import sqlite3
+from collections.abc import Callable
+from contextlib import closing, nullcontext
+from typing import Any
 
-from accounts.models import User
+import pytest
+from django.db import IntegrityError, connection
+from django.utils import timezone
+
+from accounts.models import CodeTries, School, User
 from config import restored_meanwhile
 
 ON_SQLITE = connection.vendor == "sqlite"
@@ -52,3 +58,49 @@ def test_signing_in_begins_again(signed_out, restored):
     response = signed_out.post("/sign-in/", {"name": "none", "passphrase": "otter violin"})
     assert response.status_code == (302 if ON_SQLITE else 422)
     assert "otter violin" not in response.content.decode()
+
+
+def restore_before(statement: str, refused: list[str]) -> Callable[..., Any]:
+    """Wraps the database: just before such a statement another process puts a backup back, if it is let in."""
+
+    def wrapper(execute, sql, params, many, context):
+        if sql.startswith(statement) and "accounts_" in sql:
+            with closing(sqlite3.connect(connection.settings_dict["NAME"], timeout=0)) as other:
+                try:
+                    other.execute("UPDATE accounts_school SET epoch = ?", ["0" * 32])
+                    other.commit()
+                except sqlite3.OperationalError as error:
+                    refused.append(str(error))
+        return execute(sql, params, many, context)
+
+    return wrapper
+
+
+@pytest.mark.django_db(transaction=True)
+@pytest.mark.parametrize("statement", ["UPDATE", "INSERT", "DELETE"])
+def test_no_restore_comes_between_the_look_and_the_write(owner, statement):
+    epoch = School.objects.get().epoch
+    refused = []
+    with (
+        connection.execute_wrapper(restored_meanwhile.WritesOnlyTo(epoch.hex)) if ON_SQLITE else nullcontext(),
+        connection.execute_wrapper(restore_before(statement, refused)) if ON_SQLITE else nullcontext(),
+    ):
+        User.objects.filter(pk=owner.pk).update(display_name="Ota Two")
+        made = CodeTries(address="192.0.2.7", since=timezone.now())
+        made.save()
+        assert CodeTries.objects.get(pk=made.pk).address == "192.0.2.7"
+        CodeTries.objects.filter(pk=made.pk)._raw_delete(using="default")
+    assert refused == (["database is locked"] if ON_SQLITE else [])
+    assert School.objects.get().epoch == epoch
+    assert not CodeTries.objects.exists()
+
+
+@pytest.mark.django_db(transaction=True)
+def test_a_write_that_fails_leaves_nothing_open(owner):
+    only = restored_meanwhile.WritesOnlyTo(School.objects.get().epoch.hex)
+    with connection.execute_wrapper(only) if ON_SQLITE else nullcontext():
+        with pytest.raises(IntegrityError):
+            User.objects.filter(pk=owner.pk).update(sign_in_name="no@name")
+        assert not ON_SQLITE or not connection.connection.in_transaction
+        User.objects.filter(pk=owner.pk).update(display_name="Ota Two")
+    assert User.objects.get(pk=owner.pk).display_name == "Ota Two"

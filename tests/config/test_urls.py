@@ -10,6 +10,7 @@ OPEN = {
     "sign-in/",
     "sign-out/",
     "set-up/",
+    "recovery/",
     "invitation/<str:token>/",
     "new-passphrase/<str:token>/",
     # a device in the classroom: it waits for a code to be typed, or shows that it has a pass to this lesson

@@ -16,7 +16,7 @@ from django.urls import reverse
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from accounts.models import School, SetUpTries
+from accounts.models import CodeTries, School
 from accounts.set_up_code import set_up_code
 from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear, Standard
 from routines.jobs.runner import do_next
@@ -203,7 +203,7 @@ def test_set_up_before_there_is_a_school(asker):
                 for value in odd_values(form.fields[name][0], place, briefly=False):
                     place += 1
                     with undone():
-                        SetUpTries.objects.all().delete()
+                        CodeTries.objects.all().delete()
                         said = f"{name}={value[:40]!r}"
                         send(asker, form, {**form.fields, name: [value]}, said)
                         if School.objects.exists():

@@ -6,7 +6,7 @@ import pytest
 from django.core.management import call_command
 from django.test import Client
 
-from accounts.models import School, SetUpTries, User
+from accounts.models import CodeTries, School, User
 from accounts.set_up_code import set_up_code
 from grade_bands.actions import lay_grades, open_school_year
 from grade_bands.models import Grade, GradeBand, SchoolYear, Standard
@@ -165,7 +165,7 @@ def test_guesses_from_many_addresses_are_counted_in_all():
 def test_the_wait_grows_shorter_and_ends():
     for _try in range(8):
         Client().post("/set-up/", answers(code=WRONG))
-    tries = SetUpTries.objects.exclude(address="")
+    tries = CodeTries.objects.exclude(address="")
     tries.update(since=tries.get().since - timedelta(minutes=13, seconds=30))
     assert "Wait 2 minutes" in Client().post("/set-up/", answers()).text
     tries.update(since=tries.get().since - timedelta(minutes=2))
@@ -178,4 +178,4 @@ def test_a_form_with_the_right_code_may_be_mended_as_often_as_it_takes():
         assert Client().post("/set-up/", answers(**{"school-name": ""})).status_code == 422
     assert Client().post("/set-up/", answers(code="")).status_code == 422
     assert Client().post("/set-up/", answers()).status_code == 302
-    assert not SetUpTries.objects.exists()
+    assert not CodeTries.objects.exists()

@@ -63,7 +63,7 @@ class Notation:
         sides = rf"-?{self.number}"
         if self.kind in MEASURES or self.kind == "clock":
             one = rf"{self.number} (?:{UNIT})\b"
-            return rf"-?{one}(?: {one})?"
+            return rf"-?{one}(?: {one})?(?: \({one}(?: {one})?\))?"
         if self.kind == "money":
             symbol, small = re.escape(self.symbol), re.escape(self.small_symbol)
             forms = [rf"-?{symbol} ?{self.number}", rf"-?{self.number} ?{symbol}"]
@@ -82,6 +82,10 @@ class Notation:
         text = re.sub(r"^las? ", "", text, flags=re.IGNORECASE)
         if re.match(r"\d{1,2}:\d{2}", text):
             return self._time(text)
+        if text.endswith(")"):
+            alone, larger = (self.read(side) for side in text.rstrip(")").split(" ("))
+            assert alone == larger, f"two amounts that differ: {text}"
+            return alone
         if self.kind in MEASURES or self.kind == "clock":
             minus, text = text.startswith("-"), text.lstrip("-")
             total = Fraction(0)

@@ -7,6 +7,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from accounts.actions import invite
+from accounts.recovery import make_recovery_code
 from grade_bands.models import ClassGroup
 from routines.models import Lesson, Planned, Suggestion
 from routines.models.routine import NOT_IN_BANK
@@ -146,6 +147,8 @@ def test_a_coach_sees_gaps_and_what_became_of_suggestions(owner, teammate, coach
 
 
 def test_an_administrator_sees_what_the_school_needs(owner, administrator, grade_five, year, visit):
+    UserFactory(administrator=True)
+    make_recovery_code(by=administrator)
     client = visit(administrator)
     page = home(client)
     assert "Nothing. Every class has a teacher, and every teacher a class." in page
