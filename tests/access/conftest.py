@@ -12,7 +12,6 @@ from django.utils import timezone
 
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import User
-from grade_bands.models import Grade
 from routines.erasing.look_jobs import ask_to_look
 from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
@@ -89,6 +88,8 @@ def _people() -> dict[str, User]:
         ("5 Slate", five, "other_teacher"),
     ):
         ClassGroupFactory(name=name, grade=grade, year=year, teachers=[people[teacher]])
+    for grade in (two, three, five):
+        StandardFactory(grade=grade)
     return people
 
 
@@ -97,7 +98,6 @@ def things(cast) -> Things:
     """What stands behind the addresses, as their parameters. Whoever may not have it must not meet the word "planted"."""
     owner, co_author, coach, administrator = (cast[one] for one in ("owner", "co_author", "coach", "administrator"))
     group = owner.class_groups.get()
-    standards = {grade.pk: StandardFactory(grade=grade) for grade in Grade.objects.all()}
 
     def count(title: str, **more: Any):
         return make_routine(owner, co_authors=[co_author], title=f"Planted {title}", notes="planted notes", **more)
@@ -146,7 +146,7 @@ def things(cast) -> Things:
         "planned": {"pk": Planned.objects.create(routine=shared, class_group=group, on=timezone.localdate(), by=owner).pk},
         "suggestion": {"pk": Suggestion.objects.create(routine=shared, by=coach, to_teacher=owner, why="Planted why.").pk},
         "grade_and_area": {"grade": group.grade_id, "area": "whole"},
-        "grade_and_standard": {"grade": group.grade_id, "standard": standards[group.grade_id].pk},
+        "grade_and_standard": {"grade": group.grade_id, "standard": group.grade.standards.get().pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
         "words": {"key": words.key},

@@ -68,8 +68,8 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     # One's own, whoever one is.
     **each("own_account change_passphrase sign_out_everywhere", ALL, before="accounts:"),
     **each("home bank my_plans worth_teaching plan_new lessons suggestions planned_put_back", ALL),
-    **each("coverage coverage_csv coverage_pdf coverage_print booklet_choose import file_schema", ALL),
-    **each("coverage_standards coverage_standards_csv coverage_standards_pdf coverage_standards_print", ALL),
+    **each("coverage coverage_csv coverage_pdf coverage_print coverage_standards booklet_choose import file_schema", ALL),
+    **each("coverage_standards_csv coverage_standards_pdf coverage_standards_print", ALL),
     **each("erase_words erase_progress erase_finish own_words what_is_kept", ALL),
     **{
         f"plan_{name} new": (Cell("plan_nobody_saved", PEOPLE),)
@@ -102,10 +102,8 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("planned_move planned_remove", (Cell("planned", OWNER, seen=TEAM | COACH),)),
     "suggestion_answer": for_owner("suggestion", seen=COACH),
     "suggestion_withdraw": (Cell("suggestion", COACH, seen=OWNER),),
-    "coverage_cell": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
-    "coverage_standard": (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),),
-    "planned_for_gap": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
-    "planned_for_standard": (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),),
+    **each("coverage_cell planned_for_gap", (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),)),
+    **each("coverage_standard planned_for_standard", (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),)),
     "suggest_for_gap": (Cell("grade_and_area", GRADE | COACH, seen=ADMINISTRATOR),),
     "suggest_for_standard": (Cell("grade_and_standard", GRADE | COACH, seen=ADMINISTRATOR),),
     # Files and prints that somebody asked for.
@@ -123,8 +121,8 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     "accounts:withdraw_invitation": for_administrator("sent_invitation"),
     "hand_on": for_administrator("leaver"),
     "backups": for_administrator(),
-    **each("classes new_class new_year grades new_grade new_band keep_standards", for_administrator(), before="grade_bands:"),
-    **each("import_common_core import_standards", for_administrator(), before="grade_bands:"),
+    **each("classes new_class new_year grades new_grade new_band", for_administrator(), before="grade_bands:"),
+    **each("import_common_core import_standards keep_standards", for_administrator(), before="grade_bands:"),
     **each("edit_class remove_class", for_administrator("class_group"), before="grade_bands:"),
     **each("edit_year carry_over", for_administrator("year"), before="grade_bands:"),
     "grade_bands:edit_grade": for_administrator("grade"),

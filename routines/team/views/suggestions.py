@@ -88,7 +88,7 @@ def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
     year = SchoolYear.objects.on(timezone.localdate())
     if year is None:
         raise Http404
-    found = get_object_or_404(grades_seen_by(request.user, year), pk=grade)
+    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
     if request.user.is_administrator:
         raise PermissionDenied
     return found
@@ -155,7 +155,7 @@ def answer(request: SignedInRequest, pk: int) -> HttpResponse:
 def _sent_to_me(request: SignedInRequest, pk: int) -> Suggestion:
     """Raises: Http404 where it is neither from nor for the user, PermissionDenied for its sender."""
     get_object_or_404(Suggestion.objects.visible_to(request.user), pk=pk)
-    suggestion = Suggestion.objects.sent_to(request.user).filter(pk=pk).first()
+    suggestion = Suggestion.objects.sent_to(request.user, SchoolYear.objects.now()).filter(pk=pk).first()
     if suggestion is None:
         raise PermissionDenied
     return suggestion
