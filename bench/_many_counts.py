@@ -65,7 +65,8 @@ def fill(
     _counts(counts, facts, grades, staff, told)
     _lessons(classes, told)
     # What is kept beside them, as for a school that had them before.
-    import_module("routines.migrations.0014_fill_kept_numbers_and_search").fill(apps, None)
+    for name in ("0014_fill_kept_numbers_and_search", "0016_bank_totals"):
+        import_module(f"routines.migrations.{name}").fill(apps, None)
     told("numbers and search")
 
 

@@ -17,6 +17,8 @@ from typing import Protocol
 
 import django
 
+from .filling import fill_beside
+
 THREADS = 4
 CONNECTION_LIMIT = 400
 LARGEST_REQUEST = 64 * 1024 * 1024  # over the largest file and form that are read; waitress keeps what comes on disk
@@ -128,6 +130,7 @@ def open_demo(options: argparse.Namespace) -> None:
     address = f"http://127.0.0.1:{options.port}/"
     say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
+    fill_beside()
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
     go_on_serving(server)
@@ -146,10 +149,12 @@ def open_school(options: argparse.Namespace) -> None:
         threading.Thread(target=back_up_daily, daemon=True).start()
     if options.cert or options.workers > 1:
         threading.Thread(target=say_open_when_it_is, args=[options], daemon=True).start()
+        fill_beside()
         serve_in_processes(options)
     else:
         server = http_server(options.address, options.port)
         say_open(options)
+        fill_beside()
         go_on_serving(server)
 
 

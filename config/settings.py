@@ -162,8 +162,8 @@ MIDDLEWARE = [
     "config.middleware.HeadMiddleware",
     "config.middleware.KeepPrivateMiddleware",
     "config.health.HealthMiddleware",
-    # A page with a grid shrinks to a fifth; Django pads the answer at random against guessing secrets from its length.
-    "django.middleware.gzip.GZipMiddleware",
+    # A page with a grid shrinks to a tenth; the answer is padded at random against guessing secrets from its length.
+    "config.packing.PackingMiddleware",
     "csp.middleware.CSPMiddleware",
     # Before whatever reads a cookie or a field.
     "config.text_gate.TextMiddleware",

@@ -12,13 +12,14 @@ import pytest
 from django.urls import reverse
 
 from accounts.models import School, User
-from grade_bands.models import ClassGroup
+from grade_bands.models import ClassGroup, Standard
 from grade_bands.standards import COMMON_CORE, COMMON_CORE_NOTICE
 from routines.drawing.pictures import pictures_for
 from routines.models.shown_ideas import ideas_of
 from routines.models.shown_plan import ShownPlan
 from routines.words import title_of
 from tests.bare_words import SAID_IN
+from tests.factories import StandardFactory
 from tests.pseudo_locale import CLOSE, OPEN, speak_in_brackets, untranslated
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
@@ -66,14 +67,16 @@ def left_bare(page: str, peoples: set[str]) -> set[str]:
 
 PAGES = [
     "home", "week", "suggestions", "suggesting", "bank", "bank, nothing found", "a count", "my plans", "plan",
-    "history", "print", "booklet", "coverage", "coverage of one area", "files", "removing words", "own account",
+    "history", "print", "booklet", "coverage", "coverage of one area",
+    "coverage by standard", "coverage of one standard", "files", "removing words", "own account",
     "nothing there", "school", "people", "classes", "grades",
 ]  # fmt: skip
 
 
 @pytest.fixture
 def pages(owner, teammate, coach, grade_two) -> dict[str, str]:
-    routine = make_routine(owner)
+    standard = StandardFactory(code="LS.2", grade=grade_two)
+    routine = make_routine(owner, standards=("LS.2",))
     make_lesson(routine, owner, sharing="team")
     routine.notes.create(by=teammate, text="worked")
     return {
@@ -91,6 +94,8 @@ def pages(owner, teammate, coach, grade_two) -> dict[str, str]:
         "booklet": reverse("booklet_choose"),
         "coverage": reverse("coverage"),
         "coverage of one area": reverse("coverage_cell", args=[grade_two.pk, "whole"]),
+        "coverage by standard": reverse("coverage_standards"),
+        "coverage of one standard": reverse("coverage_standard", args=[grade_two.pk, standard.pk]),
         "files": reverse("import"),
         "removing words": reverse("erase_words"),
         "own account": reverse("accounts:own_account"),
@@ -104,7 +109,14 @@ def pages(owner, teammate, coach, grade_two) -> dict[str, str]:
 
 def said_by_people() -> set[str]:
     people = User.objects.values_list("display_name", "sign_in_name")
-    return {*chain(*people), *ClassGroup.objects.values_list("name", flat=True), "worked", School.objects.get().name}
+    standards = Standard.objects.values_list("code", "framework", "summary")
+    return {
+        *chain(*people),
+        *chain(*standards),
+        *ClassGroup.objects.values_list("name", flat=True),
+        "worked",
+        School.objects.get().name,
+    }
 
 
 def said_by_the_engine() -> set[str]:

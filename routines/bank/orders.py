@@ -1,15 +1,15 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
-from django.db.models import Count, F, IntegerField, OuterRef, Subquery, Sum, Value
+from django.db.models import Count, Exists, F, IntegerField, OuterRef, Subquery, Sum, Value
 from django.db.models.functions import Coalesce
 
 from accounts.models import User
 from grade_bands.models import SchoolYear
-from routines.bank.paging import Order, Stream
+from routines.bank.paging import Order, Recipe, Some, Stream
 from routines.models import Routine, TimesTaught
 from routines.models.routine import RoutineQuerySet, met, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
@@ -19,14 +19,14 @@ from routines.models.taught import TimesTaughtQuerySet
 LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)
 
 
-def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
+def newest_first(routines: Some, since: str = "shared_at") -> Order:
     """By when they came into the bank; with `created_at` also those that never did."""
     return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since), routines)
 
 
-def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
+def own_grades_first(routines: Some, own: Sequence[int]) -> Order:
     """Counts of these grades (keys) before all others; in each part the newest first."""
-    streams = (Stream(routines.filter(grade__in=own), {0: 0}), Stream(routines.exclude(grade__in=own), {0: 1}))
+    streams = (Stream(_of_grades(routines, own, True), {0: 0}), Stream(_of_grades(routines, own, False), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
@@ -35,7 +35,18 @@ def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
     return Order(("part", "-shared_at", "-pk"), streams, place_of, routines)
 
 
-def by_title(routines: RoutineQuerySet) -> Order:
+def _of_grades(routines: Some, own: Sequence[int], is_own: bool) -> Some:
+    if isinstance(routines, Recipe):
+        return Recipe(_made_of_grades, (list(own), *routines.values), (is_own, routines.make, *routines.decided_by))
+    return routines.filter(grade__in=own) if is_own else routines.exclude(grade__in=own)
+
+
+def _made_of_grades(own: list[int], is_own: bool, make: Callable[..., RoutineQuerySet], *rest: Any) -> RoutineQuerySet:
+    made = make(*rest)
+    return made.filter(grade__in=own) if is_own else made.exclude(grade__in=own)
+
+
+def by_title(routines: Some) -> Order:
     return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk), routines)
 
 
@@ -61,20 +72,23 @@ def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | 
     """
     streams = []
     if year:
-        all_told = routines.filter(years_taught__year=year, years_taught__lessons__gt=0).annotate(
-            told=F("years_taught__lessons"), key=F("years_taught__routine")
+        in_year = routines.filter(years_taught__year=year).annotate(
+            taught=F("years_taught__lessons"), key=F("years_taught__routine")
         )
+        all_told = in_year.filter(taught__gt=0).annotate(told=F("taught"))
         if user.is_coach:
             streams.append(Stream(all_told, {1: LONG_AGO}))
         else:
             rows = TimesTaught.objects.in_year(year)
             classes = _of_each(rows.not_known_to(user), Count("class_group", distinct=True))
             known = rows.known_to(user)
-            partly = routines.filter(pk__in=known.order_by().values("routine")).alias(unknown=classes).filter(unknown=1)
-            partly = partly.annotate(told=_of_each(known, Sum("lessons")), key=F("pk"))
+            partly = (
+                in_year.filter(Exists(known.filter(routine=OuterRef("pk")))).alias(unknown=classes).filter(unknown=1)
+            )
+            partly = partly.annotate(told=_of_each(known, Sum("lessons")))
             streams += [
                 Stream(all_told.alias(unknown=classes).exclude(unknown=1), {1: LONG_AGO}),
-                Stream(partly, {1: LONG_AGO}),
+                Stream(partly, {1: LONG_AGO}, below="taught"),
             ]
         nothing = routines.exclude(told_as_taught(user, year))
     else:

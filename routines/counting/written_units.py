@@ -53,6 +53,13 @@ def unit_to_reach(count: Count) -> Unit | None:
 _LARGER = {"in": "ft", "oz": "lb", "fl oz": "cup", "cm": "m", "g": "kg", "mL": "L", "min": "h"}
 
 
+def larger_unit_size(count: Count) -> Fraction | None:
+    """The size of the unit above the only one a count is written in, in the base unit; None where there is none."""
+    units = written_units(count)
+    symbol = None if units is None or units.large else _LARGER.get(units.small.symbol)
+    return UNITS[symbol].size if symbol else None
+
+
 def in_larger_unit(count: Count, value: Fraction) -> str:
     """Write an amount of a count in one small unit in the next larger one too; nothing where it does not fill one.
 

@@ -8,10 +8,10 @@ from django.views.decorators.http import require_GET
 from accounts.requests import SignedInRequest
 from accounts.spreadsheets import csv_download
 from routines.coverage.forms import Window, WindowForm
-from routines.coverage.queries import CoverageRow, coverage
+from routines.coverage.queries import CoverageRow
 from routines.coverage.sheet import coverage_document
 from routines.coverage.totals_csv import totals_csv
-from routines.coverage.views import shown, window_form
+from routines.coverage.views import rows_of, shown, window_form
 from routines.paper.document import Document
 from routines.paper.press import PaperError
 
@@ -21,8 +21,8 @@ def _asked_for(request: SignedInRequest) -> tuple[WindowForm, Window, list[Cover
     form = window_form(request)
     if form is None:
         raise Http404
-    window = form.window()
-    rows = coverage(user=request.user, year=window.year, first=window.first, last=window.last)
+    window = form.window().by_grade
+    rows = rows_of(request.user, window)
     if not rows:
         raise Http404
     return form, window, rows

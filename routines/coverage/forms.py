@@ -1,4 +1,4 @@
-"""From which day to which day coverage looks."""
+"""From which day to which day coverage looks, and at which grades or which class."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -7,38 +7,72 @@ from typing import Any
 from urllib.parse import urlencode
 
 from django import forms
+from django.db.models import QuerySet
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.models import User
 from accounts.templatetags.dates import day as written
-from grade_bands.models import SchoolYear
+from accounts.typed_numbers import typed_id
+from grade_bands.models import ClassGroup, GradeBand, SchoolYear
+from grade_bands.models.class_group import ClassGroupQuerySet
+from routines.coverage.queries import grades_seen_by
 
 INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
 
 
 @dataclass(frozen=True, slots=True)
 class Window:
-    """Days of one school year, both included. `chosen`: whether the reader chose them; else it is the year so far."""
+    """Days of one school year, both included. `chosen`: whether the reader chose them; else it is the year so far.
+
+    band, class_group: the grades or the class that are looked at alone.
+    """
 
     year: SchoolYear
     first: date
     last: date
     chosen: bool = False
+    band: GradeBand | None = None
+    class_group: ClassGroup | None = None
 
     @property
     def query(self) -> str:
         """What keeps it in an address: nothing where nothing was chosen."""
-        return urlencode({"first": self.first, "last": self.last}) if self.chosen else ""
+        parts: dict[str, object] = {"first": self.first, "last": self.last} if self.chosen else {}
+        if self.band:
+            parts["band"] = self.band.pk
+        if self.class_group:
+            parts["class"] = self.class_group.pk
+        return urlencode(parts)
+
+    @property
+    def by_grade(self) -> "Window":
+        """The same days and grades for what is taken along, where no class stands by itself."""
+        return replace(self, class_group=None)
 
     @property
     def file_name(self) -> str:
         return f"coverage-{self.first}-to-{self.last}"
 
 
+def bands_looked_at(user: User, year: SchoolYear) -> QuerySet[GradeBand]:
+    """Bands of the grades of which the user sees the coverage in this year."""
+    return GradeBand.objects.filter(grades__in=grades_seen_by.queryset(user, year)).distinct()
+
+
+def classes_looked_at(user: User, year: SchoolYear) -> ClassGroupQuerySet:
+    """Classes of the year of which the user may see the coverage by itself: her own, all for a coach, else none."""
+    classes = ClassGroup.objects.in_year(year).in_grade_order().select_related("grade")
+    if user.is_administrator:
+        return classes.none()
+    return classes if user.is_coach else classes.taught_by(user)
+
+
 class WindowForm(forms.Form):
     """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.
 
-    `years` are the school's, the latest first, at least one of them; empty fields mean this year so far.
+    `years` are the school's, the latest first, at least one of them; empty fields mean this year so far. A band or class
+    that is not on offer is left out, as of a year before.
     """
 
     first = forms.DateField(
@@ -48,9 +82,9 @@ class WindowForm(forms.Form):
         required=False, label=_("To"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
 
-    def __init__(self, query: Mapping[str, Any], *, years: Sequence[SchoolYear], today: date) -> None:
+    def __init__(self, query: Mapping[str, Any], *, years: Sequence[SchoolYear], today: date, user: User) -> None:
         super().__init__(query)
-        self.years, self.today = years, today
+        self.years, self.today, self.user = years, today, user
         self.this_year = next((year for year in years if year.starts_on <= today), years[-1])
 
     def clean(self) -> dict[str, Any]:
@@ -76,7 +110,18 @@ class WindowForm(forms.Form):
         year = self._year_of(first or last) or self.this_year
         so_far = self._so_far(year)
         first = first or so_far.first
-        return Window(year, first, last or max(first, so_far.last), chosen=any(kept.values()))
+        return Window(
+            year,
+            first,
+            last or max(first, so_far.last),
+            chosen=any(kept.values()),
+            band=bands_looked_at(self.user, year).filter(pk=asked).first()
+            if (asked := typed_id(self.data.get("band", "")))
+            else None,
+            class_group=classes_looked_at(self.user, year).filter(pk=asked).first()
+            if (asked := typed_id(self.data.get("class", "")))
+            else None,
+        )
 
     def offered(self) -> list[tuple[str, str, Window]]:
         """This year so far, and the whole of the one before: the year's name, what it is, its window."""

@@ -1,18 +1,19 @@
-"""What the bank holds and what lessons have touched, by grade and area, from daily totals: never by teacher."""
+"""What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from django.db.models import Count, Sum
+from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
-from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
-from routines.models import Routine, TaughtOn
+from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
+from routines.models import BankTotal, Lesson, TaughtOn
 
 FEW = 3
 
@@ -27,7 +28,8 @@ NOT_TO_BE_MADE = frozenset({Area.RATIOS})
 class CoverageCell:
     """One grade and area: how many routines the bank holds for it and how many lessons touched it.
 
-    `taught` is None where the reader may not see the number (a grade with one class, for an administrator).
+    `weeks` are those lessons week by week, oldest first. Both are None where the reader may not see the number (a grade
+    with one class, for an administrator).
     """
 
     grade: Grade
@@ -36,6 +38,7 @@ class CoverageCell:
     expected: bool
     available: int
     taught: int | None
+    weeks: tuple[int, ...] | None
 
     @property
     def amount(self) -> str:
@@ -59,8 +62,11 @@ class CoverageRow:
     @property
     def weeks_in_words(self) -> str:
         """For who hears the bars instead of seeing them."""
-        numbers = ", ".join(map(str, self.weeks or ()))
-        return gettext("Lessons week by week: %(numbers)s") % {"numbers": numbers}
+        return weeks_in_words(self.weeks or ())
+
+
+def weeks_in_words(weeks: Iterable[int]) -> str:
+    return gettext("Lessons week by week: %(numbers)s") % {"numbers": ", ".join(map(str, weeks))}
 
 
 def weeks_between(first: date, last: date) -> list[date]:
@@ -69,7 +75,8 @@ def weeks_between(first: date, last: date) -> list[date]:
     return [monday + timedelta(weeks=i) for i in range((last - monday).days // 7 + 1)]
 
 
-def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
+@compiled_once
+def grades_seen_by(user: User, year: SchoolYear) -> QuerySet[Grade]:
     """The year's own grades for a teacher, all for coach and administrator. In the order of the school."""
     grades = Grade.objects.select_related("band").order_by("order")
     if user.is_coach or user.is_administrator:
@@ -77,25 +84,39 @@ def grades_seen_by(user: User, year: SchoolYear) -> Iterable[Grade]:
     return grades.filter(pk__in=ClassGroup.objects.filter(teachers=user, year=year).values("grade"))
 
 
-def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[CoverageRow]:
-    """One row per grade that the user may see, for lessons from `first` to `last`, to the day."""
-    grades = list(grades_seen_by(user, year))
+def grades_looked_at(
+    user: User, year: SchoolYear, *, band: GradeBand | None = None, class_group: ClassGroup | None = None
+) -> list[Grade]:
+    """Those of `grades_seen_by` that are of the band, where one is asked for; the class's own where a class is."""
+    return [
+        grade
+        for grade in grades_seen_by(user, year)
+        if (band is None or grade.band_id == band.pk) and (class_group is None or grade.pk == class_group.grade_id)
+    ]
+
+
+def coverage(
+    *,
+    user: User,
+    year: SchoolYear,
+    first: date,
+    last: date,
+    band: GradeBand | None = None,
+    class_group: ClassGroup | None = None,
+) -> list[CoverageRow]:
+    """One row per grade that the user may see, for lessons from `first` to `last`, to the day.
+
+    band: its grades alone. class_group: its grade and its lessons alone, for a class that the user may look at.
+    """
+    grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
-    available: Mapping[tuple[int, str], int] = {
-        (row["grade"], row["area"]): row["routines"]
-        for row in Routine.objects.in_bank().order_by().values("grade", "area").annotate(routines=Count("pk"))
-    }
-    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
-    taught: Counter[tuple[int, str]] = Counter()
-    weekly: Counter[tuple[int, date]] = Counter()
-    rows_of_weeks = days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
-    for grade, area, monday, lessons in rows_of_weeks:
-        taught[grade, area] += lessons
-        weekly[grade, monday] += lessons
+    available: Mapping[tuple[int, str], int] = {(grade, area): counts for grade, area, counts in _available()}
+    weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
         shown = seen.pk not in hidden
+        of_areas = {area: tuple(weekly[seen.pk, area.value, monday] for monday in mondays) for area in Area}
         cells = tuple(
             CoverageCell(
                 grade=seen,
@@ -103,13 +124,47 @@ def coverage(*, user: User, year: SchoolYear, first: date, last: date) -> list[C
                 area_name=area.label,
                 expected=area.value in seen.areas and area not in NOT_TO_BE_MADE,
                 available=available.get((seen.pk, area.value), 0),
-                taught=taught[seen.pk, area.value] if shown else None,
+                taught=sum(weeks) if shown else None,
+                weeks=weeks if shown else None,
             )
-            for area in Area
+            for area, weeks in of_areas.items()
         )
-        weeks = tuple(weekly[seen.pk, monday] for monday in mondays)
+        weeks = tuple(map(sum, zip(*of_areas.values(), strict=True)))
         rows.append(CoverageRow(seen, cells, weeks if shown else None, sum(weeks) if shown else None))
     return rows
+
+
+@compiled_once
+def _available() -> QuerySet[BankTotal, tuple[int, str, int]]:
+    return BankTotal.objects.values_list("grade", "area", "counts")
+
+
+Weekly = Counter[tuple[int, str, date]]
+"""Lessons by grade, area and the Monday of their week."""
+
+
+def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
+    weekly: Weekly = Counter()
+    for grade, area, monday, lessons in _by_week(year, [grade.pk for grade in grades], first, last):
+        weekly[grade, area, monday] += lessons
+    return weekly
+
+
+@compiled_once
+def _by_week(
+    year: SchoolYear, grades: list[int], first: date, last: date
+) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
+    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+
+
+def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:
+    """From the lessons themselves, of which one class has few."""
+    weekly: Weekly = Counter()
+    lessons = Lesson.objects.counted().filter(class_group=class_group, taught_on__range=(first, last)).order_by()
+    for grade, area, day, times in lessons.values_list("grade", "area", "taught_on").annotate(times=Count("pk")):
+        weekly[grade, area, day - timedelta(days=day.weekday())] += times
+    return weekly
 
 
 def gaps(rows: Iterable[CoverageRow]) -> list[CoverageCell]:

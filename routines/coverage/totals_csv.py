@@ -1,4 +1,6 @@
-"""The totals as CSV: a line for each grade and area, with its days, so that several files can be put together."""
+"""The totals as CSV: a line for each grade and area, with its days, so that several files can be put together; then a
+column for each week, headed by its Monday.
+"""
 
 from collections.abc import Iterable
 
@@ -6,12 +8,13 @@ from django.utils.translation import gettext as _
 
 from accounts.spreadsheets import table_csv
 from routines.coverage.forms import Window
-from routines.coverage.queries import CoverageRow
+from routines.coverage.queries import CoverageRow, weeks_between
 
 
 def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
     """What the rows hold, and nothing that they do not tell: `rows` are those that the reader may see."""
     head = [_("grade"), _("area"), _("expected"), _("in the bank today"), _("lessons taught"), _("from"), _("to")]
+    mondays = weeks_between(window.first, window.last)
     lines = [
         [
             cell.grade.name,
@@ -21,8 +24,9 @@ def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
             _("one class: not shown") if cell.taught is None else cell.taught,
             window.first.isoformat(),
             window.last.isoformat(),
+            *([None] * len(mondays) if cell.weeks is None else cell.weeks),
         ]
         for row in rows
         for cell in row.cells
     ]
-    return table_csv([head, *lines])
+    return table_csv([[*head, *(monday.isoformat() for monday in mondays)], *lines])

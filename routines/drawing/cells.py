@@ -1,5 +1,7 @@
 """One cell of a grid: its numeral, or what else stands there."""
 
+from routines.counting.written_units import in_both_units
+
 from .layout import Layout
 from .numerals import Box, pieces_of_words, with_minus
 from .said_words import set_within
@@ -124,5 +126,6 @@ def read_aloud(layout: Layout, n: int) -> str:
     if n not in layout.numerals:
         return ""
     entry = layout.entry(n)
-    words = with_minus(entry.text or layout.grid.count.text(n))
+    count = layout.grid.count
+    words = with_minus(entry.text or in_both_units(count, count.value(n)))
     return words + "?" if entry.state == "prediction" else words

@@ -7,7 +7,7 @@ from routines.counting import Fill, Grid, Piece
 
 from .entries import Entries, Entry, entry_for
 from .fitting import fit_to
-from .labels import LABEL, LABEL_HEIGHT, labels_that_fit
+from .labels import LABEL, LABEL_HEIGHT, labels_that_fit, larger_units
 from .numerals import HALF_DIGIT, Box, Numeral, pieces_of_words, set_numeral
 from .said_words import set_within
 from .sizes import Size
@@ -160,10 +160,13 @@ def lay_out(
         kept = [measured[n] for n in measured if _line(grid, n) <= fit.rows]
         fit = fit_to(size, grid.rows, grid.columns, kept)
     up = grid.fill is Fill.ACROSS_UP
-    height = fit.height
-    if labels:
+    height, small = fit.height, LABEL * fit.numeral
+    placed = labels_that_fit(labels or {}, small, fit.width)
+    if size.larger_units and entries is None and upto is None and not placed:
+        placed = larger_units(grid, marked, small, fit.width)
+    if placed:
         deepest = max(numeral.box.bottom for numeral in measured.values()) * fit.numeral
-        height = max(height, 2 * (deepest + LABEL_HEIGHT * LABEL * fit.numeral))
+        height = max(height, 2 * (deepest + LABEL_HEIGHT * small))
 
     def numeral(n: int) -> Numeral:
         if is_otherwise(grid, n, entry_for(n, entries, upto).text):
@@ -183,7 +186,7 @@ def lay_out(
         entries=entries,
         upto=upto,
         numerals={n: numeral(n) for n, pieces in written.items() if pieces},
-        labels=labels_that_fit(labels or {}, LABEL * fit.numeral, fit.width),
+        labels=placed,
     )
 
 

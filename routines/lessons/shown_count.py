@@ -9,6 +9,7 @@ from typing import Any
 from django.utils.translation import gettext as _
 
 from routines.counting import Fill, Grid
+from routines.counting.written_units import in_both_units
 from routines.lessons.kinds import PAST_THE_END
 from routines.models import Lesson
 from routines.models.plan_document import Plan
@@ -84,6 +85,7 @@ def lectern_count(lesson: Lesson, shown: ShownPlan) -> dict[str, Any]:
         "stops": [
             {
                 "after": stop.after,
+                "said": in_both_units(grid.count, grid.count.value(stop.after)) if stop.after else "",
                 "question": stop.question,
                 "answer": stop.answer,
                 "routes": list(stop.routes),

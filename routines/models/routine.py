@@ -5,17 +5,19 @@ from collections.abc import Container, Iterable, Sequence
 from typing import Self
 
 from django.conf import settings
-from django.db import models
+from django.db import models, transaction
 from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
+from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
+from .bank_total import count_bank_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
@@ -24,6 +26,13 @@ from .version import RoutineVersion, UnreadablePlan
 
 # The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
 FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
+
+# What a card is made of; of the plan it needs the text that is stored, and its place.
+ON_A_CARD = (
+    "title", "status", "area", "owner", "created_at", "shared_at",
+    "grade__name", "grade__order", "grade__level",
+    "current_version__routine", "current_version__number",
+)  # fmt: skip
 
 # A number of lessons elsewhere is told only where as many classes had them.
 CLASSES_TO_BE_TOLD = 2
@@ -50,7 +59,7 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of a word with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
+# Of words with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
 # meets a word that more than OFTEN have; several in between may meet seldom, so their counts are gathered first.
 FEW, OFTEN = 1_000, 20_000
 
@@ -61,16 +70,37 @@ def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
     many: list[SearchWordQuerySet] = []
     for word in words:
         rows = SearchWord.objects.meeting(word, in_title=in_title)
-        keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
-        if len(keys) > FEW:
+        keys = _few(rows)
+        if keys is None:
             many.append(rows)
         else:
-            few = set(keys) if few is None else few & set(keys)
+            few = keys if few is None else few & keys
+    gathered: list[SearchWordQuerySet] = []
+    if few is None and len(many) > 1:
+        often = {rows: rows.values("routine")[: OFTEN + 1].count() for rows in many}
+        gathered = sorted((rows for rows in many if often[rows] <= OFTEN), key=often.__getitem__)
+        # Of those with the word that fewest have, those with the others: each is looked up by its key.
+        if gathered:
+            few = _few(_with_all(gathered[0], [rows for rows in many if rows is not gathered[0]]))
+            many = many if few is None else []
     found = Q() if few is None else Q(pk__in=sorted(few))
     for rows in many:
-        gathered = few is None and len(many) > 1 and rows.values("routine")[: OFTEN + 1].count() <= OFTEN
-        found &= Q(pk__in=rows.values("routine")) if gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        found &= (
+            Q(pk__in=rows.values("routine")) if rows in gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        )
     return found
+
+
+def _few(rows: SearchWordQuerySet) -> set[int] | None:
+    """The routines of these rows; None where there are more than a few."""
+    keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
+    return set(keys) if len(keys) <= FEW else None
+
+
+def _with_all(rows: SearchWordQuerySet, others: Iterable[SearchWordQuerySet]) -> SearchWordQuerySet:
+    for other in others:
+        rows = rows.filter(Exists(other.filter(routine=OuterRef("routine"))))
+    return rows
 
 
 # Each word looked for is a search of its own.
@@ -93,8 +123,11 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def of(self, user: User) -> Self:
         """The user's own plans, whatever their status: owned or co-authored. Each way by an index of its own."""
-        joined = Routine.co_authors.through.objects.filter(user_id=user.pk).values_list("routine_id", flat=True)
-        return self.filter(Q(owner=user) | Q(pk__in=list(joined)))
+        return self.owned_or_among(user, routines_written_with(user))
+
+    def owned_or_among(self, user: User, joined: Sequence[int]) -> Self:
+        """joined: the keys of those that she writes with others."""
+        return self.filter(Q(owner=user) | Q(pk__in=joined))
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
@@ -157,13 +190,15 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         """Adds `document`: the saved plan as the text that is stored; None where a damaged row names no save."""
         return self.annotate(document=Cast("current_version__plan", models.TextField()))
 
-    def as_cards(self) -> Self:
-        """What a card is made of, and no more: plans and texts to search are long, and lists are too."""
-        return (
-            self.select_related("grade", "current_version")
-            .with_document()
-            .defer("story", "search_text", "current_version__plan")
-        )
+    def as_cards(self, *further: str) -> Self:
+        """What a card is made of, and no more, for lists are long. further: columns besides."""
+        return self.select_related("grade", "current_version").with_document().only(*ON_A_CARD, *further)
+
+
+@compiled_once
+def routines_written_with(user: User) -> models.QuerySet[models.Model, int]:
+    """The keys of those of which she is co-author."""
+    return Routine.co_authors.through.objects.filter(user_id=user.pk).values_list("routine_id", flat=True)
 
 
 def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYear | None) -> None:
@@ -173,15 +208,12 @@ def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYea
     so that no number points at one class. What is left out counts as nothing: that something was left out would tell it.
     """
     listed = list(routines)
-    rows = TimesTaught.objects.filter(year=year, routine__in=listed)
     grades: set[int] = set()
     if not (user.is_coach or user.is_administrator):
-        grades = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+        grades = {group.grade_id for group in classes_of(user) if year and group.year_id == year.pk}
     told: Counter[int] = Counter()
     untold: dict[int, Counter[int]] = defaultdict(Counter)
-    for routine, group, grade, teacher, lessons in rows.values_list(
-        "routine", "class_group", "grade", "teacher", "lessons"
-    ):
+    for routine, group, grade, teacher, lessons in _times(year, [routine.pk for routine in listed]):
         if user.is_coach or teacher == user.pk or grade in grades:
             told[routine] += lessons
         else:
@@ -191,6 +223,14 @@ def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYea
             told[routine] += groups.total()
     for one in listed:
         one.times_taught = told[one.pk]
+
+
+@compiled_once
+def _times(
+    year: SchoolYear | None, routines: list[int]
+) -> models.QuerySet[TimesTaught, tuple[int, int, int, int, int]]:
+    rows = TimesTaught.objects.filter(year=year, routine__in=routines)
+    return rows.values_list("routine", "class_group", "grade", "teacher", "lessons")
 
 
 class Routine(models.Model):
@@ -296,16 +336,24 @@ class Routine(models.Model):
     def may_retire(self, user: User) -> bool:
         return self.status != self.Status.DRAFT and (self.owner_id == user.pk or user.is_coach or user.is_administrator)
 
+    @transaction.atomic
     def share(self) -> None:
         """Put the routine into the bank."""
         self.status = self.Status.SHARED
         self.shared_at = timezone.now()
         self.save(update_fields=["status", "shared_at"])
+        self._count_again()
 
+    @transaction.atomic
     def retire(self) -> None:
         """Take the routine out of the bank; lessons and copies keep it."""
         self.status = self.Status.RETIRED
         self.save(update_fields=["status"])
+        self._count_again()
+
+    def _count_again(self) -> None:
+        """Where it stands by now: it may have been saved for another grade since it was read."""
+        count_bank_again(Routine.objects.filter(pk=self.pk).values_list("grade", "area"))
 
 
 class RoutinePattern(models.Model):

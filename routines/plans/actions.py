@@ -14,6 +14,7 @@ from grade_bands.models import Grade, Standard
 from routines import worked_out
 from routines.counting.claims import LandmarksClaim
 from routines.models import PlanDraft, Routine, RoutinePattern, RoutineVersion
+from routines.models.bank_total import count_bank_again
 from routines.models.facts import Facts, facts_of
 from routines.models.plan_document import Plan
 from routines.models.search_word import write_words
@@ -69,12 +70,15 @@ def save_version(*, routine: Routine, plan: Plan, based_on: RoutineVersion | Non
         raise StaleSave(current)
     grade = Grade.objects.select_related("band").get(name=plan.grade)
     facts = facts_of(plan, grade.level)
+    before = (routine.grade_id, routine.area)
     for name, value in facts.columns.items():
         setattr(routine, name, value)
     routine.title, routine.story, routine.area = plan.title, plan.story.text, plan.area
     routine.grade, routine.band = grade, grade.band
     worked_out.forget(current)
     version = _freeze(routine, plan, facts, by, number=current.number + 1)
+    if routine.status == Routine.Status.SHARED and before != (routine.grade_id, routine.area):
+        count_bank_again({before, (routine.grade_id, routine.area)})
     PlanDraft.objects.of(by).filter(routine=routine).delete()
     return version
 

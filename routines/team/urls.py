@@ -13,6 +13,17 @@ urlpatterns = [
     path("routines/<int:pk>/week/", planned.put_in, name="planned_new"),
     path("routines/<int:pk>/suggest/", suggestions.suggest_count, name="suggest"),
     path("coverage/<int:grade>/<slug:area>/suggest/", suggestions.suggest_for_gap, name="suggest_for_gap"),
+    path(
+        "coverage/<int:grade>/standards/<int:standard>/suggest/",
+        suggestions.suggest_for_standard,
+        name="suggest_for_standard",
+    ),
+    path("coverage/<int:grade>/<slug:area>/week/", planned.put_in_for_gap, name="planned_for_gap"),
+    path(
+        "coverage/<int:grade>/standards/<int:standard>/week/",
+        planned.put_in_for_standard,
+        name="planned_for_standard",
+    ),
     path("notes/<int:pk>/", notes.change, name="note_change"),
     path("notes/<int:pk>/remove/", notes.remove, name="note_remove"),
     path("suggestions/", suggestions.suggestions, name="suggestions"),

@@ -40,15 +40,9 @@ def outcome_words(outcome: str) -> str:
 
 
 @register.simple_tag
-def term_text(grid: Grid, n: int) -> str:
-    """The n-th count as written, with a minus sign for display."""
-    return grid.count.text(n).replace("-", "\u2212")
-
-
-@register.simple_tag
 def term_in_both(grid: Grid, n: int) -> str:
     """The n-th count as written, and in the larger unit where it fills one: "32 oz (2 lb)"."""
-    return in_both_units(grid.count, grid.count.value(n)) if grid.count.wrap is None else term_text(grid, n)
+    return in_both_units(grid.count, grid.count.value(n)).replace("-", "\u2212")
 
 
 @register.simple_tag

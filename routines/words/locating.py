@@ -18,6 +18,7 @@ from routines.counting.locate import locate as located
 from routines.counting.locate.clock import part_of_day, since_midnight, turn_of
 from routines.counting.locate.marks import Mark, mark_against
 from routines.counting.locate.routes import terms_moved
+from routines.counting.written_units import in_both_units
 
 from .language import Language
 from .languages import LANGUAGES
@@ -112,10 +113,9 @@ def _reason_for(grid: Grid, met: Location, audience: Audience) -> str:
     words = language.locating
     count = grid.count
     clock = count.wrap is not None
+    time = language.value(_time(count, met.value, half=False), clock=True) if clock else ""
     facts = {
-        "value": language.value(
-            _time(count, met.value, half=False) if clock else count.text_of(met.value), clock=clock
-        ),
+        "value": time or in_both_units(count, met.value),
         "start": language.value(count.text(1), clock=clock),
         "step": count.difference_text(abs(count.step)),
         "total": count.difference_text(abs(met.distance)),
@@ -138,7 +138,7 @@ def _reason_for(grid: Grid, met: Location, audience: Audience) -> str:
         name = "behind"
     else:
         name = "skipped, on a clock" if clock else "skipped" if met.jumps else "skipped at once"
-        _skipped_facts(count, met, language, facts)
+        _skipped_facts(count, met, language, facts, time or count.text_of(met.value))
     return capital(filled(words.sentences[name][band_of(audience.level)], facts))
 
 
@@ -161,7 +161,7 @@ def _met_facts(grid: Grid, n: int, language: Language, facts: dict[str, str]) ->
     return where if grid.count.wrap is None else f"{where}, on a clock"
 
 
-def _skipped_facts(count: Count, met: Location, language: Language, facts: dict[str, str]) -> None:
+def _skipped_facts(count: Count, met: Location, language: Language, facts: dict[str, str], value: str) -> None:
     assert met.before is not None
     assert met.jumps is not None
     length = abs(count.step)
@@ -169,7 +169,7 @@ def _skipped_facts(count: Count, met: Location, language: Language, facts: dict[
     facts["reached"] = count.difference_text(met.jumps * length)
     facts["passed"] = count.difference_text((met.jumps + 1) * length)
     facts["mark"] = _mark_sentence(
-        count, mark_against(count, met.value, DAY if met.half_of_day else count.wrap), language, facts["value"]
+        count, mark_against(count, met.value, DAY if met.half_of_day else count.wrap), language, value
     )
 
 

@@ -11,10 +11,12 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
+from routines.counting.kinds.names import Kind
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
 from routines.counting.stops import suggest_stops as suggested
+from routines.counting.written_units import in_larger_unit
 
 from .describing import describe
 from .language import Language
@@ -23,6 +25,7 @@ from .locating import locate, spoken_routes
 from .sentences import STUDENT_BANDS, capital, filled, first_that_fits
 from .slips import jump_phrase, written
 
+READ_BY_DIGITS = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
 # What is seen tells which count stands in a cell further on only where it says how far it is from one to another.
 LEADS_TO_A_CELL = ("step", "neighbour", "table")
 
@@ -42,7 +45,9 @@ class SpokenStop(StopSuggestion):
         wordings = self._language.stops.questions[asked][band]
         if not self._fields["idea"] or band == 0:
             wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
-        turned = wordings if self.after % 2 or asked == "dies" else wordings[::-1]
+        # Stops at the ends of lines follow each other with another question too.
+        at = self.after // self.grid.line_length + self.after % self.grid.line_length
+        turned = wordings if at % 2 or asked == "dies" else wordings[::-1]
         least, most = STUDENT_BANDS[band]
         return first_that_fits((partial(self._filled, wording) for wording in turned), least, most)
 
@@ -55,7 +60,7 @@ class SpokenStop(StopSuggestion):
         if key == "target":
             follows = self.claim is not None and self.claim.family in LEADS_TO_A_CELL
             key = "target" if follows else "beside" if self._fields["idea"] else "place"
-        return self._filled(self._language.stops.answers["place" if key == "end" else key])
+        return self._told(self._language.stops.answers["place" if key == "end" else key], "next", "far")
 
     @property
     def routes(self) -> tuple[str, ...]:
@@ -70,7 +75,7 @@ class SpokenStop(StopSuggestion):
             back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
             key = "hard back" if back else "hard on" if landed else "hard"
         reasons = [key, "target"] if self.spot is not None and self._fields["idea"] else [key]
-        return " ".join(self._filled(self._language.stops.reasons[reason]) for reason in reasons)
+        return " ".join(self._told(self._language.stops.reasons[reason], "landmark") for reason in reasons)
 
     @property
     def _language(self) -> Language:
@@ -78,6 +83,16 @@ class SpokenStop(StopSuggestion):
 
     def _filled(self, wording: str) -> str:
         return capital(filled(wording, self._fields))
+
+    def _told(self, wording: str, *amounts: str) -> str:
+        """For the teacher: these amounts in the larger unit too, where they fill one: "36 oz (2 lb 4 oz)"."""
+        count = self.grid.count
+        values = {"next": count.value(self.after + 1), "far": count.value(self.far)}
+        if self.spot is not None:
+            values["landmark"] = self.spot.landmark
+        larger = {name: in_larger_unit(count, values[name]) for name in amounts if name in values}
+        both = {name: f"{self._fields[name]} ({text})" for name, text in larger.items() if text}
+        return capital(filled(wording, self._fields | both))
 
     @cached_property
     def _fields(self) -> dict[str, str]:
@@ -92,6 +107,7 @@ class SpokenStop(StopSuggestion):
             "far": written(here, count.text(self.far), language),
             "place": language.cell.format(row=row, column=column),
             "idea": "",
+            "parts": language.stops.parts[count.kind not in READ_BY_DIGITS],
         }
         if self.claim is not None:
             idea = _ended(self._statement(self.claim))

@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator
 
 import pytest
 from django.test import Client
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 from accounts.models import User
 from tests.absent import absent
@@ -13,6 +13,9 @@ from tests.browser.chromium import find_chromium, start_chromium, what_is_missin
 
 # Playwright's synchronous face runs an event loop in this thread, where Django then refuses the database.
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
+
+# Two browsers, a server each and what they print share a small machine's cores: what is expected may take its time.
+expect.set_options(timeout=20_000)
 
 
 @pytest.fixture(scope="session")

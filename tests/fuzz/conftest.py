@@ -139,6 +139,7 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
         "suggestions/ pk": [suggestion.pk, sent.pk],
         "coverage/ grade": [group.grade_id],
         "coverage/ area": ["whole", "no-such-area"],
+        "coverage/ standard": [Standard.objects.order_by("pk").first().pk],
         "school/people/ pk": [whole_school["teammate"].pk, whole_school["leaver"].pk],
         "school/invitations/ pk": [administrator.links_handed_out.order_by("pk").first().pk],
         "school/classes/ pk": [group.pk],

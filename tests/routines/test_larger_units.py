@@ -1,6 +1,8 @@
 """Amounts past a larger unit are said in both, wherever a teacher reads them."""
 
+import re
 from fractions import Fraction
+from uuid import uuid4
 
 import pytest
 from django.urls import reverse
@@ -8,9 +10,15 @@ from django.urls import reverse
 from routines.counting import Audience, Count, Grid
 from routines.counting.style import Style
 from routines.counting.written_units import in_both_units, in_larger_unit
+from routines.drawing import Entry, draw_grid
+from routines.lessons.shown_count import lectern_count, shown_of
 from routines.models.plan_document import CountSection, ExpectedAnswer, Fold, Stop
+from routines.plans.suggestions.answers import suggest_answers
 from routines.plans.suggestions.appearing import look_for
+from routines.words import suggest_stops
+from tests.routines.lessons.making import open_lesson
 from tests.routines.making import SEVENS, make_routine
+from tests.routines.plan_sheets import sheet, stop_fields
 
 OUNCES = SEVENS.changed(
     count=CountSection("mass", "8 oz", "8 oz", 12),
@@ -59,3 +67,59 @@ def test_the_routine_page_says_both_at_its_stops(owner, visit):
     page = visit(owner).get(reverse("routine", args=[make_routine(owner, plan=OUNCES).pk])).text
     assert "After 32 oz (2 lb), the 4th" in page
     assert "After 8 oz, the 1st" in page
+
+
+def pounds(language: str = "en") -> Grid:
+    return Grid(Count.parse(kind="mass", start="8 oz", step="8 oz", terms=12, style=Style(language=language)), 4)
+
+
+def test_the_grid_says_both_where_it_can_be_read():
+    drawn = draw_grid(pounds(), size="plan", landmarks=[2, 4, 5])
+    assert [words for words in ("1 lb", "2 lb", "2 lb 8 oz") if f">{words}<" in drawn] == ["1 lb", "2 lb"]
+    assert "24 oz (1 lb 8 oz), 32 oz (2 lb);" in drawn  # for those who hear it
+    assert ">2 lb<" not in draw_grid(pounds(), size="phone", landmarks=[2, 4])
+    # On a board that the class fills, the pounds are for the class to find.
+    assert ">2 lb<" not in draw_grid(pounds(), size="plan", landmarks=[2, 4], entries={4: Entry()})
+
+
+def test_a_cell_says_both_to_who_hears_it():
+    drawn = draw_grid(pounds(), size="plan", interactive=True)
+    assert 'aria-label="32 oz (2 lb) (1, 4)"' in drawn
+    assert 'aria-label="8 oz (1, 1)"' in drawn
+
+
+def test_the_plan_page_says_both_at_its_stops_and_slips(owner, visit):
+    page = visit(owner).get(reverse("plan_edit", args=[make_routine(owner, plan=OUNCES).pk])).text
+    assert "32 oz (2 lb)</span>" in page
+    assert "<b>24 oz (1 lb 8 oz)</b>" in page
+
+
+def test_while_a_stop_is_typed_its_place_follows(owner, visit):
+    client, address = visit(owner), reverse("plan_part", kwargs={"key": uuid4(), "name": "timeline"})
+    data = sheet(kind="mass", start="8 oz", step="8 oz", terms="12", line_length="4") | stop_fields(1, 6, "Which?")
+    answer = client.post(address, data, headers={"HX-Request": "true"}).text
+    assert 'id="stops-1-said" hx-swap-oob="true">48 oz (3 lb)<' in answer
+    assert "stops-1-said" not in client.post(address, data).text
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_suggestions_say_both_to_the_teacher_alone(language):
+    grid, reader = pounds(language), Audience(3, language)
+    stops = suggest_stops(grid, audience=reader)
+    told = " ".join(text for stop in stops for text in (stop.answer, stop.why))
+    assert "64 oz (4 lb)" in told
+    assert "(4 lb)" not in " ".join(stop.question for stop in stops)
+    answers = suggest_answers(grid, reader)
+    assert not any("(" in answer.words for answer in answers)
+
+
+def test_suggested_slips_say_both(owner, visit):
+    data = sheet(kind="mass", start="8 oz", step="8 oz", terms="12", line_length="4")
+    address = reverse("plan_part", kwargs={"key": uuid4(), "name": "says"})
+    page = visit(owner).post(address, data, headers={"HX-Request": "true"}).text
+    assert re.search(r"<s>[^<]*</s> <b>(16 oz \(1 lb\)|\d+ oz \(\d+ lb[^)]*\))</b>", page)
+
+
+def test_the_lectern_says_both_at_its_stops(owner):
+    lesson = open_lesson(owner, routine=make_routine(owner, plan=OUNCES))
+    assert [stop["said"] for stop in lectern_count(lesson, shown_of(lesson))["stops"]] == ["32 oz (2 lb)", "8 oz"]

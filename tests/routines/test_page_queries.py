@@ -6,6 +6,7 @@ from django.test.utils import CaptureQueriesContext
 from django.urls import reverse
 
 from routines.plans.actions import copy_routine
+from tests.factories import StandardFactory
 from tests.routines.making import make_lesson, make_routine
 
 MOST = 26
@@ -14,13 +15,14 @@ MOST = 26
 @pytest.fixture
 def addresses(owner, teammate, coach, grade_two, all_through):
     """A school with something on every page, and a way to put more there."""
+    standard = StandardFactory(code="LS.2", grade=grade_two, area="whole")
     with all_through():
-        routine = make_routine(owner)
+        routine = make_routine(owner, standards=("LS.2",))
 
     def fill(times: int) -> None:
         for number in range(times):
             with all_through():
-                make_routine(owner, notes=f"Another {number % 5}")
+                make_routine(owner, notes=f"Another {number % 5}", standards=("LS.2",))
                 copy_routine(routine=routine, by=teammate).share()
             make_lesson(routine, owner, sharing="team")
             make_lesson(routine, teammate, sharing="team")
@@ -43,6 +45,8 @@ def addresses(owner, teammate, coach, grade_two, all_through):
         lesson.get_absolute_url(),
         reverse("coverage"),
         reverse("coverage_cell", args=[grade_two.pk, "whole"]),
+        reverse("coverage_standards"),
+        reverse("coverage_standard", args=[grade_two.pk, standard.pk]),
         reverse("import"),
     ]
     return pages, fill

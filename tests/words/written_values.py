@@ -34,7 +34,7 @@ UNIT_SIZES = {
 SAME_UNIT = {"cups": "cup", "taza": "cup", "tazas": "cup", "tons": "ton", "tonelada": "ton", "toneladas": "ton"}
 MEASURES = ("length", "mass", "capacity", "elapsed")
 UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
-HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|mediodía|medianoche))?"
+HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"
 
 
 @dataclass(frozen=True)
@@ -63,7 +63,7 @@ class Notation:
         sides = rf"-?{self.number}"
         if self.kind in MEASURES or self.kind == "clock":
             one = rf"{self.number} (?:{UNIT})\b"
-            return rf"-?{one}(?: {one})?"
+            return rf"-?{one}(?: {one})?(?: \({one}(?: {one})?\))?"
         if self.kind == "money":
             symbol, small = re.escape(self.symbol), re.escape(self.small_symbol)
             forms = [rf"-?{symbol} ?{self.number}", rf"-?{self.number} ?{symbol}"]
@@ -82,6 +82,10 @@ class Notation:
         text = re.sub(r"^las? ", "", text, flags=re.IGNORECASE)
         if re.match(r"\d{1,2}:\d{2}", text):
             return self._time(text)
+        if text.endswith(")"):
+            alone, larger = (self.read(side) for side in text.rstrip(")").split(" ("))
+            assert alone == larger, f"two amounts that differ: {text}"
+            return alone
         if self.kind in MEASURES or self.kind == "clock":
             minus, text = text.startswith("-"), text.lstrip("-")
             total = Fraction(0)
@@ -109,7 +113,7 @@ class Notation:
         assert clock is not None
         hour, minute, half = int(clock[1]), int(clock[2]), clock[3].strip()
         if half:
-            hour = hour % 12 + (12 if half.startswith("p") or half in ("noon", "mediodía") else 0)
+            hour = hour % 12 + (12 if half.startswith("p") or half.endswith(("noon", "mediodía")) else 0)
         return Fraction(60 * hour + minute)
 
     def _number(self, text: str) -> Fraction:

@@ -42,6 +42,8 @@ def within_reach(change: Change, old: Grid, level: int) -> Change | None:
         terms += 1
     if terms == new.terms:
         return change
+    if "last" in change.written:  # it says where it ends
+        return None
     terms -= terms % new.line_length
     if terms < max(FEWEST, LINES * new.line_length):
         return None

@@ -6,7 +6,7 @@ Bounded work: ways to count, and what each proposes, are counted by arithmetic (
 
 from __future__ import annotations
 
-from collections import deque
+from collections import Counter, deque
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -123,11 +123,19 @@ def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
 
 
 def _ways(wanted: Wanted, grounds: Sequence[Features | None]) -> list[Way]:
-    """The friendliest steps first, up and down; standards and sorts of numbers take turns, each with a step further on."""
-    asked = ((sort, ground) for ground in grounds[:MOST_GROUNDS] for sort in _sorts(wanted, ground))
-    each = [[Way(sort, step, ground) for step in _steps(sort, ground)] for sort, ground in asked]
-    shifted = [ways[2 * at % len(ways) :] + ways[: 2 * at % len(ways)] for at, ways in enumerate(each)]
-    turns = (way for turn in zip_longest(*shifted) for way in turn if way is not None)
+    """The friendliest steps first, up and down; standards and sorts of numbers take turns.
+
+    Where more than one standard asks for the same sort, each begins a step further on.
+    """
+    asked = Counter[Sort]()
+    each: list[list[Way]] = []
+    for ground in grounds[:MOST_GROUNDS]:
+        for sort in _sorts(wanted, ground):
+            ways = deque(Way(sort, step, ground) for step in _steps(sort, ground))
+            ways.rotate(-2 * asked[sort])
+            asked[sort] += 1
+            each.append(list(ways))
+    turns = (way for turn in zip_longest(*each) for way in turn if way is not None)
     return [way for way in islice(turns, MOST_WAYS) if way.may_serve(wanted.style)]
 
 

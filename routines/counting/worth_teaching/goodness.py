@@ -34,7 +34,7 @@ from .sorts import Sort
 # practice, no source; tests hold what comes before what, not the points.
 IN_ONE_LINE, DOWN_A_DIAGONAL, WHOLE_LINES = 12, 10, 9
 NEAR_MISSES = {"ends alike": 6, "alike": 6, "every multiple": 5, "multiple": 5, "odd": 4, "even": 4, "every": 3}
-A_NUMBER_THAT_COMES = 2
+A_NUMBER_THAT_COMES, A_PLAIN_START = 2, 4
 WAYS_TO_SEE_IT = 3
 EASILY_LISTED = 6
 # Tens, hundreds and thousands, and what is counted by before the tables are learned.
@@ -89,9 +89,9 @@ def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
     if ask is None or not kept:
         return ()
     crossing, passing = crossing_of(grid, sort), _passing(grid, found, level)
-    others = _crossing_points(crossing, grid) + _asking_points(ask, grid) - _unusual(grid, sort)
+    others = _crossing_points(crossing, grid) + _asking_points(ask, grid) - _unusual(grid, sort) - sort.later
     others += 2 * (level <= YOUNGEST and grid.line_length in LINES_OF_THE_YOUNGEST)
-    others += 5 * (grid.terms % grid.line_length == 0)
+    others += 5 * (grid.terms % grid.line_length == 0) + A_PLAIN_START * _starts_plainly(grid.count)
     pattern, upto, more = passing or (None, grid.terms, 0)
     best = sorted(kept, key=itemgetter(0), reverse=True)[:WAYS_TO_SEE_IT]
     return tuple(Goodness(lasting, pattern, upto, crossing, ask, points + more + others) for points, lasting in best)
@@ -100,6 +100,11 @@ def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
 def _shows_nothing(pattern: Pattern, grid: Grid) -> bool:
     """Whether there is no place in the grid to point at: it is so of every count alike."""
     return len(pattern.groups) == 1 and len(pattern.cells) == grid.terms
+
+
+def _starts_plainly(count: Count) -> bool:
+    """Whether a count by parts starts where a class meets it: at none, at one step, or at a whole (3.NF.A.2, 4.NF.B.4)."""
+    return count.kind == Kind.FRACTION and (count.start == count.step or count.start.denominator == 1)
 
 
 def _unusual(grid: Grid, sort: Sort) -> int:
@@ -204,7 +209,8 @@ def _met(grid: Grid, sort: Sort, terms: range, multiple: Fraction) -> list[Cross
 def _crossing_points(crossing: Crossing | None, grid: Grid) -> int:
     if crossing is None:
         return 0
-    points = 5 if crossing.times <= SELDOM else 3 if crossing.times <= OFTEN else 1
+    by_parts = grid.count.kind == Kind.FRACTION  # what a class counts by parts for is the whole, each time
+    points = 5 if crossing.times <= SELDOM or by_parts else 3 if crossing.times <= OFTEN else 1
     return points + (2 if grid.terms < 4 * crossing.n < 4 * grid.terms else 0)
 
 

@@ -30,7 +30,8 @@ class Sort:
     """Numbers of one sort. Units: all amounts are in `unit`, or in the kind's base unit where it is "".
 
     larger: the unit written in front of it. grain: what starts are multiples of. crossed: landmarks worth a stop, the
-    largest first. least: where counts begin. back: whether the class counts backwards with them.
+    largest first. least: where counts begin. back: whether the class counts backwards with them. later: how much later
+    a class comes to them than to the first of their kind, in points of goodness.
     """
 
     kind: Kind
@@ -42,6 +43,7 @@ class Sort:
     larger: str = ""
     least: Fraction = Fraction(0)
     back: bool = True
+    later: int = 0
 
     @property
     def size(self) -> Fraction:
@@ -130,13 +132,28 @@ def _decimals(kind: Kind, level: int) -> Iterator[Sort]:
         yield _sort(kind, "1/1000", "125/1000 5/1000 25/1000 4/1000 1/1000", "1 1/10 1/100", 10, least=least)
 
 
+# Of 3.NF: no others. The parts a class knows best first, with what it counts by, and how much later it comes to them.
+_FIRST_BOTTOMS = (4, 3, 8, 2, 6)
+_FRACTIONS = (
+    (4, "3 1 5", 0),
+    (3, "2 1 4", 3),
+    (8, "3 1 5", 11),
+    (2, "1 3 5", 6),
+    (10, "3 1 7", 12),
+    (6, "5 1 7", 13),
+    (5, "2 3 1 4", 14),
+    (12, "5 1 7", 17),
+    (100, "1 3 11 9", 18),
+)
+
+
 def _fractions(kind: Kind, level: int) -> Iterator[Sort]:
-    bottoms = {3: (4, 3, 8, 6, 2)}.get(level, (4, 3, 8, 6, 5, 10, 2, 12, 100) if level > 3 else ())
     least = -10 if level >= BELOW_ZERO_FROM else 0
-    for bottom in bottoms:
-        tops = (1,) if level == 3 else (3, 2, 1, bottom + 1, 5)
-        steps = " ".join(f"{top}/{bottom}" for top in tops if Fraction(top, bottom).denominator == bottom)
-        yield _sort(kind, f"1/{bottom}", steps, "10 1", 20, least=least, back=level > 3)
+    for bottom, tops, later in _FRACTIONS:
+        if level > 3 or (level == 3 and bottom in _FIRST_BOTTOMS):
+            counted = tops.split() if level > 3 else ["1"]
+            steps = " ".join(f"{top}/{bottom}" for top in counted)
+            yield _sort(kind, f"1/{bottom}", steps, "10 1", 20, least=least, back=level > 3, later=later)
 
 
 def _measures(kind: Kind, level: int) -> Iterator[Sort]:
@@ -207,6 +224,7 @@ def _sort(
     larger: str = "",
     least: Fraction | int = 0,
     back: bool = True,
+    later: int = 0,
 ) -> Sort:
     by, over = (tuple(Fraction(text) for text in texts.split()) for texts in (steps, crossed))
-    return Sort(kind, Fraction(grain), by, over, Fraction(largest), unit, larger, Fraction(least), back)
+    return Sort(kind, Fraction(grain), by, over, Fraction(largest), unit, larger, Fraction(least), back, later)

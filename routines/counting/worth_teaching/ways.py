@@ -6,6 +6,7 @@ the counts after which landmarks come again.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -31,6 +32,7 @@ FEWEST_TERMS, FEWEST_LINES, MOST_LINES = 4, 2, 8
 USUAL_TERMS, USUAL_BY_ONES = 20, 40
 # A clock is counted on from the morning, for so many minutes at most.
 CLOCK_GOES_ON = 24 * 60
+PREFERRED = re.compile(r"start multiple of (?P<multiple>\d+) when step=(?P<steps>[\d|]+)")
 
 
 def typed_again(count: Count, style: Style) -> Count:
@@ -138,7 +140,7 @@ class Way:
         """After how many counts the nearest landmark comes again that is not counted every time."""
         tens = (Fraction(10), Fraction(100), Fraction(1000))
         marks = tens if self.sort.kind in (Kind.WHOLE, Kind.MONEY) else self.sort.crossed
-        return next((period for mark in sorted(marks) if (period := (mark / self.step).denominator) > 1), 1)
+        return next((period for mark in sorted(marks) if (period := (self.step / mark).denominator) > 1), 1)
 
     def _starts(self) -> list[Fraction]:
         """What the standard names, where counts begin, the step, and starts from which a landmark is crossed in the middle."""
@@ -150,7 +152,16 @@ class Way:
         # Below where counts begin, the first with the same rest.
         moved = [start if start >= self._low else self._low + (start - self._low) % size for start in ahead]
         inside = (start for start in chain(self._named_starts(), plain[:1], moved, plain[1:]) if start <= self._high)
-        return list(dict.fromkeys(inside))
+        starts = list(dict.fromkeys(inside))
+        multiple = self._preferred
+        return [start for start in starts if start % multiple == 0] or starts if multiple else starts
+
+    @cached_property
+    def _preferred(self) -> Fraction | None:
+        """Of what the standard would have starts be multiples, where it says so of this step."""
+        told = PREFERRED.fullmatch(self.features.hints.get("prefer", "")) if self.features else None
+        asked = told is not None and str(abs(self.step)) in told["steps"].split("|")
+        return Fraction(told["multiple"]) if told and asked else None
 
     def _crossings(self) -> Iterator[tuple[Fraction, int, Fraction]]:
         """Landmarks with the number of jumps to them, and how far off the multiples of the step the count is there."""

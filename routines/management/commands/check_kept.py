@@ -10,6 +10,7 @@ from django.db.models import prefetch_related_objects
 from grade_bands.models import SchoolYear
 from routines.lessons.totals import count_days_again, count_years_again, wrong_days, wrong_years
 from routines.models import Routine
+from routines.models.bank_total import count_bank_again, wrong_bank_totals
 from routines.models.search_word import words_of, write_words
 from routines.models.shown_families import shown_bits
 
@@ -18,8 +19,8 @@ AT_A_TIME = 200
 
 class Command(BaseCommand):
     help = (
-        "Compare the teaching numbers with the lessons, and what the bank filters and searches by with its counts. People may "
-        "work meanwhile. Ends with an error where something differs and --mend was not given."
+        "Compare the teaching numbers with the lessons, and what the bank filters, searches and is counted by with its "
+        "counts. People may work meanwhile. Ends with an error where something differs and --mend was not given."
     )
 
     def add_arguments(self, parser: CommandParser) -> None:
@@ -37,6 +38,12 @@ class Command(BaseCommand):
             differing += len(wrong)
             if wrong and options["mend"]:
                 count_days_again(wrong)
+        cells = wrong_bank_totals()
+        cells = cells and cells & wrong_bank_totals()
+        differing += len(cells)
+        if options["mend"]:
+            for cell in sorted(cells):
+                count_bank_again([cell])
         if differing and not options["mend"]:
             raise CommandError(f"{differing} differ from what they follow from. With --mend they are made anew.")
         self.stdout.write(f"{differing} made anew." if differing else "Everything is as the counts and lessons say.")

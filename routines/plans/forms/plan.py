@@ -13,6 +13,7 @@ from accounts.text import read_json
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import Area, Grade
 from routines.counting import Claim, CountError, Grid, show_claim
+from routines.counting.written_units import in_both_units
 from routines.errors import say
 from routines.models.facts import LANGUAGES, area_of
 from routines.models.plan_document import LIST_LIMIT, SENTENCE_LIMIT, TEXT_LIMIT, TITLE_LIMIT, Plan, Story, Target
@@ -25,7 +26,7 @@ from routines.plans.forms.marks import in_mark
 from routines.plans.forms.rows import AnswerRow, NextRow, Row, StopRow, read_rows
 from routines.words import title_of_count
 
-FURTHEST_SLIP = 400  # a slip may be foreseen a little past the last count
+FURTHEST_ROW = 400  # a slip may be foreseen a little past the last count
 
 
 class AboutForm(forms.Form):
@@ -85,6 +86,7 @@ class PlanForm:
             same_kind = only(self.typed, row.add_prefix("kind")) == typed.kind
             row.style = dict(typed.style) if same_kind else self.marks(typed.style)
         for stop in self.stops:
+            stop.said = self._written(stop, "after")
             after = stop.cleaned_data.get("after") if stop.has_changed() and not stop.errors.get("after") else None
             if after and after > typed.terms:
                 stop.add_error(
@@ -106,9 +108,13 @@ class PlanForm:
         """Where they may slip; each row knows what stands at that count."""
         rows = [row for row in self.expected if self._is_slip(row)]
         for row in rows:
-            n = typed_whole(only(self.typed, row.add_prefix("n")), 1, FURTHEST_SLIP)
-            row.right = self.grid.count.text(n) if self.grid and n else ""
+            row.right = self._written(row, "n")
         return rows
+
+    def _written(self, row: Row[Any], name: str) -> str:
+        """The count whose number is typed in a field of a row, past a larger unit in both; nothing where there is none."""
+        n = typed_whole(only(self.typed, row.add_prefix(name)), 1, FURTHEST_ROW)
+        return in_both_units(self.grid.count, self.grid.count.value(n)) if self.grid and n else ""
 
     def _is_slip(self, row: AnswerRow) -> bool:
         return only(self.typed, row.add_prefix("sort")) == "slip"

@@ -87,6 +87,7 @@ class StopRow(Row[Stop]):
     texts = ("question", "answer", "routes")
     needed = ("after", "question")
     lines = {"question": 2, "routes": 2}
+    said = ""
 
     def clean_routes(self) -> tuple[str, ...]:
         routes: tuple[str, ...] = self.cleaned_data["routes"]

@@ -195,6 +195,7 @@ def part(request: SignedInRequest, name: str, pk: int | None = None, key: UUID |
         "part_url": request.path,
         "change_url": opened.url("plan_change"),
         "draft_url": opened.url("plan_draft"),
+        "oob": wants_fragment(request),
         **(build(live, request.POST) if live.grid or name in WITHOUT_A_COUNT else {}),
     }
     return render(request, template if wants_fragment(request) else "plans/part.html", context)

@@ -14,13 +14,21 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
-from grade_bands.models import Area, Grade, SchoolYear
+from grade_bands.models import Area, Grade, SchoolYear, Standard
+from routines.coverage.behind import Field
 from routines.coverage.queries import grades_seen_by
 from routines.models import Routine, Suggestion
 from routines.plans.actions import copy_routine
 from routines.team.forms.suggestion import SuggestionForm
 from routines.team.small_counts import small_counts
-from routines.team.suggesting import Answer, counts_for_a_gap, declined_by, suggest, take, waiting_for
+from routines.team.suggesting import (
+    Answer,
+    counts_for,
+    declined_by,
+    suggest,
+    take,
+    waiting_for,
+)
 from routines.words_erased.late_words import what_went
 
 WAITING_AT_MOST = 30
@@ -53,35 +61,54 @@ def suggest_count(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).as_cards(), pk=pk)
     if request.user.is_administrator or routine.status != Routine.Status.SHARED:
         raise PermissionDenied
-    return _suggest(request, [routine], routine.grade, area="")
+    return _suggest(request, [routine], routine.grade)
 
 
 @require_http_methods(["GET", "POST"])
 def suggest_for_gap(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
     """From a gap in the coverage: one of the counts that could fill it, to the team of its grade."""
-    year = SchoolYear.objects.on(timezone.localdate())
-    if area not in Area.values or year is None:
+    if area not in Area.values:
         raise Http404
-    seen = Grade.objects.filter(pk__in=[one.pk for one in grades_seen_by(request.user, year)])
-    found = get_object_or_404(seen, pk=grade)
+    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(area)))
+
+
+@require_http_methods(["GET", "POST"])
+def suggest_for_standard(request: SignedInRequest, grade: int, standard: int) -> HttpResponse:
+    """The same for a standard: counts that name it, or else those of its area."""
+    asked_for = get_object_or_404(Standard, pk=standard)
+    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(asked_for.area), asked_for))
+
+
+def _suggest_for(request: SignedInRequest, gap: Field) -> HttpResponse:
+    return _suggest(request, counts_for(gap), gap.grade, gap)
+
+
+def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
+    """Raises: Http404 where the user does not see its coverage, PermissionDenied where she suggests nothing."""
+    year = SchoolYear.objects.on(timezone.localdate())
+    if year is None:
+        raise Http404
+    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
     if request.user.is_administrator:
         raise PermissionDenied
-    return _suggest(request, counts_for_a_gap(found, area), found, area=area)
+    return found
 
 
-def _suggest(request: SignedInRequest, counts: Sequence[Routine], grade: Grade, *, area: str) -> HttpResponse:
-    """area: "" where the page is about the one count. Without any count there is nothing to send."""
+def _suggest(
+    request: SignedInRequest, counts: Sequence[Routine], grade: Grade, gap: Field | None = None
+) -> HttpResponse:
+    """gap: what is to be filled; None where the page is about the one count. Without any count there is nothing to send."""
     form = SuggestionForm(
         request.POST if request.method == "POST" else None,
         user=request.user,
         today=timezone.localdate(),
-        offered=counts if area else (),
+        offered=counts if gap else (),
         grade=grade,
     )
 
     def make() -> str:
         kept = form.cleaned_data
-        routine = form.offered[kept["routine"]] if area else counts[0]
+        routine = form.offered[kept["routine"]] if gap else counts[0]
         suggest(routine=routine, by=request.user, why=kept["why"], by_when=kept["by_when"], to=form.to_whom())
         messages.success(request, _("“%(title)s” is suggested.") % {"title": routine.title})
         return f"{reverse('suggestions')}#sent"
@@ -96,11 +123,11 @@ def _suggest(request: SignedInRequest, counts: Sequence[Routine], grade: Grade, 
     said = small_counts([routine.pk for routine in counts], request.user)
     chosen = str(form["routine"].value()) if form.offered else ""
     context = {
-        "section": "coverage" if area else "bank",
-        "routine": counts[0] if counts and not area else None,
+        "section": "coverage" if gap else "bank",
+        "routine": counts[0] if counts and not gap else None,
         "counts": [(routine, said.get(routine.pk), str(routine.pk) == chosen) for routine in counts],
         "grade": grade,
-        "area": Area(area) if area else None,
+        "gap": gap,
         "form": form,
     }
     return render(request, "team/suggest.html", context, status=422 if form.errors else 200)
@@ -128,7 +155,7 @@ def answer(request: SignedInRequest, pk: int) -> HttpResponse:
 def _sent_to_me(request: SignedInRequest, pk: int) -> Suggestion:
     """Raises: Http404 where it is neither from nor for the user, PermissionDenied for its sender."""
     get_object_or_404(Suggestion.objects.visible_to(request.user), pk=pk)
-    suggestion = Suggestion.objects.sent_to(request.user).filter(pk=pk).first()
+    suggestion = Suggestion.objects.sent_to(request.user, SchoolYear.objects.now()).filter(pk=pk).first()
     if suggestion is None:
         raise PermissionDenied
     return suggestion

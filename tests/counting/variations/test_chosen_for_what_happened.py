@@ -1,10 +1,12 @@
 """Next counts an experienced coach would propose: for what happened, for the grade. Common practice, no source."""
 
+from fractions import Fraction
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Count, Grid, classify
+from routines.counting import Count, Grid, Kind, classify
 from routines.counting.outcome import Outcome
 from routines.words import SpokenVariation, likely_slips, next_counts
 from tests.counting.claims import a_claim
@@ -135,3 +137,11 @@ class TestAsPlanned:
     def test_measures_start_at_a_whole_unit_rather_than_at_a_strange_multiple(self) -> None:
         feet = next_counts(grid_of("length", "1 ft 3 in", "9 in", 12, 4), "not-yet", 4)
         assert feet[0].typed_start == "1 ft"
+
+    def test_the_same_numbers_the_other_way_are_all_of_them_or_none(self) -> None:
+        """From midnight to eight, the way back would be cut at six in the morning."""
+        night = Grid(Count(Kind.CLOCK, Fraction(0), Fraction(24), 21), 1)
+        assert not any("other way" in one.what for one in next_counts(night, "as-planned", 0))
+        assert any(
+            "other way" in one.what for one in next_counts(grid_of("clock", "8:00", "24 min", 21, 7), "as-planned", 3)
+        )

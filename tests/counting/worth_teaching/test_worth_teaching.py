@@ -129,6 +129,32 @@ def test_the_first_six_differ_to_the_eye() -> None:
         assert len({grid.fill for grid in grids}) == 2
 
 
+@pytest.mark.parametrize("name", [name for name in WISHES if name.startswith(("3.NF", "4.NF.B", "fractions"))])
+def test_fractions_begin_with_fourths_and_come_to_twelfths_last(name: str) -> None:
+    """Fourths, thirds, eighths and halves before the others: common practice, no source."""
+    wanted = WISHES[name]
+    if any("start=n/10" in features for features in wanted.features) and not wanted.area:
+        return
+    bottoms = [one.grid.count.step.denominator for one in counts_worth_teaching(wanted).counts[:SHOWN_AT_ONCE]]
+    assert bottoms[0] == 4
+    assert sum(bottom in (4, 3, 8, 2) for bottom in bottoms) >= 4
+    assert 100 not in bottoms
+
+
+def test_lines_are_as_long_as_it_takes_to_come_round_to_a_landmark() -> None:
+    """Tens come round after five sixes, an hour after four quarters, a whole after four fourths."""
+    for name, step, length in (("3.OA.D.9", 6, 5), ("3.MD.A.1", 15, 4), ("4.NF.A.2", Fraction(3, 4), 4)):
+        first = counts_worth_teaching(WISHES[name]).counts[0].grid
+        assert (first.count.step, first.line_length) == (step, length)
+
+
+def test_a_start_that_the_standard_prefers_is_taken() -> None:
+    found = counts_worth_teaching(WISHES["2.NBT.A.2"]).counts
+    by_fives = [one.grid.count.start for one in found if one.grid.count.step in (5, 10, 100)]
+    assert by_fives
+    assert all(start % 5 == 0 for start in by_fives)
+
+
 @pytest.mark.parametrize(("level", "largest"), [(0, 100), (1, 120), (2, 1000), (3, 1000), (4, 10**6)])
 def test_whole_numbers_stay_within_what_the_level_counts(level: int, largest: int) -> None:
     for one in counts_worth_teaching(Wanted(level, (), "whole")).counts:

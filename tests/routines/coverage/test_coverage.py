@@ -69,7 +69,7 @@ def test_behind_a_cell_stand_lessons_that_took_place_never_what_was_written(
 
 
 def test_more_lessons_than_fit_a_page_are_counted_and_reached(taught, owner, coach, visit, grade_two, monkeypatch):
-    monkeypatch.setattr("routines.coverage.views.PAGE_SIZE", 2)
+    monkeypatch.setattr("routines.coverage.behind.PAGE_SIZE", 2)
     make_lesson(taught, owner, taught_on=date(2026, 10, 1))
     cell, client = reverse("coverage_cell", args=[grade_two.pk, "whole"]), visit(coach)
     window = {"first": "2026-08-17", "last": "2026-11-20"}

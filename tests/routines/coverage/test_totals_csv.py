@@ -2,16 +2,22 @@
 
 import csv
 import io
+from datetime import date
 
 import pytest
 from django.urls import reverse
 
 from accounts.models import School
 from grade_bands.models import Grade
+from routines.coverage.queries import coverage
 from tests.factories import UserFactory
 
 DAYS = {"first": "2026-09-16", "last": "2026-11-20"}
 HEAD = ["grade", "area", "expected", "in the bank today", "lessons taught", "from", "to"]
+MONDAYS = [
+    "2026-09-14", "2026-09-21", "2026-09-28", "2026-10-05", "2026-10-12",
+    "2026-10-19", "2026-10-26", "2026-11-02", "2026-11-09", "2026-11-16",
+]  # fmt: skip
 
 
 def lines_of(answer) -> list[list[str]]:
@@ -25,11 +31,19 @@ def fetched(client, **days):
 
 def test_it_holds_each_grade_and_area_with_its_days(taught, coach, visit):
     head, *lines = lines_of(fetched(visit(coach)))
-    assert head == HEAD
+    assert head == HEAD + MONDAYS
     assert len(lines) == 2 * 8
-    assert lines[0] == ["2", "whole numbers", "yes", "2", "1", "2026-09-16", "2026-11-20"]
-    assert ["2", "fractions", "no", "0", "0", "2026-09-16", "2026-11-20"] in lines
-    assert ["5", "fractions", "yes", "0", "0", "2026-09-16", "2026-11-20"] in lines
+    assert lines[0] == ["2", "whole numbers", "yes", "2", "1", "2026-09-16", "2026-11-20", "0", "1", *["0"] * 8]
+    assert ["2", "fractions", "no", "0", "0", "2026-09-16", "2026-11-20", *["0"] * 10] in lines
+    assert ["5", "fractions", "yes", "0", "0", "2026-09-16", "2026-11-20", *["0"] * 10] in lines
+
+
+def test_the_weeks_of_all_areas_are_those_of_the_bars(taught, coach, year, visit):
+    _, *lines = lines_of(fetched(visit(coach)))
+    rows = coverage(user=coach, year=year, first=date(2026, 9, 16), last=date(2026, 11, 20))
+    for row in rows:
+        of_grade = [line[len(HEAD) :] for line in lines if line[0] == row.grade.name]
+        assert tuple(sum(map(int, week)) for week in zip(*of_grade, strict=True)) == row.weeks
 
 
 def test_spreadsheets_read_it_as_utf8_under_the_name_of_its_days(taught, coach, visit):
@@ -60,6 +74,7 @@ def test_each_gets_what_the_page_tells_her(request, taught, visit, name, whole):
 def test_a_grade_with_one_class_gives_an_administrator_no_number_of_lessons_at_all(taught, administrator, visit):
     _, *lines = lines_of(fetched(visit(administrator)))
     assert {line[4] for line in lines if line[0] == "5"} == {"one class: not shown"}
+    assert {number for line in lines if line[0] == "5" for number in line[len(HEAD) :]} == {""}
 
 
 @pytest.mark.parametrize("name", ["=1+1", "+7", "@sum", "\tx", "-2+3"])

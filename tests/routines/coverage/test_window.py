@@ -8,15 +8,16 @@ from django.urls import reverse
 
 from routines.coverage.forms import WindowForm
 from routines.lessons.recording import record_paper_lesson
+from routines.models import Lesson
 
 TODAY = date(2026, 11, 29)
 LAST_YEAR = "?first=2025-08-18&last=2026-06-19"
 
 
 @pytest.fixture
-def form(year, last_year):
+def form(year, last_year, coach):
     def asked(**days):
-        return WindowForm(days, years=[year, last_year], today=TODAY)
+        return WindowForm(days, years=[year, last_year], today=TODAY, user=coach)
 
     return asked
 
@@ -92,3 +93,74 @@ def test_a_teacher_sees_the_grades_that_she_taught_in_that_year(taught, last_yea
     answer = visit(owner).get(reverse("coverage") + LAST_YEAR)
     assert "You had no class in 2025-26" in answer.text
     assert 'name="first"' in answer.text  # the way to other days
+
+
+@pytest.fixture
+def two_classes(taught, owner, teammate):
+    """The owner's and the teammate's; each had the sevens once."""
+    return owner.class_groups.get(), teammate.class_groups.get()
+
+
+def test_a_class_by_itself_counts_its_own_lessons_in_its_own_grade(two_classes, coach, visit, grade_two):
+    wren, _other = two_classes
+    client = visit(coach)
+    page = client.get(reverse("coverage"), {"class": wren.pk})
+    assert [(row.grade.name, row.lessons) for row in page.context["rows"]] == [("2", 1)]
+    assert f'<option value="{wren.pk}" selected>' in page.text
+    inside = client.get(reverse("coverage_cell", args=[grade_two.pk, "whole"]), {"class": wren.pk}).text
+    assert ("September 15, 2026" in inside, "September 22, 2026" in inside) == (True, False)
+
+
+@pytest.mark.parametrize(
+    ("name", "offered"),
+    [("owner", ["2 Wren"]), ("other_teacher", ["5 Slate"]), ("administrator", [])],
+)
+def test_only_her_own_classes_stand_by_themselves(request, two_classes, visit, teammate, name, offered):
+    client = visit(request.getfixturevalue(name))
+    theirs = teammate.class_groups.get()
+    page = client.get(reverse("coverage"), {"class": theirs.pk})
+    assert [group.name for group in page.context["classes"]] == offered
+    assert page.context["window"].class_group is None
+    assert page.context["window"].query == ""
+    assert theirs.name not in page.text
+
+
+def test_nothing_that_is_taken_along_holds_one_class(two_classes, coach, visit):
+    wren, _other = two_classes
+    client = visit(coach)
+    for name in ("coverage_csv", "coverage_print"):
+        answer = client.get(reverse(name), {"class": wren.pk})
+        assert answer.content == client.get(reverse(name)).content
+    page = client.get(reverse("coverage"), {"class": wren.pk}).text
+    assert f"{reverse('coverage_csv')}?class" not in page
+    assert "never one class" in page
+
+
+def test_a_band_by_itself_has_its_own_grades_on_page_and_in_files(taught, coach, visit, grade_two, grade_five):
+    client, of_five = visit(coach), {"band": grade_five.band_id}
+    page = client.get(reverse("coverage"), of_five)
+    assert {row.grade for row in page.context["rows"]} == {grade_five}
+    assert f"{reverse('coverage_csv')}?band={grade_five.band_id}" in page.text
+    assert "2,whole numbers" not in client.get(reverse("coverage_csv"), of_five).content.decode()
+
+
+def test_a_teacher_of_one_band_is_offered_no_other(taught, owner, visit, grade_five):
+    page = visit(owner).get(reverse("coverage"), {"band": grade_five.band_id})
+    assert list(page.context["bands"]) == [owner.class_groups.get().grade.band]
+    assert 'name="band"' not in page.text
+    assert [row.grade.name for row in page.context["rows"]] == ["2"]
+
+
+@pytest.mark.parametrize("query", [{"class": "x"}, {"band": "99999"}, {"class": "-1", "band": "0"}])
+def test_what_is_not_on_offer_is_left_out(taught, coach, visit, query):
+    page = visit(coach).get(reverse("coverage"), query)
+    assert [row.grade.name for row in page.context["rows"]] == ["2", "5"]
+
+
+def test_a_class_that_moved_up_keeps_the_lessons_of_its_old_grade_apart(taught, owner, coach, visit, grade_five):
+    wren = owner.class_groups.get()
+    wren.grade = grade_five
+    wren.save()
+    assert Lesson.objects.counted().filter(class_group=wren).exists()
+    page = visit(coach).get(reverse("coverage"), {"class": wren.pk})
+    assert [(row.grade.name, row.lessons) for row in page.context["rows"]] == [("5", 0)]

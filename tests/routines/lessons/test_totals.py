@@ -9,7 +9,7 @@ from django.db.models import Sum
 
 from routines.lessons.recording import delete_lesson, move_lesson, reopen_lesson
 from routines.lessons.totals import Counted, count_again, wrong_days, wrong_years
-from routines.models import Lesson, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
+from routines.models import BankTotal, Lesson, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
 from tests.at_once import at_once
 from tests.factories import ClassGroupFactory, SchoolYearFactory
 from tests.routines.lessons.making import append, event, identity, open_lesson
@@ -137,13 +137,17 @@ def spoil(what: str) -> None:
         "no words": lambda: SearchWord.objects.all().delete(),
         "a place in the title": lambda: SearchWord.objects.filter(word="sevens").update(in_title=False),
         "what is shown": lambda: Routine.objects.update(shows=0),
+        "a total of the bank": lambda: BankTotal.objects.update(counts=3),
+        "a total of the bank that is gone": lambda: BankTotal.objects.all().delete(),
+        "one of nothing": lambda: BankTotal.objects.update(area="money"),
     }[what]()
 
 
 @pytest.mark.parametrize(
     "what",
     ["a number too high", "a row that is gone", "a total", "a total that is gone", "a day", "another day",
-     "the monday of a day", "a word", "no words", "a place in the title", "what is shown"],
+     "the monday of a day", "a word", "no words", "a place in the title", "what is shown",
+     "a total of the bank", "a total of the bank that is gone", "one of nothing"],
 )  # fmt: skip
 def test_the_check_finds_and_mends_what_differs(owner, what):
     make_lesson(make_routine(owner), owner)

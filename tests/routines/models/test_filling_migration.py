@@ -6,7 +6,7 @@ from django.db import connection
 from django.db.migrations.executor import MigrationExecutor
 
 from routines.lessons.recording import delete_lesson
-from routines.models import Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
+from routines.models import BankTotal, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
 from tests.routines.making import make_lesson, make_routine
 
 BEFORE = [("routines", "0012_worked_out_once")]
@@ -16,6 +16,7 @@ KEPT = {
     TaughtInYear: ("routine", "year", "lessons", "classes"),
     TaughtOn: ("year", "grade", "area", "day", "monday", "lessons"),
     Routine: ("pk", "shows"),
+    BankTotal: ("grade", "area", "counts"),
 }
 
 
@@ -23,7 +24,7 @@ def everything_kept():
     """Totals of nothing are as good as none."""
     return {
         model.__name__: sorted(
-            row for row in model.objects.values_list(*columns) if row[-1] or "lessons" not in columns
+            row for row in model.objects.values_list(*columns) if row[-1] or columns[-1] not in ("lessons", "counts")
         )
         for model, columns in KEPT.items()
         if model is not TaughtInYear
@@ -42,6 +43,7 @@ def test_the_old_state_is_filled_as_the_actions_would_have(owner, teammate, co_a
             make_lesson(routine, person)
             make_lesson(routine, person, practice=True)
     delete_lesson(lesson=make_lesson(routines[3], teammate))
+    routines[2].retire()
     as_kept = everything_kept()
     leaves = [node for node in MigrationExecutor(connection).loader.graph.leaf_nodes() if node[0] == "routines"]
     try:
@@ -51,4 +53,5 @@ def test_the_old_state_is_filled_as_the_actions_would_have(owner, teammate, co_a
         MigrationExecutor(connection).migrate(leaves)
     assert everything_kept() == as_kept
     assert len(as_kept["TimesTaught"]) == 7
+    assert [counts for *_, counts in as_kept["BankTotal"]] == [3]
     call_command("check_kept")

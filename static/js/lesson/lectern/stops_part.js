@@ -58,8 +58,8 @@ export class StopsPart {
     return made("li", { children: [open] });
   }
 
-  #place({ after }) {
-    return after ? this.say("after-count", { text: this.count.texts[after - 1] }) : this.say("before-first");
+  #place({ said }) {
+    return said ? this.say("after-count", { text: said }) : this.say("before-first");
   }
 
   #begin(name, seconds) {
