@@ -6,11 +6,14 @@ from collections.abc import Callable, Iterator
 from functools import partial
 
 import pytest
+from django.core.exceptions import EmptyResultSet
 from django.test import Client
 from django.utils import timezone
 from hypothesis import HealthCheck, settings
 
+from accounts.compiled_once import CompiledOnce, values_of
 from accounts.models import School, User
+from accounts.templatetags.menu import drawn_menu
 from grade_bands.models import Grade, GradeBand, SchoolYear
 from routines.bank.cards import drawn_card
 from routines.bank.pattern_list import drawn_list
@@ -81,8 +84,33 @@ def quick_and_plain(settings) -> None:
 
 
 @pytest.fixture(autouse=True)
+def compiled_queries_are_as_new(monkeypatch) -> None:
+    """Whatever a test asks by a query that is compiled once, the same is written as if it were written anew."""
+    ask = CompiledOnce.compiled
+
+    def compare(query, args, options):
+        kept = ask(query, args, options)
+        assert written_once(kept, args) == written_anew(query.queryset(*args, **options)), query.__qualname__
+        return kept
+
+    monkeypatch.setattr(CompiledOnce, "compiled", compare)
+
+
+def written_once(kept, args) -> tuple[str, tuple] | None:
+    return kept and (kept.sql, kept.filled(values_of(args)))
+
+
+def written_anew(queryset) -> tuple[str, tuple] | None:
+    try:
+        return queryset.query.get_compiler(queryset.db).as_sql()
+    except EmptyResultSet:
+        return None
+
+
+@pytest.fixture(autouse=True)
 def nothing_remembered() -> None:
     """What a process drew in one test is not shown in the next, which may speak another language."""
+    drawn_menu.cache_clear()
     drawn_card.cache_clear()
     drawn_list.cache_clear()
 

@@ -58,6 +58,8 @@ class User(AbstractBaseUser):
     EMAIL_FIELD = "email"
     REQUIRED_FIELDS = ["display_name"]
 
+    SHAPES_QUERIES = ("role",)  # what queries decide by (compiled_once.py)
+
     objects = UserQuerySet.as_manager()
 
     class Meta:

@@ -1,7 +1,17 @@
 from .area import Area
-from .class_group import ClassGroup
+from .class_group import ClassGroup, classes_in_year, classes_of, hold_classes_of
 from .grade import Grade, GradeBand
 from .school_year import SchoolYear
 from .standard import Standard
 
-__all__ = ["Area", "ClassGroup", "Grade", "GradeBand", "SchoolYear", "Standard"]
+__all__ = [
+    "Area",
+    "ClassGroup",
+    "Grade",
+    "GradeBand",
+    "SchoolYear",
+    "Standard",
+    "classes_in_year",
+    "classes_of",
+    "hold_classes_of",
+]

@@ -6,6 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once, hold, is_held
 from accounts.languages import LANGUAGES
 from accounts.models import User
 
@@ -54,3 +55,26 @@ class ClassGroup(models.Model):
     def language_names(self) -> list[str]:
         """Its languages as people call them; a code that is no longer known stays as it is."""
         return [str(LANGUAGES.get(code, code)) for code in self.languages]
+
+
+def classes_of(user: User) -> list[ClassGroup]:
+    """Those that she teaches or taught, in any year; asked for unless they are held for this request."""
+    return list(user.class_groups.all()) if is_held(user, "class_groups") else _classes_of(user)
+
+
+def hold_classes_of(user: User) -> list[ClassGroup]:
+    """As `classes_of`, and `user.class_groups.all()` is not asked for again."""
+    found = classes_of(user)
+    hold(user, "class_groups", found)
+    return found
+
+
+@compiled_once
+def _classes_of(user: User) -> models.QuerySet[ClassGroup]:
+    return ClassGroup.objects.taught_by(user)
+
+
+@compiled_once
+def classes_in_year(user: User, year: SchoolYear | None) -> models.QuerySet[ClassGroup]:
+    """Those that she teaches in one year, with their grades, in the order of these."""
+    return ClassGroup.objects.taught_by(user).in_year(year).select_related("grade").in_grade_order()

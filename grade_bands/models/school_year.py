@@ -3,13 +3,23 @@
 from datetime import date
 
 from django.db import models
+from django.utils import timezone
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 
-class SchoolYearQuerySet(models.QuerySet["SchoolYear"]):
+
+class SchoolYearManager(models.Manager["SchoolYear"]):
     def on(self, day: date) -> "SchoolYear | None":
         """The year that holds `day`; between years, the latest that has begun; before all, the first."""
-        return self.filter(starts_on__lte=day).order_by("-starts_on").first() or self.order_by("starts_on").first()
+        return next(iter(_begun_by(day)), None) or self.order_by("starts_on").first()
+
+    def newest_first(self) -> "list[SchoolYear]":
+        return _every_year()
+
+    def now(self) -> "SchoolYear | None":
+        """As `on`, today."""
+        return self.on(timezone.localdate())
 
 
 class SchoolYear(models.Model):
@@ -17,7 +27,7 @@ class SchoolYear(models.Model):
     starts_on = models.DateField(unique=True)
     ends_on = models.DateField()
 
-    objects = SchoolYearQuerySet.as_manager()
+    objects = SchoolYearManager()
 
     class Meta:
         ordering = ["-starts_on"]
@@ -31,3 +41,13 @@ class SchoolYear(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+
+@compiled_once
+def _begun_by(day: date) -> models.QuerySet[SchoolYear]:
+    return SchoolYear.objects.filter(starts_on__lte=day).order_by("-starts_on")[:1]
+
+
+@compiled_once
+def _every_year() -> models.QuerySet[SchoolYear]:
+    return SchoolYear.objects.order_by("-starts_on")

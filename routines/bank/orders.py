@@ -1,6 +1,6 @@
 """The orders of the bank, each so that a page is found by indexes alone."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
@@ -9,7 +9,7 @@ from django.db.models.functions import Coalesce
 
 from accounts.models import User
 from grade_bands.models import SchoolYear
-from routines.bank.paging import Order, Stream
+from routines.bank.paging import Order, Recipe, Some, Stream
 from routines.models import Routine, TimesTaught
 from routines.models.routine import RoutineQuerySet, met, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
@@ -19,14 +19,14 @@ from routines.models.taught import TimesTaughtQuerySet
 LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)
 
 
-def newest_first(routines: RoutineQuerySet, since: str = "shared_at") -> Order:
+def newest_first(routines: Some, since: str = "shared_at") -> Order:
     """By when they came into the bank; with `created_at` also those that never did."""
     return Order((f"-{since}", "-pk"), (Stream(routines),), lambda routine: _moment(routine, since), routines)
 
 
-def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
+def own_grades_first(routines: Some, own: Sequence[int]) -> Order:
     """Counts of these grades (keys) before all others; in each part the newest first."""
-    streams = (Stream(routines.filter(grade__in=own), {0: 0}), Stream(routines.exclude(grade__in=own), {0: 1}))
+    streams = (Stream(_of_grades(routines, own, True), {0: 0}), Stream(_of_grades(routines, own, False), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, "shared_at")
@@ -35,7 +35,18 @@ def own_grades_first(routines: RoutineQuerySet, own: Collection[int]) -> Order:
     return Order(("part", "-shared_at", "-pk"), streams, place_of, routines)
 
 
-def by_title(routines: RoutineQuerySet) -> Order:
+def _of_grades(routines: Some, own: Sequence[int], is_own: bool) -> Some:
+    if isinstance(routines, Recipe):
+        return Recipe(_made_of_grades, (list(own), *routines.values), (is_own, routines.make, *routines.decided_by))
+    return routines.filter(grade__in=own) if is_own else routines.exclude(grade__in=own)
+
+
+def _made_of_grades(own: list[int], is_own: bool, make: Callable[..., RoutineQuerySet], *rest: Any) -> RoutineQuerySet:
+    made = make(*rest)
+    return made.filter(grade__in=own) if is_own else made.exclude(grade__in=own)
+
+
+def by_title(routines: Some) -> Order:
     return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk), routines)
 
 

@@ -4,16 +4,17 @@ An address says `after=7`: what comes after count 7 in this order, wherever that
 used to say, is still understood while it is near.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import reduce
 from operator import itemgetter, or_
 from typing import Any
 
-from django.db.models import Q
+from django.db.models import Q, QuerySet
 from django.utils.formats import number_format
 from django.utils.translation import gettext as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.typed_numbers import LARGEST_ID, typed_id, typed_whole
 from routines.models import Routine
@@ -24,6 +25,47 @@ COUNTED_UP_TO = 1000
 
 
 @dataclass(frozen=True, slots=True)
+class Recipe:
+    """How some of the counts are asked for, so that their SQL is written once: `make` of the values and what decides it.
+
+    See accounts/compiled_once.py for what either may be.
+    """
+
+    make: Callable[..., RoutineQuerySet]
+    values: tuple[Any, ...] = ()
+    decided_by: tuple[Hashable, ...] = ()
+
+    @property
+    def routines(self) -> RoutineQuerySet:
+        return self.make(*self.values, *self.decided_by)
+
+    def rows(self, by: Sequence[str], start: int, stop: int) -> list[tuple[Any, ...]]:
+        """What `by` comes to for the rows from one place of this order to another."""
+        return _made(*self.values, make=self.make, decided_by=self.decided_by, by=tuple(by), part=(start, stop))
+
+    def how_many(self, by: Sequence[str], at_most: int) -> int:
+        return _made.how_many(*self.values, make=self.make, decided_by=self.decided_by, by=tuple(by), part=(0, at_most))
+
+
+@compiled_once
+def _made(
+    *values: Any,
+    make: Callable[..., RoutineQuerySet],
+    decided_by: tuple[Hashable, ...],
+    by: tuple[str, ...],
+    part: tuple[int, int],
+) -> QuerySet[Routine, tuple[Any, ...]]:
+    return make(*values, *decided_by).order_by(*by).values_list(*map(_column, by))[slice(*part)]
+
+
+Some = RoutineQuerySet | Recipe
+
+
+def routines_of(some: Some) -> RoutineQuerySet:
+    return some.routines if isinstance(some, Recipe) else some
+
+
+@dataclass(frozen=True, slots=True)
 class Stream:
     """Some of the counts.
 
@@ -31,7 +73,7 @@ class Stream:
     the first place of the order is always less than: where that must be worked out, an index may have this.
     """
 
-    routines: RoutineQuerySet
+    some: Some
     fixed: Mapping[int, Any] = field(default_factory=dict)
     below: str = ""
 
@@ -52,7 +94,7 @@ class Order:
     by: tuple[str, ...]
     streams: tuple[Stream, ...]
     place_of: Callable[[Routine], tuple[Any, ...] | None]
-    every: RoutineQuerySet
+    every: Some
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,14 +183,19 @@ def _come_before(rows: Sequence[tuple[Any, ...]], by: Sequence[str], stream: Str
 
 def _rows(stream: Stream, by: Sequence[str], wanted: slice, beyond: tuple[Any, ...] | None) -> list[tuple[Any, ...]]:
     """What `by` comes to for these of a stream. What is the same for all is nothing to order by."""
-    routines = stream.routines
+    own = [name for at, name in enumerate(by) if at not in stream.fixed]
+    if isinstance(stream.some, Recipe) and beyond is None:
+        return _with_fixed(stream.some.rows(own, wanted.start or 0, wanted.stop), by, stream)
+    routines = routines_of(stream.some)
     if beyond is not None:
         after = _beyond(by, beyond, stream.fixed)
         if after is None:
             return []
         routines = routines.filter(after)
-    own = [name for at, name in enumerate(by) if at not in stream.fixed]
-    rows = routines.order_by(*own).values_list(*map(_column, own))[wanted]
+    return _with_fixed(routines.order_by(*own).values_list(*map(_column, own))[wanted], by, stream)
+
+
+def _with_fixed(rows: Iterable[tuple[Any, ...]], by: Sequence[str], stream: Stream) -> list[tuple[Any, ...]]:
     if not stream.fixed:
         return list(rows)
     return [tuple(stream.fixed[at] if at in stream.fixed else next(values) for at in range(len(by)))
@@ -188,8 +235,13 @@ def _turned(name: str) -> str:
 
 def read_rows(page: Page) -> list[Routine]:
     """The counts of a page, with what their cards are made of."""
-    found = {routine.pk: routine for routine in Routine.objects.filter(pk__in=page.routines).as_cards()}
+    found = {routine.pk: routine for routine in _cards_of(page.routines)}
     return [found[pk] for pk in page.routines if pk in found]
+
+
+@compiled_once
+def _cards_of(routines: list[int]) -> QuerySet[Routine]:
+    return Routine.objects.filter(pk__in=routines).as_cards().order_by()
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,9 +251,11 @@ class HowMany:
     number: int
 
     @classmethod
-    def of(cls, routines: RoutineQuerySet) -> "HowMany":
+    def of(cls, some: Some) -> "HowMany":
         # In the bank's own order, for its index has all that is filtered by; any other would be read row by row.
-        return cls(routines.order_by("-shared_at", "-pk").values("pk")[: COUNTED_UP_TO + 1].count())
+        if isinstance(some, Recipe):
+            return cls(some.how_many(("-shared_at", "-pk"), COUNTED_UP_TO + 1))
+        return cls(some.order_by("-shared_at", "-pk").values("pk")[: COUNTED_UP_TO + 1].count())
 
     @property
     def is_more(self) -> bool:

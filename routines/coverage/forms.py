@@ -57,7 +57,7 @@ class Window:
 
 def bands_looked_at(user: User, year: SchoolYear) -> QuerySet[GradeBand]:
     """Bands of the grades of which the user sees the coverage in this year."""
-    return GradeBand.objects.filter(grades__in=grades_seen_by(user, year)).distinct()
+    return GradeBand.objects.filter(grades__in=grades_seen_by.queryset(user, year)).distinct()
 
 
 def classes_looked_at(user: User, year: SchoolYear) -> ClassGroupQuerySet:

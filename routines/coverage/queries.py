@@ -9,6 +9,7 @@ from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
@@ -74,6 +75,7 @@ def weeks_between(first: date, last: date) -> list[date]:
     return [monday + timedelta(weeks=i) for i in range((last - monday).days // 7 + 1)]
 
 
+@compiled_once
 def grades_seen_by(user: User, year: SchoolYear) -> QuerySet[Grade]:
     """The year's own grades for a teacher, all for coach and administrator. In the order of the school."""
     grades = Grade.objects.select_related("band").order_by("order")
@@ -108,9 +110,7 @@ def coverage(
     """
     grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
-    available: Mapping[tuple[int, str], int] = {
-        (grade, area): counts for grade, area, counts in BankTotal.objects.values_list("grade", "area", "counts")
-    }
+    available: Mapping[tuple[int, str], int] = {(grade, area): counts for grade, area, counts in _available()}
     weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
@@ -134,16 +134,28 @@ def coverage(
     return rows
 
 
+@compiled_once
+def _available() -> QuerySet[BankTotal, tuple[int, str, int]]:
+    return BankTotal.objects.values_list("grade", "area", "counts")
+
+
 Weekly = Counter[tuple[int, str, date]]
 """Lessons by grade, area and the Monday of their week."""
 
 
 def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
     weekly: Weekly = Counter()
-    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
-    for grade, area, monday, lessons in days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons")):
+    for grade, area, monday, lessons in _by_week(year, [grade.pk for grade in grades], first, last):
         weekly[grade, area, monday] += lessons
     return weekly
+
+
+@compiled_once
+def _by_week(
+    year: SchoolYear, grades: list[int], first: date, last: date
+) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
+    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
 
 
 def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:

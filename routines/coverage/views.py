@@ -19,7 +19,7 @@ GAPS_SHOWN = 6
 
 def window_form(request: SignedInRequest) -> WindowForm | None:
     """The window as it was asked for; None where there is no school year yet."""
-    years = list(SchoolYear.objects.all())
+    years = SchoolYear.objects.newest_first()
     return WindowForm(request.GET, years=years, today=timezone.localdate(), user=request.user) if years else None
 
 
@@ -74,4 +74,5 @@ def cell(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
 
 def grade_seen(user: User, window: Window, grade: int) -> Grade:
     """Raises Http404 where the user does not see the coverage of this grade."""
-    return get_object_or_404(grades_seen_by(user, window.year), pk=grade)
+    found: Grade = get_object_or_404(grades_seen_by.queryset(user, window.year), pk=grade)
+    return found

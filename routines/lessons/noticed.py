@@ -4,6 +4,9 @@ from collections import defaultdict
 from collections.abc import Iterable
 from typing import Any
 
+from django.db.models import QuerySet
+
+from accounts.compiled_once import compiled_once
 from routines.lessons.state import reduce_events
 from routines.models import Lesson, LessonEvent
 
@@ -18,7 +21,7 @@ def noticed_at(lessons: Iterable[Lesson]) -> dict[int, list[str]]:
     """
     listed = list(lessons)
     events: dict[int, list[dict[str, Any]]] = defaultdict(list)
-    for event in LessonEvent.objects.filter(lesson__in=listed, kind__in=OF_NOTICINGS).order_by("lesson", "seq"):
+    for event in _noticings([lesson.pk for lesson in listed]):
         events[event.lesson_id].append(event.as_dict())
     found = {}
     for lesson in listed:
@@ -26,3 +29,8 @@ def noticed_at(lessons: Iterable[Lesson]) -> dict[int, list[str]]:
         noticed = [notice["text"] for notice in reduce_events(events[lesson.pk]).notices]
         found[lesson.pk] = noticed + ([written.seen] if written and written.seen else [])
     return found
+
+
+@compiled_once
+def _noticings(lessons: list[int]) -> QuerySet[LessonEvent]:
+    return LessonEvent.objects.filter(lesson__in=lessons, kind__in=OF_NOTICINGS).order_by("lesson", "seq")

@@ -1,6 +1,6 @@
 """A count planned for a class on a day."""
 
-from datetime import date, timedelta
+from datetime import date
 from typing import Self
 
 from django.conf import settings
@@ -35,8 +35,8 @@ class PlannedQuerySet(models.QuerySet["Planned"]):
         )
         return self.filter(models.Q(by=user) | models.Exists(hers))
 
-    def in_week(self, monday: date) -> Self:
-        return self.filter(on__range=(monday, monday + timedelta(days=6)))
+    def between(self, first: date, last: date) -> Self:
+        return self.filter(on__range=(first, last))
 
     def with_titles_for(self, user: User) -> Self:
         """Adds `title` and `routine_open`, as lessons have them: a plan may be for a count that is no longer in the bank."""

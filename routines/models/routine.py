@@ -12,8 +12,9 @@ from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import Area, ClassGroup, Grade, SchoolYear
+from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
 from .bank_total import count_bank_again
@@ -25,6 +26,13 @@ from .version import RoutineVersion, UnreadablePlan
 
 # The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
 FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
+
+# What a card is made of; of the plan it needs the text that is stored, and its place.
+ON_A_CARD = (
+    "title", "status", "area", "owner", "created_at", "shared_at",
+    "grade__name", "grade__order", "grade__level",
+    "current_version__routine", "current_version__number",
+)  # fmt: skip
 
 # A number of lessons elsewhere is told only where as many classes had them.
 CLASSES_TO_BE_TOLD = 2
@@ -92,8 +100,11 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def of(self, user: User) -> Self:
         """The user's own plans, whatever their status: owned or co-authored. Each way by an index of its own."""
-        joined = Routine.co_authors.through.objects.filter(user_id=user.pk).values_list("routine_id", flat=True)
-        return self.filter(Q(owner=user) | Q(pk__in=list(joined)))
+        return self.owned_or_among(user, routines_written_with(user))
+
+    def owned_or_among(self, user: User, joined: Sequence[int]) -> Self:
+        """joined: the keys of those that she writes with others."""
+        return self.filter(Q(owner=user) | Q(pk__in=joined))
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
@@ -156,13 +167,15 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         """Adds `document`: the saved plan as the text that is stored; None where a damaged row names no save."""
         return self.annotate(document=Cast("current_version__plan", models.TextField()))
 
-    def as_cards(self) -> Self:
-        """What a card is made of, and no more: plans and texts to search are long, and lists are too."""
-        return (
-            self.select_related("grade", "current_version")
-            .with_document()
-            .defer("story", "search_text", "current_version__plan")
-        )
+    def as_cards(self, *further: str) -> Self:
+        """What a card is made of, and no more, for lists are long. further: columns besides."""
+        return self.select_related("grade", "current_version").with_document().only(*ON_A_CARD, *further)
+
+
+@compiled_once
+def routines_written_with(user: User) -> models.QuerySet[models.Model, int]:
+    """The keys of those of which she is co-author."""
+    return Routine.co_authors.through.objects.filter(user_id=user.pk).values_list("routine_id", flat=True)
 
 
 def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYear | None) -> None:
@@ -172,15 +185,12 @@ def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYea
     so that no number points at one class. What is left out counts as nothing: that something was left out would tell it.
     """
     listed = list(routines)
-    rows = TimesTaught.objects.filter(year=year, routine__in=listed)
     grades: set[int] = set()
     if not (user.is_coach or user.is_administrator):
-        grades = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+        grades = {group.grade_id for group in classes_of(user) if year and group.year_id == year.pk}
     told: Counter[int] = Counter()
     untold: dict[int, Counter[int]] = defaultdict(Counter)
-    for routine, group, grade, teacher, lessons in rows.values_list(
-        "routine", "class_group", "grade", "teacher", "lessons"
-    ):
+    for routine, group, grade, teacher, lessons in _times(year, [routine.pk for routine in listed]):
         if user.is_coach or teacher == user.pk or grade in grades:
             told[routine] += lessons
         else:
@@ -190,6 +200,14 @@ def tell_times_taught(routines: Iterable["Routine"], user: User, year: SchoolYea
             told[routine] += groups.total()
     for one in listed:
         one.times_taught = told[one.pk]
+
+
+@compiled_once
+def _times(
+    year: SchoolYear | None, routines: list[int]
+) -> models.QuerySet[TimesTaught, tuple[int, int, int, int, int]]:
+    rows = TimesTaught.objects.filter(year=year, routine__in=routines)
+    return rows.values_list("routine", "class_group", "grade", "teacher", "lessons")
 
 
 class Routine(models.Model):

@@ -15,20 +15,14 @@ from grade_bands.models import ClassGroup, SchoolYear
 from .routine import title_for
 
 
-def classes_of(user: User) -> models.QuerySet[ClassGroup]:
-    """Her classes of the year that is on: a team is who teaches together now."""
-    year = SchoolYear.objects.on(timezone.localdate())
-    return ClassGroup.objects.taught_by(user).in_year(year).order_by()
-
-
 class SuggestionQuerySet(models.QuerySet["Suggestion"]):
     def visible_to(self, user: User) -> Self:
         """What the user made, was sent, or what went to a team in which she teaches."""
-        return self.filter(Q(by=user) | self._received(user))
+        return self.filter(Q(by=user) | self._received(user, SchoolYear.objects.now()))
 
-    def sent_to(self, user: User) -> Self:
-        """What she was sent herself or through a team; never what she sent."""
-        return self.filter(self._received(user)).exclude(by=user)
+    def sent_to(self, user: User, year: SchoolYear | None) -> Self:
+        """What she was sent herself or through a team; never what she sent. A team is who teaches together in that year."""
+        return self.filter(self._received(user, year)).exclude(by=user)
 
     def answered_by(self, user: User, *answers: str) -> Self:
         return self.filter(Exists(self._answers(user).filter(answer__in=answers)))
@@ -51,8 +45,8 @@ class SuggestionQuerySet(models.QuerySet["Suggestion"]):
         return self.select_related("by", "to_teacher", "to_band", "to_grade")
 
     @staticmethod
-    def _received(user: User) -> Q:
-        classes = classes_of(user)
+    def _received(user: User, year: SchoolYear | None) -> Q:
+        classes = ClassGroup.objects.taught_by(user).in_year(year).order_by()
         return (
             Q(to_teacher=user)
             | Exists(classes.filter(grade__band=OuterRef("to_band")))

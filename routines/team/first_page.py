@@ -4,18 +4,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from django.db.models import Q
+from django.db.models import Q, QuerySet
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
+from accounts.compiled_once import compiled_once
 from accounts.models import RecoveryCode, School, User
 from accounts.templatetags.dates import day
 from accounts.translated import Translated
 from grade_bands.models import ClassGroup, SchoolYear
 from routines import worked_out
 from routines.coverage.queries import CoverageCell, coverage, gaps
-from routines.models import Lesson, Routine, RoutineNote, Suggestion
-from routines.team.small_counts import small_counts
+from routines.models import Lesson, PlanDraft, Routine, RoutineNote, Suggestion
+from routines.models.routine import routines_written_with
+from routines.team.small_counts import cards_said
 
 NEW_COUNTS = 6
 SHARED_LESSONS = 5
@@ -39,40 +41,59 @@ class SmallCount:
     says: worked_out.CardSays | None
 
 
-def with_grids(routines: Sequence[Routine], reader: User) -> list[SmallCount]:
-    said = small_counts([routine.pk for routine in routines], reader)
+def with_grids(routines: Sequence[Routine]) -> list[SmallCount]:
+    """They come `as_cards`, and the reader may open them."""
+    said = cards_said(routines)
     return [SmallCount(routine, said.get(routine.pk)) for routine in routines]
 
 
 def own_drafts(user: User) -> list[Routine]:
-    drafts = Routine.objects.of(user).filter(status=Routine.Status.DRAFT)
-    return list(drafts.select_related("grade").defer("story", "search_text")[:DRAFTS])
+    return _own_drafts(user, routines_written_with(user))
 
 
-def new_in_the_bank(user: User) -> list[Routine]:
+@compiled_once
+def _own_drafts(user: User, joined: list[int]) -> QuerySet[Routine]:
+    drafts = Routine.objects.owned_or_among(user, joined).filter(status=Routine.Status.DRAFT)
+    return drafts.select_related("grade").only("title", "grade__name")[:DRAFTS]
+
+
+@compiled_once
+def new_in_the_bank(user: User) -> QuerySet[Routine]:
     """What colleagues put into the bank, the latest first."""
     by_others = Routine.objects.in_bank().exclude(owner=user).order_by("-shared_at", "-pk")
-    return list(by_others.select_related("owner", "grade").defer("story", "search_text")[:NEW_COUNTS])
+    return by_others.as_cards("owner__display_name").select_related("owner")[:NEW_COUNTS]
 
 
-def shared_lessons(user: User) -> list[Lesson]:
+@compiled_once
+def shared_lessons(user: User) -> QuerySet[Lesson]:
     """What colleagues shared about their lessons."""
     shared = Lesson.objects.open_to(user).exclude(teacher=user).exclude(reflection=None)
-    return list(shared.with_titles_for(user).select_related("class_group", "teacher", "reflection")[:SHARED_LESSONS])
+    return shared.with_titles_for(user).select_related("class_group", "teacher", "reflection")[:SHARED_LESSONS]
 
 
-def notes_on_own_counts(user: User) -> list[RoutineNote]:
+@compiled_once
+def notes_on_own_counts(user: User) -> QuerySet[RoutineNote]:
     """What colleagues wrote on counts that are hers."""
     mine = RoutineNote.objects.visible_to(user).filter(routine__owner=user).exclude(by=user)
-    return list(mine.select_related("routine", "by")[:NOTES])
+    return mine.select_related("routine", "by")[:NOTES]
 
 
 def noted_for_now(user: User, planned: Sequence[int], today: date) -> list[Lesson]:
     """Her lessons with a note to herself: about a count that is planned now, or from these weeks of the year before."""
     then = today - YEAR
-    about = Q(routine__in=planned) | Q(taught_on__range=(then - WEEKS_BACK, then + WEEKS_AHEAD))
+    return _noted(user, sorted(set(planned)), then - WEEKS_BACK, then + WEEKS_AHEAD)
+
+
+@compiled_once
+def _noted(user: User, planned: list[int], first: date, last: date) -> QuerySet[Lesson]:
+    about = Q(routine__in=planned) | Q(taught_on__range=(first, last))
     noted = Lesson.objects.taught_by(user).filter(about).exclude(reflection=None).exclude(reflection__to_next_year="")
-    return list(noted.with_titles_for(user).select_related("class_group", "reflection")[:NOTES_TO_SELF])
+    return noted.with_titles_for(user).select_related("class_group", "reflection")[:NOTES_TO_SELF]
+
+
+@compiled_once
+def unfinished(user: User) -> QuerySet[PlanDraft]:
+    return PlanDraft.objects.of(user).with_titles_for(user)[:DRAFTS]
 
 
 def first_gaps(user: User, today: date) -> list[CoverageCell]:
@@ -84,8 +105,9 @@ def first_gaps(user: User, today: date) -> list[CoverageCell]:
     return gaps(coverage(user=user, year=year, first=year.starts_on, last=last))[:GAPS]
 
 
-def sent_by(user: User) -> list[Suggestion]:
-    return list(Suggestion.objects.filter(by=user).with_titles_for(user).with_taken().in_words()[:SENT])
+@compiled_once
+def sent_by(user: User) -> QuerySet[Suggestion]:
+    return Suggestion.objects.filter(by=user).with_titles_for(user).with_taken().in_words()[:SENT]
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,8 +4,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
+from django.db.models import QuerySet
+
+from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import ClassGroup, GradeBand, SchoolYear
+from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_in_year, classes_of
 from routines.models import Lesson, Planned
 from routines.models.planned import PlannedQuerySet
 from routines.team.school_days import DAYS, SCHOOL_DAYS
@@ -80,27 +83,42 @@ def teams_of(user: User, year: SchoolYear | None) -> list[GradeBand]:
 
 def own_week(user: User, monday: date, year: SchoolYear | None) -> Week:
     """Her own classes, and what she planned for another."""
-    planned = Planned.objects.visible_to(user).changeable_by(user)
-    own = list(ClassGroup.objects.taught_by(user).in_year(year).select_related("grade").in_grade_order())
-    return _week(user, monday, planned.in_week(monday), own)
+    sunday = monday + timedelta(days=DAYS - 1)
+    rows = _own_rows(user, monday, sunday)
+    left_out = _own(user, monday, sunday).count() - MOST_SHOWN if len(rows) > MOST_SHOWN else 0
+    return _week(user, monday, rows[:MOST_SHOWN], left_out, classes_in_year(user, year))
+
+
+def _own(user: User, first: date, last: date) -> PlannedQuerySet:
+    return Planned.objects.visible_to(user).changeable_by(user).between(first, last)
+
+
+@compiled_once
+def _own_rows(user: User, first: date, last: date) -> QuerySet[Planned]:
+    return _to_show(_own(user, first, last), user)
+
+
+def _to_show(planned: PlannedQuerySet, user: User) -> QuerySet[Planned]:
+    """As they stand in a week, and one more than are shown."""
+    shown = planned.with_titles_for(user).select_related("class_group__grade").order_by("on", "pk")
+    return shown[: MOST_SHOWN + 1]
 
 
 def team_week(user: User, monday: date, year: SchoolYear | None, band: GradeBand | None) -> Week:
     """All classes of a team; of all teams (None) those for which something is planned."""
-    planned = Planned.objects.visible_to(user)
-    if band is None:
-        return _week(user, monday, planned.in_week(monday), [])
-    classes = ClassGroup.objects.filter(grade__band=band).in_year(year).select_related("grade").in_grade_order()
-    return _week(
-        user, monday, planned.filter(class_group__grade__band=band).in_week(monday), list(classes[:MOST_CLASSES])
-    )
-
-
-def _week(user: User, monday: date, planned: PlannedQuerySet, classes: Sequence[ClassGroup]) -> Week:
-    asked = planned.with_titles_for(user).select_related("class_group__grade").order_by("on", "pk")
-    rows = list(asked[: MOST_SHOWN + 1])
+    planned = Planned.objects.visible_to(user).between(monday, monday + timedelta(days=DAYS - 1))
+    classes: list[ClassGroup] = []
+    if band is not None:
+        planned = planned.filter(class_group__grade__band=band)
+        theirs = ClassGroup.objects.filter(grade__band=band).in_year(year).select_related("grade").in_grade_order()
+        classes = list(theirs[:MOST_CLASSES])
+    rows = list(_to_show(planned, user))
     left_out = planned.count() - MOST_SHOWN if len(rows) > MOST_SHOWN else 0
-    shown = planned_counts(rows[:MOST_SHOWN], user)
+    return _week(user, monday, rows[:MOST_SHOWN], left_out, classes)
+
+
+def _week(user: User, monday: date, rows: Sequence[Planned], left_out: int, classes: Sequence[ClassGroup]) -> Week:
+    shown = planned_counts(rows, user)
     days = [monday + timedelta(days=n) for n in range(DAYS)]
     kept = {count.planned.on for count in shown}
     days = [day for day in days if day.weekday() < SCHOOL_DAYS or day in kept]
@@ -119,19 +137,16 @@ def _week(user: User, monday: date, planned: PlannedQuerySet, classes: Sequence[
 
 
 def planned_counts(rows: Sequence[Planned], reader: User) -> list[PlannedCount]:
-    """Rows of one week, read with their titles, as the reader sees them. Five queries, whatever the number."""
+    """Rows of one week, read with their titles, as the reader sees them. Four queries, whatever the number."""
     said = small_counts([row.routine_id for row in rows], reader)
     taught = lessons_of(rows, reader)
-    own = set(
-        Planned.objects.filter(pk__in=[row.pk for row in rows]).changeable_by(reader).values_list("pk", flat=True)
-    )
-    classes = {group.pk for group in reader.class_groups.all()}
+    classes = {group.pk for group in classes_of(reader)}
     return [
         PlannedCount(
             row,
             said[row.routine_id].picture if row.routine_id in said else "",
             taught.get(row.pk),
-            may_change=row.pk in own,
+            may_change=row.by_id == reader.pk or row.class_group_id in classes,
             may_teach=row.routine_open and row.class_group_id in classes,
         )
         for row in rows

@@ -2,11 +2,13 @@
 
 from datetime import date
 
-from django.db.models import F
+from django.db.models import F, QuerySet
 from django.db.models.functions import Abs
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import Grade, Standard
+from grade_bands.models import Grade, SchoolYear, Standard
+from routines.coverage.behind import Field
 from routines.models import Routine, Suggestion, SuggestionAnswer
 
 OFFERED_FOR_A_GAP = 6
@@ -33,20 +35,29 @@ def counts_for_a_standard(grade: Grade, standard: Standard) -> list[Routine]:
     return found or counts_for_a_gap(grade, standard.area)
 
 
+def counts_for(gap: Field) -> list[Routine]:
+    return counts_for_a_standard(gap.grade, gap.standard) if gap.standard else counts_for_a_gap(gap.grade, gap.area)
+
+
 def waiting_for(user: User, at_most: int) -> list[Suggestion]:
     """What she was sent and has not answered, or kept for later; the newest first."""
-    sent = Suggestion.objects.sent_to(user)
+    return _waiting_for(user, SchoolYear.objects.now(), at_most=at_most)
+
+
+@compiled_once
+def _waiting_for(user: User, year: SchoolYear | None, *, at_most: int) -> QuerySet[Suggestion]:
+    sent = Suggestion.objects.sent_to(user, year)
     waiting = sent.unanswered_by(user) | sent.answered_by(user, Answer.KEPT)
-    return list(waiting.with_titles_for(user).in_words()[:at_most])
+    return waiting.with_titles_for(user).in_words()[:at_most]
 
 
 def declined_by(user: User, at_most: int) -> list[Suggestion]:
-    declined = Suggestion.objects.sent_to(user).answered_by(user, Answer.DECLINED)
+    declined = Suggestion.objects.sent_to(user, SchoolYear.objects.now()).answered_by(user, Answer.DECLINED)
     return list(declined.with_titles_for(user).in_words()[:at_most])
 
 
 def take(*, suggestion: int, routine: Routine, by: User) -> None:
     """The count of a suggestion was taken, as a copy or for a day. What is no suggestion of this count to her is let be."""
-    sent = Suggestion.objects.sent_to(by).filter(pk=suggestion, routine=routine).first()
+    sent = Suggestion.objects.sent_to(by, SchoolYear.objects.now()).filter(pk=suggestion, routine=routine).first()
     if sent:
         sent.answer(by, Answer.TAKEN)

@@ -2,8 +2,11 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
-from datetime import timedelta
+from datetime import date, timedelta
 
+from django.db.models import QuerySet
+
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from routines.models import Lesson, Planned
 from routines.team.school_days import DAYS, monday_of
@@ -18,15 +21,12 @@ def lessons_of(planned: Sequence[Planned], reader: User) -> dict[int, Lesson]:
     if not planned:
         return {}
     monday = monday_of(min(row.on for row in planned))
-    found = (
-        Lesson.objects.known_to(reader)
-        .counted()
-        .filter(
-            routine__in={row.routine_id for row in planned},
-            class_group__in={row.class_group_id for row in planned},
-            taught_on__range=(monday, monday + timedelta(days=DAYS - 1)),
-        )
-        .order_by("taught_on", "pk")
+    found = _taught(
+        reader,
+        sorted({row.routine_id for row in planned}),
+        sorted({row.class_group_id for row in planned}),
+        monday,
+        monday + timedelta(days=DAYS - 1),
     )
     lessons: dict[tuple[int, int], list[Lesson]] = defaultdict(list)
     for lesson in found:
@@ -40,3 +40,9 @@ def lessons_of(planned: Sequence[Planned], reader: User) -> dict[int, Lesson]:
                 ticked[row.pk] = match
                 taught.remove(match)
     return ticked
+
+
+@compiled_once
+def _taught(reader: User, routines: list[int], class_groups: list[int], first: date, last: date) -> QuerySet[Lesson]:
+    found = Lesson.objects.known_to(reader).counted().filter(routine__in=routines, class_group__in=class_groups)
+    return found.filter(taught_on__range=(first, last)).order_by("taught_on", "pk")

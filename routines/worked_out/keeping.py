@@ -9,8 +9,10 @@ from hashlib import sha256
 from typing import Any, Generic, NamedTuple, TypeVar
 
 from django.db import DatabaseError, transaction
+from django.db.models import QuerySet
 from django.utils.translation import get_language
 
+from accounts.compiled_once import compiled_once
 from routines.models import Routine, RoutineVersion, UnreadablePlan, WorkedOut
 from routines.models.shown_plan import ShownPlan
 
@@ -151,14 +153,18 @@ def _shown(save: Save) -> ShownPlan:
 
 def _kept(keys: Sequence[str]) -> dict[str, dict[str, Any]]:
     """What is kept under these keys and was made by this program."""
-    rows = WorkedOut.objects.filter(pk__in=keys, made_by=made_by()).values_list("pk", "said")
     found = {}
-    for key, said in rows:
+    for key, said in _kept_rows(sorted(set(keys)), maker=made_by()):
         try:
             found[key] = json.loads(zlib.decompress(said))
         except (zlib.error, ValueError):
             logger.warning("What was worked out of a plan is damaged, and is made again: %s", key)
     return found
+
+
+@compiled_once
+def _kept_rows(keys: Sequence[str], *, maker: str) -> QuerySet[WorkedOut, tuple[str, bytes | memoryview]]:
+    return WorkedOut.objects.filter(pk__in=keys, made_by=maker).values_list("pk", "said")
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from django import forms
 from django.utils.translation import gettext_lazy as _
 
 from accounts.models import User
+from accounts.models.user import UserQuerySet
 from accounts.offered import offer_rows
 from routines.models import Routine
 
@@ -20,8 +21,14 @@ class CoAuthorForm(forms.Form):
 
     def __init__(self, *args: Any, routine: Routine, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        others = User.objects.active().exclude(pk=routine.owner_id)
         # Those who are co-authors already are not offered, but asking for one twice is no mistake.
-        if not self.is_bound:
-            others = others.exclude(co_authored_routines=routine)
-        offer_rows(self, "person", others.in_name_order())
+        offer_rows(self, "person", _others(routine.owner_id))
+
+
+def may_be_taken_in(routine: Routine, owner: int) -> UserQuerySet:
+    """Who is offered."""
+    return _others(owner).exclude(co_authored_routines=routine)
+
+
+def _others(owner: int) -> UserQuerySet:
+    return User.objects.active().exclude(pk=owner).in_name_order()

@@ -14,7 +14,7 @@ from accounts.translated import Translated
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.bank.orders import best_found_first, by_title, most_taught_first, newest_first, own_grades_first
-from routines.bank.paging import Order
+from routines.bank.paging import Order, Recipe
 from routines.counting import Kind
 from routines.models import Routine
 from routines.models.routine import MOST_WORDS_LOOKED_FOR, RoutineQuerySet
@@ -115,6 +115,17 @@ class BankFilter:
 
     def chosen(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> RoutineQuerySet:
         """The routines asked for by everything but words."""
+        routines = self.showing_what(routines)
+        if self.taught:
+            routines = routines.taught_when(self.taught, user, year)
+        if self.whose == "mine":
+            routines = routines.of(user)
+        if self.whose == "team":
+            routines = routines.by_team_of(user, year)
+        return routines
+
+    def showing_what(self, routines: RoutineQuerySet) -> RoutineQuerySet:
+        """The routines asked for by what stands in them, whoever reads."""
         if self.grades:
             routines = routines.for_grades(self.grades)
         if self.areas:
@@ -129,21 +140,21 @@ class BankFilter:
             routines = routines.showing([family for name in self.shows for family in SHOWS[name][1]])
         if self.for_a_while:
             routines = routines.staying_for_a_while()
-        if self.taught:
-            routines = routines.taught_when(self.taught, user, year)
-        if self.whose == "mine":
-            routines = routines.of(user)
-        if self.whose == "team":
-            routines = routines.by_team_of(user, year)
         if self.owner:
             routines = routines.filter(owner_id=self.owner)
         if self.standard:
             routines = routines.for_standard(self.standard)
         return routines
 
-    def order(self, routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:
-        """The routines asked for, in the order asked for: where words were looked for, the best found first."""
-        chosen = self.chosen(routines, user, year)
+    def order(self, user: User, year: SchoolYear | None) -> Order:
+        """The routines of the bank asked for, in the order asked for: where words were looked for, the best found first."""
+        if not (self.words or self.taught or self.whose or self.owner or self.standard or self.sort == "taught"):
+            shown = replace(self, text="", left_out="", sort="newest", own_grades=())
+            routines = Recipe(in_bank_showing, decided_by=(shown,))
+            if self.own_come_first:
+                return own_grades_first(routines, self.own_grades)
+            return by_title(routines) if self.sort == "title" else newest_first(routines)
+        chosen = self.chosen(Routine.objects.in_bank(), user, year)
         if self.sort in ("own", "newest") and self.words:
             return best_found_first(chosen, self.words)
         if self.own_come_first:
@@ -213,6 +224,10 @@ class BankFilter:
 
     def sort_choices(self) -> list[Choice]:
         return [Choice(value, label, value == self.sort) for value, label in sorts_for(self.own_grades).items()]
+
+
+def in_bank_showing(wanted: BankFilter) -> RoutineQuerySet:
+    return wanted.showing_what(Routine.objects.in_bank())
 
 
 def sorts_for(own_grades: tuple[int, ...]) -> dict[str, Translated]:

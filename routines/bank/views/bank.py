@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from django.db.models import Exists, OuterRef, QuerySet, prefetch_related_objects
+from django.db.models import Exists, OuterRef, QuerySet
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
@@ -11,13 +11,14 @@ from django.utils.translation import ngettext
 from django.views.decorators.http import require_GET
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.compiled_once import compiled_once
 from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
-from grade_bands.models import Grade, SchoolYear
+from grade_bands.models import Grade, SchoolYear, hold_classes_of
 from routines.bank.cards import Card, UnreadableCard, cards_of
-from routines.bank.forms.filters import BankFilter
-from routines.bank.paging import HowMany, read_page, read_rows
+from routines.bank.forms.filters import BankFilter, in_bank_showing
+from routines.bank.paging import HowMany, Recipe, read_page, read_rows
 from routines.models import Routine
 from routines.models.routine import tell_times_taught
 
@@ -28,19 +29,18 @@ AnyCard = Card | UnreadableCard
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def bank(request: SignedInRequest) -> HttpResponse:
-    grades = list(Grade.objects.order_by("order"))
+    grades = _grades()
     year = SchoolYear.objects.on(timezone.localdate())
-    prefetch_related_objects([request.user], "class_groups")
+    classes = hold_classes_of(request.user)
     own = own_grades(request.user, grades, year)
     wanted = BankFilter.read(request.GET, grades, tuple(grade.pk for grade in own))
-    in_bank = Routine.objects.in_bank()
-    order = wanted.order(in_bank, request.user, year)
+    order = wanted.order(request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
-    total = HowMany.of(in_bank)
+    total = HowMany.of(Recipe(in_bank_showing, decided_by=(BankFilter(),)))
     found = HowMany.of(order.every) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
-    cards = cards_of(shown, reader=request.user, may_teach=bool(request.user.class_groups.all()))
+    cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
     elsewhere = wanted.without_grades
     context = {
         "section": "bank",
@@ -57,9 +57,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
         "cards": cards,
         "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
         "all_query": wanted.query(sort="newest"),
-        "elsewhere": None
-        if cards or not wanted.grades
-        else HowMany.of(elsewhere.order(in_bank, request.user, year).every),
+        "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.order(request.user, year).every),
         "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),
@@ -87,6 +85,12 @@ def by_nearness(cards: Sequence[AnyCard], own: list[Grade]) -> list[tuple[str, l
     return [group for group in ((words, mine), (_("For other grades"), others)) if group[1]]
 
 
+@compiled_once
+def _grades() -> QuerySet[Grade]:
+    return Grade.objects.order_by("order")
+
+
+@compiled_once
 def _owners() -> QuerySet[User]:
     """Who has a count in the bank: each person is looked up in an index, so that no count is read."""
     theirs = Routine.objects.in_bank().filter(owner=OuterRef("pk")).order_by()

@@ -2,21 +2,23 @@
 
 from typing import Any
 
+from django.db.models import QuerySet
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import SchoolYear
 from routines.bank.cards import cards_of
 from routines.bank.forms.filters import LONGEST_LOOKED_FOR, left_out, words_looked_for
 from routines.bank.orders import best_found_first, newest_first
-from routines.bank.paging import Order, read_page, read_rows
+from routines.bank.paging import Order, Recipe, read_page, read_rows
 from routines.models import PlanDraft, Routine
-from routines.models.routine import tell_times_taught
+from routines.models.routine import RoutineQuerySet, routines_written_with, tell_times_taught
 from routines.plans.forms.draft import only, read_draft
 
 SHOWN_AT_MOST = 60
@@ -35,15 +37,15 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
         (_("In the bank"), _("Every colleague can read, copy and teach these."), Routine.Status.SHARED),
         (_("Out of the bank"), _("Their lessons and copies stay."), Routine.Status.RETIRED),
     ]
-    drafts = PlanDraft.objects.of(request.user).with_titles_for(request.user)
-    unfinished = [] if looked_for or page.earlier else list(drafts[:SHOWN_AT_MOST])
+    unfinished = [] if looked_for or page.earlier else _unfinished(request.user, at_most=SHOWN_AT_MOST + 1)
+    older = PlanDraft.objects.of(request.user).count() - SHOWN_AT_MOST if len(unfinished) > SHOWN_AT_MOST else 0
     context = {
         "section": "plans",
-        "unfinished": [unfinished_row(draft) for draft in unfinished],
+        "unfinished": [unfinished_row(draft) for draft in unfinished[:SHOWN_AT_MOST]],
         "groups": [
             (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups
         ],
-        "older_unfinished": max(0, drafts.count() - SHOWN_AT_MOST) if unfinished else 0,
+        "older_unfinished": older,
         "page": page,
         "looked_for": looked_for[:LONGEST_LOOKED_FOR],
         "left_out": left_out(looked_for),
@@ -52,10 +54,21 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
     return render(request, "bank/my_plans.html", context)
 
 
+@compiled_once
+def _unfinished(person: User, *, at_most: int) -> QuerySet[PlanDraft]:
+    return PlanDraft.objects.of(person).with_titles_for(person)[:at_most]
+
+
+def _own(user: User, joined: list[int]) -> RoutineQuerySet:
+    return Routine.objects.owned_or_among(user, joined)
+
+
 def own_plans(user: User, looked_for: str) -> Order:
     """One's own plans, the newest first; with words to look for the best found first."""
-    own, words = Routine.objects.of(user), words_looked_for(looked_for)
-    return best_found_first(own, words, "created_at") if words else newest_first(own, "created_at")
+    words = words_looked_for(looked_for)
+    if words:
+        return best_found_first(Routine.objects.of(user), words, "created_at")
+    return newest_first(Recipe(_own, (user, routines_written_with(user))), "created_at")
 
 
 def unfinished_row(draft: PlanDraft) -> dict[str, Any]:

@@ -13,21 +13,22 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
 
+from accounts.compiled_once import CompiledOnce, compiled_once, hold
 from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_id
-from grade_bands.models import SchoolYear
+from grade_bands.models import SchoolYear, Standard
 from routines import worked_out
 from routines.bank.alike import alike
 from routines.bank.cards import cards_of
-from routines.bank.forms.co_author import CoAuthorForm
+from routines.bank.forms.co_author import CoAuthorForm, may_be_taken_in
 from routines.bank.forms.note import NoteForm
 from routines.bank.pattern_list import pattern_list
 from routines.bank.shown_picture import shown_picture
 from routines.lessons.noticed import noticed_at
-from routines.models import Lesson, Routine, RoutineNote
+from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
 from routines.models.facts import count_in_words
 from routines.models.plan_differences import changes_between
 from routines.models.routine import NOT_IN_BANK, tell_times_taught
@@ -48,13 +49,9 @@ R = TypeVar("R", bound=Model)
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def routine(request: SignedInRequest, pk: int) -> HttpResponse:
     year = SchoolYear.objects.on(timezone.localdate())
-    found = get_object_or_404(
-        Routine.objects.visible_to(request.user)
-        .with_document()
-        .select_related("owner", "grade", "current_version")
-        .prefetch_related("co_authors", "standards"),
-        pk=pk,
-    )
+    found = next(iter(_opened(request.user, pk)), None)
+    if found is None:
+        raise Http404
     says = worked_out.page(worked_out.shown_now(found))
     plan = found.plan
     shown = ShownPlan(plan, found.grade.level)
@@ -63,7 +60,9 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         if request.htmx.target == "pictures":
             return render(request, "bank/_pictures.html", context | _pictures(request, shown, says))
         return render(request, "bank/_lit_grid.html", context | _lit_grid(request, shown, says))
-    like_it = list(alike(found).as_cards())
+    hold(found, "co_authors", co_authors_of(found))
+    hold(found, "standards", _standards_of(found))
+    like_it = alike(found)
     tell_times_taught([found, *like_it], request.user, year)
     context |= {
         **_lit_grid(request, shown, says),
@@ -72,7 +71,7 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
         "slips": [answer for answer in plan.expected if answer.sort == "slip"],
         "alike": cards_of(like_it, reader=request.user),
         "co_author_names": [author.display_name for author in found.co_authors.all()],
-        "co_author_form": CoAuthorForm(routine=found) if found.owner_id == request.user.pk else None,
+        **_writing_together(request, found),
         "origin": _origin(request, found),
         "hidden_title": NOT_IN_BANK,
         **_lineage(request, found),
@@ -87,41 +86,92 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
     return render(request, "bank/routine.html", context)
 
 
-def _newest(request: SignedInRequest, name: str, rows: QuerySet[R], at_first: int) -> tuple[list[R], int]:
+@compiled_once
+def _opened(reader: User, pk: int) -> QuerySet[Routine]:
+    found = Routine.objects.visible_to(reader).filter(pk=pk).with_document()
+    return found.select_related("owner", "grade", "current_version").defer("search_text")
+
+
+@compiled_once
+def co_authors_of(routine: Routine) -> QuerySet[User]:
+    return User.objects.filter(co_authored_routines=routine)
+
+
+@compiled_once
+def _standards_of(routine: Routine) -> QuerySet[Standard]:
+    return Standard.objects.filter(routine=routine)
+
+
+def _newest(
+    request: SignedInRequest, name: str, rows: CompiledOnce[..., R], *args: Any, at_first: int
+) -> tuple[list[R], int]:
     """The newest rows and how many more there are; with `name`=all in the query string every one."""
     if request.GET.get(name) == "all":
-        return list(rows), 0
-    shown = list(rows[: at_first + 1])
-    return shown[:at_first], rows.count() - at_first if len(shown) > at_first else 0
+        return rows(*args, at_most=None), 0
+    shown = rows(*args, at_most=at_first + 1)
+    if len(shown) <= at_first:
+        return shown, 0
+    return shown[:at_first], rows.queryset(*args, at_most=None).count() - at_first
 
 
 def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    shown, older = _newest(request, "notes", found.notes.select_related("by"), NOTES_AT_FIRST)
+    shown, older = _newest(request, "notes", _notes_on, found, at_first=NOTES_AT_FIRST)
     return {"notes": shown, "older_notes": older}
 
 
 def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The latest lessons whose reflection may be read here, each with what was noticed."""
-    shared = Lesson.objects.shared_about(found, request.user).select_related("reflection", "class_group", "teacher")
-    shown, older = _newest(request, "lessons", shared, LESSONS_AT_FIRST)
+    shown, older = _newest(request, "lessons", _shared_about, found, request.user, at_first=LESSONS_AT_FIRST)
     noticed = noticed_at(shown)
     return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
+
+
+def _writing_together(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+    """The owner may take in another: the form as it asks, and whom it offers, for a widget would draw each by a template."""
+    if found.owner_id != request.user.pk:
+        return {}
+    return {"co_author_form": CoAuthorForm(routine=found), "colleagues": _offered(found, found.owner_id)}
+
+
+@compiled_once
+def _offered(routine: Routine, owner: int) -> QuerySet[User]:
+    return may_be_taken_in(routine, owner).only("display_name")
 
 
 def _origin(request: SignedInRequest, found: Routine) -> Routine | None:
     """What it was copied from, where that may be opened."""
     if found.copied_from_id is None:
         return None
-    return Routine.objects.visible_to(request.user).select_related("owner").filter(pk=found.copied_from_id).first()
+    return next(iter(_opened(request.user, found.copied_from_id)), None)
 
 
 def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     """The saves of the plan, and the copies that others made of it."""
-    saves = found.versions.select_related("by").newest_first()
-    copied = Routine.objects.visible_to(request.user).filter(copied_from=found).select_related("owner")
-    versions, older = _newest(request, "lineage", saves, VERSIONS_AT_FIRST)
-    copies, further = _newest(request, "lineage", copied, COPIES_AT_FIRST)
+    versions, older = _newest(request, "lineage", _saves_of, found, at_first=VERSIONS_AT_FIRST)
+    copies, further = _newest(request, "lineage", _copies_of, found, request.user, at_first=COPIES_AT_FIRST)
     return {"versions": versions, "copies": copies, "further_lineage": older + further}
+
+
+@compiled_once
+def _notes_on(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineNote]:
+    return RoutineNote.objects.filter(routine=routine).select_related("by")[:at_most]
+
+
+@compiled_once
+def _shared_about(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Lesson]:
+    shared = Lesson.objects.shared_about(routine, reader)
+    return shared.select_related("reflection", "class_group", "teacher")[:at_most]
+
+
+@compiled_once
+def _saves_of(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineVersion]:
+    return RoutineVersion.objects.filter(routine=routine).select_related("by").defer("plan").newest_first()[:at_most]
+
+
+@compiled_once
+def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Routine]:
+    copies = Routine.objects.visible_to(reader).filter(copied_from=routine).select_related("owner")
+    return copies.only("title", "owner__display_name")[:at_most]
 
 
 def _lit_grid(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:

@@ -57,7 +57,7 @@ def booklet_choose(request: SignedInRequest) -> HttpResponse:
         order = own_plans(request.user, wanted.text)
     else:
         year = SchoolYear.objects.on(timezone.localdate())
-        order = wanted.order(Routine.objects.in_bank(), request.user, year)
+        order = wanted.order(request.user, year)
     page = read_page(order, request.POST if looks_on else request.GET, reader=request.user, size=OFFERED_AT_ONCE)
     shown = _in_order(page.routines, Routine.objects.all())
     filtered = mine or wanted.how_many_on() > 0

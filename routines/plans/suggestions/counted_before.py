@@ -3,10 +3,11 @@
 from dataclasses import dataclass
 from datetime import date
 
-from django.db.models import Q
+from django.db.models import Q, QuerySet
 from django.utils.dates import MONTHS
 from django.utils.translation import gettext as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from routines.counting import Count
 from routines.models import Lesson, Routine
@@ -58,16 +59,25 @@ def in_lines_of(length: int) -> str:
 
 def notes_to_self(teacher: User, *, routine: Routine | None = None, count: Count | None = None) -> list[NoteToSelf]:
     """This teacher's notes about this routine, what it was copied from, or the same start and step; the newest first."""
+    if routine and count is None:
+        return [NoteToSelf(*row) for row in _noted_about(teacher, _with_origins(routine))]
     about = Q(routine__in=_with_origins(routine)) if routine else Q()
     if count is not None:
         about |= _of_count(count)
-    if not about:
-        return []
+    return [NoteToSelf(*row) for row in _noted(teacher, about)] if about else []
+
+
+def _noted(teacher: User, about: Q) -> QuerySet[Lesson, tuple[date, str, str]]:
     noted = (
         Lesson.objects.taught_by(teacher).filter(about).exclude(reflection=None).exclude(reflection__to_next_year="")
     )
     rows = noted.order_by("-taught_on", "-pk").values_list("taught_on", "class_group__name", "reflection__to_next_year")
-    return [NoteToSelf(*row) for row in rows[:NOTES_SHOWN]]
+    return rows[:NOTES_SHOWN]
+
+
+@compiled_once
+def _noted_about(teacher: User, routines: list[int]) -> QuerySet[Lesson, tuple[date, str, str]]:
+    return _noted(teacher, Q(routine__in=routines))
 
 
 def _with_origins(routine: Routine) -> list[int]:

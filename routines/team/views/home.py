@@ -10,9 +10,8 @@ from django.views.decorators.http import require_GET
 
 from accounts.models import OneTimeLink
 from accounts.requests import SignedInRequest
-from grade_bands.models import ClassGroup
+from grade_bands.models import classes_in_year
 from routines.bank.views.mine import unfinished_row
-from routines.models import PlanDraft
 from routines.team import first_page
 from routines.team.planned_week import Week, own_week, year_of
 from routines.team.school_days import monday_now
@@ -30,13 +29,13 @@ def home(request: SignedInRequest) -> HttpResponse:
     user, today = request.user, timezone.localdate()
     monday = monday_now(today)
     year = year_of(monday)
-    teaches = ClassGroup.objects.taught_by(user).in_year(year).exists()
+    teaches = bool(classes_in_year(user, year))
     context: dict[str, Any] = {
         "section": "home",
         "today": today,
         "teaches": teaches,
         "waiting": waiting_for(user, WAITING),
-        "new_counts": first_page.with_grids(first_page.new_in_the_bank(user), user),
+        "new_counts": first_page.with_grids(first_page.new_in_the_bank(user)),
     }
     if teaches or not (user.is_coach or user.is_administrator):
         context |= _of_a_teacher(request, own_week(user, monday, year))
@@ -53,12 +52,11 @@ def home(request: SignedInRequest) -> HttpResponse:
 def _of_a_teacher(request: SignedInRequest, week: Week) -> dict[str, Any]:
     user = request.user
     days = [(day, [count for count in week.planned if count.planned.on == day]) for day in week.days]
-    unfinished = PlanDraft.objects.of(user).with_titles_for(user)[: first_page.DRAFTS]
     planned = [count.planned.routine_id for count in week.planned]
     return {
         "week": week,
         "days": days,
-        "unfinished": [unfinished_row(draft) for draft in unfinished],
+        "unfinished": [unfinished_row(draft) for draft in first_page.unfinished(user)],
         "drafts": first_page.own_drafts(user),
         "lessons": first_page.shared_lessons(user),
         "notes": first_page.notes_on_own_counts(user),

@@ -1,0 +1,119 @@
+"""Querysets compiled once: the same rows as ever, and a refusal for whatever could make another query of an argument."""
+
+from datetime import date, timedelta
+
+import pytest
+from django.db import connection
+from django.db.models import Q, QuerySet
+from django.test.utils import CaptureQueriesContext
+
+from accounts.compiled_once import compiled_once, hold, is_held
+from accounts.models import User
+from grade_bands.models import ClassGroup, Grade, SchoolYear
+from tests.factories import ClassGroupFactory, UserFactory
+
+
+@compiled_once
+def in_grades(teacher: User, grades: list[int], *, at_most: int | None = None) -> QuerySet[ClassGroup]:
+    return (
+        ClassGroup.objects.taught_by(teacher).filter(grade__in=grades).select_related("grade").order_by("pk")[:at_most]
+    )
+
+
+@compiled_once
+def began(first: date, last: date) -> QuerySet[SchoolYear, tuple[str, date]]:
+    return SchoolYear.objects.filter(starts_on__range=(first, last)).values_list("name", "starts_on")
+
+
+@compiled_once
+def read_by(reader: User) -> QuerySet[User]:
+    return User.objects.all() if reader.is_coach else User.objects.filter(pk=reader.pk)
+
+
+@compiled_once
+def by_number(pk: int) -> QuerySet[User]:
+    return User.objects.filter(pk=pk)
+
+
+@compiled_once
+def of_order(order: int) -> QuerySet[Grade]:
+    return Grade.objects.filter(order=order)
+
+
+def test_each_argument_finds_its_own_rows(owner, teammate, grade_two, grade_three):
+    again = ClassGroupFactory(name="3 Oak", grade=grade_three, year=owner.class_groups.get().year, teachers=[owner])
+    first = owner.class_groups.get(grade=grade_two)
+    for _ in range(2):
+        assert in_grades(owner, [grade_two.pk]) == [first]
+        assert in_grades(owner, [grade_three.pk]) == [again]
+        assert in_grades(teammate, [grade_three.pk]) == []
+        assert in_grades(owner, [grade_two.pk, grade_three.pk]) == [first, again]
+        assert in_grades(owner, [grade_two.pk, grade_three.pk], at_most=1) == [first]
+        assert in_grades(owner, []) == []
+    with CaptureQueriesContext(connection) as queries:
+        assert in_grades(owner, [grade_two.pk])[0].grade == grade_two
+    assert len(queries) == 1
+
+
+def test_days_are_asked_for_as_days(year):
+    day = timedelta(days=1)
+    assert began(year.starts_on, year.starts_on) == [(year.name, year.starts_on)]
+    assert began(year.starts_on + day, year.ends_on) == []
+
+
+def test_what_a_role_may_read_is_never_read_by_another(owner, coach):
+    for _ in range(2):
+        assert len(read_by(coach)) == 2
+        assert read_by(owner) == [owner]
+
+
+def test_a_number_in_a_small_column_is_compared(grade_two):
+    """A stand-in beyond what the column holds would be left out of the query, and every grade be found."""
+    assert of_order(grade_two.order) == [grade_two]
+    assert of_order(grade_two.order + 1) == []
+
+
+def test_a_number_beyond_every_column_finds_nothing(owner):
+    assert by_number(2**80) == []
+    assert by_number(owner.pk) == [owner]
+
+
+REFUSED = {
+    "arithmetic": lambda number: User.objects.filter(pk=number + 1),
+    "a slice": lambda number: User.objects.order_by("pk")[:number],
+    "a decision": lambda number: User.objects.filter(Q(pk=number) if number % 2 else Q(pk__gt=number)),
+    "a query of its own": lambda number: User.objects.filter(pk__in=list(User.objects.values_list("pk", flat=True))),
+}
+
+
+@pytest.mark.parametrize("make", REFUSED.values(), ids=REFUSED)
+def test_what_an_argument_may_not_do_is_refused(make, owner):
+    with pytest.raises(TypeError):
+        compiled_once(make).compiled([1], {})
+
+
+def decides_by_name(person: User) -> QuerySet[User]:
+    return User.objects.filter(display_name=person.display_name)
+
+
+def knows_its_person(person: User) -> QuerySet:
+    return person.owned_routines.all()
+
+
+@pytest.mark.parametrize("make", [decides_by_name, knows_its_person])
+def test_of_a_row_only_its_key_and_what_shapes_queries_is_known(make, owner):
+    with pytest.raises(TypeError):
+        compiled_once(make).compiled([owner], {})
+
+
+def test_what_is_held_is_not_asked_for_again(owner):
+    classes = list(owner.class_groups.all())
+    reader = User.objects.get(pk=owner.pk)
+    assert not is_held(reader, "class_groups")
+    hold(reader, "class_groups", classes)
+    with CaptureQueriesContext(connection) as queries:
+        assert list(reader.class_groups.all()) == classes
+        assert is_held(reader, "class_groups")
+    assert len(queries) == 0
+    assert not reader.class_groups.filter(name="no such class").exists()
+    assert UserFactory() != reader
