@@ -79,7 +79,9 @@ class Stream:
 
     def reaching(self, least: Any) -> "Stream":
         """Without those of which it is plain that the first place of their order comes to less."""
-        return replace(self, routines=self.routines.filter(**{f"{self.below}__gt": least})) if self.below else self
+        if not self.below:
+            return self
+        return replace(self, some=routines_of(self.some).filter(**{f"{self.below}__gt": least}))
 
 
 @dataclass(frozen=True, slots=True)

@@ -91,7 +91,8 @@ def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
     year = SchoolYear.objects.on(timezone.localdate())
     if year is None:
         raise Http404
-    return get_object_or_404(grades_seen_by(request.user, year), pk=grade)
+    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
+    return found
 
 
 def _for_gap(request: SignedInRequest, gap: Field) -> HttpResponse:
