@@ -11,7 +11,7 @@ from .svg import Pen, element, text_of
 LABEL = 0.36  # of the numeral
 SMALLEST_READ = 11.0  # of an amount in its larger unit: px
 LABEL_HEIGHT = 1.3  # with the white above and below it, of its own size
-LABEL_FOOT = 0.42  # from the cell's edge to its baseline, of its own size
+LABEL_FOOT = 0.55  # from the cell's edge to its baseline, of its own size
 CORNER, CORNER_IN = 0.5, 0.16  # in a cell to be written in: of the numeral, and from its corner, of the cell's height
 SIDES = 0.9  # of the cell's width may be taken
 

@@ -6,9 +6,14 @@ from collections.abc import Iterator
 from functools import cached_property
 from typing import Any
 
+from routines.counting.claims import NeighbourClaim, StepClaim
+
 from .families import Phrases
 from .families.phrases import Line
 from .sentences import MOST_WORDS_OF_A_CHILD, REASON_LIMITS, capital, first_that_fits, sentence
+
+# A jump is seen at once, and noticed at any level; what takes looking is a conjecture from grade 6 on.
+NOTICING = 2
 
 
 class Words:
@@ -71,7 +76,8 @@ def ways_to_say(phrases: Phrases[Any]) -> tuple[str, ...]:
     page = phrases.page
     said = [sentence(own()) for own in phrases.says()]
     cores = [core() for core in phrases.cores()]
-    frames = phrases.variants(f"student.{page.band}")
+    at_once = isinstance(phrases.claim, StepClaim | NeighbourClaim)
+    frames = phrases.variants(f"student.{min(page.band, NOTICING) if at_once else page.band}")
     for turn in range(len(frames)):
         said += [sentence(frames[(at + turn) % len(frames)].format(core=core)) for at, core in enumerate(cores)]
     first = phrases.seed % len(said)

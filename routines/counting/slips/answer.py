@@ -25,6 +25,8 @@ class Answer:
     def value(self) -> Fraction | None:
         """The number it says; None where nobody may write it so."""
         known = self.jump.written_values.get(self.text)
+        if known is None and self.text == self.jump.said and self.jump.count.wrap is None:
+            return self.jump.a
         return value_of(self.jump.count, self.text) if known is None else known
 
     @cached_property

@@ -110,8 +110,9 @@ def jumps_of(grid: Grid) -> list[Jump]:
 def answers_at(jump: Jump, rules: Iterable[Rule], language: str) -> Iterator[tuple[Rule, str]]:
     """What is heard at one jump, each answer once, under the first of the rules that hear it."""
     known: set[str] = set()
-    for rule in rules:
-        heard = heard_at(rule, jump, language)
+    # Most rules do not fire at most jumps: that alone is asked of them here.
+    for rule in [rule for rule in rules if rule.happens(jump)]:
+        heard = _unless_due(rule.heard(jump, language), jump)
         if heard:
             written = plain(jump.count, heard)
             if written not in known:
@@ -121,7 +122,10 @@ def answers_at(jump: Jump, rules: Iterable[Rule], language: str) -> Iterator[tup
 
 def heard_at(rule: Rule, jump: Jump, language: str) -> str:
     """What a rule hears at a jump; nothing where it does not fire, or would hear what is due."""
-    heard = rule.heard(jump, language) if rule.happens(jump) else ""
+    return _unless_due(rule.heard(jump, language), jump) if rule.happens(jump) else ""
+
+
+def _unless_due(heard: str, jump: Jump) -> str:
     return "" if heard and (heard == jump.due or heard in jump.due.split(" = ")) else heard
 
 

@@ -14,6 +14,7 @@ from ..locate.clock import since_midnight
 from ..written_units import written_units
 
 LONGEST = 200
+MOST_DIGITS = 9
 
 # What names the half of the day: a.m. and its like, noon and midnight, and the hours of a 24-hour clock beyond twelve.
 _HALF_OF_DAY = re.compile(
@@ -23,6 +24,7 @@ _MINUS = re.compile(r"^(?:minus|negative|menos) ?(?=[\d$€£.,])", re.IGNORECAS
 _WHOLE_WITH_A_MARK = re.compile(r"([-+]?\d+)[.,]0+$")
 _CENT_SIGNS = ("¢", "c")
 _WHOLE_OVER_PARTS = re.compile(r"([-+]?)(\d{1,9})/(\d{1,4})$")
+_PLAIN_FRACTION = re.compile(r"[0-9]{1,3}/[1-9][0-9]?")
 _MIXED = re.compile(r"(?:(\d+) )?(\d+) ?/ ?(\d+)$")
 
 _HYPHEN_IN_A_WORD = re.compile(r"(?<=[^\W\d])-(?=[^\W\d])")
@@ -44,8 +46,10 @@ def plain(count: Count, text: str) -> str:
     if len(text) <= LONGEST and text.isascii() and text.isdigit():
         return text  # nothing to fold in 404
     folded = " ".join(text[:LONGEST].casefold().replace("\u2212", "-").split()).rstrip("!?¡¿")
-    folded = _MINUS_IN_WORDS.sub("negative ", _HYPHEN_IN_A_WORD.sub("", folded))
-    folded = _SPACE_BUT_BETWEEN_NUMBERS.sub("", folded)
+    if "-" in folded:
+        folded = _HYPHEN_IN_A_WORD.sub("", folded)
+    if " " in folded:
+        folded = _SPACE_BUT_BETWEEN_NUMBERS.sub("", _MINUS_IN_WORDS.sub("negative ", folded))
     if count.kind == Kind.CLOCK:
         return folded.replace(".", "")
     if count.kind == Kind.MONEY:
@@ -61,6 +65,10 @@ def value_of(count: Count, text: str) -> Fraction | None:
 
     Minutes of 60 or more on a clock and more than two digits of cents are refused by the kinds themselves.
     """
+    if count.kind == Kind.WHOLE and text.isascii() and text.isdigit() and text[0] != "0" and len(text) <= MOST_DIGITS:
+        return Fraction(int(text))  # nothing to read in 404
+    if count.kind == Kind.FRACTION and _PLAIN_FRACTION.fullmatch(text):
+        return Fraction(text)
     typed = _MINUS.sub("-", text.strip().rstrip("!?"))
     if count.kind == Kind.WHOLE:
         typed = _as_whole(typed)

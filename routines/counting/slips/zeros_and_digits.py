@@ -52,16 +52,19 @@ def _zero_dropped(jump: Jump, language: str) -> str:
 def _hundreds_moved_up(jump: Jump, language: str) -> str:
     """1,300 for 1,030, 1 kg 500 g for 1 kg 50 g: the empty hundreds are lost, and the digits move up."""
     size = in_thousands(jump)
-    rest = jump.b % (1000 * size) if size else Fraction(0)
-    return jump.text(jump.b + 9 * rest) if size and jump.b > 1000 * size and 0 < rest < 100 * size else ""
+    if not size or jump.b <= 1000 * size:
+        return ""
+    rest = jump.b % (1000 * size)
+    return jump.text(jump.b + 9 * rest) if 0 < rest < 100 * size else ""
 
 
 def _last_zero_lost(jump: Jump, language: str) -> str:
     """4 L 4 mL for 4 L 40 mL."""
     size = in_thousands(jump)
-    rest = jump.b % (1000 * size) if size else Fraction(0)
-    tens = size and jump.b > 1000 * size and 0 < rest < 100 * size and rest % (10 * size) == 0
-    return jump.text(jump.b - rest + rest // 10) if tens else ""
+    if not size or jump.b <= 1000 * size:
+        return ""
+    rest = jump.b % (1000 * size)
+    return jump.text(jump.b - rest + rest // 10) if 0 < rest < 100 * size and rest % (10 * size) == 0 else ""
 
 
 def _empty_tenths(jump: Jump, language: str) -> str:
