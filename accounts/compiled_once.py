@@ -98,6 +98,7 @@ class Compiled:
     sql: str
     params: tuple[Any, ...]
     places: tuple[int | None, ...]
+    converters: Any
 
     def filled(self, values: Sequence[Any]) -> tuple[Any, ...]:
         """The parameters with these values."""
@@ -111,6 +112,7 @@ class Compiled:
         compiler = copy.copy(self.compiler)
         compiler.connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
         compiler.as_sql = lambda *args, **options: written  # type: ignore[method-assign]
+        compiler.get_converters = lambda expressions: self.converters  # type: ignore[method-assign]
         queryset = self.queryset.all()
         queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]
         return list(queryset)
@@ -140,7 +142,8 @@ def _compiled(
         None if param == turned else _place(param, turned, first, second)
         for param, turned in zip(params, changed, strict=True)
     )
-    return Compiled(queryset, compiler, sql, tuple(params), places)
+    converters = compiler.get_converters([column for column, *_ in compiler.select[: compiler.col_count]])
+    return Compiled(queryset, compiler, sql, tuple(params), places, converters)
 
 
 def _place(param: Any, turned: Any, first: Sequence[Any], second: Sequence[Any]) -> int:
