@@ -37,7 +37,8 @@ QUERIES_REMEMBERED = 500
 # Stand-ins fit the smallest column: Django leaves a comparison out that none of its numbers could meet.
 STAND_INS = (10_001, 20_002)
 DAY, MOMENT = date(1000, 1, 1), datetime(1000, 1, 1, 5, 17, tzinfo=UTC)
-LARGEST = 2**63 - 1
+# What is larger is asked for in the ordinary way, which knows what each column can hold.
+LARGEST = 2**31 - 1
 
 
 class CompiledOnce(Generic[P, Row]):
@@ -50,7 +51,7 @@ class CompiledOnce(Generic[P, Row]):
     def __call__(self, *args: P.args, **options: P.kwargs) -> list[Row]:
         values = values_of(args)
         if any(isinstance(value, int) and abs(value) > LARGEST for value in values):
-            return list(self.queryset(*args, **options))  # which knows that no column holds it
+            return list(self.queryset(*args, **options))
         kept = self.compiled(args, options)
         return [] if kept is None else kept.rows(values)
 
