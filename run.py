@@ -2,7 +2,8 @@
 """Runs Countfold from a bare clone with nothing but Python 3.11 or newer.
 
   python3 run.py                the demo school, on this machine only (--port N, --no-browser)
-  python3 run.py serve          your own school (--lan for the school network, --cert and --key for HTTPS)
+  python3 run.py serve          your own school (--lan for the school network, --cert and --key for HTTPS,
+                                --workers N for several processes on PostgreSQL)
   python3 run.py backup         write a backup of your school's data now
   python3 run.py restore FILE   put a backup back
   python3 run.py test           lint and every test; further words go to pytest
@@ -35,6 +36,7 @@ RUNTIME = ("requirements.txt",)
 TEST = ("requirements-test.txt",)
 DEV = ("requirements-test.txt", "requirements-dev.txt")
 HIGHEST_PORT = 65_535
+MOST_WORKERS = 8  # each holds some ten connections, of which PostgreSQL takes a hundred unless told otherwise
 
 
 def child_environment(**settings: str) -> dict[str, str]:
@@ -102,6 +104,12 @@ def port_number(text: str) -> int:
     return int(text)
 
 
+def number_of_workers(text: str) -> int:
+    if not (text.isascii() and text.isdecimal() and len(text) < 3 and 0 < int(text) <= MOST_WORKERS):
+        raise argparse.ArgumentTypeError(f"a number of processes is one from 1 to {MOST_WORKERS}")
+    return int(text)
+
+
 def require_certificate(cert: str, key: str) -> None:
     import ssl
 
@@ -143,6 +151,10 @@ def serve(options: argparse.Namespace) -> int:
             stop(f"There is no file {path}.")
     if options.cert:
         require_certificate(options.cert, options.key)
+    if options.workers > 1 and not os.environ.get("DATABASE_URL", "").strip():
+        stop(
+            "Several processes need PostgreSQL (DATABASE_URL): SQLite lets one write at a time. One process serves a school."
+        )
     address = "0.0.0.0" if options.lan else "127.0.0.1"  # noqa: S104 - only where --lan asks for it
     require_free_port(address, options.port)
     prepare(RUNTIME)
@@ -159,6 +171,7 @@ def serve(options: argparse.Namespace) -> int:
     words += ["--public", f"{scheme}://{public}:{options.port}/"]
     if options.cert:
         words += ["--cert", str(Path(options.cert).resolve()), "--key", str(Path(options.key).resolve())]
+    words += ["--workers", str(options.workers)]
     if options.lan:
         words.append("--qr")
     settings = {"COUNTFOLD_HOSTS": os.environ.get("COUNTFOLD_HOSTS") or ",".join(dict.fromkeys(hosts))}
@@ -273,6 +286,7 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     own.add_argument("--name", help="the host name others use, such as countfold.myschool.example")
     own.add_argument("--cert", help="certificate file for HTTPS")
     own.add_argument("--key", help="key file for HTTPS")
+    own.add_argument("--workers", type=number_of_workers, default=1, help="how many processes serve (with PostgreSQL)")
     add("backup", backup, "write a backup now")
     putting_back = add("restore", restore, "put a backup back")
     putting_back.add_argument("file")

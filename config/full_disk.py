@@ -69,7 +69,7 @@ def server_error(request: HttpRequest) -> HttpResponse:
 
 def answer(request: HttpRequest) -> HttpResponse:
     """507, with the fields of the form to be sent again; for scripts one sentence."""
-    logger.error("The disk is full: %s %s was not saved.", request.method, request.path)
+    logger.error("The disk is full: %s %s was not saved.", request.method, request.path, extra={"request": request})
     if hasattr(request, "session"):
         request.session.modified = False  # there is no room for it either
     fragment = getattr(request, "htmx", False) or (

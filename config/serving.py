@@ -6,6 +6,7 @@ All in one process: starting Django once instead of once a step keeps the next s
 import argparse
 import hashlib
 import os
+import socket
 import sys
 import threading
 import time
@@ -15,6 +16,8 @@ from pathlib import Path
 from typing import Protocol
 
 import django
+
+from .filling import fill_beside
 
 THREADS = 4
 CONNECTION_LIMIT = 400
@@ -127,36 +130,62 @@ def open_demo(options: argparse.Namespace) -> None:
     address = f"http://127.0.0.1:{options.port}/"
     say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
+    fill_beside()
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
     go_on_serving(server)
 
 
 def open_school(options: argparse.Namespace) -> None:
+    from . import backups
+
+    if options.workers > 1 and backups.on_this_database():
+        raise NotStarted("Several processes need PostgreSQL (DATABASE_URL): SQLite lets one write at a time.")
+    with one_start_at_a_time():
+        bring_data_up_to_date(keep_backups=True)
+        collect_static_files()
+    report_checks()
+    if backups.on_this_database():
+        threading.Thread(target=back_up_daily, daemon=True).start()
+    if options.cert or options.workers > 1:
+        threading.Thread(target=say_open_when_it_is, args=[options], daemon=True).start()
+        fill_beside()
+        serve_in_processes(options)
+    else:
+        server = http_server(options.address, options.port)
+        say_open(options)
+        fill_beside()
+        go_on_serving(server)
+
+
+def say_open(options: argparse.Namespace) -> None:
     from django.conf import settings
 
     from accounts.models import School
     from accounts.set_up_code import set_up_code
 
-    from . import backups
-
-    with one_start_at_a_time():
-        bring_data_up_to_date(keep_backups=True)
-        collect_static_files()
-    report_checks()
-    server = None if options.cert else http_server(options.address, options.port)
     say(f"\nCountfold is open: {options.public}   (Ctrl+C closes it)")
     say(f"Data folder: {settings.DATA_DIR}")
     if options.qr:
         show_qr(options.public)
     if not School.objects.exists():
         say(f"\nThis server has no school yet. Open the address above and type this set-up code: {set_up_code()}\n")
-    if backups.on_this_database():
-        threading.Thread(target=back_up_daily, daemon=True).start()
-    if server:
-        go_on_serving(server)
-    else:
-        serve_https(options)
+
+
+def say_open_when_it_is(options: argparse.Namespace) -> None:
+    """The processes that serve take the port by themselves, each when it is ready."""
+    from django.db import connection
+
+    host = "127.0.0.1" if options.address == "0.0.0.0" else options.address  # noqa: S104 - compared, not opened
+    while True:
+        try:
+            socket.create_connection((host, options.port), timeout=5).close()
+        except OSError:
+            time.sleep(0.1)
+        else:
+            break
+    say_open(options)
+    connection.close()
 
 
 class Server(Protocol):
@@ -196,12 +225,15 @@ def go_on_serving(server: Server) -> None:
     server.run()
 
 
-def serve_https(options: argparse.Namespace) -> None:
-    from pathlib import Path
-
+def serve_in_processes(options: argparse.Namespace) -> None:
+    """One process or more that each do all that a server does; one that dies is replaced. With HTTPS where there is a
+    certificate."""
+    from django.db import connections
     from granian import Granian
     from granian.constants import Interfaces, SSLProtocols
+    from granian.log import LogLevels
 
+    connections.close_all()  # what is open here is not to be shared with them
     Granian(
         "config.wsgi:application",
         address=options.address,
@@ -209,8 +241,10 @@ def serve_https(options: argparse.Namespace) -> None:
         interface=Interfaces.WSGI,
         blocking_threads=THREADS,
         websockets=False,
-        ssl_cert=Path(options.cert),
-        ssl_key=Path(options.key),
+        workers=options.workers,
+        log_level=LogLevels.warning,
+        ssl_cert=Path(options.cert) if options.cert else None,
+        ssl_key=Path(options.key) if options.key else None,
         ssl_protocol_min=SSLProtocols.tls12,
         respawn_failed_workers=True,
     ).serve()
@@ -224,6 +258,7 @@ def main() -> None:
     parser.add_argument("--public", default="")
     parser.add_argument("--cert")
     parser.add_argument("--key")
+    parser.add_argument("--workers", type=int, default=1)
     parser.add_argument("--qr", action="store_true")
     parser.add_argument("--browser", action="store_true")
     options = parser.parse_args()

@@ -161,6 +161,7 @@ MIDDLEWARE = [
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "config.middleware.HeadMiddleware",
     "config.middleware.KeepPrivateMiddleware",
+    "config.health.HealthMiddleware",
     # A page with a grid shrinks to a tenth; the answer is padded at random against guessing secrets from its length.
     "config.packing.PackingMiddleware",
     "csp.middleware.CSPMiddleware",
@@ -335,7 +336,9 @@ TIME_ZONE = "UTC"
 LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
-    "formatters": {"line": {"format": "{asctime} {levelname} {name}: {message}", "style": "{"}},
+    "formatters": {
+        "line": {"()": "config.logs.WithoutWords", "format": "{asctime} {levelname} {name}: {message}", "style": "{"}
+    },
     "handlers": {"stderr": {"class": "logging.StreamHandler", "stream": sys.stderr, "formatter": "line"}},
     "root": {
         "handlers": ["stderr"],

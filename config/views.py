@@ -1,11 +1,23 @@
-"""Addresses that browsers ask for by themselves."""
+"""Addresses that browsers ask for by themselves, and the page of the backups."""
 
+from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
 from django.http import HttpRequest, HttpResponse
-from django.shortcuts import redirect
+from django.shortcuts import redirect, render
 from django.templatetags.static import static
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
 from django.views.decorators.cache import cache_control
-from django.views.decorators.http import require_safe
+from django.views.decorators.http import require_http_methods, require_safe
+
+from accounts.access import administrators_only
+from accounts.requests import SignedInRequest
+from accounts.templatetags.dates import moment
+
+from . import backups
+from .checking_backups import Opened, open_newest
+from .full_disk import is_disk_full
+from .opening_backups import BackupRefused
 
 
 @login_not_required
@@ -14,3 +26,47 @@ from django.views.decorators.http import require_safe
 def favicon(request: HttpRequest) -> HttpResponse:
     """What a browser asks for beside a file that cannot name an icon of its own: a PDF, a table, a JSON document."""
     return redirect(static("img/icon.svg"))
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def kept_backups(request: SignedInRequest) -> HttpResponse:
+    """Which backups there are; a press opens the newest one, as restoring would."""
+    kept_here = backups.on_this_database()
+    if request.method == "POST" and kept_here:
+        try_the_newest(request)
+        return redirect("backups")
+    kept = [(backups.when_written(path), path.stat().st_size) for path in backups.kept_backups()] if kept_here else []
+    context = {"section": "school", "kept_here": kept_here, "kept": kept, "most": backups.KEEP}
+    return render(request, "config/backups.html", context)
+
+
+def try_the_newest(request: SignedInRequest) -> None:
+    try:
+        opened = open_newest()
+    except BackupRefused as refused:
+        messages.error(request, _("The newest backup can't be put back. %(why)s") % {"why": refused})
+    except OSError as error:
+        if not is_disk_full(error):
+            raise
+        messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
+    else:
+        if opened is None:
+            messages.error(request, _("There is no backup yet."))
+        else:
+            messages.success(request, said_of(opened, request))
+
+
+def said_of(opened: Opened, request: SignedInRequest) -> str:
+    found = (
+        ngettext("%(number)s person", "%(number)s people", opened.people) % {"number": opened.people},
+        ngettext("%(number)s count", "%(number)s counts", opened.counts) % {"number": opened.counts},
+        ngettext("%(number)s lesson", "%(number)s lessons", opened.lessons) % {"number": opened.lessons},
+    )
+    said = {
+        "moment": moment(opened.written_at, request.school),
+        "people": found[0],
+        "counts": found[1],
+        "lessons": found[2],
+    }
+    return _("The backup of %(moment)s opened: %(people)s, %(counts)s, %(lessons)s.") % said

@@ -191,20 +191,25 @@ class ClassGroupForm(ModelForm[ClassGroup]):
         offer_rows(self, "teachers", here.distinct().order_by("display_name"))
 
 
-class StandardsFileForm(forms.Form):
+class _FrameworkForm(forms.Form):
     framework = forms.CharField(
         label=_("Name of the standards"),
         max_length=80,
         help_text=_("Such as the name of your state's or country's standards."),
         error_messages={"required": _("Write what these standards are called.")},
     )
+
+
+class StandardsFileForm(_FrameworkForm):
+    """Standards to be looked at. Cleaned, `file` is its text and its rows."""
+
     file = forms.FileField(
         label=_("CSV file"),
         help_text=_("First line: code, area, summary; if you have them also grade, number_limits, count_features."),
         error_messages={"required": _("Choose a file."), "empty": _("This file is empty. Choose another.")},
     )
 
-    def clean_file(self) -> list[StandardRow]:
+    def clean_file(self) -> tuple[str, list[StandardRow]]:
         upload = self.cleaned_data["file"]
         if upload.size > LARGEST_FILE:
             raise ValidationError(gettext("This file is over 2 MB. Split it."))
@@ -212,7 +217,22 @@ class StandardsFileForm(forms.Form):
             text = read_bytes(upload.read())
         except ValueError:
             raise ValidationError(gettext("Save the file as CSV in UTF-8 and choose it again.")) from None
-        try:
-            return read_standards(io.StringIO(text, newline=""))
-        except StandardsFileError as error:
-            raise ValidationError(str(error)) from None
+        return text, _rows_of(text)
+
+
+class StandardsTextForm(_FrameworkForm):
+    """What was looked at, to be kept. Cleaned, `content` is its rows."""
+
+    content = forms.CharField(
+        strip=False, max_length=LARGEST_FILE, error_messages={"required": _("Choose the file again.")}
+    )
+
+    def clean_content(self) -> list[StandardRow]:
+        return _rows_of(self.cleaned_data["content"])
+
+
+def _rows_of(text: str) -> list[StandardRow]:
+    try:
+        return read_standards(io.StringIO(text, newline=""))
+    except StandardsFileError as error:
+        raise ValidationError(list(error.sentences)) from None

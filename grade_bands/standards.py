@@ -26,8 +26,15 @@ MOST_ROWS = 2_000  # each is held against a count when standards are suggested f
 AREA_BY_NAME = {name: area for area in Area for name in (area.value, area.label)}
 
 
+MOST_FAULTS = 20  # named at once; whoever mends so many loads the file again
+
+
 class StandardsFileError(ValueError):
-    """A file of standards that can't be read; the message says which line and what to do."""
+    """A file of standards that can't be read. `sentences` say, one each, which line and what to do."""
+
+    def __init__(self, *sentences: str) -> None:
+        super().__init__(" ".join(sentences))
+        self.sentences = sentences
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,39 +50,61 @@ class StandardRow:
 def read_standards(lines: Iterable[str]) -> list[StandardRow]:
     """Read a CSV file with the columns code, area, summary and, if wanted, grade, number_limits, count_features.
 
-    Raises: StandardsFileError with the line and what to do.
+    Cells are parted by commas, or by semicolons where the first line is. Raises: StandardsFileError with every line that
+    is wrong, up to MOST_FAULTS, and what to do.
     """
-    reader = csv.DictReader(lines, restkey="too_many", restval="")
+    given = list(lines)
+    first = given[0] if given else ""
+    reader = csv.DictReader(
+        given, restkey="too_many", restval="", delimiter=";" if ";" in first and "," not in first else ","
+    )
     try:
-        return read_rows(reader)
-    except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
-        raise StandardsFileError(
-            _("Line %(line)s can't be read as CSV. Look for a quotation mark there that is not closed.")
-            % {"line": reader.line_num + 1}
-        ) from None
-
-
-def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
-    missing = [name for name in NEEDED if name not in (reader.fieldnames or ())]
-    if missing:
+        names = [name.strip().lower() for name in reader.fieldnames or ()]
+    except csv.Error:
+        raise StandardsFileError(_not_closed(1)) from None
+    if missing := [name for name in NEEDED if name not in names]:
         raise StandardsFileError(
             _("The first line must name the columns; add %(columns)s.") % {"columns": ", ".join(missing)}
         )
+    if twice := sorted({name for name in StandardRow.__dataclass_fields__ if names.count(name) > 1}):
+        raise StandardsFileError(_("The first line names %(columns)s twice. Keep one.") % {"columns": ", ".join(twice)})
+    reader.fieldnames = names
+    return read_rows(reader)
+
+
+def _not_closed(line: int) -> str:
+    return _("Line %(line)s can't be read as CSV. Look for a quotation mark there that is not closed.") % {"line": line}
+
+
+def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
     rows: list[StandardRow] = []
-    seen: set[str] = set()
-    for record in reader:
-        row = read_row(record, line=reader.line_num)
-        if row.code in seen:
-            raise StandardsFileError(
-                _("Line %(line)s: %(code)s is there twice. Keep one.") % {"line": reader.line_num, "code": row.code}
-            )
-        seen.add(row.code)
-        rows.append(row)
-        if len(rows) > MOST_ROWS:
-            raise StandardsFileError(
-                _("This file has over %(most)s standards. Keep those of the grades you teach.")
-                % {"most": f"{MOST_ROWS:,}"}
-            )
+    faults: list[str] = []
+    seen: dict[str, int] = {}
+    try:
+        for record in reader:
+            line = reader.line_num
+            try:
+                row = read_row(record, line=line)
+            except StandardsFileError as error:
+                faults.extend(error.sentences)
+            else:
+                if row.code in seen:
+                    said = {"line": line, "code": row.code, "earlier": seen[row.code]}
+                    faults.append(_("Line %(line)s: %(code)s is in line %(earlier)s too. Keep one.") % said)
+                seen.setdefault(row.code, line)
+                rows.append(row)
+            if len(rows) > MOST_ROWS:
+                raise StandardsFileError(
+                    _("This file has over %(most)s standards. Keep those of the grades you teach.")
+                    % {"most": f"{MOST_ROWS:,}"}
+                )
+            if len(faults) == MOST_FAULTS:
+                faults.append(_("The lines after %(line)s were not looked at yet.") % {"line": line})
+                break
+    except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
+        faults.append(_not_closed(reader.line_num + 1))
+    if faults:
+        raise StandardsFileError(*faults)
     if not rows:
         raise StandardsFileError(_("The file has no standards under its first line."))
     return rows

@@ -21,4 +21,5 @@ urlpatterns = [
     path("school/bands/<int:pk>/", grades.edit_band, name="edit_band"),
     path("school/standards/common-core/", grades.import_common_core, name="import_common_core"),
     path("school/standards/import/", grades.import_standards, name="import_standards"),
+    path("school/standards/keep/", grades.keep_standards, name="keep_standards"),
 ]

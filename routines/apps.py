@@ -14,6 +14,7 @@ class RoutinesConfig(AppConfig):
         from routines.exchange.importing import add_all
         from routines.jobs.runner import Work, works
         from routines.models import Job
+        from routines.own_words.making import make_words
         from routines.paper.booklet_jobs import make_booklet, writing
 
         works[Job.Kind.BOOKLET] = Work(
@@ -25,4 +26,7 @@ class RoutinesConfig(AppConfig):
         )
         works[Job.Kind.ERASING] = Work(
             make_erasing, lambda: None, _("It stopped in the middle, and some words may be left.")
+        )
+        works[Job.Kind.OWN_WORDS] = Work(
+            make_words, lambda: None, _("Your words could not be put together. Try again.")
         )

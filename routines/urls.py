@@ -2,6 +2,6 @@
 
 from django.urls import include, path
 
-ROOMS = ("bank", "plans", "lessons", "coverage", "team", "erasing", "paper", "exchange")
+ROOMS = ("bank", "plans", "lessons", "coverage", "team", "erasing", "paper", "exchange", "own_words")
 
 urlpatterns = [path("", include(f"routines.{room}.urls")) for room in ROOMS]

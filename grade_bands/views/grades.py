@@ -11,10 +11,13 @@ from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
 
 from ..actions import load_standards
-from ..forms import GradeBandForm, GradeForm, StandardsFileForm
+from ..forms import GradeBandForm, GradeForm, StandardsFileForm, StandardsTextForm
 from ..models import Grade, GradeBand, Standard
 from ..standards import unreadable
+from ..standards_looked_at import look_at
 from .keeping import keep_form
+
+LOOKED_AT = 60
 
 
 def show_grades(request: SignedInRequest, *, file_form: StandardsFileForm | None = None) -> HttpResponse:
@@ -79,10 +82,36 @@ def import_common_core(request: SignedInRequest) -> HttpResponse:
 @administrators_only
 @require_POST
 def import_standards(request: SignedInRequest) -> HttpResponse:
+    """What is in a file, before anything of it is stored."""
     form = StandardsFileForm(request.POST, request.FILES)
     if not form.is_valid():
         return show_grades(request, file_form=form)
-    count = load_standards(rows=form.cleaned_data["file"], framework=form.cleaned_data["framework"])
+    text, rows = form.cleaned_data["file"]
+    framework = form.cleaned_data["framework"]
+    looked = look_at(rows, framework)
+    context = {
+        "section": "school",
+        "framework": framework,
+        "text": text,
+        "looked": looked,
+        "rows": looked.rows[:LOOKED_AT],
+        "more": max(0, len(rows) - LOOKED_AT),
+    }
+    return render(request, "grade_bands/standards_look.html", context)
+
+
+@administrators_only
+@require_POST
+def keep_standards(request: SignedInRequest) -> HttpResponse:
+    """Store what was looked at: all of it, or nothing."""
+    form = StandardsTextForm(request.POST)
+    if not form.is_valid():
+        again = StandardsFileForm({"framework": request.POST.get("framework", "")})
+        again.is_valid()
+        again.errors.pop("file", None)
+        again.add_error("file", [sentence for errors in form.errors.values() for sentence in errors])
+        return show_grades(request, file_form=again)
+    count = load_standards(rows=form.cleaned_data["content"], framework=form.cleaned_data["framework"])
     messages.success(request, _loaded(count))
     return redirect("grade_bands:grades")
 

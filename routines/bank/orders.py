@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
-from django.db.models import Count, F, IntegerField, OuterRef, Subquery, Sum, Value
+from django.db.models import Count, Exists, F, IntegerField, OuterRef, Subquery, Sum, Value
 from django.db.models.functions import Coalesce
 
 from accounts.models import User
@@ -72,20 +72,23 @@ def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | 
     """
     streams = []
     if year:
-        all_told = routines.filter(years_taught__year=year, years_taught__lessons__gt=0).annotate(
-            told=F("years_taught__lessons"), key=F("years_taught__routine")
+        in_year = routines.filter(years_taught__year=year).annotate(
+            taught=F("years_taught__lessons"), key=F("years_taught__routine")
         )
+        all_told = in_year.filter(taught__gt=0).annotate(told=F("taught"))
         if user.is_coach:
             streams.append(Stream(all_told, {1: LONG_AGO}))
         else:
             rows = TimesTaught.objects.in_year(year)
             classes = _of_each(rows.not_known_to(user), Count("class_group", distinct=True))
             known = rows.known_to(user)
-            partly = routines.filter(pk__in=known.order_by().values("routine")).alias(unknown=classes).filter(unknown=1)
-            partly = partly.annotate(told=_of_each(known, Sum("lessons")), key=F("pk"))
+            partly = (
+                in_year.filter(Exists(known.filter(routine=OuterRef("pk")))).alias(unknown=classes).filter(unknown=1)
+            )
+            partly = partly.annotate(told=_of_each(known, Sum("lessons")))
             streams += [
                 Stream(all_told.alias(unknown=classes).exclude(unknown=1), {1: LONG_AGO}),
-                Stream(partly, {1: LONG_AGO}),
+                Stream(partly, {1: LONG_AGO}, below="taught"),
             ]
         nothing = routines.exclude(told_as_taught(user, year))
     else:

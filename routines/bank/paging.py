@@ -67,10 +67,21 @@ def routines_of(some: Some) -> RoutineQuerySet:
 
 @dataclass(frozen=True, slots=True)
 class Stream:
-    """Some of the counts. `fixed`: those places of the order that come to the same for all of them, and to what."""
+    """Some of the counts.
+
+    fixed: those places of the order that come to the same for all of them, and to what. below: a column or annotation that
+    the first place of the order is always less than: where that must be worked out, an index may have this.
+    """
 
     some: Some
     fixed: Mapping[int, Any] = field(default_factory=dict)
+    below: str = ""
+
+    def reaching(self, least: Any) -> "Stream":
+        """Without those of which it is plain that the first place of their order comes to less."""
+        if not self.below:
+            return self
+        return replace(self, some=routines_of(self.some).filter(**{f"{self.below}__gt": least}))
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,12 +159,19 @@ def _keys(order: Order, at_most: int, *, beyond: tuple[Any, ...] | None = None, 
         rows = _rows(order.streams[0], order.by, slice(left_out, left_out + at_most), beyond)
         return [row[-1] for row in rows]
     rows = []
+    enough = left_out + at_most
+    falls = _falls(order.by[0])
     for stream in order.streams:
-        if not _come_before(rows, order.by, stream, left_out + at_most):
-            rows += _rows(stream, order.by, slice(left_out + at_most), beyond)
-    for at, name in reversed(list(enumerate(order.by))):
-        rows.sort(key=itemgetter(at), reverse=_falls(name))
-    return [row[-1] for row in rows[left_out : left_out + at_most]]
+        if _come_before(rows, order.by, stream, enough):
+            continue
+        if falls and len(rows) >= enough:  # no other comes in between but with as much as the last of these
+            stream = stream.reaching(rows[enough - 1][0])
+        elif beyond is not None and not falls:
+            stream = stream.reaching(beyond[0])
+        rows += _rows(stream, order.by, slice(enough), beyond)
+        for at, name in reversed(list(enumerate(order.by))):
+            rows.sort(key=itemgetter(at), reverse=_falls(name))
+    return [row[-1] for row in rows[left_out:enough]]
 
 
 def _come_before(rows: Sequence[tuple[Any, ...]], by: Sequence[str], stream: Stream, enough: int) -> bool:

@@ -1,4 +1,4 @@
-"""Where a field of the coverage leads: to a look in the bank, to a design of one's own, to a suggestion."""
+"""Where a field of the coverage leads: to a look in the bank, a design of one's own, a suggestion, a day of the week."""
 
 from dataclasses import dataclass
 from typing import Self
@@ -17,6 +17,7 @@ class Ways:
     find: str
     design: str
     suggest: str
+    week: str
     about: str
 
     @classmethod
@@ -26,6 +27,7 @@ class Ways:
             find=f"{reverse('bank')}?{kept}",
             design=f"{reverse('plan_new')}?{kept}&design=1#tool-design",
             suggest=reverse("suggest_for_gap", args=[grade.pk, area]),
+            week=reverse("planned_for_gap", args=[grade.pk, area]),
             about=area,
         )
 
@@ -42,5 +44,6 @@ class Ways:
             find=f"{reverse('bank')}?{urlencode({'grade': grade.name, 'standard': standard.code})}",
             design=f"{reverse('plan_new')}?{urlencode(kept)}#tool-design",
             suggest=reverse("suggest_for_standard", args=[grade.pk, standard.pk]),
+            week=reverse("planned_for_standard", args=[grade.pk, standard.pk]),
             about=str(standard.pk) if standard.count_features.strip() else standard.area,
         )

@@ -17,9 +17,8 @@ from django.utils.translation import gettext_lazy as _
 from accounts.models import User
 from routines.erasing.taking_out import TakenOut, rows_to_read, take_out, whose_texts
 from routines.jobs.claim import Claim, Refused
-from routines.jobs.queue import ask
+from routines.jobs.queue import ask, drop_files_of_words
 from routines.models import Job
-from routines.paper.booklet_jobs import drop_all_booklets
 from routines.words_erased import list_of_erasures
 from routines.words_erased.list_of_erasures import Erasure, ListDamaged
 
@@ -57,7 +56,7 @@ def begin(length: int, mark: str, *, by: User, places: Sequence[str], whose: int
     entry = list_of_erasures.add(
         Erasure(length, mark, tuple(places), whose, by.pk, begun_at=list_of_erasures.now_said())
     )
-    drop_all_booklets()
+    drop_files_of_words()
     return entry
 
 
@@ -102,7 +101,7 @@ def finish(told: Told | None = None, *, again: bool = False) -> list[str]:
     meant = list_of_erasures.read() if again else entries
     for part in (Part.TEXTS, Part.AGAIN):
         _go_through(part, meant, told)
-    drop_all_booklets()
+    drop_files_of_words()
     told.begin_part(Part.FILE, 0)
     rewrite_pages()
     rewritten = 0

@@ -94,7 +94,7 @@ def _place(column: WordsColumn, standing: Standing, sought: Sought, *, reader: U
     place = Place(name, called(column), (name, *TOGETHER.get(name, ())), standing.texts, standing.followers)
     keys = {key for key, _ in standing.at}
     rows = {str(row.pk): row for row in rows_of([column], whose=whose).filter(pk__in=keys)} if keys else {}
-    titles = _titles(column, rows.values(), reader) if whose is not None else {}
+    titles = titles_of(column, rows.values(), reader) if whose is not None else {}
     for key, where in standing.at:
         text = dict(column.texts(rows[key])).get(where, "") if key in rows else ""
         spans = list(sought.spans(text))
@@ -116,7 +116,7 @@ def _example(title: str, text: str, first: int, end: int) -> Example:
     )
 
 
-def _titles(column: WordsColumn, rows: Iterable[Any], reader: User) -> dict[str, str]:
+def titles_of(column: WordsColumn, rows: Iterable[Any], reader: User) -> dict[str, str]:
     """The title of the count that each row is about, as far as the reader may see it."""
     way = ROUTINE_OF.get(column.model)
     if way is None:

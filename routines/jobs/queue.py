@@ -38,6 +38,7 @@ FULL = {
     Job.Kind.BOOKLET: _("%(most)s booklets are waiting already. Try again in a few minutes."),
     Job.Kind.IMPORT: _("%(most)s imports are waiting already. Try again in a few minutes."),
     Job.Kind.LOOKING: _("%(most)s looks are waiting already. Try again in a few minutes."),
+    Job.Kind.OWN_WORDS: _("%(most)s people wait for their words already. Try again in a few minutes."),
     Job.Kind.ERASING: _("%(most)s removals are waiting already. Try again in a few minutes."),
 }
 
@@ -69,3 +70,11 @@ def ask(
     )
     transaction.on_commit(bell.ring)
     return job
+
+
+def drop_files_of_words() -> None:
+    """Remove every booklet and every file of somebody's words, ready or not: after words were erased, none may hold them.
+
+    One that is being made is not kept.
+    """
+    Job.objects.holding_words().delete()

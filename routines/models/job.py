@@ -28,6 +28,10 @@ class JobQuerySet(models.QuerySet["Job"]):
     def imports(self) -> Self:
         return self.filter(kind=Job.Kind.IMPORT)
 
+    def holding_words(self) -> Self:
+        """Those whose files, ready or being made, are full of people's words."""
+        return self.filter(kind__in=HOLDING_WORDS)
+
     def unfinished(self) -> Self:
         return self.filter(state__in=[Job.State.WAITING, Job.State.RUNNING])
 
@@ -38,7 +42,7 @@ class JobQuerySet(models.QuerySet["Job"]):
 
     def still_kept(self) -> Self:
         now = timezone.now()
-        forgotten = Q(ended_at=None, kind=Job.Kind.BOOKLET, asked_at__lt=now - KEPT_UNFINISHED)
+        forgotten = Q(ended_at=None, kind__in=HOLDING_WORDS, asked_at__lt=now - KEPT_UNFINISHED)
         return self.exclude(Q(ended_at__isnull=False, ended_at__lt=now - KEPT) | forgotten)
 
     def remove_outdated(self) -> None:
@@ -64,6 +68,7 @@ class Job(models.Model):
         IMPORT = "import", _("import")
         LOOKING = "looking", _("look")
         ERASING = "erasing", _("removal")
+        OWN_WORDS = "words", _("file of one’s own words")
 
     class State(models.TextChoices):
         WAITING = "waiting", _("waiting")
@@ -127,6 +132,9 @@ class Job(models.Model):
     def before(self) -> int:
         """How many of its kind come before this one."""
         return Job.objects.unfinished().filter(kind=self.kind, pk__lt=self.pk).count() if self.is_waiting else 0
+
+
+HOLDING_WORDS = (Job.Kind.BOOKLET, Job.Kind.OWN_WORDS)
 
 
 class JobFile(models.Model):

@@ -1,7 +1,7 @@
 """The columns of the bank and of lessons that hold people's words, and all such columns of the school together.
 
-Sessions, and the list of wrong sign-ins, belong to packages and pass within days; finished booklets are PDF files
-(`drop_all_booklets`).
+Sessions, and the list of wrong sign-ins, belong to packages and pass within days; finished booklets and files of
+one's own words are files (`drop_files_of_words`).
 """
 
 from accounts.people_words import COLUMNS as OF_ACCOUNTS
@@ -50,7 +50,9 @@ WORDLESS = (
     *(f"routines.LessonEvent.{name}" for name in ("device", "kind")),
     *(f"routines.TargetOutcome.{name}" for name in ("family", "seen")),
     *(f"routines.Job.{name}" for name in ("kind", "payload", "state")),
-    # A finished booklet: gone within the hour, or by `drop_all_booklets`. What a look for words has found: keys of rows.
+    # A finished booklet or file of one's own words: gone within the hour, or by `drop_files_of_words`. What a look for
+    # words has found: keys of rows.
+    # has found: keys of rows.
     "routines.JobFile.content",
     *(f"routines.LessonPass.{name}" for name in ("address", "code", "role", "secret_hash")),
     "routines.Reflection.outcome",

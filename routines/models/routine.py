@@ -59,7 +59,7 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of a word with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
+# Of words with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
 # meets a word that more than OFTEN have; several in between may meet seldom, so their counts are gathered first.
 FEW, OFTEN = 1_000, 20_000
 
@@ -70,16 +70,37 @@ def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
     many: list[SearchWordQuerySet] = []
     for word in words:
         rows = SearchWord.objects.meeting(word, in_title=in_title)
-        keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
-        if len(keys) > FEW:
+        keys = _few(rows)
+        if keys is None:
             many.append(rows)
         else:
-            few = set(keys) if few is None else few & set(keys)
+            few = keys if few is None else few & keys
+    gathered: list[SearchWordQuerySet] = []
+    if few is None and len(many) > 1:
+        often = {rows: rows.values("routine")[: OFTEN + 1].count() for rows in many}
+        gathered = sorted((rows for rows in many if often[rows] <= OFTEN), key=often.__getitem__)
+        # Of those with the word that fewest have, those with the others: each is looked up by its key.
+        if gathered:
+            few = _few(_with_all(gathered[0], [rows for rows in many if rows is not gathered[0]]))
+            many = many if few is None else []
     found = Q() if few is None else Q(pk__in=sorted(few))
     for rows in many:
-        gathered = few is None and len(many) > 1 and rows.values("routine")[: OFTEN + 1].count() <= OFTEN
-        found &= Q(pk__in=rows.values("routine")) if gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        found &= (
+            Q(pk__in=rows.values("routine")) if rows in gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
+        )
     return found
+
+
+def _few(rows: SearchWordQuerySet) -> set[int] | None:
+    """The routines of these rows; None where there are more than a few."""
+    keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
+    return set(keys) if len(keys) <= FEW else None
+
+
+def _with_all(rows: SearchWordQuerySet, others: Iterable[SearchWordQuerySet]) -> SearchWordQuerySet:
+    for other in others:
+        rows = rows.filter(Exists(other.filter(routine=OuterRef("routine"))))
+    return rows
 
 
 # Each word looked for is a search of its own.

@@ -49,11 +49,6 @@ def drop_booklet(key: uuid.UUID | str, *, owner: User) -> None:
     Job.objects.of(owner).booklets().filter(key=key).delete()
 
 
-def drop_all_booklets() -> None:
-    """Remove every booklet, ready or not: after words were erased, none may hold them. One being made is not kept."""
-    Job.objects.booklets().delete()
-
-
 def make_booklet(claim: Claim) -> None:
     """It is written in a process of its own, started for it and ended with it; here is heard how far it is.
 

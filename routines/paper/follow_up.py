@@ -23,14 +23,15 @@ from routines.paper.print import Print
 from routines.paper.subject import Subject
 from routines.words import SpokenPattern, SpokenProbe, locate, probes
 
-ANSWERS_HEAD, ANSWER, SMALLEST_KEY = 250.0, 54.0, 150.0
+ANSWERS_HEAD, ANSWER, SMALLEST_KEY = 250.0, 66.0, 150.0
+MOST_LINES = 4
 ROUTES = 2
 
 
 class Asking(NamedTuple):
     """What a class is asked: so many cells, values that come and that don't; the heights of its parts on the page.
 
-    Units: points; `also` is what a question takes more in a second language.
+    Units: points; `also` is what a question takes more in a second language. lines: to write on, each so high (`line`).
     """
 
     cells: int
@@ -39,13 +40,15 @@ class Asking(NamedTuple):
     head: float
     question: float
     also: float
+    lines: int
+    line: float
 
 
 BY_BAND = (
-    Asking(cells=2, coming=1, missing=0, head=150, question=78, also=26),
-    Asking(cells=3, coming=1, missing=1, head=140, question=88, also=20),
-    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
-    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18),
+    Asking(cells=2, coming=1, missing=0, head=150, question=78, also=26, lines=1, line=36),
+    Asking(cells=3, coming=1, missing=1, head=140, question=88, also=20, lines=2, line=25),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18, lines=2, line=25),
+    Asking(cells=3, coming=1, missing=1, head=140, question=80, also=18, lines=2, line=25),
 )
 
 
@@ -112,9 +115,17 @@ def _questions(subject: Subject, lettered: dict[str, Asked | SpokenProbe]) -> Sa
         labels={asked.n: letter for letter, asked in cells.items()},
         title=subject.phrase("missing"),
     )
-    picture = place(drawn, (width - 2 * MARGIN, height - asking.head - each * len(lettered)))
+    room = (width - 2 * MARGIN, height - asking.head - each * len(lettered))
+    picture = place(drawn, room)
+    left = (room[1] - picture.height) / max(1, len(lettered))  # by a low grid, for more to be written
+    lines = range(min(MOST_LINES, asking.lines + int(left / asking.line)))
     questions = [_question(subject, letter, asked) for letter, asked in lettered.items()]
-    told = {"band": _band(subject), "task": subject.say[f"missing_how_{_band(subject)}"], "questions": questions}
+    told = {
+        "band": _band(subject),
+        "task": subject.say[f"missing_how_{_band(subject)}"],
+        "questions": questions,
+        "lines": lines,
+    }
     return full_page("follow_up.html", subject, "sheet-upright", picture=picture, **told)
 
 

@@ -6,14 +6,14 @@ from django.utils.translation import gettext_lazy as _
 from routines.counting import Fill, Grid
 from routines.drawing import Entry
 from routines.paper.fitting import ALONE_FIT
-from routines.paper.full_page import full_page, placed
-from routines.paper.picture import draw
+from routines.paper.full_page import full_page, room_for
+from routines.paper.picture import draw, place
 from routines.paper.print import Print
 from routines.paper.subject import Subject
 
 AMOUNTS = ("most", "some", "few")
 TASK, LINES_TO_WRITE = 60.0, 158.0  # points
-ALSO = 34.0
+LINE, ALSO = 27.0, 34.0
 MOST_JUMPS = 12  # between the two counts of the sheet with few given: dividing by more is another lesson
 
 
@@ -27,8 +27,10 @@ def _sheet(subject: Subject, amount: str) -> SafeString:
     taken = TASK + LINES_TO_WRITE + ALSO * (len(subject.say.languages) - 1)
     title = subject.phrase("fill_in")
     drawn = draw(subject, entries=given, landmarks=False, title=title)
-    kind, picture = placed(subject, drawn, taken, taken_across=taken - 54)
-    lines = range(2 if kind == "sheet-wide" else 4)
+    kind, room = room_for(subject, drawn, taken, taken_across=taken - 2 * LINE)
+    picture = place(drawn, room)
+    # What a low grid leaves of the page is for writing.
+    lines = range((2 if kind == "sheet-wide" else 4) + int((room[1] - picture.height) / LINE))
     foot = {"foot_right": subject.phrase(f"given_{amount}")}
     return full_page("recording.html", subject, kind, picture=picture, lines=lines, **foot)
 

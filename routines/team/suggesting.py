@@ -8,6 +8,7 @@ from django.db.models.functions import Abs
 from accounts.compiled_once import compiled_once
 from accounts.models import User
 from grade_bands.models import Grade, SchoolYear, Standard
+from routines.coverage.behind import Field
 from routines.models import Routine, Suggestion, SuggestionAnswer
 
 OFFERED_FOR_A_GAP = 6
@@ -32,6 +33,10 @@ def counts_for_a_standard(grade: Grade, standard: Standard) -> list[Routine]:
     naming = bank.filter(standards=standard).annotate(away=Abs(F("grade__order") - grade.order))
     found = list(naming.as_cards().order_by("away", "-shared_at", "-pk")[:OFFERED_FOR_A_GAP])
     return found or counts_for_a_gap(grade, standard.area)
+
+
+def counts_for(gap: Field) -> list[Routine]:
+    return counts_for_a_standard(gap.grade, gap.standard) if gap.standard else counts_for_a_gap(gap.grade, gap.area)
 
 
 def waiting_for(user: User, at_most: int) -> list[Suggestion]:

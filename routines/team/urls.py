@@ -18,6 +18,12 @@ urlpatterns = [
         suggestions.suggest_for_standard,
         name="suggest_for_standard",
     ),
+    path("coverage/<int:grade>/<slug:area>/week/", planned.put_in_for_gap, name="planned_for_gap"),
+    path(
+        "coverage/<int:grade>/standards/<int:standard>/week/",
+        planned.put_in_for_standard,
+        name="planned_for_standard",
+    ),
     path("notes/<int:pk>/", notes.change, name="note_change"),
     path("notes/<int:pk>/remove/", notes.remove, name="note_remove"),
     path("suggestions/", suggestions.suggestions, name="suggestions"),

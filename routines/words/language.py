@@ -71,8 +71,8 @@ class SlipWords(NamedTuple):
     why: what happens, for the teacher. ask: a question that does not give the answer away; what sends children back
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
-    {joined} whether it is added or taken away, {start} the first count; {small}, {smalls} and {large} the units or
-    coins of the count by name.
+    {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small}, {smalls}
+    and {large} the units or coins of the count by name.
     """
 
     why: str
@@ -97,11 +97,15 @@ class Replies(NamedTuple):
 
 
 class Stops(NamedTuple):
-    """What is asked at a stop, by why it is there and by level band; what is answered; and what makes it a good place."""
+    """What is asked at a stop, by why it is there and by level band; what is answered; and what makes it a good place.
+
+    parts: what changes in a jump, where numbers are read by their digits, and where they are not.
+    """
 
     questions: Mapping[str, tuple[tuple[str, ...], ...]]
     answers: Mapping[str, str]
     reasons: Mapping[str, str]
+    parts: tuple[str, str]
 
 
 class NextCounts(NamedTuple):

@@ -16,6 +16,7 @@ from .languages import LANGUAGES
 
 # Bands of levels whose children say "the leftovers" for the remainders by 3.
 YOUNGER = 1
+TIMES_FROM = 3
 
 
 class Page:
@@ -161,7 +162,8 @@ class Page:
             return ""
         noun = self.named_mark(multiple)
         if noun is None or not noun.counts:
-            return "" if abs(many) == 1 else f"{many} × {self.difference(multiple)}"
+            # The sign is met in grade 3 (3.OA.A.1).
+            return "" if abs(many) == 1 or self.level < TIMES_FROM else f"{many} × {self.difference(multiple)}"
         if written.startswith(f"{many} ") and written.count(" ") == 1 and "/" not in written:
             return ""
         return f"{many} {noun.one if abs(many) == 1 else noun.many}"

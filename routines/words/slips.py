@@ -78,6 +78,7 @@ class SpokenSlip(Slip):
             "line": _line_of(jump.grid, jump.n - 1, language),
             "jump": jump_phrase(jump, language),
             "size": jump.count.difference_text(jump.s),
+            "least": jump.count.difference_text(jump.places.least),
             "joined": language.replies.joined[jump.s < 0],
         }
         return fields | _unit_names(jump, language)

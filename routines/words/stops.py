@@ -11,6 +11,7 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
+from routines.counting.kinds.names import Kind
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
@@ -24,6 +25,7 @@ from .locating import locate, spoken_routes
 from .sentences import STUDENT_BANDS, capital, filled, first_that_fits
 from .slips import jump_phrase, written
 
+READ_BY_DIGITS = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
 # What is seen tells which count stands in a cell further on only where it says how far it is from one to another.
 LEADS_TO_A_CELL = ("step", "neighbour", "table")
 
@@ -43,7 +45,9 @@ class SpokenStop(StopSuggestion):
         wordings = self._language.stops.questions[asked][band]
         if not self._fields["idea"] or band == 0:
             wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
-        turned = wordings if self.after % 2 or asked == "dies" else wordings[::-1]
+        # Stops at the ends of lines follow each other with another question too.
+        at = self.after // self.grid.line_length + self.after % self.grid.line_length
+        turned = wordings if at % 2 or asked == "dies" else wordings[::-1]
         least, most = STUDENT_BANDS[band]
         return first_that_fits((partial(self._filled, wording) for wording in turned), least, most)
 
@@ -103,6 +107,7 @@ class SpokenStop(StopSuggestion):
             "far": written(here, count.text(self.far), language),
             "place": language.cell.format(row=row, column=column),
             "idea": "",
+            "parts": language.stops.parts[count.kind not in READ_BY_DIGITS],
         }
         if self.claim is not None:
             idea = _ended(self._statement(self.claim))

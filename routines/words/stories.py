@@ -34,7 +34,18 @@ def _name(count: Count, marks: Landmarks) -> str:
         return _plural_name(count, marks.multiple)
     language = LANGUAGES[count.style.language]
     passed = language.below if count.step < 0 else language.past
-    return passed.format(amount=count.text_of(marks.multiple))
+    return passed.format(amount=_one_name(count, marks.multiple))
+
+
+def _one_name(count: Count, multiple: Fraction) -> str:
+    """What one of them is called: "hundred", "dollar"; as it is written where it has no name."""
+    language = LANGUAGES[count.style.language]
+    if count.kind == Kind.MONEY:
+        currency = currency_named(count.style.currency, language.code)
+        return currency.main.one if multiple == 10**currency.digits else count.text_of(multiple)
+    unit = count.base_unit or count.kind.value
+    noun = language.landmark_nouns.get((unit, str(multiple)))
+    return noun.one if noun else count.text_of(multiple)
 
 
 def _plural_name(count: Count, multiple: Fraction) -> str:

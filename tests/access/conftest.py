@@ -17,6 +17,7 @@ from routines.exchange.importing import hold_file
 from routines.exchange.reading import read
 from routines.exchange.writing import written
 from routines.models import Job, JobFile, LessonPass, Planned, Suggestion
+from routines.own_words.making import start_gathering
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.press import PrintingProcess
 from routines.plans.actions import copy_routine
@@ -27,6 +28,7 @@ from tests.factories import (
     GradeFactory,
     SchoolFactory,
     SchoolYearFactory,
+    StandardFactory,
     UserFactory,
 )
 from tests.routines.lessons.making import open_lesson
@@ -86,6 +88,8 @@ def _people() -> dict[str, User]:
         ("5 Slate", five, "other_teacher"),
     ):
         ClassGroupFactory(name=name, grade=grade, year=year, teachers=[people[teacher]])
+    for grade in (two, three, five):
+        StandardFactory(grade=grade)
     return people
 
 
@@ -116,6 +120,9 @@ def things(cast) -> Things:
     booklet = start_booklet(owner=owner, title="Planted booklet", versions=[shared.current_version], contents=["plan"])
     Job.objects.filter(pk=booklet.pk).update(state="done")
     JobFile.objects.create(job=booklet, content=b"planted")
+    words = start_gathering(owner=owner)
+    Job.objects.filter(pk=words.pk).update(state="done")
+    JobFile.objects.create(job=words, content=b"planted")
     file = hold_file(by=owner, name="planted.json", read=read(written([SEVENS.changed(title="Planted file")]), {"2"}))
     leaver = UserFactory(sign_in_name="leaver", display_name="Leaver Lund", is_active=False)
     invitation = invite(by=administrator, display_name="Planted Person", role="teacher")
@@ -139,8 +146,10 @@ def things(cast) -> Things:
         "planned": {"pk": Planned.objects.create(routine=shared, class_group=group, on=timezone.localdate(), by=owner).pk},
         "suggestion": {"pk": Suggestion.objects.create(routine=shared, by=coach, to_teacher=owner, why="Planted why.").pk},
         "grade_and_area": {"grade": group.grade_id, "area": "whole"},
+        "grade_and_standard": {"grade": group.grade_id, "standard": group.grade.standards.get().pk},
         "booklet": {"key": booklet.key},
         "file": {"key": file.key},
+        "words": {"key": words.key},
         "look": {"key": ask_to_look("planted words", by=owner, whose=owner.pk).key},
         "person": {"pk": cast["teammate"].pk},
         "leaver": {"pk": leaver.pk},

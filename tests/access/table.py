@@ -61,15 +61,16 @@ def each(names: str, cells: tuple[Cell, ...], before: str = "") -> dict[str, tup
 # By the name of the address; with "new" where a plan that nobody saved yet goes by the same name.
 TABLE: dict[str, tuple[Cell, ...]] = {
     **each("accounts:sign_in board_wait board_status lesson_worker", OPEN),
-    **each("favicon accounts:sign_out grade_bands:set_up", (Cell("", SIGNING_IN),)),
+    **each("favicon accounts:sign_out accounts:recover grade_bands:set_up", (Cell("", SIGNING_IN),)),
     "accounts:invitation": (Cell("invitation", SIGNING_IN),),
     "accounts:new_passphrase": (Cell("new_passphrase", SIGNING_IN),),
     "board_code": (Cell("", WAITING),),
     # One's own, whoever one is.
     **each("own_account change_passphrase sign_out_everywhere", ALL, before="accounts:"),
     **each("home bank my_plans worth_teaching plan_new lessons suggestions planned_put_back", ALL),
-    **each("coverage coverage_csv coverage_pdf coverage_print booklet_choose import file_schema", ALL),
-    **each("erase_words erase_progress erase_finish", ALL),
+    **each("coverage coverage_csv coverage_pdf coverage_print coverage_standards booklet_choose import file_schema", ALL),
+    **each("coverage_standards_csv coverage_standards_pdf coverage_standards_print", ALL),
+    **each("erase_words erase_progress erase_finish own_words what_is_kept", ALL),
     **{
         f"plan_{name} new": (Cell("plan_nobody_saved", PEOPLE),)
         for name in ("preview", "edit", "draft", "drop", "change", "part")
@@ -101,23 +102,27 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("planned_move planned_remove", (Cell("planned", OWNER, seen=TEAM | COACH),)),
     "suggestion_answer": for_owner("suggestion", seen=COACH),
     "suggestion_withdraw": (Cell("suggestion", COACH, seen=OWNER),),
-    "coverage_cell": (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),),
+    **each("coverage_cell planned_for_gap", (Cell("grade_and_area", GRADE | COACH | ADMINISTRATOR),)),
+    **each("coverage_standard planned_for_standard", (Cell("grade_and_standard", GRADE | COACH | ADMINISTRATOR),)),
     "suggest_for_gap": (Cell("grade_and_area", GRADE | COACH, seen=ADMINISTRATOR),),
+    "suggest_for_standard": (Cell("grade_and_standard", GRADE | COACH, seen=ADMINISTRATOR),),
     # Files and prints that somebody asked for.
     **each("booklet booklet_drop booklet_pdf", for_owner("booklet")),
+    **each("own_words_zip own_words_drop", for_owner("words")),
     **each("import_look import_add import_progress import_stop", for_owner("file")),
     # What was found is gone within the hour: whoever asks for any look is led to the page of her own.
     **each("erase_look erase_begin", (Cell("look", PEOPLE),)),
     **each("erase_look_again erase_leave", for_owner("look")),
     "export_bank": (Cell("", COACH | ADMINISTRATOR, seen=PEOPLE),),
     # The school.
-    **each("school people invite", for_administrator(), before="accounts:"),
+    **each("school people invite recovery_code", for_administrator(), before="accounts:"),
     **each("reset_passphrase set_role close_account", for_administrator("person"), before="accounts:"),
     "accounts:reopen_account": for_administrator("leaver"),
     "accounts:withdraw_invitation": for_administrator("sent_invitation"),
     "hand_on": for_administrator("leaver"),
+    "backups": for_administrator(),
     **each("classes new_class new_year grades new_grade new_band", for_administrator(), before="grade_bands:"),
-    **each("import_common_core import_standards", for_administrator(), before="grade_bands:"),
+    **each("import_common_core import_standards keep_standards", for_administrator(), before="grade_bands:"),
     **each("edit_class remove_class", for_administrator("class_group"), before="grade_bands:"),
     **each("edit_year carry_over", for_administrator("year"), before="grade_bands:"),
     "grade_bands:edit_grade": for_administrator("grade"),

@@ -71,4 +71,4 @@ def test_a_board_hears_of_its_grid_alone(planted):
 def test_the_signed_out_hear_of_nothing(planted):
     texts, opened = met(Client(SERVER_NAME="localhost"), ["/", *planted.addresses])
     assert wrongly_told(texts, planted, "signed_out") == []
-    assert opened <= {"accounts:sign_in", "board_wait", "board_code", "favicon"}
+    assert opened <= {"accounts:sign_in", "accounts:recover", "board_wait", "board_code", "favicon"}

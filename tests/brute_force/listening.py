@@ -3,8 +3,9 @@
 Written from the rulings, on claims in the stored form. Imports nothing of the engine.
 """
 
+import re
 from fractions import Fraction
-from math import inf
+from math import inf, lcm
 
 from .board import Board
 from .seeing import Claim
@@ -52,6 +53,8 @@ def may_not_come_before(claim: Claim, board: Board, level: int) -> int | None:
     if family in ("digit", "digit-run"):
         without = [n for n in range(1, board.terms + 1) if len(str(abs(board.value(n)))) <= claim["place"]]
         most = 6 if len(without) >= board.terms / 2 else 0
+    if family == "remainder" and claim["along"] == "count" and Fraction(claim["modulus"]) <= finest_written(board):
+        return 12
     if board.kind != "whole":
         return most
     m = Fraction(claim.get("modulus") or claim.get("multiple") or 0)
@@ -64,6 +67,16 @@ def may_not_come_before(claim: Claim, board: Board, level: int) -> int | None:
     if family in ("landmarks", "how-many") and level <= 3 and m in (3, 4, 6, 7, 8, 9, 11, 12) and m != abs(board.step):
         return 6
     return most
+
+
+def finest_written(board: Board) -> Fraction:
+    """What all counts of a measure, or of decimals, are made of as they are written: whole centimeters, tenths; else 0."""
+    if board.kind in ("length", "mass", "capacity", "elapsed"):
+        return board.small / lcm(*((amount / board.small).denominator for amount in (board.start, board.step)))
+    if board.kind == "decimal" and board.written is not None:
+        digits, value = re.sub(r"\D", "", board.written(1)), abs(board.value(1))
+        return Fraction(1, 10 ** (len(digits) - 1)) if not value else value / int(digits)
+    return Fraction(0)
 
 
 def waits_for_the_youngest(claim: Claim, board: Board) -> bool:

@@ -84,6 +84,20 @@ def test_an_older_python_reads_the_file_and_is_told_what_is_needed():
     assert (done.returncode, done.stderr) == (1, "Countfold needs Python 3.11 or newer; this is 3.6.15.\n")
 
 
+@pytest.mark.parametrize("number", ["0", "9", "-1", "two", "٣", "9" * 5000])
+def test_a_number_of_processes_that_can_not_be_is_said(run, capsys, number):
+    with pytest.raises(SystemExit):
+        run.read_arguments(["serve", f"--workers={number}"])
+    assert "from 1 to 8" in capsys.readouterr().err
+
+
+def test_several_processes_need_postgresql(run, capsys, monkeypatch):
+    monkeypatch.delenv("DATABASE_URL", raising=False)
+    with pytest.raises(SystemExit):
+        run.serve(run.read_arguments(["serve", "--workers", "2"]))
+    assert "Several processes need PostgreSQL" in capsys.readouterr().out
+
+
 def test_https_needs_certificate_and_key(run, capsys):
     with pytest.raises(SystemExit):
         run.serve(run.read_arguments(["serve", "--cert", "here.pem"]))

@@ -142,12 +142,12 @@ def test_money_is_ringed_at_its_own_coins_or_at_an_amount() -> None:
     ("kind", "start", "step", "terms", "name", "ringed"),
     [
         # No count lands on a ten, a hundred or a thousand, and every one passes a hundred: the thousand crossed.
-        ("whole", "240", "100", 16, "the first past each 1,000", ["1,040"]),
-        ("whole", "7", "10", 15, "the first past each 100", ["107"]),
-        ("whole", "1,325", "-50", 16, "the first below each 1,000", ["975"]),
+        ("whole", "240", "100", 16, "the first past each thousand", ["1,040"]),
+        ("whole", "7", "10", 15, "the first past each hundred", ["107"]),
+        ("whole", "1,325", "-50", 16, "the first below each thousand", ["975"]),
         ("whole", "10", "10", 12, "hundreds", ["100"]),
         ("mass", "6 oz", "6 oz", 20, "pounds", ["48 oz", "96 oz"]),
-        ("money", "35c", "25c", 16, "the first past each 100¢", ["110¢", "210¢", "310¢", "410¢"]),
+        ("money", "35c", "25c", 16, "the first past each dollar", ["110¢", "210¢", "310¢", "410¢"]),
         ("money", "5c", "5c", 24, "dollars", ["100¢"]),
     ],
 )

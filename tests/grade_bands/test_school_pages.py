@@ -6,7 +6,7 @@ from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear
 from tests.factories import ClassGroupFactory
 
 PAGES = ["classes/", "classes/new/", "years/new/", "grades/", "grades/new/", "bands/new/"]
-BUTTONS = ["standards/common-core/", "standards/import/", "classes/1/remove/"]
+BUTTONS = ["standards/common-core/", "standards/import/", "standards/keep/", "classes/1/remove/"]
 
 
 @pytest.mark.parametrize("page", PAGES)

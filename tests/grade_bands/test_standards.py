@@ -6,7 +6,7 @@ from django.template import Context, Template
 
 from grade_bands.actions import lay_grades, load_standards
 from grade_bands.models import Area, Standard
-from grade_bands.standards import COMMON_CORE, MOST_ROWS, StandardsFileError, common_core, read_standards
+from grade_bands.standards import COMMON_CORE, MOST_FAULTS, MOST_ROWS, StandardsFileError, common_core, read_standards
 from grade_bands.starting_point import EXPECTED_AREAS
 from tests.factories import StandardFactory
 
@@ -58,11 +58,12 @@ def test_a_grade_the_school_does_not_have_leaves_the_standard_without_one(db):
     [
         ([], "add code, area, summary"),
         (["code,grade"], "add area, summary"),
+        (["code,area,summary,Code", "A.1,whole,Count.,A.2"], "The first line names code twice. Keep one."),
         ([FIRST_LINE], "no standards under its first line"),
         ([FIRST_LINE, ",2,whole,Count."], "Line 2: fill in code."),
         ([FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,algebra,Count."], "Line 3: “algebra” is no area."),
         ([FIRST_LINE, "A.1,2,whole,Count, then write."], "Line 2 has more cells"),
-        ([FIRST_LINE, "A.1,2,whole,Count.", "A.1,2,whole,Again."], "Line 3: A.1 is there twice."),
+        ([FIRST_LINE, "A.1,2,whole,Count.", "A.1,2,whole,Again."], "Line 3: A.1 is in line 2 too. Keep one."),
         ([FIRST_LINE, f"{'A' * 41},2,whole,Count."], "shorten code to 40"),
         ([FIRST_LINE, "A.1,2,whole,Count.", 'A.2,2,whole,"Count' + "x" * 200_000], "Line 3 can't be read as CSV."),
         ([FIRST_LINE + ",count_features", "A.1,2,whole,Count.," + "x" * 1001], "Line 2, count_features: Shorten the"),
@@ -84,9 +85,19 @@ def upload(browser, content: bytes, framework: str = "Larkfield scheme"):
     return browser.post("/school/standards/import/", {"framework": framework, "file": file})
 
 
+def keep(browser, looked):
+    """Press the button of the page that shows what is in the file."""
+    assert looked.status_code == 200, looked.text
+    sent = {"framework": looked.context["framework"], "content": looked.context["text"]}
+    return browser.post("/school/standards/keep/", sent)
+
+
 def test_a_school_loads_its_own_file(visit, administrator, grade_two):
     content = f"\ufeff{FIRST_LINE}\nLS.2,2,whole,Count on by tens.\n".encode()
-    assert upload(visit(administrator), content).status_code == 302
+    browser = visit(administrator)
+    looked = upload(browser, content)
+    assert not Standard.objects.exists()
+    assert keep(browser, looked).status_code == 302
     standard = Standard.objects.get()
     assert (standard.framework, standard.grade, standard.summary) == (
         "Larkfield scheme",
@@ -154,13 +165,89 @@ def test_a_file_in_other_letters_is_told_how_to_save_it(visit, administrator, en
 
 def test_the_texts_of_a_file_are_mended(visit, administrator, grade_two):
     content = f'\ufeff{FIRST_LINE}\r\nA.\x001,2,whole,Count\ufdd0 on.\rA.2,2,whole,"Count\x1b\r\nback."'.encode()
-    file = SimpleUploadedFile("ours.csv", content)
-    assert (
-        visit(administrator).post("/school/standards/import/", {"framework": "O\x00urs", "file": file}).status_code
-        == 302
-    )
+    browser = visit(administrator)
+    assert keep(browser, upload(browser, content, "O\x00urs")).status_code == 302
     found = Standard.objects.filter(framework="Ours").values_list("code", "summary")
     assert sorted(found) == [("A.1", "Count on."), ("A.2", "Count\nback.")]
+
+
+def test_every_line_that_is_wrong_is_named_and_nothing_is_stored(visit, administrator, grade_two):
+    lines = [
+        FIRST_LINE,
+        "A.1,2,whole,Count.",
+        ",2,whole,Count.",
+        "A.1,2,whole,Again.",
+        "A.3,2,algebra,x",
+        "A.4,2,whole,x",
+    ]
+    page = upload(visit(administrator), "\n".join(lines).encode())
+    assert page.status_code == 422
+    for sentence in ("Line 3: fill in code.", "Line 4: A.1 is in line 2 too.", "Line 5: “algebra” is no area."):
+        assert page.text.count(sentence) == 1
+    assert not Standard.objects.exists()
+
+
+def test_of_very_many_wrong_lines_the_first_are_named():
+    with pytest.raises(StandardsFileError) as refused:
+        read_standards([FIRST_LINE, *[f"A.{n},2,algebra,x" for n in range(10_000)]])
+    assert len(refused.value.sentences) == MOST_FAULTS + 1
+    assert refused.value.sentences[-1] == "The lines after 21 were not looked at yet."
+
+
+def test_cells_may_be_parted_by_semicolons_and_columns_named_in_any_case():
+    (row,) = read_standards(["Code; Grade ;AREA;Summary", "A.1;2;whole;Count, then write."])
+    assert (row.code, row.grade, row.summary) == ("A.1", "2", "Count, then write.")
+
+
+def test_what_is_in_a_file_is_shown_before_anything_is_stored(visit, administrator, grade_two):
+    """One is new, one changed, one the same; a grade that is not here, and one that the file leaves out."""
+    for code in ("A.1", "A.2", "A.9"):
+        StandardFactory(code=code, framework="Ours", grade=grade_two, summary="Count.")
+    lines = [FIRST_LINE, "A.1,2,whole,Count.", "A.2,2,whole,Count on.", '"=A.3",13,whole,<b>Count</b>.']
+    browser = visit(administrator)
+    page = upload(browser, "\n".join(lines).encode(), "Ours")
+    assert [what for _row, _grade, what in page.context["rows"]] == ["same", "changed", "new"]
+    for words in (
+        "New: 1. Changed: 1. As they are here: 1.",
+        "Nothing is stored yet.",
+        "1 standard has no grade of this school",
+        "grades that are not here: 13.",
+        "1 standard of this name is not in the file and stays as it is.",
+        "&lt;b&gt;Count&lt;/b&gt;.",
+        "=A.3",
+    ):
+        assert words in page.text, words
+    assert Standard.objects.get(code="A.2").summary == "Count."
+    assert keep(browser, page).status_code == 302
+    assert set(Standard.objects.values_list("code", "summary")) == {
+        ("A.1", "Count."),
+        ("A.2", "Count on."),
+        ("=A.3", "<b>Count</b>."),
+        ("A.9", "Count."),
+    }
+
+
+def test_a_long_file_is_shown_by_its_first_lines_and_loaded_whole(visit, administrator, grade_two):
+    browser = visit(administrator)
+    page = upload(browser, "\n".join([FIRST_LINE, *[f"A.{n},2,whole,Count." for n in range(MOST_ROWS)]]).encode())
+    assert "And 1940 more." in page.text
+    assert "Load 2000 standards" in page.text
+    keep(browser, page)
+    assert Standard.objects.count() == MOST_ROWS
+
+
+@pytest.mark.parametrize(
+    ("sent", "sentence"),
+    [
+        ({"framework": "Ours"}, "Choose the file again."),
+        ({"framework": "Ours", "content": f"{FIRST_LINE}\nA.1,2,algebra,x"}, "Line 2: “algebra” is no area."),
+        ({"content": f"{FIRST_LINE}\nA.1,2,whole,x"}, "Write what these standards are called."),
+    ],
+)
+def test_what_was_changed_on_the_way_is_read_again(visit, administrator, sent, sentence):
+    page = visit(administrator).post("/school/standards/keep/", sent)
+    assert (page.status_code, sentence in page.text) == (422, True)
+    assert not Standard.objects.exists()
 
 
 def test_a_file_of_more_standards_than_are_ever_held_against_a_count_is_refused():

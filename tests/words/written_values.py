@@ -34,7 +34,7 @@ UNIT_SIZES = {
 SAME_UNIT = {"cups": "cup", "taza": "cup", "tazas": "cup", "tons": "ton", "tonelada": "ton", "toneladas": "ton"}
 MEASURES = ("length", "mass", "capacity", "elapsed")
 UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
-HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|mediodía|medianoche))?"
+HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"
 
 
 @dataclass(frozen=True)
@@ -113,7 +113,7 @@ class Notation:
         assert clock is not None
         hour, minute, half = int(clock[1]), int(clock[2]), clock[3].strip()
         if half:
-            hour = hour % 12 + (12 if half.startswith("p") or half in ("noon", "mediodía") else 0)
+            hour = hour % 12 + (12 if half.startswith("p") or half.endswith(("noon", "mediodía")) else 0)
         return Fraction(60 * hour + minute)
 
     def _number(self, text: str) -> Fraction:

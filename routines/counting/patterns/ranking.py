@@ -27,6 +27,7 @@ from ..count import Count
 from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
+from ..written_units import written_units
 from .friendly import Friendliness, friendliness, never_hidden
 from .readings import written_parts
 
@@ -90,7 +91,19 @@ def barred_places(claim: Claim, grid: Grid, level: int = DEFAULT_LEVEL) -> int:
         case DigitClaim() | DigitRunClaim():
             unwritten = _unwritten(grid.count, grid.terms, claim.place, claim.part)
             return FIRST_SIX if 2 * unwritten >= grid.terms else 0
+        case RemainderClaim() if _goes_without_saying(claim, grid.count):
+            return FIRST_TWELVE
     return _barred_for_its_multiple(claim, grid.count, level) if grid.count.kind == Kind.WHOLE else 0
+
+
+def _goes_without_saying(claim: RemainderClaim, count: Count) -> bool:
+    """Whether it says that all are whole centimeters, or tenths, where nothing finer is written."""
+    units = written_units(count)
+    if units is None:
+        finest = Fraction(1, 10 ** count.form.places_written(count.start)) if count.kind == Kind.DECIMAL else None
+    else:
+        finest = units.small.size / count.form.counted_parts()
+    return finest is not None and claim.along == "count" and stated(claim.modulus) <= finest
 
 
 def _barred_for_its_multiple(claim: Claim, count: Count, level: int) -> int:

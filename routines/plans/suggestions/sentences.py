@@ -2,6 +2,7 @@
 
 from routines.counting import Claim
 from routines.words import LANGUAGES
+from routines.words.sentences import filled
 
 
 def replies_to(claim: Claim, language: str) -> tuple[str, ...]:
@@ -16,4 +17,5 @@ def said(name: str, language: str, **values: object) -> str:
 
 def ways(name: str, language: str, **values: object) -> tuple[str, ...]:
     """Every wording of a sentence."""
-    return tuple(wording.format(**values) for wording in LANGUAGES[language].answers[name])
+    facts = {key: str(value) for key, value in values.items()}
+    return tuple(filled(wording, facts) for wording in LANGUAGES[language].answers[name])

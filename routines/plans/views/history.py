@@ -1,5 +1,6 @@
 """The saves of a plan, what each changed, and going back to one."""
 
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
@@ -10,11 +11,13 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_POST
 
+from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
-from routines.models import RoutineVersion, UnreadablePlan
-from routines.models.plan_differences import changes_between
+from routines.models import Routine, RoutineVersion, UnreadablePlan
+from routines.models.plan_differences import PartChange, changes_between
 from routines.models.plan_document import Plan
+from routines.models.routine import NOT_IN_BANK
 from routines.plans.actions import restore_version
 
 from .open_plan import HIGHEST_VERSION, open_plan
@@ -38,6 +41,9 @@ def history(request: SignedInRequest, pk: int) -> HttpResponse:
     ]
     if versions and not page.has_next():
         saves.append({"version": versions[-1], "unreadable": plans[versions[-1].pk] is None, "changes": []})
+    if hidden := title_not_to_be_read(routine, request.user):
+        for save in saves:
+            save["changes"] = [without_title(change, hidden) for change in save["changes"]]
     context = {
         "section": "plans",
         "routine": routine,
@@ -49,6 +55,29 @@ def history(request: SignedInRequest, pk: int) -> HttpResponse:
         "restore_url": opened.url("plan_restore"),
     }
     return render(request, "plans/history.html", context)
+
+
+def title_not_to_be_read(routine: Routine, user: User) -> str:
+    """The title under which a copy began, where it is that of a count which the reader may not see; "" where it is not.
+
+    Its authors read all of their own plan: they copied the count while they could see it.
+    """
+    if routine.copied_from_id is None or routine.is_author(user):
+        return ""
+    if Routine.objects.visible_to(user).filter(pk=routine.copied_from_id).exists():
+        return ""
+    began = routine.copied_from_version or routine.versions.order_by("number").first()
+    title = began.plan.get("title", "") if began else ""
+    return str(title) if title != routine.title else ""
+
+
+def without_title(change: PartChange, title: str) -> PartChange:
+    if change.part != "title":
+        return change
+    before, after = (
+        tuple(NOT_IN_BANK if line == title else line for line in lines) for lines in (change.before, change.after)
+    )
+    return replace(change, before=before, after=after)
 
 
 def plan_or_none(version: RoutineVersion) -> Plan | None:

@@ -28,7 +28,7 @@ from .merging import merge_context
 from .open_plan import OpenPlan, TooLong, open_plan
 
 # What a teacher may want to do with the plan right after saving it.
-LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught"}
+LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught", "week": "planned_new"}
 PREFILLED = (
     "kind",
     "start",

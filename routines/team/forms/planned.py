@@ -1,5 +1,6 @@
 """For which class, and on which day, a count is planned."""
 
+from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
@@ -16,7 +17,10 @@ from routines.team.school_days import next_school_day
 
 
 class PlannedForm(forms.Form):
-    """Chosen at first: a class of the count's own grade, else the first, and the next school day."""
+    """Chosen at first: a class of the count's own grade, else the first, and the next school day.
+
+    offered: counts to choose one of, where the page is about none; then `grade` is that of the gap they could fill.
+    """
 
     class_group = forms.ModelChoiceField(
         queryset=ClassGroup.objects.none(),
@@ -37,17 +41,26 @@ class PlannedForm(forms.Form):
         },
     )
 
-    def __init__(self, *args: Any, user: User, routine: Routine, today: date, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, user: User, grade: int, today: date, offered: Sequence[Routine] = (), **kwargs: Any
+    ) -> None:
         super().__init__(*args, **kwargs)
         self.today = today
         classes = ClassGroup.objects.taught_by(user).filter(year__ends_on__gte=today).with_people().in_grade_order()
         offer_rows(self, "class_group", classes)
         mine = list(classes)
         self.has_classes = bool(mine)
-        of_its_grade = [group for group in mine if group.grade_id == routine.grade_id]
+        of_its_grade = [group for group in mine if group.grade_id == grade]
         self.fields["class_group"].initial = next((group.pk for group in of_its_grade or mine), None)
         self.fields["on"].initial = next_school_day(today)
         self.fields["on"].widget.attrs["min"] = today.isoformat()
+        self.offered = {str(routine.pk): routine for routine in offered}
+        if offered:
+            self.fields["routine"] = forms.ChoiceField(
+                choices=[(key, routine.title) for key, routine in self.offered.items()],
+                initial=next(iter(self.offered)),
+                error_messages={"required": _("Choose the count."), "invalid_choice": _("Choose one of these counts.")},
+            )
 
     def clean(self) -> dict[str, Any]:
         super().clean()

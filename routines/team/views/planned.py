@@ -2,7 +2,7 @@
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -14,11 +14,14 @@ from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.templatetags.dates import full_day
 from accounts.typed_numbers import typed_id
+from grade_bands.models import Area, Grade, SchoolYear, Standard
+from routines.coverage.behind import Field
+from routines.coverage.queries import grades_seen_by
 from routines.models import Planned, Routine
 from routines.team import planning
 from routines.team.forms.planned import PlannedForm
 from routines.team.small_counts import small_counts
-from routines.team.suggesting import take
+from routines.team.suggesting import counts_for, take
 
 
 def week_of(planned: Planned, **more: str) -> str:
@@ -32,19 +35,13 @@ def put_in(request: SignedInRequest, pk: int) -> HttpResponse:
     routine = get_object_or_404(Routine.objects.visible_to(request.user).for_cards(), pk=pk)
     sent = request.POST if request.method == "POST" else None
     suggestion = typed_id((request.POST if sent else request.GET).get("suggestion", ""))
-    form = PlannedForm(sent, user=request.user, routine=routine, today=timezone.localdate())
+    form = PlannedForm(sent, user=request.user, grade=routine.grade_id, today=timezone.localdate())
 
     def make() -> str:
-        group, on = form.cleaned_data["class_group"], form.cleaned_data["on"]
-        planned, new = planning.put_in_the_week(routine=routine, class_group=group, on=on, by=request.user)
+        address = _put(request, form, routine)
         if suggestion:
             take(suggestion=suggestion, routine=routine, by=request.user)
-        said = {"title": routine.title, "class": group.name, "day": full_day(on)}
-        if new:
-            messages.success(request, _("“%(title)s” is in the week: %(class)s, %(day)s.") % said)
-        else:
-            messages.info(request, _("“%(title)s” was in the week already: %(class)s, %(day)s.") % said)
-        return week_of(planned)
+        return address
 
     if sent is not None and form.is_valid():
         try:
@@ -63,6 +60,62 @@ def put_in(request: SignedInRequest, pk: int) -> HttpResponse:
     return render(request, "team/put_in_the_week.html", context, status=422 if form.errors else 200)
 
 
+def _put(request: SignedInRequest, form: PlannedForm, routine: Routine) -> str:
+    """Put it there, say so, and hand back the address of its week."""
+    group, on = form.cleaned_data["class_group"], form.cleaned_data["on"]
+    planned, new = planning.put_in_the_week(routine=routine, class_group=group, on=on, by=request.user)
+    said = {"title": routine.title, "class": group.name, "day": full_day(on)}
+    if new:
+        messages.success(request, _("“%(title)s” is in the week: %(class)s, %(day)s.") % said)
+    else:
+        messages.info(request, _("“%(title)s” was in the week already: %(class)s, %(day)s.") % said)
+    return week_of(planned)
+
+
+@require_http_methods(["GET", "POST"])
+def put_in_for_gap(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
+    """From a gap in the coverage: one of the counts that could fill it, for a class of one's own and a day."""
+    if area not in Area.values:
+        raise Http404
+    return _for_gap(request, Field(_grade_of_a_gap(request, grade), Area(area)))
+
+
+@require_http_methods(["GET", "POST"])
+def put_in_for_standard(request: SignedInRequest, grade: int, standard: int) -> HttpResponse:
+    asked_for = get_object_or_404(Standard, pk=standard)
+    return _for_gap(request, Field(_grade_of_a_gap(request, grade), Area(asked_for.area), asked_for))
+
+
+def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
+    """Raises Http404 where the user does not see its coverage."""
+    year = SchoolYear.objects.on(timezone.localdate())
+    if year is None:
+        raise Http404
+    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
+    return found
+
+
+def _for_gap(request: SignedInRequest, gap: Field) -> HttpResponse:
+    counts = counts_for(gap)
+    sent = request.POST if request.method == "POST" else None
+    form = PlannedForm(sent, user=request.user, grade=gap.grade.pk, today=timezone.localdate(), offered=counts)
+    if sent is not None and counts and form.is_valid():
+        try:
+            return keep_once(request, lambda: _put(request, form, form.offered[form.cleaned_data["routine"]]))
+        except SentBefore as before:
+            form.add_error(None, before.sentence)
+    said = small_counts([routine.pk for routine in counts], request.user)
+    chosen = str(form["routine"].value()) if counts else ""
+    context = {
+        "section": "week",
+        "gap": gap,
+        "grade": gap.grade,
+        "counts": [(routine, said.get(routine.pk), str(routine.pk) == chosen) for routine in counts],
+        "form": form,
+    }
+    return render(request, "team/put_in_the_week_for_gap.html", context, status=422 if form.errors else 200)
+
+
 def _changeable(request: SignedInRequest, pk: int) -> Planned:
     """A planned count that the user may move. Raises: Http404 where she may not see it, PermissionDenied."""
     seen = Planned.objects.visible_to(request.user).with_titles_for(request.user)
@@ -79,7 +132,7 @@ def move(request: SignedInRequest, pk: int) -> HttpResponse:
     form = PlannedForm(
         sent,
         user=request.user,
-        routine=planned.routine,
+        grade=planned.routine.grade_id,
         today=timezone.localdate(),
         initial={"class_group": planned.class_group_id, "on": planned.on},
     )

@@ -23,8 +23,7 @@ from routines.team.forms.suggestion import SuggestionForm
 from routines.team.small_counts import small_counts
 from routines.team.suggesting import (
     Answer,
-    counts_for_a_gap,
-    counts_for_a_standard,
+    counts_for,
     declined_by,
     suggest,
     take,
@@ -70,17 +69,18 @@ def suggest_for_gap(request: SignedInRequest, grade: int, area: str) -> HttpResp
     """From a gap in the coverage: one of the counts that could fill it, to the team of its grade."""
     if area not in Area.values:
         raise Http404
-    found = _grade_of_a_gap(request, grade)
-    return _suggest(request, counts_for_a_gap(found, area), found, Field(found, Area(area)))
+    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(area)))
 
 
 @require_http_methods(["GET", "POST"])
 def suggest_for_standard(request: SignedInRequest, grade: int, standard: int) -> HttpResponse:
     """The same for a standard: counts that name it, or else those of its area."""
     asked_for = get_object_or_404(Standard, pk=standard)
-    found = _grade_of_a_gap(request, grade)
-    field = Field(found, Area(asked_for.area), asked_for)
-    return _suggest(request, counts_for_a_standard(found, asked_for), found, field)
+    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(asked_for.area), asked_for))
+
+
+def _suggest_for(request: SignedInRequest, gap: Field) -> HttpResponse:
+    return _suggest(request, counts_for(gap), gap.grade, gap)
 
 
 def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:

@@ -30,7 +30,7 @@ QUESTIONS = {
         ),
         (
             "Stop at {a}. What comes next, and what on the grid can help you?",
-            "What comes after {a}, and which digits or parts will change? How do you know?",
+            "What comes after {a}, and which {parts} will change? How do you know?",
         ),
         (
             "We are at {a}. What does {jump} lead to, and which parts change? Show it in two ways.",
@@ -100,4 +100,6 @@ REASONS = {
     "end": "The whole grid is there: time to look at it and to think past its end.",
 }
 
-STOPS = Stops(QUESTIONS, ANSWERS, REASONS)
+PARTS = ("digits", "parts")
+
+STOPS = Stops(QUESTIONS, ANSWERS, REASONS, PARTS)

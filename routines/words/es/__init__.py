@@ -71,7 +71,8 @@ class Spanish(Language):
     def value(self, text: str, *, clock: bool) -> str:
         if not clock:
             return text
-        return f"{'la' if re.match(r'0?1:', text) else 'las'} {text}"
+        told = text.replace(" mediodía", " del mediodía").replace(" medianoche", " de la medianoche")
+        return f"{'la' if re.match(r'0?1:', told) else 'las'} {told}"
 
     def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
         if feminine:

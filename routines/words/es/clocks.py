@@ -5,12 +5,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.core, on a clock": ("cada hora es {d} {more} que la anterior",),
     "step.says, on a clock": (
         "cada vez que contamos es {d} {more}",
-        "cada vez damos un salto: {d} {more}",
+        "en cada salto que damos es {d} {more}",
     ),
     "step.reason, on a clock": ("{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",),
     "step.reason-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),
     "neighbour.statement, on a clock": ("{direction}: {diff} {more}", "{direction} es {diff} {more} en cada paso"),
-    "neighbour.says, on a clock": ("veo {diff} {more} {direction}",),
+    "neighbour.says, on a clock": ("veo que es {diff} {more} {direction}", "veo {diff} {more} {direction}"),
     "neighbour.core, on a clock": (
         "{direction} siempre es {diff} {more}",
         "{direction} cada hora es {diff} {more} que la anterior",

@@ -5,7 +5,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.core": ("cada uno es {d} {more} que el anterior",),
     "step.says": (
         "cada vez que contamos {up} {d}",
-        "cada vez damos un salto: {up} {d}",
+        "en cada salto que damos {up} {d}",
     ),
     "step.reason": ("de {a} a {b} hay {d} {more}, y de {b} a {c} hay {d} {more}",),
     "step.reason-short": ("de {a} a {b} hay {d} {more}",),
@@ -14,7 +14,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{direction} siempre hay {diff} {more}",
         "{direction} cada uno tiene {diff} {more}",
     ),
-    "neighbour.says": ("encuentro siempre {diff} {more} {direction}",),
+    "neighbour.says": ("siempre encuentro {diff} {more} {direction}",),
     "neighbour.reason": ("{jumps}", "cada paso {direction} es de {k} números hacia adelante, y {jumps}"),
     "neighbour.reason-back": (
         "cada paso {direction} es de {k} números hacia atrás, y {jumps}",

@@ -30,7 +30,7 @@ QUESTIONS = {
         ),
         (
             "Paramos después de {a}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
-            "¿Qué viene después de {a} y qué cifras o partes van a cambiar? ¿Cómo lo sabes?",
+            "¿Qué viene después de {a} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
         ),
         (
             "Vamos por {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
@@ -62,7 +62,7 @@ QUESTIONS = {
     ),
     "end": (
         (
-            "Si seguimos, ¿diremos {probe}? Muéstranos.",
+            "Si seguimos contando, ¿diremos {probe}? Muéstranos.",
             "Podemos seguir. ¿Vamos a decir {probe}?",
         ),
         (
@@ -98,4 +98,6 @@ REASONS = {
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }
 
-STOPS = Stops(QUESTIONS, ANSWERS, REASONS)
+PARTS = ("cifras", "partes")
+
+STOPS = Stops(QUESTIONS, ANSWERS, REASONS, PARTS)

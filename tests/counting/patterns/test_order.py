@@ -1,6 +1,6 @@
 """The order of a list, and what is not listed again."""
 
-from routines.counting import Claim, Grid, find_patterns
+from routines.counting import Claim, Count, Grid, find_patterns
 from routines.counting.patterns.ranking import rank
 from tests.counting.claims import a_claim
 
@@ -84,3 +84,16 @@ def test_while_the_count_is_written_only_what_is_on_the_board_is_seen() -> None:
     view = grid("58", "6", 20, 5)
     assert find_patterns(view, upto=8) == find_patterns(view.cut(8))
     assert find_patterns(view, upto=1) == []
+
+
+def test_what_goes_without_saying_is_not_said_first() -> None:
+    """All are whole centimeters where nothing else is written; of halves of an inch it is worth saying."""
+    whole = a_claim("remainder", modulus=1, along="count", blocks=[[0]])
+    claims = [
+        one.claim for one in find_patterns(Grid(Count.parse(kind="length", start="75 cm", step="25 cm", terms=16), 4))
+    ]
+    assert whole in claims
+    assert whole not in claims[:8]
+    halves = Grid(Count.parse(kind="length", start="1/2 in", step="1/2 in", terms=12), 4)
+    wholes = [one.claim.family for one in find_patterns(halves)[:6] if one.claim.parameters.get("modulus") == 1]
+    assert wholes

@@ -1,12 +1,16 @@
 """A title that the reader may not see stands nowhere: its place says "a count that is not in the bank"."""
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from django.urls import reverse
+from django.utils import timezone
 
-from routines.models import Lesson, PlanDraft, Planned, Routine
+from grade_bands.models import SchoolYear
+from routines.models import Lesson, PlanDraft, Planned, Routine, Suggestion
 from routines.plans.actions import copy_routine, keep_draft, save_version
+from routines.team.school_days import monday_now
+from tests.factories import StandardFactory
 from tests.routines.making import make_lesson, make_routine
 
 INSTEAD = "a count that is not in the bank"
@@ -139,6 +143,84 @@ def test_the_planned_week_names_what_may_be_named(owner, teammate, coach, hidden
         "Teammate Tao": [INSTEAD, "Open count"],
         "Coach Cruz": [INSTEAD, "Open count"],
     }
+
+
+def everything_about(routine, owner, coach, grade, standard):
+    """Taught, shared about, planned for this week, suggested from and to all sides, noted, copied; then put away."""
+    lesson = make_lesson(routine, owner, sharing="team-coach", taught_on=timezone.localdate(), seen="it went well")
+    Planned.objects.create(
+        routine=routine, class_group=owner.class_groups.get(), on=monday_now(timezone.localdate()), by=owner
+    )
+    Suggestion.objects.create(routine=routine, by=coach, to_grade=grade, why="For all of grade 2.")
+    Suggestion.objects.create(routine=routine, by=owner, to_band=grade.band, why="For our team.")
+    routine.notes.create(by=owner, text="It worked with strips.")
+    copy = renamed_copy(routine, owner)
+    copy.share()
+    return {
+        **screens(lesson, copy, grade),
+        "home": reverse("home"),
+        "week": reverse("week"),
+        "week of the team": f"{reverse('week')}?team={grade.band_id}",
+        "suggestions": reverse("suggestions"),
+        "coverage now": reverse("coverage"),
+        "drill-down now": reverse("coverage_cell", args=[grade.pk, "whole"]),
+        "by standard": f"{reverse('coverage_standards')}?grade={grade.pk}",
+        "standard": reverse("coverage_standard", args=[grade.pk, standard.pk]),
+        "files": reverse("coverage_standards_csv"),
+        "totals": reverse("coverage_csv"),
+        "sheet": f"{reverse('coverage_standards_print')}?grade={grade.pk}",
+        "suggest": reverse("suggest_for_gap", args=[grade.pk, "whole"]),
+        "suggest for a standard": reverse("suggest_for_standard", args=[grade.pk, standard.pk]),
+        "put in the week": reverse("planned_for_gap", args=[grade.pk, "whole"]),
+        "put in the week for a standard": reverse("planned_for_standard", args=[grade.pk, standard.pk]),
+        "history of the copy": reverse("plan_history", args=[copy.pk]),
+        "what changed": reverse("routine_compare", args=[copy.pk]),
+        "the bank as a file": reverse("export_bank"),
+        "removing words": reverse("erase_words"),
+    }
+
+
+@pytest.mark.parametrize(
+    ("name", "status", "reads"),
+    [
+        ("owner", "draft", True),
+        ("teammate", "draft", False),
+        ("coach", "draft", False),
+        ("administrator", "draft", False),
+        ("teammate", "retired", False),
+        ("coach", "retired", True),
+        ("administrator", "retired", True),
+    ],
+)
+def test_on_no_screen_of_the_school_stands_a_title_that_may_not_be_read(
+    request, school, owner, teammate, coach, visit, name, status, reads
+):
+    """The year is the one that is on, so that home, week and coverage are about today."""
+    today = timezone.localdate()
+    year = SchoolYear.objects.get()
+    year.starts_on, year.ends_on = today - timedelta(days=90), today + timedelta(days=200)
+    year.save()
+    grade = owner.class_groups.get().grade
+    standard = StandardFactory(code="LS.2", grade=grade)
+    routine = make_routine(owner, title="Planted damson count", standards=("LS.2",))
+    pages = everything_about(routine, owner, coach, grade, standard)
+    Routine.objects.filter(pk=routine.pk).update(status=status)
+    client = visit(request.getfixturevalue(name))
+    said, instead = set(), set()
+    for screen, address in pages.items():
+        text = client.get(address).text
+        if "damson" in text:
+            said.add(screen)
+        if INSTEAD in text:
+            instead.add(screen)
+    if reads:
+        assert said
+    else:
+        assert said == set()
+        assert instead >= {"copy"}
+        if name != "administrator":
+            assert instead >= {"drill-down now", "standard", "suggestions", "lessons", "lesson", "copy"}
+            assert "week" in instead or "week of the team" in instead
 
 
 def test_titles_cost_no_query_a_row(owner, teammate, hidden, visit, django_assert_num_queries):

@@ -10,13 +10,13 @@ from django.urls import reverse
 from django.utils import timezone
 
 from routines.jobs.claim import FILE_LIMIT
-from routines.jobs.queue import WAITING_AT_MOST
+from routines.jobs.queue import WAITING_AT_MOST, drop_files_of_words
 from routines.jobs.runner import do_next
 from routines.models import Job, JobFile
 from routines.models.job import KEPT
 from routines.paper import booklet_jobs
 from routines.paper.booklet import AT_MOST
-from routines.paper.booklet_jobs import drop_all_booklets, find_booklet, start_booklet
+from routines.paper.booklet_jobs import find_booklet, start_booklet
 from routines.paper.press import printing
 from routines.paper.process import TookTooLong
 from routines.plans.actions import save_version
@@ -219,7 +219,7 @@ def test_a_dropped_booklet_does_not_come_back(owner, visit, ask, writing, drop):
         if drop == "another":
             ask("Two")
         elif drop == "erased":
-            drop_all_booklets()
+            drop_files_of_words()
         else:
             visit(owner).post(reverse("booklet_drop", args=[job.key]))
         return b"%PDF"
@@ -238,7 +238,7 @@ def test_a_dropped_booklet_stops_at_its_next_page(owner, ask, monkeypatch, writi
         for page in (1, 2, 3):
             pages.append(page)
             on_answer({"part": "pages", "done": page, "total": 3})
-            drop_all_booklets()
+            drop_files_of_words()
         return b"%PDF"
 
     writing(drop_meanwhile)
@@ -252,7 +252,7 @@ def test_after_a_booklet_was_dropped_the_next_is_whole(owner, ask, monkeypatch):
     monkeypatch.setattr("routines.jobs.claim.PROGRESS_EVERY", 0)
     job = ask("One", "Two")
     with monkeypatch.context() as patch:
-        patch.setattr("routines.jobs.claim.Claim.progress", lambda self, done: (drop_all_booklets(), self.renew()))
+        patch.setattr("routines.jobs.claim.Claim.progress", lambda self, done: (drop_files_of_words(), self.renew()))
         assert made(job) is None
     assert booklet_jobs.writing.process is None
     assert made(ask("Three")).said == "1 count on 2 pages."
@@ -264,7 +264,7 @@ def test_what_is_given_up_while_its_process_starts_ends_it(owner, ask, monkeypat
     """The lease is looked at from outside: no page has to be laid out for that."""
     monkeypatch.setattr("routines.jobs.runner.RENEW_EVERY", 0.5)
     job = ask("One")
-    monkeypatch.setattr("routines.jobs.runner._renew", lambda claim: (drop_all_booklets(), claim.renew()))
+    monkeypatch.setattr("routines.jobs.runner._renew", lambda claim: (drop_files_of_words(), claim.renew()))
     assert made(job) is None
 
 

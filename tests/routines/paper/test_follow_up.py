@@ -8,7 +8,7 @@ from routines.counting import Audience
 from routines.counting.audience import band_of
 from routines.models.plan_document import CountSection, Fold
 from routines.paper.asked_cells import AT_MOST, asked_cells
-from routines.paper.follow_up import BY_BAND, follow_up_sheets, near_the_end
+from routines.paper.follow_up import BY_BAND, MOST_LINES, follow_up_sheets, near_the_end
 from routines.paper.subject import Subject
 from routines.words import find_patterns
 from tests.routines.making import SEVENS, make_routine
@@ -132,3 +132,11 @@ def test_answers_speak_both_languages(owner, school, words):
     assert "How do you know?" in asked
     assert "¿Cómo lo sabes?" in asked
     assert "Respuestas" in answered
+
+
+def test_a_low_grid_leaves_more_lines_for_each_answer(owner, school, words):
+    written = [
+        questions_and_answers(plan_of(BY_KIND["length"], Fold(line)), owner, school, words)[0] for line in (3, 10)
+    ]
+    tall, low = (page.count('class="ruled"') / page.count('class="question"') for page in written)
+    assert 1 <= tall < low <= MOST_LINES

@@ -155,3 +155,15 @@ def test_each_amount_is_one_page(owner, printed):
     routine = make_routine(owner, plan=plan_of(BY_KIND["fraction"], Fold(4)))
     assert len(printed(routine, "recording", language="both").pdf.pages) == 3
     assert len(printed(routine, "recording", amount="few").pdf.pages) == 1
+
+
+@pytest.mark.parametrize("language", ["en", "both"])
+def test_what_a_low_grid_leaves_of_the_page_is_for_writing(language, owner, school):
+    """Two long lines leave most of a page across; a grid that fills it leaves the two lines that there always are."""
+    lines = {
+        line: recording_sheets(
+            Subject(make_routine(owner, plan=plan_of(BY_KIND["length"], Fold(line))).current_version, school, language)
+        )[0].count('class="ruled"')
+        for line in (4, 10)
+    }
+    assert 2 <= lines[4] < lines[10] - 2

@@ -111,3 +111,11 @@ def test_column_totals_are_never_the_idea_that_does_not_last() -> None:
     for start in ("16", "75", "7"):
         for round_of_answers in suggest_answers(a_grid(start, "25", 18, 5), Audience(2), rounds=6):
             assert "add" not in round_of_answers.words
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_time_brings_its_full_stop_with_it(language: str) -> None:
+    said = of_sort("not-so", a_grid("11:10 am", "20 min", 18, 3, "clock", "down"), 3, language)
+    assert said is not None
+    assert said.words.endswith("m.")
+    assert not said.words.endswith("..")

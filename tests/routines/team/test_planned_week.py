@@ -9,13 +9,14 @@ from django.utils import timezone
 from accounts.models import User
 from grade_bands.models import ClassGroup
 from routines.lessons.recording import delete_lesson
-from routines.models import Planned
+from routines.models import Planned, Routine
 from routines.models.routine import NOT_IN_BANK
 from routines.team.planned_week import own_week, year_of
 from routines.team.planning import way_back
 from routines.team.school_days import monday_now, next_school_day
-from tests.factories import ClassGroupFactory, SchoolYearFactory, UserFactory
+from tests.factories import ClassGroupFactory, SchoolYearFactory, StandardFactory, UserFactory
 from tests.routines.making import make_lesson, make_routine
+from tests.routines.plan_sheets import sheet
 
 EVERYONE = ["owner", "co_author", "teammate", "other_teacher", "coach", "administrator"]
 
@@ -131,6 +132,60 @@ def test_count_card_draft_and_drill_down_lead_to_it(owner, routine, grade_two, v
 
 
 # Moving, taking out, putting back
+
+
+def test_the_plan_page_saves_and_leads_to_it(owner, routine, visit):
+    """Also of a plan that was just designed: two presses from its page to the week."""
+    client = visit(owner)
+    new = client.get(reverse("plan_new"))["Location"]
+    assert 'value="week"' in client.get(new).text
+    made = client.post(new, sheet(do="week"))
+    latest = Routine.objects.latest("pk")
+    assert made["Location"] == reverse("planned_new", args=[latest.pk])
+    page = client.get(reverse("plan_edit", args=[routine.pk])).text
+    assert 'value="week"' in page
+
+
+@pytest.mark.parametrize("by_standard", [False, True])
+def test_a_gap_goes_into_the_week_in_two_presses(owner, other_teacher, grade_two, today, visit, by_standard):
+    """From the coverage: its link, and the button of the page, where all is chosen."""
+    grade_two.areas = ["whole", "fractions"]
+    grade_two.save()
+    standard = StandardFactory(code="LS.2", grade=grade_two, area="fractions")
+    make_routine(other_teacher, grade="5", area="whole", title="Of another area")
+    thirds = make_routine(other_teacher, grade="5", area="fractions", title="Thirds in threes")
+    client = visit(owner)
+    if by_standard:
+        name, args = "planned_for_standard", [grade_two.pk, standard.pk]
+        overview = client.get(reverse("coverage_standards"), {"grade": grade_two.pk})
+    else:
+        name, args = "planned_for_gap", [grade_two.pk, "fractions"]
+        overview = client.get(reverse("coverage"))
+    address = reverse(name, args=args)
+    assert f'href="{address}"' in overview.text
+    form = client.get(address).context["form"]
+    assert list(form.offered.values()) == [thirds]
+    shown = {name: form[name].value() for name in ("routine", "class_group", "on")}
+    answer = client.post(address, {**shown, "on": shown["on"].isoformat()})
+    assert answer["Location"].startswith(reverse("week"))
+    planned = Planned.objects.get()
+    assert (planned.routine, planned.class_group) == (thirds, owner.class_groups.get())
+
+
+def test_a_gap_of_another_grade_is_not_found_and_what_was_not_offered_is_refused(
+    owner, coach, grade_two, grade_five, routine, today, visit
+):
+    thirds = make_routine(owner, area="fractions", title="Thirds in threes")
+    assert visit(owner).get(reverse("planned_for_gap", args=[grade_five.pk, "fractions"])).status_code == 404
+    assert visit(owner).get(reverse("planned_for_gap", args=[grade_two.pk, "nothing"])).status_code == 404
+    address = reverse("planned_for_gap", args=[grade_two.pk, "fractions"])
+    group = owner.class_groups.get()
+    answer = visit(owner).post(address, {"routine": routine.pk, "class_group": group.pk, "on": today.isoformat()})
+    assert (answer.status_code, "Choose one of these counts." in answer.text) == (422, True)
+    assert "Design one first" in visit(owner).get(reverse("planned_for_gap", args=[grade_two.pk, "time"])).text
+    assert "You have no class this year" in visit(coach).get(address).text
+    assert thirds.title in visit(owner).get(address).text
+    assert not Planned.objects.exists()
 
 
 def test_moving_and_moving_back(owner, routine, today, visit):

@@ -12,7 +12,7 @@ WORDS = {
     "W33": SlipWords(
         "The word for {b} ends almost like that of a teen number.",
         "How many tens have we counted after {a}?",
-        "How many tens come after {a}?",
+        "Which ten comes after {a}?",
     ),
     "W34": SlipWords(
         "At {a} the count turns round and goes up, the way it is known best.",
@@ -26,7 +26,7 @@ WORDS = {
     ),
     "W36": SlipWords(
         "After {a} the count falls back into ones, the count that is known best.",
-        "How far did each of our jumps go before {a}, and how far did this one go?",
+        "How far does each of our jumps go, and how far did this one go from {a}?",
         "How big is our jump from {a}?",
     ),
     "W37": SlipWords(

@@ -27,7 +27,7 @@ WORDS = {
         "Which digits of {a} change now?",
     ),
     "C07": SlipWords(
-        "{b} is left out: a round number like this one is easily passed over.",
+        "{b} is left out, and the count after it is said.",
         "Is there one of our counts between {a} and that one?",
         "Did we skip one after {a}?",
     ),
@@ -38,7 +38,7 @@ WORDS = {
     ),
     "C09": SlipWords(
         "From {a} a whole place is counted on, and not our jump of {size}.",
-        "How far did each of our jumps go before {a}, and how far did this one go?",
+        "How far does each of our jumps go, and how far did this one go from {a}?",
         "How big is our jump from {a}?",
     ),
     "C10": SlipWords(

@@ -6,7 +6,7 @@ WORDS = {
     "S01": SlipWords(
         "Sesenta and setenta sound alike, so after {a} the other of the two is said.",
         "How many tens does {a} have, and which word goes with the next one?",
-        "How many tens come after {a}?",
+        "Which ten comes after {a}?",
     ),
     "S02": SlipWords(
         "After {a} the words that begin with dieci- are run on.",

@@ -3,8 +3,8 @@
 from ...language import SlipWords
 
 _ONES = SlipWords(
-    "After {a} the count goes on by ones, or by single parts, and not by {size}.",
-    "How far did each of our jumps go before {a}, and how far did this one go?",
+    "After {a} the count goes on by {least}, and not by {size}.",
+    "How far does each of our jumps go, and how far did this one go from {a}?",
     "How big is our jump from {a}?",
 )
 _OTHER_WAY = SlipWords(

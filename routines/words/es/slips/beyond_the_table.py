@@ -12,7 +12,7 @@ WORDS = {
     "W33": SlipWords(
         "La palabra de {b} termina casi como la de un número de diez y algo.",
         "¿Cuántas decenas llevamos después de {a}?",
-        "¿Cuántas decenas hay después de {a}?",
+        "¿Qué decena viene después de {a}?",
     ),
     "W34": SlipWords(
         "En {a} el conteo da la vuelta y sube, como más se conoce.",
@@ -26,7 +26,7 @@ WORDS = {
     ),
     "W36": SlipWords(
         "Después de {a} se vuelve a contar de uno en uno, como más se conoce.",
-        "¿Cuánto avanzó cada salto antes de {a} y cuánto avanzó este?",
+        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a}?",
         "¿De cuánto es el salto desde {a}?",
     ),
     "W37": SlipWords(

@@ -27,7 +27,7 @@ WORDS = {
         "¿Qué cifras de {a} cambian ahora?",
     ),
     "C07": SlipWords(
-        "Se olvida decir {b}: un número redondo como este se pasa de largo fácilmente.",
+        "Se olvida decir {b} y se dice el número que sigue.",
         "¿Hay uno de nuestros números entre {a} y ese?",
         "¿Nos saltamos uno después de {a}?",
     ),
@@ -38,7 +38,7 @@ WORDS = {
     ),
     "C09": SlipWords(
         "Desde {a} se cuenta un lugar completo y no nuestro salto de {size}.",
-        "¿Cuánto avanzó cada salto antes de {a} y cuánto avanzó este?",
+        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a}?",
         "¿De cuánto es el salto desde {a}?",
     ),
     "C10": SlipWords(

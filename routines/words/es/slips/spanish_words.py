@@ -6,7 +6,7 @@ WORDS = {
     "S01": SlipWords(
         "Sesenta y setenta suenan parecido y después de {a} se dice la otra.",
         "¿Cuántas decenas tiene {a} y qué palabra va con la que sigue?",
-        "¿Cuántas decenas vienen después de {a}?",
+        "¿Qué decena viene después de {a}?",
     ),
     "S02": SlipWords(
         "Después de {a} se siguen las palabras que empiezan con dieci-.",

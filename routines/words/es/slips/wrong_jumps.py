@@ -3,8 +3,8 @@
 from ...language import SlipWords
 
 _ONES = SlipWords(
-    "Después de {a} se cuenta de uno en uno, o de parte en parte, y no de {size} en {size}.",
-    "¿Cuánto avanzó cada salto antes de {a} y cuánto avanzó este?",
+    "Después de {a} se cuenta de {least} en {least} y no de {size} en {size}.",
+    "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a}?",
     "¿De cuánto es el salto desde {a}?",
 )
 _OTHER_WAY = SlipWords(
