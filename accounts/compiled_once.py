@@ -37,7 +37,8 @@ QUERIES_REMEMBERED = 500
 # Stand-ins fit the smallest column: Django leaves a comparison out that none of its numbers could meet.
 STAND_INS = (10_001, 20_002)
 DAY, MOMENT = date(1000, 1, 1), datetime(1000, 1, 1, 5, 17, tzinfo=UTC)
-LARGEST = 2**63 - 1
+# What is larger is asked for in the ordinary way, which knows what each column can hold.
+LARGEST = 2**31 - 1
 
 
 class CompiledOnce(Generic[P, Row]):
@@ -50,7 +51,7 @@ class CompiledOnce(Generic[P, Row]):
     def __call__(self, *args: P.args, **options: P.kwargs) -> list[Row]:
         values = values_of(args)
         if any(isinstance(value, int) and abs(value) > LARGEST for value in values):
-            return list(self.queryset(*args, **options))  # which knows that no column holds it
+            return list(self.queryset(*args, **options))
         kept = self.compiled(args, options)
         return [] if kept is None else kept.rows(values)
 
@@ -98,6 +99,7 @@ class Compiled:
     sql: str
     params: tuple[Any, ...]
     places: tuple[int | None, ...]
+    converters: Any
 
     def filled(self, values: Sequence[Any]) -> tuple[Any, ...]:
         """The parameters with these values."""
@@ -111,6 +113,7 @@ class Compiled:
         compiler = copy.copy(self.compiler)
         compiler.connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
         compiler.as_sql = lambda *args, **options: written  # type: ignore[method-assign]
+        compiler.get_converters = lambda expressions: self.converters  # type: ignore[method-assign]
         queryset = self.queryset.all()
         queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]
         return list(queryset)
@@ -140,7 +143,8 @@ def _compiled(
         None if param == turned else _place(param, turned, first, second)
         for param, turned in zip(params, changed, strict=True)
     )
-    return Compiled(queryset, compiler, sql, tuple(params), places)
+    converters = compiler.get_converters([column for column, *_ in compiler.select[: compiler.col_count]])
+    return Compiled(queryset, compiler, sql, tuple(params), places, converters)
 
 
 def _place(param: Any, turned: Any, first: Sequence[Any], second: Sequence[Any]) -> int:

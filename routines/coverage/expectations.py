@@ -3,8 +3,10 @@
 from collections import defaultdict
 from collections.abc import Sequence
 
+from django.db.models import QuerySet
 from django.utils.translation import gettext as _
 
+from accounts.compiled_once import compiled_once
 from grade_bands.models import Area, Grade, Standard
 from grade_bands.standards import COMMON_CORE
 from grade_bands.starting_point import EXPECTED_AREAS, USUAL_LEVELS
@@ -14,9 +16,7 @@ from routines.coverage.queries import NOT_TO_BE_MADE
 def expectations(grades: Sequence[Grade]) -> list[tuple[Grade, list[str]]]:
     """For each grade one line a source, such as "whole numbers, money: Larkfield scheme"."""
     frameworks: defaultdict[tuple[int | None, str], set[str]] = defaultdict(set)
-    for grade_pk, area, framework in (
-        Standard.objects.filter(grade__in=grades).order_by().values_list("grade", "area", "framework").distinct()
-    ):
+    for grade_pk, area, framework in _expected_by([grade.pk for grade in grades]):
         frameworks[grade_pk, area].add(framework)
     lines = []
     for grade in grades:
@@ -40,3 +40,10 @@ def _source(grade: Grade, area: Area, frameworks: set[str]) -> str:
     if grade.level in USUAL_LEVELS:
         return _("Countfold’s starting point, after %(standards)s") % {"standards": COMMON_CORE}
     return _("Countfold’s starting point; common practice, no source")
+
+
+@compiled_once
+def _expected_by(grades: list[int]) -> QuerySet[Standard, tuple[int | None, str, str]]:
+    """In which areas which framework expects something of each grade."""
+    named = Standard.objects.filter(grade__in=grades).order_by()
+    return named.values_list("grade", "area", "framework").distinct()

@@ -11,11 +11,11 @@ from django.db.models import QuerySet
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
+from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.templatetags.dates import day as written
 from accounts.typed_numbers import typed_id
 from grade_bands.models import ClassGroup, GradeBand, SchoolYear
-from grade_bands.models.class_group import ClassGroupQuerySet
 from routines.coverage.queries import grades_seen_by
 
 INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
@@ -55,12 +55,14 @@ class Window:
         return f"coverage-{self.first}-to-{self.last}"
 
 
+@compiled_once
 def bands_looked_at(user: User, year: SchoolYear) -> QuerySet[GradeBand]:
     """Bands of the grades of which the user sees the coverage in this year."""
     return GradeBand.objects.filter(grades__in=grades_seen_by.queryset(user, year)).distinct()
 
 
-def classes_looked_at(user: User, year: SchoolYear) -> ClassGroupQuerySet:
+@compiled_once
+def classes_looked_at(user: User, year: SchoolYear) -> QuerySet[ClassGroup]:
     """Classes of the year of which the user may see the coverage by itself: her own, all for a coach, else none."""
     classes = ClassGroup.objects.in_year(year).in_grade_order().select_related("grade")
     if user.is_administrator:
@@ -115,10 +117,10 @@ class WindowForm(forms.Form):
             first,
             last or max(first, so_far.last),
             chosen=any(kept.values()),
-            band=bands_looked_at(self.user, year).filter(pk=asked).first()
+            band=bands_looked_at.queryset(self.user, year).filter(pk=asked).first()
             if (asked := typed_id(self.data.get("band", "")))
             else None,
-            class_group=classes_looked_at(self.user, year).filter(pk=asked).first()
+            class_group=classes_looked_at.queryset(self.user, year).filter(pk=asked).first()
             if (asked := typed_id(self.data.get("class", "")))
             else None,
         )

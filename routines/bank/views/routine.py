@@ -127,10 +127,10 @@ def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
 
 
 def _writing_together(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    """The owner may take in another: the form as it asks, and whom it offers, for a widget would draw each by a template."""
+    """Whom the owner may take in. The form's own widget would draw each of them by a template."""
     if found.owner_id != request.user.pk:
         return {}
-    return {"co_author_form": CoAuthorForm(routine=found), "colleagues": _offered(found, found.owner_id)}
+    return {"may_take_in": CoAuthorForm.base_fields["person"], "colleagues": _offered(found, found.owner_id)}
 
 
 @compiled_once

@@ -27,18 +27,8 @@ class NoteToSelf:
 
 def counted_before(count: Count, teacher: User, today: date) -> str:
     """One sentence naming class and month of the latest lesson with this start and step; "" without one."""
-    lesson = (
-        Lesson.objects.counted()
-        .filter(
-            _of_count(count),
-            class_group__teachers=teacher,
-            year__starts_on__lte=today,
-            year__ends_on__gte=today,
-        )
-        .select_related("class_group", "version")
-        .order_by("-taught_on")
-        .first()
-    )
+    start, step = count.start.as_integer_ratio(), count.step.as_integer_ratio()
+    lesson = next(iter(_latest(teacher, today, *start, *step, kind=count.kind)), None)
     if lesson is None:
         return ""
     return _("%(class)s counted this in %(month)s, %(folded)s.") % {
@@ -46,6 +36,30 @@ def counted_before(count: Count, teacher: User, today: date) -> str:
         "month": MONTHS[lesson.taught_on.month],
         "folded": in_lines_of(lesson.version.plan["fold"]["line_length"]),
     }
+
+
+@compiled_once
+def _latest(
+    teacher: User,
+    today: date,
+    start_numerator: int,
+    start_denominator: int,
+    step_numerator: int,
+    step_denominator: int,
+    *,
+    kind: str,
+) -> QuerySet[Lesson]:
+    counted = Lesson.objects.counted().filter(
+        routine__kind=kind,
+        routine__start_numerator=start_numerator,
+        routine__start_denominator=start_denominator,
+        routine__step_numerator=step_numerator,
+        routine__step_denominator=step_denominator,
+        class_group__teachers=teacher,
+        year__starts_on__lte=today,
+        year__ends_on__gte=today,
+    )
+    return counted.select_related("class_group", "version").order_by("-taught_on")[:1]
 
 
 def in_lines_of(length: int) -> str:

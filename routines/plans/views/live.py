@@ -192,7 +192,7 @@ class LivePlan:
         found = {typed_whole(n, 1, self.grid.terms) for n in self.tapped_typed.split()[:MOST_TAPPED]}
         return tuple(sorted(n for n in found if n))
 
-    @property
+    @cached_property
     def too_wide(self) -> str:
         return far_reading(self.shown.grid)
 
