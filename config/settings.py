@@ -298,6 +298,7 @@ SECURE_CONTENT_TYPE_NOSNIFF = True
 SECURE_REFERRER_POLICY = "same-origin"
 SECURE_CROSS_ORIGIN_OPENER_POLICY = "same-origin"
 SECURE_SSL_REDIRECT = HTTPS
+SECURE_REDIRECT_EXEMPT = [r"^health/$"]  # whatever watches the server asks it on its own machine, by plain http
 SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if BEHIND_PROXY else None
 X_FRAME_OPTIONS = "DENY"
 # Strict-Transport-Security is left out on purpose: a school that goes back to plain http, with no technician at hand,

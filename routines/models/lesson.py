@@ -147,6 +147,8 @@ class Lesson(models.Model):
             ),
             models.Index(fields=["teacher", "-taught_on"], name="lesson_of_teacher"),
             models.Index(fields=["routine", "-taught_on"], name="lesson_of_routine"),
+            # What colleagues shared, the newest first: few of a school's lessons, which are otherwise looked through.
+            models.Index(fields=["-taught_on", "-id"], name="lesson_shared", condition=~Q(sharing="only-me")),
             # For counting one count's lessons anew: without it SQLite goes through all lessons of the year.
             models.Index(
                 fields=["routine", "year", "class_group"],

@@ -18,7 +18,7 @@ from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
 from .bank_total import count_bank_again
-from .search_word import SearchWord, SearchWordQuerySet
+from .search_word import SearchWord
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
 from .taught import TimesTaught
@@ -59,48 +59,25 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of words with so many counts or fewer the keys are named, so that nothing else is looked at. A walk through the bank soon
-# meets a word that more than OFTEN have; several in between may meet seldom, so their counts are gathered first.
+# Of a word with so many counts or fewer their keys are read and named, so that nothing else is looked at; a walk through the
+# bank soon meets one that more have. Several words may meet seldom, and PostgreSQL guesses badly how often: three counts
+# where ten thousand had the word, which took seconds. So of these more are read.
 FEW, OFTEN = 1_000, 20_000
 
 
 def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
-    """Which routines have all of these words. Asks for each of them how many have it, up to a bound."""
-    few: set[int] | None = None
-    many: list[SearchWordQuerySet] = []
+    """Which routines have all of these words."""
+    at_most = OFTEN if len(words) > 1 else FEW
+    named: set[int] | None = None
+    found = Q()
     for word in words:
         rows = SearchWord.objects.meeting(word, in_title=in_title)
-        keys = _few(rows)
-        if keys is None:
-            many.append(rows)
+        keys = list(rows.values_list("routine", flat=True)[: at_most + 1])
+        if len(keys) > at_most:
+            found &= Q(Exists(rows.filter(routine=OuterRef("pk"))))
         else:
-            few = keys if few is None else few & keys
-    gathered: list[SearchWordQuerySet] = []
-    if few is None and len(many) > 1:
-        often = {rows: rows.values("routine")[: OFTEN + 1].count() for rows in many}
-        gathered = sorted((rows for rows in many if often[rows] <= OFTEN), key=often.__getitem__)
-        # Of those with the word that fewest have, those with the others: each is looked up by its key.
-        if gathered:
-            few = _few(_with_all(gathered[0], [rows for rows in many if rows is not gathered[0]]))
-            many = many if few is None else []
-    found = Q() if few is None else Q(pk__in=sorted(few))
-    for rows in many:
-        found &= (
-            Q(pk__in=rows.values("routine")) if rows in gathered else Q(Exists(rows.filter(routine=OuterRef("pk"))))
-        )
-    return found
-
-
-def _few(rows: SearchWordQuerySet) -> set[int] | None:
-    """The routines of these rows; None where there are more than a few."""
-    keys = list(rows.values_list("routine", flat=True)[: FEW + 1])
-    return set(keys) if len(keys) <= FEW else None
-
-
-def _with_all(rows: SearchWordQuerySet, others: Iterable[SearchWordQuerySet]) -> SearchWordQuerySet:
-    for other in others:
-        rows = rows.filter(Exists(other.filter(routine=OuterRef("routine"))))
-    return rows
+            named = set(keys) if named is None else named & set(keys)
+    return found if named is None else Q(pk__in=sorted(named)) & found
 
 
 # Each word looked for is a search of its own.

@@ -68,6 +68,7 @@ def new_in_the_bank(user: User) -> QuerySet[Routine]:
 def shared_lessons(user: User) -> QuerySet[Lesson]:
     """What colleagues shared about their lessons."""
     shared = Lesson.objects.open_to(user).exclude(teacher=user).exclude(reflection=None)
+    shared = shared.exclude(sharing=Lesson.Sharing.ONLY_ME)  # none of those are left; said as the index says it
     return shared.with_titles_for(user).select_related("class_group", "teacher", "reflection")[:SHARED_LESSONS]
 
 

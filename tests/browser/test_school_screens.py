@@ -7,7 +7,16 @@ from tests.browser.axe import faults, faults_in_both_themes
 
 pytestmark = pytest.mark.django_db(transaction=True)
 
-PAGES = ["/school/", "/school/people/", "/school/classes/", "/school/classes/new/", "/school/grades/", "/me/"]
+PAGES = [
+    "/school/",
+    "/school/people/",
+    "/school/classes/",
+    "/school/classes/new/",
+    "/school/grades/",
+    "/me/",
+    "/me/words/",
+    "/what-is-kept/",
+]
 
 
 @pytest.mark.parametrize("width", [1280, 320])

@@ -6,6 +6,9 @@ Each test works on a data folder of its own, through the commands a school uses,
 import os
 import shutil
 import sqlite3
+import threading
+import time
+import zipfile
 from contextlib import closing
 from pathlib import Path
 
@@ -169,3 +172,45 @@ def test_a_disk_too_full_to_keep_what_is_there_changes_nothing(founded, small_di
     assert ask(folder, "SELECT name FROM accounts_school") == [("Now",)]
     (disk / "filler").unlink()
     assert manage(folder, "restore", written).returncode == 0
+
+
+def test_a_backup_while_four_write_holds_every_save_from_before_it_and_no_half_of_one(folder):
+    """Each writer changes two rows in one transaction; a backup that had one without the other would not be sound."""
+    ask(folder, "CREATE TABLE ours (writer INTEGER PRIMARY KEY, one INTEGER, other INTEGER)")
+    for writer in range(4):
+        ask(folder, f"INSERT INTO ours VALUES ({writer}, 0, 0)")
+    over = threading.Event()
+    saved = dict.fromkeys(range(4), 0)
+
+    def write(writer: int) -> None:
+        with closing(sqlite3.connect(folder / "countfold.sqlite3", timeout=20, isolation_level=None)) as database:
+            while not over.is_set():
+                database.execute("BEGIN IMMEDIATE")
+                database.execute("UPDATE ours SET one = one + 1 WHERE writer = ?", [writer])
+                database.execute("UPDATE ours SET other = other + 1 WHERE writer = ?", [writer])
+                database.execute("COMMIT")
+                saved[writer] += 1
+                time.sleep(0.002)
+
+    threads = [threading.Thread(target=write, args=[writer]) for writer in saved]
+    for thread in threads:
+        thread.start()
+    try:
+        while min(saved.values()) < 20:
+            time.sleep(0.01)
+        before = dict(saved)
+        done = manage(folder, "backup")
+        after = dict(saved)
+    finally:
+        over.set()
+        for thread in threads:
+            thread.join()
+    assert done.returncode == 0, done.stderr
+    assert all(after[writer] > before[writer] for writer in saved), "they wrote all the while"
+    with zipfile.ZipFile(done.stdout.removeprefix("Written: ").strip()) as archive:
+        archive.extract("countfold.sqlite3", folder / "copy")
+    with closing(sqlite3.connect(folder / "copy/countfold.sqlite3")) as database:
+        assert database.execute("PRAGMA integrity_check").fetchone() == ("ok",)
+        for writer, one, other in database.execute("SELECT * FROM ours"):
+            assert one == other
+            assert before[writer] <= one <= after[writer] + 1

@@ -21,6 +21,12 @@ def test_before_there_is_a_school_too():
     assert Client().get("/health/").json() == WELL
 
 
+def test_it_answers_by_plain_http_where_all_else_leads_to_https(school, settings):
+    settings.SECURE_SSL_REDIRECT = True
+    assert Client().get("/sign-in/").status_code == 301
+    assert Client().get("/health/").status_code == 200
+
+
 def test_no_session_is_begun_and_no_query_asks_for_people(school, django_assert_num_queries):
     with django_assert_num_queries(1):
         assert not Client().get("/health/").cookies

@@ -20,6 +20,7 @@ from routines.exchange.reading import read
 from routines.exchange.writing import written
 from routines.lessons.recording import delete_lesson
 from routines.models import Job, JobFile, Lesson, LessonPass, Planned, RoutineVersion, Suggestion
+from routines.own_words.making import start_gathering
 from routines.paper.booklet_jobs import start_booklet
 from routines.paper.press import PrintingProcess
 from routines.paper.prints import PRINTS
@@ -114,6 +115,9 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
     booklet = start_booklet(owner=owner, title="Plums", versions=[routine.current_version], contents=["plan"])
     Job.objects.filter(pk=booklet.pk).update(state="done")
     JobFile.objects.create(job=booklet, content=b"%PDF-")
+    words = start_gathering(owner=owner)
+    Job.objects.filter(pk=words.pk).update(state="done")
+    JobFile.objects.create(job=words, content=b"PK")
     file = hold_file(by=owner, name="counts.json", read=read(counts_file, {"2"}))
     group = owner.class_groups.get()
     planned = Planned.objects.create(routine=routine, class_group=group, on=timezone.localdate(), by=owner)
@@ -133,6 +137,7 @@ def known(whole_school, board_lesson, counts_file) -> dict[str, list[Any]]:
         "lessons/ key": [board_lesson.key, lesson.key, dropped.key],
         "pair/ code": ["123456"],
         "booklet/ key": [booklet.key],
+        "me/words/ key": [words.key],
         "import/ key": [file.key],
         "notes/ pk": [note.pk],
         "week/ pk": [planned.pk],

@@ -16,6 +16,8 @@ from grade_bands.models import Grade
 from routines.bank.views import bank, mine
 from routines.models import Lesson, Routine
 from routines.paper.views import booklets
+from routines.team.first_page import shared_lessons
+from tests.routines.making import make_lesson, make_routine
 
 FEW, MANY = 40, 1000
 MOST = 26
@@ -90,3 +92,18 @@ def test_a_thousand_counts_take_no_more_queries_than_forty(monkeypatch):
             pass
     assert {name: number for name, number in found[MANY].items() if number > found[FEW][name]} == {}
     assert {name: number for name, number in found[MANY].items() if number > MOST} == {}
+
+
+@pytest.mark.django_db
+def test_what_colleagues_shared_is_found_by_its_own_index(owner, teammate):
+    """Else the first page looks through every lesson that the school ever held."""
+    lesson = make_lesson(make_routine(owner), teammate, sharing="team")
+    make_lesson(make_routine(owner), teammate)
+    with CaptureQueriesContext(connection) as asked:
+        assert list(shared_lessons(owner)) == [lesson]
+    shared = next(one["sql"] for one in asked if "'only-me'" in one["sql"])
+    if connection.vendor == "sqlite":  # PostgreSQL decides by how many lessons there are
+        with connection.cursor() as cursor:
+            plan = str(cursor.execute(f"EXPLAIN QUERY PLAN {shared}").fetchall())
+        assert "USING INDEX lesson_shared" in plan
+        assert "ORDER BY" not in plan

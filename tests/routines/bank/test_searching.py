@@ -112,11 +112,11 @@ def test_a_search_meets_what_begins_so_whatever_else_is_there(owner):
         assert set(Routine.objects.matching(asked).values_list("title", flat=True)) == expected
 
 
-@pytest.mark.parametrize(("few", "often"), [(1000, 20_000), (0, 20_000), (1, 4), (2, 3), (3, 2), (0, 0)])
-def test_the_same_is_found_however_often_the_words_are_met(owner, found, monkeypatch, few, often):
+@pytest.mark.parametrize("often", [20_000, 5, 4, 2, 1, 0])
+def test_the_same_is_found_however_often_the_words_are_met(owner, found, monkeypatch, often):
     """Each way to look, for words that few counts have, that many have, and that most have."""
-    monkeypatch.setattr("routines.models.routine.FEW", few)
     monkeypatch.setattr("routines.models.routine.OFTEN", often)
+    monkeypatch.setattr("routines.models.routine.FEW", min(often, 2))
     ways = {"red": range(6), "amber": range(1, 6), "blue": (0, 2, 4), "green": (4, 5), "greens": (4,), "white": (5,)}
     titles = {number: " ".join(way for way, numbers in ways.items() if number in numbers) for number in range(6)}
     for title in titles.values():

@@ -118,6 +118,21 @@ def test_nothing_is_expected_that_one_count_cannot_be_made_for(db):
 
 
 @pytest.mark.parametrize(
+    ("area", "features", "expected"),
+    [
+        ("whole", "", True),
+        ("ratios", "", False),
+        ("money", "", False),  # which this grade does not expect
+        ("whole", "fit=direct; step=2; pair=two counts", False),
+        ("whole", "fit=direct; step=several", True),  # what nobody can read takes nothing away
+    ],
+)
+def test_what_a_grade_expects_of_a_standard_of_its_own(grade_two, area, features, expected):
+    grade_two.areas = ["whole", "ratios"]
+    assert is_expected(StandardFactory(grade=grade_two, area=area, count_features=features), grade_two) is expected
+
+
+@pytest.mark.parametrize(
     ("area", "features", "kind"),
     [
         ("measurement", "fit=direct; kind=mass", "mass"),
