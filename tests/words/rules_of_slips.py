@@ -68,7 +68,8 @@ def twice_the_jump_size(c: Context, h: dict[str, Any]) -> bool:
 
 def jump_made(c: Context, h: dict[str, Any]) -> bool:
     """How far what was heard is from the count before; Spanish names it twice."""
-    return abs(away(c) + Fraction(c.grid.count.step)) == h["s"] == h.get("again", h["s"])
+    step = Fraction(c.grid.count.step)
+    return c.same(away(c) + step, h["s"] if step > 0 else -h["s"]) and h.get("again", h["s"]) == h["s"]
 
 
 def wrong_way(c: Context, h: dict[str, Any]) -> bool:
