@@ -66,6 +66,12 @@ def twice_the_jump_size(c: Context, h: dict[str, Any]) -> bool:
     return jump_size(c, h) and h["again"] == h["s"]
 
 
+def jump_made(c: Context, h: dict[str, Any]) -> bool:
+    """How far what was heard is from the count before; Spanish names it twice."""
+    step = Fraction(c.grid.count.step)
+    return c.same(away(c) + step, h["s"] if step > 0 else -h["s"]) and h.get("again", h["s"]) == h["s"]
+
+
 def wrong_way(c: Context, h: dict[str, Any]) -> bool:
     return jump_size(c, h) and away(c) == -2 * Fraction(c.grid.count.step)
 
@@ -158,6 +164,7 @@ RULES: tuple[Rule, ...] = (
         ("un salto más cómodo que <s:D>", "la parte (?:mayor|menor) de <s:D>"),
         jump_size,
     ),
+    Rule(("goes on by <s:D>",), ("se cuenta de <s:D> en <again:D>",), jump_made),
     Rule((), ("y no de <s:D> en <again:D>",), twice_the_jump_size),
     Rule((LINE_EN,), (LINE_ES,), line_before),
     # the count before, with something that is so of it
