@@ -11,7 +11,8 @@ import sys
 import threading
 import time
 import webbrowser
-from contextlib import AbstractContextManager
+from collections.abc import Iterator
+from contextlib import AbstractContextManager, contextmanager
 from pathlib import Path
 from typing import Protocol
 
@@ -45,6 +46,22 @@ def one_start_at_a_time() -> AbstractContextManager[int]:
     )
 
 
+@contextmanager
+def all_or_nothing() -> Iterator[None]:
+    """On SQLite, whoever is killed on the way leaves the database as it was.
+
+    One by one, migrations may be done and not yet noted as done when the process dies, and the next start would do them
+    again. On PostgreSQL they stay one by one: there, rows that wait for their checks bar a table from being changed.
+    """
+    from django.db import connection, transaction
+
+    if connection.vendor != "sqlite":
+        yield
+        return
+    with connection.constraint_checks_disabled(), transaction.atomic():
+        yield
+
+
 def bring_data_up_to_date(*, keep_backups: bool) -> None:
     from django.core.management import call_command
     from django.db import connection
@@ -62,7 +79,8 @@ def bring_data_up_to_date(*, keep_backups: bool) -> None:
             say(f"NO BACKUP: {failure} The school opens all the same.")
     if waiting:
         say("Bringing the database up to date ...")
-        call_command("migrate", verbosity=0, interactive=False)
+        with all_or_nothing():
+            call_command("migrate", verbosity=0, interactive=False)
 
 
 def collect_static_files() -> None:
