@@ -9,6 +9,7 @@ from django.urls import get_resolver
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import School
 from grade_bands.actions import load_standards
+from grade_bands.models import Standard
 from routines.plans.actions import copy_routine
 from tests.config.test_urls import patterns
 from tests.routines.making import make_lesson, make_routine
@@ -75,6 +76,7 @@ def pages_for(school_life, grade, year) -> list[str]:
         "<uuid:key>": str(school_life["lesson"].key),
         "<int:grade>": str(grade.pk),
         "<slug:area>": "whole",
+        "<int:standard>": str(Standard.objects.filter(grade=grade).first().pk),
         "<slug:name>": "plan",
         "<str:token>": "none",
     }

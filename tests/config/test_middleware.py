@@ -12,6 +12,7 @@ from django.urls import URLPattern, get_resolver, reverse
 from accounts.actions import invite, offer_new_passphrase
 from config.wsgi import pages as application
 from tests.config.test_urls import patterns
+from tests.factories import StandardFactory
 from tests.routines.making import make_lesson, make_routine
 
 
@@ -20,6 +21,7 @@ def addresses(owner, administrator, grade_two, year, middle_band) -> list[str]:
     """Every address of the app, once, with something behind it where an address names a thing."""
     routine = make_routine(owner)
     lesson = make_lesson(routine, owner, sharing="team-coach")
+    standard = StandardFactory(grade=grade_two)
     made = []
     for path, entry in patterns(get_resolver()):
         filled = path
@@ -29,6 +31,7 @@ def addresses(owner, administrator, grade_two, year, middle_band) -> list[str]:
             ("<uuid:key>", str(lesson.key)),
             ("<int:grade>", str(grade_two.pk)),
             ("<slug:area>", "whole"),
+            ("<int:standard>", str(standard.pk)),
             ("<slug:name>", "plan"),
             ("<int:pk>", str(pk_for(entry, routine, grade_two, year, middle_band))),
         ):

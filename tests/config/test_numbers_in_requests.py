@@ -10,6 +10,7 @@ from django.test import Client
 from django.urls import URLPattern, get_resolver
 
 from routines.plans.forms.draft import ROWS
+from tests.factories import StandardFactory
 from tests.routines.making import make_lesson, make_routine
 from tests.routines.plan_sheets import answer_fields, sheet, stop_fields
 
@@ -130,6 +131,7 @@ def known(owner, teammate, administrator, visit, settings, school) -> dict[str, 
         "key": str(lesson.key),
         "grade": str(routine.grade_id),
         "area": "whole",
+        "standard": str(StandardFactory(grade=routine.grade).pk),
         "name": "says",
     }
 

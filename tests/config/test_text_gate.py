@@ -25,6 +25,7 @@ from routines.exchange.reading import read
 from routines.exchange.writing import written
 from routines.models import PlanDraft
 from tests.accounts.test_text import ANY_TEXT
+from tests.factories import StandardFactory
 from tests.routines.making import SEVENS, make_lesson, make_routine
 
 
@@ -81,6 +82,8 @@ def place(owner, coach):
     rows = {"routines": routine.pk, "people": coach.pk, "classes": group.pk, "years": group.year.pk}
     rows |= {"grades": group.grade.pk, "bands": group.grade.band.pk, "invitations": 1}
 
+    standard = StandardFactory(grade=group.grade)
+
     def filled(pattern: str) -> str:
         first, *_ = parts = pattern.split("/")
         values = {
@@ -88,6 +91,7 @@ def place(owner, coach):
             "key": keys.get(first, uuid4()),
             "grade": group.grade.pk,
             "area": "whole",
+            "standard": standard.pk,
             "name": "plan" if "print" in pattern else "says",
             "token": "no-such-token",
             "code": "123456",

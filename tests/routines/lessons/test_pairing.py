@@ -275,7 +275,8 @@ def every_address(resolver: URLResolver, before: str = ""):
 
 
 FILLED_IN = {
-    "<uuid:key>": "{key}", "<int:pk>": "{pk}", "<int:grade>": "1", "<slug:area>": "whole", "<slug:name>": "plan",
+    "<uuid:key>": "{key}", "<int:pk>": "{pk}", "<int:grade>": "1", "<int:standard>": "1",
+    "<slug:area>": "whole", "<slug:name>": "plan",
     "<str:token>": "token", "<six_digits:code>": "123456",
 }  # fmt: skip
 REACHED = {
