@@ -13,4 +13,9 @@ COLUMNS = (
     ),
 )
 
-WORDLESS = ("grade_bands.Grade.areas", "grade_bands.ClassGroup.languages", "grade_bands.Standard.area")
+WORDLESS = (
+    "grade_bands.Grade.areas",
+    "grade_bands.SchoolYear.term_starts",
+    "grade_bands.ClassGroup.languages",
+    "grade_bands.Standard.area",
+)

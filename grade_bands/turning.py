@@ -22,7 +22,7 @@ _YEAR_NUMBER = re.compile(r"(?<!\d)(?:\d{4}|\d{2})(?!\d)")
 
 
 def proposed_year(last: SchoolYear | None, school: School | None, today: date) -> dict[str, Any]:
-    """Name, first and last day of the year after `last`, to be looked over by a person.
+    """Name, first and last day and terms of the year after `last`, to be looked over by a person.
 
     The days are a year of weeks later, so that a Monday stays one; where a year has no place, none are proposed.
     """
@@ -32,7 +32,8 @@ def proposed_year(last: SchoolYear | None, school: School | None, today: date) -
         starts_on = date(today.year, school.year_starts_month, school.year_starts_day)
         return {"name": f"{starts_on.year}-{(starts_on.year + 1) % 100:02}", "starts_on": starts_on}
     starts_on = max(last.starts_on + A_YEAR_OF_WEEKS, last.ends_on + timedelta(days=1))
-    return {"name": next_name(last), "starts_on": starts_on, "ends_on": last.ends_on + A_YEAR_OF_WEEKS}
+    terms = {f"term{term.number}": max(starts_on, term.first + A_YEAR_OF_WEEKS) for term in last.terms}
+    return {"name": next_name(last), "starts_on": starts_on, "ends_on": last.ends_on + A_YEAR_OF_WEEKS, **terms}
 
 
 def next_name(last: SchoolYear) -> str:

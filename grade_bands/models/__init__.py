@@ -3,6 +3,7 @@ from .class_group import ClassGroup, classes_in_year, classes_of, hold_classes_o
 from .grade import Grade, GradeBand
 from .school_year import SchoolYear
 from .standard import Standard
+from .term import Term
 
 __all__ = [
     "Area",
@@ -11,6 +12,7 @@ __all__ = [
     "GradeBand",
     "SchoolYear",
     "Standard",
+    "Term",
     "classes_in_year",
     "classes_of",
     "hold_classes_of",

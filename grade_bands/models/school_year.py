@@ -8,6 +8,8 @@ from django.utils.translation import gettext_lazy as _
 
 from accounts.compiled_once import compiled_once
 
+from .term import Term, require_first_days, terms_from
+
 
 class SchoolYearManager(models.Manager["SchoolYear"]):
     def on(self, day: date) -> "SchoolYear | None":
@@ -23,9 +25,12 @@ class SchoolYearManager(models.Manager["SchoolYear"]):
 
 
 class SchoolYear(models.Model):
+    """One year. `term_starts` are the first days of its terms, as YYYY-MM-DD in order; none where the school has none."""
+
     name = models.CharField(max_length=20, unique=True)
     starts_on = models.DateField(unique=True)
     ends_on = models.DateField()
+    term_starts = models.JSONField(default=list, blank=True, validators=[require_first_days])
 
     objects = SchoolYearManager()
 
@@ -41,6 +46,10 @@ class SchoolYear(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+    @property
+    def terms(self) -> list[Term]:
+        return terms_from(self.term_starts, self.ends_on)
 
 
 @compiled_once

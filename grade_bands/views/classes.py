@@ -11,8 +11,9 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
 
-from ..forms import ClassGroupForm, SchoolYearForm
+from ..forms import ClassGroupForm
 from ..models import ClassGroup, SchoolYear
+from ..year_form import SchoolYearForm
 from .keeping import keep_form
 
 

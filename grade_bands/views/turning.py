@@ -17,9 +17,9 @@ from accounts.models import School
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, answer_again, keep_once
 
-from ..forms import SchoolYearForm
 from ..models import SchoolYear
 from ..turning import CarriedClasses, proposed_year
+from ..year_form import SchoolYearForm
 
 
 @administrators_only

@@ -15,7 +15,7 @@ from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.templatetags.dates import day as written
 from accounts.typed_numbers import typed_id
-from grade_bands.models import ClassGroup, GradeBand, SchoolYear
+from grade_bands.models import ClassGroup, GradeBand, SchoolYear, Term
 from routines.coverage.queries import grades_seen_by
 
 INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
@@ -126,13 +126,23 @@ class WindowForm(forms.Form):
         )
 
     def offered(self) -> list[tuple[str, str, Window]]:
-        """This year so far, and the whole of the one before: the year's name, what it is, its window."""
+        """This term and this year so far, and the whole of the year before: its name, what it is, its window."""
         year = self.this_year
         offers = [(year.name, gettext("This year"), self._so_far(year))]
+        if found := self._this_term():
+            of_year, term = found
+            name = gettext("%(number)s of %(terms)s") % {"number": term.number, "terms": len(of_year.terms)}
+            window = Window(of_year, term.first, min(self.today, term.last), chosen=True)
+            offers.insert(0, (name, gettext("This term"), window))
         before = next((one for one in self.years if one.starts_on < year.starts_on), None)
         if before:
             offers.append((before.name, gettext("Last year"), replace(self._so_far(before), chosen=True)))
         return offers
+
+    def _this_term(self) -> tuple[SchoolYear, Term] | None:
+        """The term that today lies in, else the last one that began; None in a school without terms."""
+        begun = [(year, term) for year in self.years for term in year.terms if term.first <= self.today]
+        return max(begun, key=lambda found: found[1].first, default=None)
 
     def _so_far(self, year: SchoolYear) -> Window:
         return Window(year, year.starts_on, max(year.starts_on, min(self.today, year.ends_on)))

@@ -8,6 +8,7 @@ from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear
 
 NAME = "Marlow Bridge School"
 WEEKS_SO_FAR = 13
+TERMS_BEGIN = (0, 11, 22, 32)  # in weeks after the year's first day, so that today lies in the second
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +88,9 @@ def make_year(today: date) -> SchoolYear:
     """A school year that is WEEKS_SO_FAR weeks old today, so that the demo never looks out of date."""
     monday = today - timedelta(days=today.weekday(), weeks=WEEKS_SO_FAR)
     ends = monday + timedelta(weeks=42)
-    return SchoolYear.objects.create(name=f"{monday.year}-{ends.year}", starts_on=monday, ends_on=ends)
+    terms = [(monday + timedelta(weeks=weeks)).isoformat() for weeks in TERMS_BEGIN]
+    name = f"{monday.year}-{ends.year}"
+    return SchoolYear.objects.create(name=name, starts_on=monday, ends_on=ends, term_starts=terms)
 
 
 def make_classes(people: dict[str, User], grades: dict[str, Grade], year: SchoolYear) -> dict[str, ClassGroup]:

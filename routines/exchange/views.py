@@ -20,7 +20,7 @@ from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.spreadsheets import csv_download
-from grade_bands.models import Grade
+from grade_bands.models import Area, Grade
 from routines.exchange.forms import ImportForm
 from routines.exchange.grid_csv import grid_csv
 from routines.exchange.importing import (
@@ -123,10 +123,12 @@ def import_look(request: SignedInRequest, key: UUID) -> HttpResponse:
     file = get_object_or_404(ImportFile.objects.of(request.user), key=key)
     if file.done or job_of(file) is not None:
         return redirect("import_progress", key=key)
+    rows = [_looked_at(document, request.user) for document in file.plans[:LOOKED_AT]]
     context = {
         "section": "plans",
         "file": file,
-        "rows": [_looked_at(document, request.user) for document in file.plans[:LOOKED_AT]],
+        "rows": rows,
+        "new": len(file.plans) - sum(row.get("here", False) for row in rows),
         "more": max(0, len(file.plans) - LOOKED_AT),
         "left_out": [(datetime.fromisoformat(removed_at), texts) for removed_at, texts in file.left_out],
         "may_move_bank": may_move_the_bank(request.user),
@@ -140,7 +142,8 @@ def _looked_at(document: object, user: User) -> dict[str, Any]:
         plan = read_document(document)
     except PlanError as error:
         return {"title": title_of(document), "unreadable": str(error)}
-    return {"plan": plan, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}
+    area = Area(plan.area).label
+    return {"plan": plan, "area": area, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}
 
 
 @require_POST

@@ -12,7 +12,12 @@ PAGES = [
     "/school/people/",
     "/school/classes/",
     "/school/classes/new/",
+    "/school/years/new/",
     "/school/grades/",
+    "/school/grades/new/",
+    "/school/bands/new/",
+    "/school/backups/",
+    "/school/recovery-code/",
     "/me/",
     "/me/words/",
     "/what-is-kept/",
@@ -20,10 +25,12 @@ PAGES = [
 
 
 @pytest.mark.parametrize("width", [1280, 320])
-def test_administrators_screens(open_as, administrator, owner, width):
+def test_administrators_screens(open_as, administrator, owner, year, width):
     load_standards()
+    year.term_starts = ["2026-08-17", "2027-01-11"]
+    year.save()
     page = open_as(administrator, width=width)
-    for path in PAGES:
+    for path in [*PAGES, f"/school/years/{year.pk}/"]:
         page.goto(path)
         assert faults_in_both_themes(page) == [], path
         assert page.evaluate("document.documentElement.scrollWidth") <= width, path
@@ -36,6 +43,8 @@ def test_sign_in(open_as, owner, width):
     assert faults(page) == []
     page.get_by_role("button", name="Sign in").click()
     assert faults(page) == []
+    page.goto("/recovery/")
+    assert faults_in_both_themes(page) == []
     assert page.evaluate("document.documentElement.scrollWidth") <= width
 
 

@@ -191,6 +191,17 @@ def test_a_full_queue_is_said(owner, visit):
     assert "Add 2 counts" in answer.text
 
 
+def test_what_is_here_already_is_not_among_what_can_be_added(owner, visit):
+    make_routine(owner)
+    client = visit(owner)
+    page = client.get(upload(client, written([SEVENS, SEVENS.changed(title="New one")])).url).text
+    for words in ("1 count can be added.", "Add 1 count<", "whole numbers"):
+        assert words in page
+    page = client.get(upload(client, written([SEVENS])).url).text
+    assert "All of its counts are here already" in page
+    assert "/add/" not in page
+
+
 @pytest.mark.parametrize("content", [b"", b"junk", b"{}"])
 def test_what_is_no_file_is_refused_at_its_field(owner, visit, content):
     answer = upload(visit(owner), content)
