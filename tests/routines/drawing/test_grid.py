@@ -135,6 +135,17 @@ def test_overlays_wait_unlit_and_a_lit_one_is_drawn_once() -> None:
     assert sorted(layers) == [("a", True), ("a", True), ("b", False), ("b", False)]
 
 
+def test_an_overlay_that_is_left_out_leaves_everything_else_where_it_was() -> None:
+    of = grid()
+    overlays = [("a", tens_of_each_column(of, 16)), ("b", first_column(of)), ("c", tens_of_each_column(of, 21))]
+    whole = draw_grid(of, size="plan", lit=[overlays[2][1]], overlays=overlays)
+    part = parse(draw_grid(of, size="plan", lit=[overlays[2][1]], overlays=overlays, left_out=["a", "b", "c"]))
+    expected = parse(whole)
+    for layer in [layer for layer in expected if layer.get("data-pattern") in ("a", "b")]:
+        expected.remove(layer)
+    assert ElementTree.tostring(part) == ElementTree.tostring(expected)
+
+
 def test_a_pattern_is_not_drawn_where_its_counts_are_not_written() -> None:
     of = grid()
     assert 'class="g-always"' not in draw_grid(of, size="plan", upto=1, lit=(pattern([[6, 11]]),))
