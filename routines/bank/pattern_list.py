@@ -8,9 +8,8 @@ from django.template.loader import render_to_string
 from django.utils.safestring import SafeString
 from django.utils.translation import get_language
 
-from routines.worked_out import ListedPattern
+from routines.worked_out import LISTED_AT_FIRST, ListedPattern
 
-SHOWN_AT_FIRST = 6
 LISTS_REMEMBERED = 100  # of about 40 KB each
 
 
@@ -33,5 +32,5 @@ def pattern_list(patterns: Iterable[ListedPattern], lit: Iterable[str]) -> SafeS
 @lru_cache(maxsize=LISTS_REMEMBERED)
 def drawn_list(rows: tuple[Row, ...], lit: tuple[str, ...], language: str | None) -> SafeString:
     """The same rows with the same lights are the same to the letter, whoever looks at them."""
-    context = {"lit": lit, "first_patterns": rows[:SHOWN_AT_FIRST], "more_patterns": rows[SHOWN_AT_FIRST:]}
+    context = {"lit": lit, "first_patterns": rows[:LISTED_AT_FIRST], "more_patterns": rows[LISTED_AT_FIRST:]}
     return render_to_string("bank/_pattern_list.html", context)

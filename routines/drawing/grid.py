@@ -27,6 +27,7 @@ def draw_grid(
     size: str = "card",
     lit: Sequence[SaidPattern] = (),
     overlays: Sequence[tuple[str, SaidPattern]] = (),
+    left_out: Collection[str] = (),
     landmarks: Collection[int] = (),
     title: str = "",
     upto: int | None = None,
@@ -40,7 +41,8 @@ def draw_grid(
     """Draw a grid as inline SVG, which knows its size.
 
     size: card, fold, tile, phone, plan, print or board. lit: at most two patterns, lit. overlays: (key, pattern) to be lit by
-    js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. landmarks: term
+    js/light_patterns.js without a round trip; a pattern in `lit` that is also an overlay starts lit. left_out: keys of
+    overlays that are not written, though all keep their places: they can be put in later. landmarks: term
     numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
     the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words
     in the drawing. labels: small words under the numerals, by term ("crate 3"). ink: the class's marks and jumps.
@@ -52,7 +54,8 @@ def draw_grid(
     lights = _lights(layout, list(lit)[:LIT_AT_MOST], overlays, language)
     covered = frozenset(n for _, light, on in lights if on and light.always for group in light.groups for n in group)
     animate = size in ("plan", "phone") and not pen.on_paper
-    ordered = sorted(lights, key=lambda item: item[1].always)  # what always holds lies on top
+    written = [(key, light, on) for key, light, on in lights if on or key not in left_out]
+    ordered = sorted(written, key=lambda item: item[1].always)  # what always holds lies on top
 
     ink = ink or Ink()
     body = [_ground(pen, layout), draw_ink_under(pen, layout, ink)]

@@ -10,7 +10,7 @@ from .layout import Layout
 from .numerals import Box
 from .outlines import blocks, hatch, joined, outline
 from .said import SaidPattern
-from .svg import Pen, element, path_of
+from .svg import Pen, element, line_of, path_of
 from .threads import Knot, Stretch, arrow_reach, knots, thread
 
 LAST_STEP = 15  # the thread appears in at most so many steps of 80 ms
@@ -74,9 +74,8 @@ class Light:
         """Wash of each shape; with its outline where it always holds, with its hatch where it holds for a while."""
         thick = self.layout.lit_line
         if self.always:
-            return "".join(
-                element("path", pen.look("g-always"), d=around, stroke_width=thick) for _, around in self.outlines
-            )
+            drawn = [element("path", d=around) for _, around in self.outlines]
+            return element("g", pen.look("g-always"), "".join(drawn), stroke_width=thick) if drawn else ""
         drawn = []
         for shape, around in self.outlines:
             drawn.append(element("path", pen.look("g-halo"), d=around))
@@ -112,24 +111,9 @@ class Light:
 
     def marks(self, pen: Pen, covered: frozenset[int] = frozenset(), animate: bool = False) -> str:
         """Dashed outline, thread, underlines and flag. The thread is left out where both its ends lie under an always shape."""
-        layout, drawn = self.layout, [self._dashed_line(pen)]
+        layout = self.layout
         stretches = [s for s in self.stretches if not (s.start in covered and s.end in covered)]
-        for index, part in enumerate(stretches):
-            step = 1 + index * min(LAST_STEP, len(stretches)) // len(stretches)
-            classes = [f"g-thread-{self.kind}"] + ([f"g-step-{step}"] if animate else [])
-            drawn.append(
-                element(
-                    "path",
-                    pen.look(*classes),
-                    d=path_of(part.points),
-                    stroke_width=0.8 * layout.lit_line,
-                    data_from=None if pen.on_paper else part.start,
-                    data_to=None if pen.on_paper else part.end,
-                    **self._thread_dashes(),
-                )
-            )
-            if part.arrow:
-                drawn.append(element("path", pen.look("g-arrowhead", *classes[1:]), d=self._arrowhead(part)))
+        drawn = [self._dashed_line(pen), self._thread(pen, stretches, animate)]
         lines = [self._underline(knot) for knot in self.knots.values() if knot.digit]
         if lines:
             thick = max(0.075 * layout.numeral, 1.4)
@@ -137,6 +121,39 @@ class Light:
         if self.flag:
             drawn.append(draw_flag(pen, self.flag, layout.lit_line))
         return "".join(drawn)
+
+    def _thread(self, pen: Pen, stretches: Sequence[Stretch], animate: bool) -> str:
+        """The stretches in one group that colours them, a path for all that appear together; then the arrowheads.
+
+        A page holds dozens of lights that are not lit, and most of each is thread. Where a pattern holds for a while each
+        stretch is a path of its own, with the counts that it joins: a script leaves out those that an always shape covers.
+        """
+        if not stretches:
+            return ""
+        lines: dict[tuple[object, ...], list[str]] = {}
+        heads: dict[str | None, list[str]] = {}
+        for index, part in enumerate(stretches):
+            step = f"g-step-{1 + index * min(LAST_STEP, len(stretches)) // len(stretches)}" if animate else None
+            joins = (None, None) if self.always or pen.on_paper else (part.start, part.end)
+            lines.setdefault((step, *joins), []).append(line_of(part.points))
+            if part.arrow:
+                heads.setdefault(step, []).append(self._arrowhead(part))
+        paths = [
+            element("path", f'class="{step}"' if step else "", d="".join(parts), data_from=start, data_to=end)
+            for (step, start, end), parts in lines.items()
+        ]
+        thread = element(
+            "g",
+            pen.look(f"g-thread-{self.kind}"),
+            "".join(paths),
+            stroke_width=0.8 * self.layout.lit_line,
+            **self._thread_dashes(),
+        )
+        arrows = [
+            element("path", pen.look("g-arrowhead", *([step] if step else [])), d="".join(parts))
+            for step, parts in heads.items()
+        ]
+        return thread + "".join(arrows)
 
     def _thread_dashes(self) -> dict[str, str]:
         if self.always:

@@ -78,7 +78,7 @@ def _direction(a: tuple[int, int], b: tuple[int, int]) -> tuple[int, int]:
 
 
 def _rounded(points: Sequence[tuple[float, float]], radius: float) -> str:
-    """A closed path through the points with its corners rounded."""
+    """A closed path along level and upright edges, its corners rounded."""
     data: list[str] = []
     for index, (x, y) in enumerate(points):
         previous, following = points[index - 1], points[(index + 1) % len(points)]
@@ -86,7 +86,8 @@ def _rounded(points: Sequence[tuple[float, float]], radius: float) -> str:
         r = min(radius, before / 2, after / 2)
         ax, ay = x + (previous[0] - x) * r / before, y + (previous[1] - y) * r / before
         bx, by = x + (following[0] - x) * r / after, y + (following[1] - y) * r / after
-        data.append(f"{'L' if data else 'M'}{plain(ax)} {plain(ay)}Q{plain(x)} {plain(y)} {plain(bx)} {plain(by)}")
+        edge = f"M{plain(ax)} {plain(ay)}" if not data else f"H{plain(ax)}" if previous[1] == y else f"V{plain(ay)}"
+        data.append(f"{edge}q{plain(x - ax)} {plain(y - ay)} {plain(bx - ax)} {plain(by - ay)}")
     return "".join(data) + "Z"
 
 

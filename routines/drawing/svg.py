@@ -48,6 +48,14 @@ def path_of(points: Iterable[tuple[float, float]], close: bool = False) -> str:
     return "M" + "L".join(f"{plain(x)} {plain(y)}" for x, y in points) + ("Z" if close else "")
 
 
+def line_of(points: tuple[tuple[float, float], tuple[float, float]]) -> str:
+    """The path data of one straight line, as short as can be: its end is written from its beginning."""
+    (x0, y0), (x1, y1) = (tuple(round(value, 1) for value in point) for point in points)
+    across, down = plain(x1 - x0), plain(y1 - y0)
+    way = f"h{across}" if down == "0" else f"v{down}" if across == "0" else f"l{across} {down}"
+    return f"M{plain(x0)} {plain(y0)}{way}"
+
+
 @cache
 def tokens(theme: str = "print") -> dict[str, str]:
     """The custom properties of one theme of tokens.css, with those of no theme (type, lines)."""

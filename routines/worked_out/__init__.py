@@ -14,9 +14,10 @@ is kept is found by the mark of all it follows from (`keeping.py`), and is taken
 """
 
 from .keeping import Save, cards, drop_all_but, forget, keys_of, mark_of, missing, page, save_of, shown_now, work_out
-from .says import CardSays, ListedPattern, PageSays, drawn_grids, drawn_pictures
+from .says import LISTED_AT_FIRST, CardSays, ListedPattern, PageSays, drawn_grids, drawn_pictures
 
 __all__ = [
+    "LISTED_AT_FIRST",
     "CardSays",
     "ListedPattern",
     "PageSays",

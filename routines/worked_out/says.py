@@ -14,6 +14,8 @@ from routines.models.facts import count_in_words
 from routines.models.shown_ideas import ideas_to_show
 from routines.models.shown_plan import ShownPlan
 
+LISTED_AT_FIRST = 6  # the rest of the list is folded away, and drawn when it is opened
+
 
 class Line(NamedTuple):
     """How long a pattern holds, and the line that says it."""
@@ -153,14 +155,28 @@ class PageSays:
         return cls(**{**kept, **made})
 
 
-def drawn_grids(shown: ShownPlan, patterns: Sequence[ListedPattern], lit: Collection[str]) -> Grids:
-    """The grid with these patterns lit, by key. It takes the patterns as they are given and looks for none."""
+def drawn_grids(
+    shown: ShownPlan, patterns: Sequence[ListedPattern], lit: Collection[str], *, every: bool = False
+) -> Grids:
+    """The grid with these patterns lit, by key. It takes the patterns as they are given and looks for none.
+
+    Those that wait to be lit are the first of the list, or every one; either way each lies where it lies among all.
+    """
+    left_out = set() if every else {item.key for item in patterns[LISTED_AT_FIRST:]}
     overlays = [(item.key, item.to_draw()) for item in patterns]
     chosen = [pattern for key, pattern in overlays if key in lit]
 
     def drawn(size: str, title: str = "") -> str:
         return str(
-            draw_grid(shown.grid, size=size, lit=chosen, overlays=overlays, landmarks=shown.landmarks, title=title)
+            draw_grid(
+                shown.grid,
+                size=size,
+                lit=chosen,
+                overlays=overlays,
+                left_out=left_out,
+                landmarks=shown.landmarks,
+                title=title,
+            )
         )
 
     return Grids(drawn("plan", count_in_words(shown.grid)), drawn("phone"))

@@ -1,6 +1,7 @@
 // Lights patterns in a drawn grid without asking the server. Inside [data-lights] every [data-light="key"] control shows
 // or hides the drawing's groups [data-pattern="key"]. Two at most stay lit; of two of one kind the earlier goes out.
-// Without scripts the same controls are links to ?lit=key.
+// Without scripts the same controls are links to ?lit=key. What the folded part of a list lights is drawn when it is first
+// opened; where that does not come, its controls stay the links that they are.
 (function () {
   "use strict";
   const AT_MOST = 2;
@@ -14,7 +15,7 @@
   }
 
   function kindOf(desk, key) {
-    const layer = desk.querySelector('[data-pattern="' + CSS.escape(key) + '"]');
+    const layer = layerOf(desk, key);
     return layer ? layer.dataset.holds : "";
   }
 
@@ -66,16 +67,60 @@
     desk.dataset.lit = lit.join(" ");
   }
 
-  document.addEventListener("click", function (event) {
-    const control = event.target.closest("[data-light]");
-    const desk = control && control.closest("[data-lights]");
-    if (!desk || event.metaKey || event.ctrlKey) return;
-    if (!desk.querySelector('[data-pattern="' + CSS.escape(control.dataset.light) + '"]')) return;
-    event.preventDefault();
+  function layerOf(desk, key) {
+    return desk.querySelector('[data-pattern="' + CSS.escape(key) + '"]');
+  }
+
+  // The same drawings with every layer in them take the place of those that stand; what is lit stays lit, and still.
+  function putIn(desk, text) {
+    const drawn = new DOMParser().parseFromString(text, "text/html");
+    desk.querySelectorAll("svg[data-size]").forEach(function (drawing) {
+      const other = drawn.querySelector('svg[data-size="' + drawing.dataset.size + '"]');
+      if (other) drawing.replaceWith(document.adoptNode(other));
+    });
+    start(desk);
+    litKeys(desk).forEach(function (key) {
+      desk.querySelectorAll('[data-pattern="' + CSS.escape(key) + '"]').forEach((layer) => layer.classList.add("g-still"));
+    });
+    show(desk, litKeys(desk));
+  }
+
+  const whole = new WeakMap();
+
+  function drawWhole(desk) {
+    if (!whole.has(desk)) {
+      const headers = { "HX-Request": "true", "HX-Target": desk.id };
+      const asked = fetch(location.pathname + "?layers=all&lit=", { headers }).then(function (answer) {
+        if (!answer.ok) throw new Error(answer.status);
+        return answer.text();
+      });
+      whole.set(desk, asked.then((text) => putIn(desk, text)).catch(() => whole.delete(desk)));
+    }
+    return whole.get(desk);
+  }
+
+  document.addEventListener("toggle", function (event) {
+    const desk = event.target.open && event.target.closest("[data-lights]");
+    const waiting = desk && Array.from(event.target.querySelectorAll("[data-light]"));
+    if (waiting && waiting.some((control) => !layerOf(desk, control.dataset.light))) drawWhole(desk);
+  }, true);
+
+  function choose(desk, control) {
     start(desk);
     const lit = next(desk, control.dataset.light);
     show(desk, lit);
     if (desk.dataset.lights !== "here-only") remember(lit);
+  }
+
+  document.addEventListener("click", function (event) {
+    const control = event.target.closest("[data-light]");
+    const desk = control && control.closest("[data-lights]");
+    if (!desk || event.metaKey || event.ctrlKey) return;
+    const here = layerOf(desk, control.dataset.light);
+    if (!here && !whole.has(desk)) return;
+    event.preventDefault();
+    if (here) choose(desk, control);
+    else whole.get(desk).then(() => (layerOf(desk, control.dataset.light) ? choose(desk, control) : location.assign(control.href)));
   });
 
   // A link dressed as a button answers the space bar as buttons do.

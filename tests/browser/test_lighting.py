@@ -61,6 +61,34 @@ def test_two_at_most_are_lit_and_the_space_bar_puts_one_out(open_as, owner, sixe
     assert keys[2] not in lit(page)
 
 
+def test_what_is_folded_away_is_drawn_when_it_is_opened(open_as, owner, sixes):
+    page = open_as(owner)
+    page.goto(f"/routines/{sixes.pk}/?lit=")
+    keys = controls(page)
+    assert len(keys) > 6
+    page.locator(f'[data-light="{keys[0]}"]').click()
+    page.evaluate("window.same = true")
+    page.locator(".more-patterns > summary").click()
+    page.locator(f'[data-light="{keys[-1]}"]').click()
+    expect(page.locator(f'[data-light="{keys[-1]}"]')).to_have_attribute("aria-pressed", "true")
+    assert page.evaluate("window.same"), "the page was asked for anew"
+    assert shown(page) == set(lit(page))
+    assert keys[-1] in shown(page)
+    page.reload()
+    assert keys[-1] in shown(page)
+
+
+def test_where_the_folded_drawings_do_not_come_the_controls_are_links(open_as, owner, sixes):
+    page = open_as(owner)
+    page.goto(f"/routines/{sixes.pk}/?lit=")
+    last = controls(page)[-1]
+    page.route("**/*layers=all*", lambda route: route.abort())
+    page.locator(".more-patterns > summary").click()
+    page.locator(f'[data-light="{last}"]').click()
+    page.wait_for_url(f"**lit={last}*")
+    assert shown(page) == {last}
+
+
 def test_without_scripts_the_same_controls_are_links(open_as, owner, sixes):
     page = open_as(owner, java_script_enabled=False)
     page.goto(f"/routines/{sixes.pk}/?lit=")

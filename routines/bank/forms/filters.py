@@ -198,8 +198,8 @@ class BankFilter:
         return urlencode({name: value for name, value in parts.items() if value}, doseq=True)
 
     # What the filter column offers.
-    def grade_choices(self, grades: list[Grade]) -> list[Choice]:
-        return [Choice(grade.name, grade.name, grade.name in self.grades) for grade in grades]
+    def grade_choices(self, grades: Iterable[str]) -> list[Choice]:
+        return [Choice(name, name, name in self.grades) for name in grades]
 
     def area_choices(self) -> list[Choice]:
         return [Choice(area.value, area.label, area.value in self.areas) for area in Area]

@@ -17,6 +17,7 @@ from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear, hold_classes_of
 from routines.bank.cards import Card, UnreadableCard, cards_of
+from routines.bank.filter_column import filter_column
 from routines.bank.forms.filters import BankFilter, in_bank_showing
 from routines.bank.paging import HowMany, Recipe, read_page, read_rows
 from routines.models import Routine
@@ -45,14 +46,6 @@ def bank(request: SignedInRequest) -> HttpResponse:
     context = {
         "section": "bank",
         "wanted": wanted,
-        "filters": [
-            (_("Grade"), "grade", wanted.grade_choices(grades)),
-            (_("Area"), "area", wanted.area_choices()),
-            (_("Direction"), "direction", wanted.direction_choices()),
-            (_("Step"), "step", wanted.step_choices()),
-            (_("Shows"), "shows", wanted.shows_choices()),
-            (_("Kind of number"), "kind", wanted.kind_choices()),
-        ],
         "page": page,
         "cards": cards,
         "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
@@ -61,12 +54,12 @@ def bank(request: SignedInRequest) -> HttpResponse:
         "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),
-        "owners": _owners(),
         "earlier": wanted.query(**page.earlier) if page.earlier else None,
         "later": wanted.query(**page.later) if page.later else None,
     }
-    template = "bank/_cards.html" if wants_fragment(request) else "bank/bank.html"
-    return render(request, template, context)
+    if wants_fragment(request):
+        return render(request, "bank/_cards.html", context)
+    return render(request, "bank/bank.html", context | {"filter_column": filter_column(wanted, grades, _owners())})
 
 
 def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:

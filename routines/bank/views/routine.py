@@ -175,12 +175,20 @@ def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QueryS
 
 
 def _lit_grid(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:
-    """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most."""
+    """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most.
+
+    `layers`=all asks for the drawing with every pattern waiting in it; without it those of the folded list are left out.
+    """
+    every = request.GET.get("layers") == "all"
     keys = [item.key for item in says.patterns]
     asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
     lit = asked if "lit" in request.GET else list(says.lit)
     return {
-        "grids": says.grids if set(lit) == set(says.lit) else worked_out.drawn_grids(shown, says.patterns, lit),
+        "grids": (
+            says.grids
+            if set(lit) == set(says.lit) and not every
+            else worked_out.drawn_grids(shown, says.patterns, lit, every=every)
+        ),
         "patterns": pattern_list(says.patterns, lit),
     }
 

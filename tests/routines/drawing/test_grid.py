@@ -47,6 +47,13 @@ def test_a_drawing_for_the_screen_has_no_colour_style_or_id_of_its_own(size: str
     assert not re.search(r'#[0-9A-Fa-f]{3}|rgb|(fill|stroke|style|id|onclick)="', drawn)
 
 
+def painted(element, above=(None, None)):
+    """Every element with the fill and stroke of the groups that it stands in: both are inherited (SVG 1.1, 11.3 and 11.4)."""
+    yield element, above
+    for part in element:
+        yield from painted(part, (element.get("fill", above[0]), element.get("stroke", above[1])))
+
+
 def test_a_drawing_for_paper_has_every_colour_written_out_and_no_class() -> None:
     of = grid()
     entries = {n: Entry() for n in range(1, 20)} | {4: Entry("corrected", said="27"), 20: Entry("next")}
@@ -56,9 +63,9 @@ def test_a_drawing_for_paper_has_every_colour_written_out_and_no_class() -> None
     )
     assert "class=" not in drawn
     assert "var(" not in drawn
-    for shape in parse(drawn).iter():
+    for shape, (fill, stroke) in painted(parse(drawn)):
         if shape.tag in {f"{SVG}{name}" for name in ("path", "rect", "text", "circle")}:
-            paints = [shape.get("fill"), shape.get("stroke")]
+            paints = [shape.get("fill", fill), shape.get("stroke", stroke)]
             assert any(re.fullmatch(r"#[0-9A-F]{6}", paint or "") for paint in paints), ElementTree.tostring(shape)
             assert all(paint is None or paint == "none" or paint.startswith("#") for paint in paints)
 
@@ -126,6 +133,17 @@ def test_overlays_wait_unlit_and_a_lit_one_is_drawn_once() -> None:
     drawn = parse(draw_grid(of, size="plan", lit=(shown,), overlays=[("a", always), ("b", shown)]))
     layers = [(g.get("data-pattern"), "g-off" in g.get("class")) for g in drawn.iter(f"{SVG}g") if g.get("data-holds")]
     assert sorted(layers) == [("a", True), ("a", True), ("b", False), ("b", False)]
+
+
+def test_an_overlay_that_is_left_out_leaves_everything_else_where_it_was() -> None:
+    of = grid()
+    overlays = [("a", tens_of_each_column(of, 16)), ("b", first_column(of)), ("c", tens_of_each_column(of, 21))]
+    whole = draw_grid(of, size="plan", lit=[overlays[2][1]], overlays=overlays)
+    part = parse(draw_grid(of, size="plan", lit=[overlays[2][1]], overlays=overlays, left_out=["a", "b", "c"]))
+    expected = parse(whole)
+    for layer in [layer for layer in expected if layer.get("data-pattern") in ("a", "b")]:
+        expected.remove(layer)
+    assert ElementTree.tostring(part) == ElementTree.tostring(expected)
 
 
 def test_a_pattern_is_not_drawn_where_its_counts_are_not_written() -> None:

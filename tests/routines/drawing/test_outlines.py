@@ -49,15 +49,33 @@ def test_a_column_has_four_corners_an_angle_six_and_a_ring_two_loops() -> None:
     assert sorted(len(loop) for loop in loops(ring)) == [4, 4]
 
 
+def points_of(path: str) -> list[tuple[float, float]]:
+    """Every point that path data names, corners' handles too, as SVG 1.1 reads M, H, V and q."""
+    x = y = 0.0
+    found = []
+    for letter, written in re.findall(r"([MHVqZ])([^MHVqZ]*)", path):
+        numbers = [float(number) for number in written.split()]
+        if letter == "q":
+            found += [(x + numbers[0], y + numbers[1])]
+            x, y = x + numbers[2], y + numbers[3]
+        elif letter != "Z":
+            x = numbers[0] if letter in "MH" else x
+            y = numbers[-1] if letter in "MV" else y
+        found.append((x, y))
+    return found
+
+
 @given(cell_sets)
 def test_an_outline_stays_inside_the_cells_it_goes_around(cells) -> None:
     for shape in joined(cells):
-        numbers = list(map(float, re.findall(r"-?[\d.]+", outline(shape, 40, 30, inset=3, radius=6))))
+        path = outline(shape, 40, 30, inset=3, radius=6)
+        assert set(re.findall("[A-Za-z]", path)) <= set("MHVqZ")
+        points = points_of(path)
         rows, columns = [row for row, _ in shape], [column for _, column in shape]
-        assert min(columns) * 40 + 3 <= min(numbers[0::2])
-        assert max(numbers[0::2]) <= (max(columns) + 1) * 40 - 3
-        assert min(rows) * 30 + 3 <= min(numbers[1::2])
-        assert max(numbers[1::2]) <= (max(rows) + 1) * 30 - 3
+        assert min(columns) * 40 + 3 <= min(x for x, _ in points)
+        assert max(x for x, _ in points) <= (max(columns) + 1) * 40 - 3
+        assert min(rows) * 30 + 3 <= min(y for _, y in points)
+        assert max(y for _, y in points) <= (max(rows) + 1) * 30 - 3
 
 
 def test_hatch_rises_to_the_right_and_stays_in_its_rounded_box() -> None:
@@ -76,3 +94,12 @@ def test_hatch_rises_to_the_right_and_stays_in_its_rounded_box() -> None:
                 beyond_x, beyond_y = (px - cx) * out, (py - cy) * out
                 if beyond_x > 0 and beyond_y > 0:
                     assert (beyond_x**2 + beyond_y**2) ** 0.5 <= radius + 0.2
+
+
+@given(cell_sets)
+def test_an_outline_goes_along_level_and_upright_edges_back_to_where_it_began(cells) -> None:
+    for shape in joined(cells):
+        for path in outline(shape, 40, 30, inset=3, radius=6).split("Z")[:-1]:
+            points = points_of(path)
+            (x0, y0), (x1, y1) = points[0], points[-1]
+            assert x0 == x1 or y0 == y1  # the edge that Z closes

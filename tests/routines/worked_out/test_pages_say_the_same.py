@@ -45,6 +45,7 @@ PAGES = [
     ("/routines/{0}/?lit=p0&lit=p3", {}),
     ("/routines/{0}/?lit=", {}),
     ("/routines/{0}/?lit=p2", {"HX-Request": "true", "HX-Target": "lit-grid"}),
+    ("/routines/{0}/?layers=all&lit=", {"HX-Request": "true", "HX-Target": "lit-grid"}),
     ("/routines/{0}/?first=13", {}),
     ("/routines/{0}/", {"HX-Request": "true", "HX-Target": "pictures"}),
     ("/coverage/{1}/whole/", {}),
@@ -89,9 +90,16 @@ def test_it_is_what_the_engine_finds_and_the_drawing_draws(plan, owner, grade_tw
     for keys, grids in [
         (set(page.lit), page.grids),
         ({"p0", "p2"}, worked_out.drawn_grids(shown, page.patterns, ["p0", "p2"])),
+        ({"p0", "p7"}, worked_out.drawn_grids(shown, page.patterns, ["p0", "p7"])),
     ]:
+        folded = [key for key, _ in overlays[6:]]
         lit = [pattern for key, pattern in overlays if key in keys]
-        assert grids.phone == draw_grid(grid, size="phone", lit=lit, overlays=overlays, landmarks=landmarks)
+        assert grids.phone == draw_grid(
+            grid, size="phone", lit=lit, overlays=overlays, left_out=folded, landmarks=landmarks
+        )
+    whole = worked_out.drawn_grids(shown, page.patterns, page.lit, every=True)
+    lit = [pattern for key, pattern in overlays if key in page.lit]
+    assert whole.phone == draw_grid(grid, size="phone", lit=lit, overlays=overlays, landmarks=landmarks)
     ideas = ideas_to_show(grid, shown.audience, shown.target_claims) if shown.plan.stops else []
     stops = [stop.after for stop in shown.plan.stops]
     assert page.timeline == (draw_timeline(ideas, stops, grid.terms, count=grid.count) if ideas else "")

@@ -1,0 +1,44 @@
+"""The remembered column of filters says what one drawn anew would say."""
+
+import re
+
+import pytest
+
+from routines.bank.filter_column import drawn_column, filter_column
+from routines.bank.forms.filters import BankFilter
+from tests.routines.making import make_routine
+
+
+def column_of(client, query: str = "") -> str:
+    page = client.get(f"/bank/{query}").content.decode()
+    return page[page.index('<form class="bank-filters"') : page.index('id="bank-cards"')]
+
+
+@pytest.mark.parametrize("query", ["?grade=2", "?area=fractions&kind=fraction", "?q=eights", "?taught=ever&sort=title"])
+def test_each_choice_has_its_own(owner, grade_three, visit, query):
+    make_routine(owner)
+    client = visit(owner)
+    column_of(client)
+    remembered = column_of(client, query), column_of(client)
+    drawn_column.cache_clear()
+    assert (column_of(client, query), column_of(client)) == remembered
+    assert remembered[0] != remembered[1]
+
+
+def test_who_planned_a_count_stands_under_the_name_of_today(owner, teammate, visit):
+    make_routine(owner)
+    client = visit(teammate)
+    assert f">{owner.display_name}</option>" in column_of(client)
+    owner.display_name = "Another Name"
+    owner.save()
+    assert ">Another Name</option>" in column_of(client)
+    make_routine(teammate)
+    assert len(re.findall(r"<option", column_of(client).split('id="standard"')[0])) == 3
+
+
+def test_what_was_drawn_in_one_language_is_not_given_in_another(settings):
+    drawn_column.cache_clear()
+    for language in ("en", "es", "en"):
+        settings.LANGUAGE_CODE = language
+        filter_column(BankFilter(), (), ())
+    assert drawn_column.cache_info().misses == 2
