@@ -33,13 +33,17 @@ def browser() -> Iterator[Browser]:
 def open_as(browser, live_server, school) -> Iterator[Callable[..., Page]]:
     """Opens a page in a browser of its own: `open_as(owner, width=1280)`; None is someone signed out.
 
-    Paths given to `page.goto` may start with / .
+    Paths given to `page.goto` may start with / . Whatever the content security policy refuses fails the test.
     """
     contexts = []
+    refused: list[str] = []
 
     def opened(person: User | None, *, width: int = 1280, height: int = 900, **options) -> Page:
         context = browser.new_context(base_url=live_server.url, viewport={"width": width, "height": height}, **options)
         contexts.append(context)
+        context.on(
+            "console", lambda said: refused.append(said.text) if "Content Security Policy" in said.text else None
+        )
         if person is not None:
             client = Client()
             client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
@@ -52,6 +56,7 @@ def open_as(browser, live_server, school) -> Iterator[Callable[..., Page]]:
         for page in context.pages:
             page.wait_for_load_state("networkidle")
         context.close()
+    assert refused == []
 
 
 @pytest.fixture
