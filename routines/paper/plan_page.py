@@ -126,9 +126,12 @@ def stop_times(subject: Subject, stop: Stop) -> SafeString:
     named = [
         (name, seconds) for name, seconds in zip(TIMES, (stop.think, stop.partner, stop.share), strict=True) if seconds
     ]
-    return subject.say.each(
-        lambda language: " · ".join(phrase(name, language, time=time_words(seconds)) for name, seconds in named)
-    )
+
+    def words(name: str, seconds: int, language: str) -> str:
+        """Kept together: a line ends between the times, not within one."""
+        return phrase(name, language, time=time_words(seconds)).replace(" ", "\u00a0")
+
+    return subject.say.each(lambda language: " · ".join(words(*time, language) for time in named))
 
 
 def time_words(seconds: int) -> str:

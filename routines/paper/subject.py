@@ -1,7 +1,7 @@
 """One saved plan as it is printed: its numbers and texts, in the languages of the print."""
 
 from collections.abc import Callable
-from functools import cache, cached_property
+from functools import cache, cached_property, partial
 
 from django.utils.safestring import SafeString
 
@@ -148,11 +148,17 @@ class Subject:
         if reached is None:
             return ""
         n = reached.n
-        label = self.story.label(n) if self.story else lambda language: phrase("count_number", language, n=n)
+        label = self.as_written(self.story.label(n)) if self.story else partial(phrase, "count_number", n=n)
         if not reached.by:
             return self.say.tell("goal_met", goal=reached.goal, label=label)
         return self.say.tell("goal_passed", goal=reached.goal, label=label, by=reached.by)
 
     @cached_property
     def each(self) -> SafeString | str:
-        return self.say.tell("story_each", group=self.story.group.strip(), each=self.story.each) if self.story else ""
+        if self.story is None:
+            return ""
+        return self.say.tell("story_each", group=self.as_written(self.story.group.strip()), each=self.story.each)
+
+    def as_written(self, words: str) -> Callable[[str], str]:
+        """The teacher's words within a sentence of ours: quoted where that is in another language than hers."""
+        return lambda language: words if language == self.written else phrase("quoted", language, words=words)

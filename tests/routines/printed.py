@@ -23,6 +23,19 @@ class Printed:
         pages = PdfReader(io.BytesIO(self.content)).pages[wanted]
         return " ".join(" ".join(page.extract_text() for page in pages).replace("\u00a0", " ").split())
 
+    def heights(self) -> list[tuple[float, str]]:
+        """The texts of the first page, each with how far it stands above the lower edge, in points."""
+        from pypdf import PdfReader
+
+        found: list[tuple[float, str]] = []
+
+        def note(text: str, cm: list[float], tm: list[float], font: object, size: float) -> None:
+            if text.strip():
+                found.append((cm[1] * tm[4] + cm[3] * tm[5] + cm[5], " ".join(text.split())))
+
+        PdfReader(io.BytesIO(self.content)).pages[0].extract_text(visitor_text=note)
+        return found
+
     def of_type(self, key: str, value: str) -> list[pikepdf.Dictionary]:
         return [
             item for item in self.pdf.objects if isinstance(item, pikepdf.Dictionary) and str(item.get(key)) == value

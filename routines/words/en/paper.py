@@ -50,6 +50,7 @@ PAPER: Mapping[str, str] = {
     "goal_met": "The goal, {goal}, is met at {label}.",
     "goal_passed": "The goal, {goal}, is passed at {label}, by {by}.",
     "count_number": "count {n}",
+    "quoted": "“{words}”",
     "line_by_line": "The count, line by line",
     # The substitute's page
     "substitute": "For a substitute teacher",
@@ -58,7 +59,7 @@ PAPER: Mapping[str, str] = {
         "shape below and large enough for the back row. At a few places you stop and the class says what it sees."
     ),
     "you_need": "You need the board or a large sheet of paper, and a marker. No computer and no phone.",
-    "for_you_alone": "Signs and colours: for you alone.",
+    "for_you_alone": "Signs and colors: for you alone.",
     "whole_count": "The whole count, and how to say it",
     "crossing_ten": "Bold: the tens change.",
     "crossing_hundred": "Bold: the hundreds change.",

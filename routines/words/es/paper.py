@@ -50,6 +50,7 @@ PAPER: Mapping[str, str] = {
     "goal_met": "La meta, {goal}, se alcanza en {label}.",
     "goal_passed": "La meta, {goal}, se pasa en {label}, por {by}.",
     "count_number": "el número {n}",
+    "quoted": "«{words}»",
     "line_by_line": "El conteo, línea por línea",
     # The substitute's page
     "substitute": "Para quien cubre la clase",

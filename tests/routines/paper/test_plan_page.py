@@ -39,6 +39,21 @@ def test_a_goal_without_groups_is_answered_by_its_count(owner, school, words):
     assert "se pasa en el número 8" in said
 
 
+def test_the_teachers_name_of_a_group_is_quoted_where_the_sentence_is_in_another_language(owner, school, words):
+    version = make_routine(owner, plan=FULL).current_version
+    said = words(plan_sheet(Subject(version, school, "both")))
+    assert "Each bag: 7." in said
+    assert "The goal, 60, is met at bag 9." in said
+    assert "Cada «bag»: 7." in said
+    assert "La meta, 60, se alcanza en «bag 9»." in said
+
+
+def test_a_time_is_not_broken_over_two_lines(owner, school):
+    html = plan_sheet(Subject(make_routine(owner, plan=FULL).current_version, school, "both"))
+    assert "think\u00a015\u00a0s · share\u00a075\u00a0s" in html
+    assert "pensar\u00a015\u00a0s · compartir\u00a075\u00a0s" in html
+
+
 def test_a_goal_that_cannot_be_read_here_stops_nothing(owner, school, words):
     plan = FULL.changed(story=Story("Bags of plums.", "bag", "21 lb"))
     assert "Bags of plums." in words(plan_sheet(Subject(make_routine(owner, plan=plan).current_version, school)))

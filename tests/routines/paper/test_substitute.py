@@ -153,3 +153,29 @@ def test_it_is_one_sheet(language, owner, printed):
             len(printed(make_routine(owner, plan=plan.changed(grade="2")), "substitute", language=language).pdf.pages)
             == 1
         ), plan.title
+
+
+@pytest.fixture
+def heights(owner, printed):
+    """The texts on the substitute's page of a plan of the demo school, with their heights."""
+
+    def of(title) -> list[tuple[float, str]]:
+        (plan,) = (plan for plan in DEMO if plan.title == title)
+        return printed(make_routine(owner, plan=plan.changed(grade="2")), "substitute").heights()
+
+    return of
+
+
+def height_of(words, found) -> float:
+    return next(height for height, text in found if text.startswith(words))
+
+
+def test_the_headings_of_both_columns_stand_at_one_height(heights):
+    found = heights("Tens come home every fifth time")
+    assert height_of("If you hear this", found) == pytest.approx(height_of("Please do not", found), abs=0.5)
+
+
+def test_there_is_no_hole_between_the_grid_and_the_steps(heights):
+    found = heights("Tens come home every fifth time")
+    steps = height_of("Step by step", found)
+    assert min(height for height, _ in found if height > steps) - steps < 36
