@@ -34,6 +34,7 @@ from routines.erasing.taking_out import TakenOut, take_out
 from routines.words_erased.list_of_erasures import ListDamaged
 from routines.words_erased.list_of_erasures import read as read_erasures
 
+from .filling import fill_again
 from .full_disk import free_room, is_disk_full
 from .opening_backups import (
     ABOUT,
@@ -205,6 +206,7 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
                 if damaged:
                     put_back(damaged)
                 raise
+            fill_again()
             remember(erased, count=False)
     except (OSError, DatabaseError, sqlite3.Error) as error:
         if is_disk_full(error):

@@ -12,6 +12,8 @@ import threading
 
 import django
 
+STAMP = "filled.stamp"
+
 
 def fill_beside() -> None:
     """Start it, where there are plans and this program has not been through all of them. Whoever serves calls this once."""
@@ -42,8 +44,15 @@ def filled() -> bool:
 
     from routines.worked_out.made_by import made_by
 
-    stamp = settings.DATA_DIR / "filled.stamp"
+    stamp = settings.DATA_DIR / STAMP
     return bool(stamp.exists() and stamp.read_text(encoding="ascii") == made_by())
+
+
+def fill_again() -> None:
+    """Whoever puts other plans in the place of these calls this: the next start goes through all of them."""
+    from django.conf import settings
+
+    (settings.DATA_DIR / STAMP).unlink(missing_ok=True)
 
 
 def fill() -> None:
@@ -58,7 +67,7 @@ def fill() -> None:
     with one_at_a_time(settings.DATA_DIR / "filling.lock", when_waiting=lambda: None):
         if not filled():
             call_command("recompute_facts")
-            (settings.DATA_DIR / "filled.stamp").write_text(made_by(), encoding="ascii")
+            (settings.DATA_DIR / STAMP).write_text(made_by(), encoding="ascii")
 
 
 def end_with_the_server() -> None:

@@ -78,6 +78,22 @@ def test_a_server_makes_what_the_program_before_it_said_and_the_next_start_finds
     assert shell(upgraded, LOOK) == "6 3"
 
 
+def test_a_restored_backup_is_gone_through_again(founded, tmp_path):
+    folder = shutil.copytree(founded, tmp_path / "data")
+    (written,) = (folder / "backups").glob("*.zip")
+    stamp = folder / "filled.stamp"
+    stamp.write_text(shell(folder, "from routines.worked_out.made_by import made_by; print(made_by())"))
+    look = "from config.filling import filled; print(filled())"
+    assert shell(folder, look) == "True"
+    damaged = folder / "damaged.zip"
+    damaged.write_bytes(b"no backup")
+    assert manage(folder, "restore", damaged).returncode == 1
+    assert shell(folder, look) == "True"
+    done = manage(folder, "restore", written)
+    assert done.returncode == 0, done.stderr
+    assert shell(folder, look) == "False"
+
+
 def test_it_ends_when_the_server_does_and_waits_for_no_turn(upgraded):
     with (upgraded / "filling.lock").open("a") as lock:
         assert take(lock)  # so that it can't get far
