@@ -45,7 +45,7 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Mira, de {line} en {line} es {value} antes.",
     ),
     "line reply": (
-        "Empieza con {first:el}. Cuenta los saltos hasta el mismo lugar de la {line} siguiente.",
+        "Empieza con {first:el}. ¿Cuántos saltos hay hasta el mismo lugar de la {line} siguiente?",
         "Señala {first:el} y el mismo lugar de la {line} siguiente. ¿Cuántos saltos hay?",
     ),
     "double": (
