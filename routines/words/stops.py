@@ -91,7 +91,11 @@ class SpokenStop(StopSuggestion):
         if self.spot is not None:
             values["landmark"] = self.spot.landmark
         larger = {name: in_larger_unit(count, values[name]) for name in amounts if name in values}
-        both = {name: f"{self._fields[name]} ({text})" for name, text in larger.items() if text}
+        both = {
+            name: self._language.value(f"{self._fields[name]} ({text})", clock=False)
+            for name, text in larger.items()
+            if text
+        }
         return capital(filled(wording, self._fields | both))
 
     @cached_property

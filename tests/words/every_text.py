@@ -224,9 +224,7 @@ def _goal(answer: str, grid: Grid, after: int) -> int:
     """Which count the answer names: the next one, or the one in a cell further on."""
     about = Context(grid)
     written = about.notation.value
-    named = re.search(
-        rf"(?:will have|tendremos|A continuación:|Con|So) ({written})|^({written}) (?:stands|comes)", answer
-    )
+    named = re.search(rf"(?:will have|tendremos|^Llegamos al?|So) ({written})|^({written}) (?:stands|comes)", answer)
     assert named is not None, answer
     value = about.notation.read(named[1] or named[2])
     ahead = [n for n in range(after + 1, after + grid.line_length + 3) if about.same(about.value(n), value)]
@@ -266,7 +264,9 @@ def _hard(reason: str, grid: Grid) -> Fraction | None:
     """The count that a reason says is hard to come to, or to write."""
     notation = Context(grid).notation
     written = notation.value
-    jump = re.search(rf"(?:jump from|El salto de) {written} (?:to|a) ({written})|^({written}) (?:comes|llega)", reason)
+    jump = re.search(
+        rf"(?:jump from|El salto del?) {written} (?:to|al?) ({written})|^({written}) (?:comes|llega)", reason
+    )
     return notation.read(jump[1] or jump[2]) if jump else None
 
 

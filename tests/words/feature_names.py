@@ -55,11 +55,11 @@ def feature_named(words: str, notation: Notation, *, known_coins: bool = False) 
     words = written.lower()
     if re.fullmatch("digit sums?|sumas? de las cifras", words):
         return "digit-sum", None
-    if re.fullmatch("leftovers?|restos?", words):
+    if re.fullmatch("leftovers?|partes? que sobran?", words):
         return "remainder", None
     if re.fullmatch("even and odd|odd and even(?: numbers)?|pares e impares", words):
         return "remainder", Fraction(2)
-    past = re.fullmatch(r"(?:remainders? by|parts? past(?: an?)?|restos? al dividir entre) (.+)", words)
+    past = re.fullmatch(r"(?:remainders? by|parts? past(?: an?)?|residuos? al dividir entre) (.+)", words)
     past = past or re.fullmatch(r"partes? que pasan? de (?:una? )?(.+)", words)
     if past:
         return "remainder", multiple_of_name(written[past.start(1) :], notation)

@@ -19,7 +19,7 @@ NAMED = "|".join(
         rf"cifras? de (?:los|las|el|la) {PLACES}(?: de [^\W\d]+)?",
         rf"cifras? de (?:los|las) (?:{COINS})",
         "digit sums?|sumas? de las cifras",
-        "leftovers?|restos?(?! al)",
+        "leftovers?|partes? que sobran?",
         "|".join(sorted((name for names in PARTS.values() for name in names.split("|")), key=len, reverse=True)),
     ]
 )
@@ -27,8 +27,8 @@ NAMED = "|".join(
 PAST = f"parts? past an? {MULTIPLES}|partes? que pasan? de (?:una? )?{MULTIPLES}"
 LINES = {"row": "rows?|filas?", "column": "columns?|columnas?"}
 DIRECTIONS = {
-    "right": "across a row|a lo largo de una fila",
-    "down": "down a column|al bajar por una columna",
+    "right": "across a row|al pasar un lugar a la derecha",
+    "down": "down a column|al bajar un lugar",
     "down-right": "down and right|en diagonal hacia abajo y a la derecha",
     "down-left": "down and left|en diagonal hacia abajo y a la izquierda",
 }
@@ -61,7 +61,7 @@ def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> I
 def features_in(text: str, notation: Notation) -> Iterator[str]:
     names = f"{NAMED}|{COINS}" if notation.kind == "money" else f"{PAST}|{NAMED}"
     marks = (
-        r"(?:whole|half|full|quarter) [^\W\d]+|[^\W\d]+ enter[oa]s?|horas? en punto|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
+        r"(?:whole|half|full|quarter) [^\W\d]+|[^\W\d]+ enter[oa]s?|horas? enteras?|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
     )
     for found in re.finditer(rf"(?<![\w-])(?:{marks}|(?P<name>{names}))(?!\w)", text, re.IGNORECASE):
         if found["name"]:

@@ -22,6 +22,9 @@ PLACE_WORTH = {
 }
 MEASURE_WORTH = {
     "even numbers?|números? par(?:es)?": Fraction(2),
+    "decenas? completas?": Fraction(10),
+    "centenas? completas?": Fraction(100),
+    "millar completo|millares completos": Fraction(1000),
     "wholes?|enteros?": Fraction(1),
     "whole inch|whole inches|pulgadas? enteras?": Fraction(1),
     "half foot|half feet|medios? pies?": Fraction(6),
@@ -43,7 +46,7 @@ MEASURE_WORTH = {
     "full liters?|litros? enteros?": Fraction(1000),
     "quarter hours?|cuartos? de hora": Fraction(15),
     "half hours?|medias? horas?": Fraction(30),
-    "full hours?|horas? en punto": Fraction(60),
+    "full hours?|horas? enteras?": Fraction(60),
     "noons? and midnights?|noon or midnight|mediodía o medianoche|mediodías y medianoches": Fraction(720),
 }
 # Whole dollars, euros, ...: the words before or after "whole" are the currency's own.

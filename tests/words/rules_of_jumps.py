@@ -18,7 +18,7 @@ from tests.words.verdict_checks import line_up_to, reads_there, two_of_a_line
 
 RULES: tuple[Rule, ...] = (
     # names that hold a number
-    Rule(("remainders? by <m:D>",), ("restos? al dividir entre <m:D>",), is_own_multiple),
+    Rule(("remainders? by <m:D>",), ("residuos? al dividir entre <m:D>",), is_own_multiple),
     Rule(("parts? past an? <m:M>",), ("partes? que pasan? de (?:una? )?<m:M>",), is_own_multiple),
     # jumps
     Rule(
@@ -71,19 +71,19 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("at <v:V> the <f:W> (?:is|are) <y:S>, not <x:S>", "at <v:V> the <f:W> (?:is|are) <y:S> where <x:S> was due"),
         (
-            "en <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S>, no <x:S>",
-            "en <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S> y tocaba <x:S>",
+            "(?:en|a) <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S>, no <x:S>",
+            "(?:en|a) <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S> y tocaba <x:S>",
         ),
         note_shows,
     ),
     Rule(
         ("at <v:V> the <f:W> starts? again at <y:S>",),
-        ("en <v:V> (?:el|la|los|las) <f:W> vuelven? a empezar en <y:S>",),
+        ("(?:en|a) <v:V> (?:el|la|los|las) <f:W> vuelven? a empezar en <y:S>",),
         note_shows,
     ),
     Rule(
         ("<v:V> lands on an? <m:M> too, in row <row:N>, column <column:N>",),
-        ("en <v:V> también hay una? <m:M>, en la fila <row:N>, columna <column:N>",),
+        ("(?:en|a) <v:V> también hay una? <m:M>, en la fila <row:N>, columna <column:N>",),
         mark_at_break,
     ),
     Rule(
@@ -93,18 +93,23 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("at <v:V> one more pair comes, <a:V> and <b:V>",),
-        ("en <v:V> llega una pareja más, <a:V> y <b:V>",),
+        ("(?:en|a) <v:V> llega una pareja más, <a:V> y <b:V>",),
         lambda c, h: breaks(c, h) and opposite(c, h),
     ),
     Rule(
         ("it stops at <v:V>", "it is different at <v:V>", "that changes at <v:V>", "until <v:V>"),
-        ("deja de cumplirse en <v:V>", "en <v:V> cambia", "eso cambia en <v:V>", "hasta llegar a <v:V>"),
+        (
+            "deja de cumplirse (?:en|a) <v:V>",
+            "(?:en|a) <v:V> cambia",
+            "eso cambia (?:en|a) <v:V>",
+            "hasta llegar a <v:V>",
+        ),
         breaks,
     ),
     # the table
     Rule(
         ("the <n:O> one is <k:N> jumps of <s:D>", "the <n:O> one we say is <k:N> times <s:D>"),
-        ("el <n:O> número es <k:N> saltos de <s:D>", "el <n:O> número es <k:N> veces <s:D>"),
+        ("el <n:O> número está a <k:N> saltos de <s:D> de cero", "el <n:O> número es <k:N> veces <s:D>"),
         table_term,
     ),
     # terms by their place in the count
@@ -182,7 +187,7 @@ RULES: tuple[Rule, ...] = (
             "from <a:V> to <b:V>, <d:D> " + MORE + " too",
         ),
         (
-            "(?:mira: |un paso [a-z ]+ des)?de <a:V>,? llegamos a <b:V>, <d:D> " + MORE,
+            "(?:mira: )?(?:des)?de <a:V>,? llegamos a <b:V>, <d:D> " + MORE,
             "de <a:V> a <b:V>, también <d:D> " + MORE,
         ),
         lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),
@@ -200,7 +205,8 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "empezamos (?:en|con) <a:V> y con <d:D> " + MORE + " llegamos a <b:V>",
-            r"(?:mira )?de <a:V> a <b:V>(?:, un paso [a-z ]+,|:)? hay (?:otra vez |también )?<d:D> " + MORE,
+            "<b:V> es <d:D> " + MORE + " que <a:V>",
+            r"(?:mira )?de <a:V> a <b:V>(?:,|:)? hay (?:otra vez |también )?<d:D> " + MORE,
         ),
         lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),
     ),

@@ -86,8 +86,9 @@ RULES: tuple[Rule, ...] = (
             "every <m:M> has <k:N> of our",
         ),
         (
-            "números en cada <m:M>: <s:S>, una y otra vez",
-            "en cada <m:M> hay por turnos <s:S>, y otra vez",
+            "en cada <m:M> hay <s:S> números, una y otra vez",
+            "en cada <m:M> hay <s:S>, una y otra vez",
+            "en cada <m:M> hay <k:N> números?",
             "<k:N> números? en cada <m:M>",
             "en cada <m:M> caben? <k:N> números?",
             "en cada <m:M> siempre hay <k:N> números",
@@ -120,7 +121,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "(?:los|las) <m:M> (?:están en|forman|son) (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
-            "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|son|es donde están|solo hay) (?:los |las )?<m:M>",
+            "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|tienen|son|es donde están|solo hay) (?:los |las )?<m:M>",
         ),
         marks_lie,
     ),

@@ -71,6 +71,11 @@ RULES: tuple[Rule, ...] = (
         count_shows,
     ),
     Rule(
+        ("take turns, first <x:S>, then <y:S>", "take turns, <x:S> and <y:S>"),
+        ("se alternan(?:,|:) primero <x:S> y luego <y:S>",),
+        starts_with_two,
+    ),
+    Rule(
         (
             "<f:W> repeat every <k:N> counts[^:]*: <s:S> in " + LINE_EN,
             "<f:W> repeat every <k:N> counts[^:,.]*: <s:S>",
@@ -106,7 +111,6 @@ RULES: tuple[Rule, ...] = (
             "<f:W> siempre son <x:S>",
             "en todos los números <f:W> son <x:S>",
             "(?:contamos|decimos) <f:W> son <x:S>",
-            "<f:W> son <x:S>, siempre",
         ),
         always_shows,
     ),
@@ -114,11 +118,6 @@ RULES: tuple[Rule, ...] = (
         ("the <n:O> count, <a:V>, is (?P<p_W>even|odd)",),
         ("el <n:O> número, <a:V>, es (?P<p_W>par|impar)",),
         lambda c, h: c.same(c.value(h["n"]), h["a"]) and parity_of(c, h),
-    ),
-    Rule(
-        ("take turns, first <x:S>, then <y:S>", "take turns, <x:S> and <y:S>"),
-        ("se turnan, primero <x:S> y luego <y:S>", "se turnan: <x:S> y luego <y:S>"),
-        starts_with_two,
     ),
     Rule(
         ("the <f:W> go <s:S>, then <t:S> again",),
@@ -143,10 +142,7 @@ RULES: tuple[Rule, ...] = (
     # neighbours: one step is so many counts
     Rule(
         (r"one step [a-z ]+ (?:is|goes) <k:N> counts (?:on|back)",),
-        (
-            r"cada paso [a-z ]+ (?:es de|vuelve) <k:N> números hacia (?:adelante|atrás)",
-            r"un paso [a-z ]+ vuelve <k:N> números hacia atrás",
-        ),
+        ("(?:avanzamos|retrocedemos|volvemos) <k:N> lugares",),
         lambda c, h: h["k"] * abs(c.grid.count.step) == abs(difference_of(c)),
     ),
     # step and neighbour lines
@@ -159,7 +155,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "<d:D> " + MORE + " cada vez",
-            "cada (?:número|uno|hora|vez que contamos) es <d:D> " + MORE,
+            "cada (?:número|uno|vez|vez que contamos) es <d:D> " + MORE,
             "(?P<up_W>sube|baja) <d:D>",
         ),
         step_is,

@@ -101,7 +101,7 @@ def step_and_round(c: Context, h: dict[str, Any]) -> bool:
 def line_to_line(c: Context, h: dict[str, Any]) -> bool:
     """From line to line it is so much; still as before, or only now."""
     now, then = (size(grid) * grid.line_length for grid in (c.grid, old(c)))
-    return h["d"] == now and (now == then) == (str(h["when"]).lower() in ("still", "siguen siendo"))
+    return h["d"] == now and (now == then) == (str(h["when"]).lower() in ("still", "la diferencia sigue siendo"))
 
 
 def the_other_way(c: Context, h: dict[str, Any]) -> bool:
@@ -186,7 +186,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("the other way, from <a:V> to <b:V> by <s:D>",),
-        ("al revés, desde <a:V> hasta <b:V> de <s:D> en <s2:D>",),
+        ("al revés, de <a:V> a <b:V>, de <s:D> en <s2:D>",),
         the_other_way,
     ),
     Rule(
@@ -209,7 +209,7 @@ RULES: tuple[Rule, ...] = (
         ("<s:D> es casi <r:D>: contar de <r2:D> en <r3:D>",),
         lambda c, h: nearly(c, h) and h.get("r3", h["r"]) == h["r"],
     ),
-    Rule(("jumps of <s:D> do not fill <r:D> evenly",), ("saltos de <s:D> no llenan <r:D>",), does_not_fill),
+    Rule(("jumps of <s:D> do not fill <r:D> evenly",), ("saltos de <s:D> no caben justos en <r:D>",), does_not_fill),
     Rule(
         ("(?:one|each) jump of <s:D> does what <k:N> jumps of <o:D> did",),
         ("(?:un|cada) salto de <s:D> hace lo que hacían <k:N> saltos de <o:D>",),
@@ -222,7 +222,9 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("from line to line it is (?P<when_W>still|now) <d:D>",),
-        ("de línea a línea (?P<when_W>siguen siendo|ahora son) <d:D>",),
+        (
+            "en el mismo lugar de la línea siguiente (?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
+        ),
         line_to_line,
     ),
     Rule(
@@ -234,7 +236,7 @@ RULES: tuple[Rule, ...] = (
     # questions for the class
     Rule(
         ("(?:we said|after|do to|does a jump (?:back )?of <s:D> do to) <a:V>", "jump from <a:V>"),
-        ("(?:dijimos|después de|sigue a|le hace un salto (?:atrás )?de <s:D> a) <a:V>",),
+        ("(?:dijimos|después de|sigue a|pasa al dar un salto (?:hacia atrás )?de <s:D> desde) <a:V>",),
         lambda c, h: (
             (before_the_hard_one(c, h) or passes(c, {"l": h["a"]})) and h.get("s", size(c.grid)) == size(c.grid)
         ),
@@ -246,10 +248,14 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("each jump is <d:D> more than before", "when each jump grows by <d:D>"),
-        ("cada salto tiene <d:D> más que antes", "cuando cada salto crece <d:D>"),
+        ("cada salto es <d:D> más largo que antes", "cuando cada salto crece <d:D>"),
         grown_by,
     ),
-    Rule(("from line to line it was <d:D> before",), ("de línea a línea la diferencia era <d:D>",), as_before),
+    Rule(
+        ("from line to line it was <d:D> before",),
+        ("en el mismo lugar de la línea siguiente la diferencia era <d:D>",),
+        as_before,
+    ),
     Rule(
         ("each jump is nearly <r:D>",),
         ("cada salto es casi <r:D>",),
@@ -259,7 +265,9 @@ RULES: tuple[Rule, ...] = (
         (
             "(?:jumps?|each jump) (?:back )?(?:of|is) <s:D>(?P<times_W> is (?:ten times as long|a tenth as long) as before)?",
         ),
-        ("(?:cada salto|saltos?) (?:atrás )?(?:de|es) <s:D>(?P<times_W> (?:es diez veces|mide un décimo))?",),
+        (
+            "(?:cada salto|saltos?) (?:hacia atrás )?(?:es de|de|es) <s:D>(?P<times_W> (?:es diez veces|mide un décimo))?",
+        ),
         tenfold,
     ),
     Rule(

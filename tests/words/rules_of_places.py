@@ -39,7 +39,7 @@ PART_EN = r"(?: (?P<part_W>(?:in the|at) [a-z]+))?"
 PART_ES = r"(?: (?P<part_W>(?:de la|del) [a-zñí]+))?"
 JUMPS_EN = "<k:N> jumps? of <s:D>"
 JUMPS_ES = "<k:N> saltos? de <s:D>"
-DOWN = r"(?P<down_W>down to 0, |hasta el 0: )?"
+DOWN = r"(?P<down_W>down to 0, |hasta(?: el)? 0: )?"
 A_MARK_EN, A_MARK_ES = (f"{a} (?P<mark_W>{MONEY}|{MULTIPLES})" for a in ("an?", "una?"))
 PARITY_EN, PARITY_ES = "(?P<p_W>even|odd)", "(?P<p_W>pares|impares)"
 
@@ -107,7 +107,7 @@ RULES: tuple[Rule, ...] = (
             "like (?:every count here|<a:V>), it is a multiple of <m:D>",
         ),
         (
-            "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D> y <x:D> más",
+            "(?:como todos los de este conteo|igual que <a:V>), es <x:D> más que un múltiplo de <m:D>",
             "(?:como todos los de este conteo|igual que <a:V>), es un múltiplo de <m:D>",
         ),
         like_a_count,
@@ -153,7 +153,7 @@ RULES: tuple[Rule, ...] = (
     Rule((f"<v:V> is there: {AT_EN}",), (f"decimos <v:V>: {AT_ES}",), is_met_now),
     Rule(
         (f"not yet[.] if we go on, <v:V> comes{PART_EN},? in row <row:N>(?:, column <column:N>)?",),
-        (f"todavía no[.] si seguimos, decimos <v:V>{PART_ES},? en la fila <row:N>(?:, columna <column:N>)?",),
+        (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la fila <row:N>(?:, columna <column:N>)?",),
         is_met_later,
     ),
     Rule(
@@ -258,7 +258,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (DOWN + "the <f:W> here are (?:always|only) <x:L>; <v:V> has <y:L>",),
-        (DOWN + "aquí, en <f:W>, (?:siempre|solo) hay <x:L>; en <v:V> hay <y:L>",),
+        (DOWN + "aquí, en <f:W>, (?:siempre|solo) hay <x:L>; (?:en|a) <v:V> hay <y:L>",),
         part_is_only,
     ),
     Rule(
@@ -266,7 +266,7 @@ RULES: tuple[Rule, ...] = (
             DOWN
             + "past (?:its|the) last whole, (?:every count here has|the counts here have only) <x:S> left; <v:V> has <y:S>",
         ),
-        (DOWN + "aquí, después del último entero, (?:siempre queda|solo quedan) <x:S>; en <v:V> queda <y:S>",),
+        (DOWN + "aquí, después del último entero, (?:siempre queda|solo quedan) <x:S>; (?:en|a) <v:V> queda <y:S>",),
         left_past_whole,
     ),
     Rule(
@@ -276,9 +276,9 @@ RULES: tuple[Rule, ...] = (
             "<v:V> is a multiple of <m:D>; every count here is <x:D> more than one",
         ),
         (
-            "aquí cada número es un múltiplo de <m:D> y <x:D> más; <v:V> es un múltiplo y <y:D> más",
-            "aquí cada número es un múltiplo de <m:D>; <v:V> es un múltiplo y <y:D> más",
-            "<v:V> es un múltiplo de <m:D>; aquí cada número es un múltiplo y <x:D> más",
+            "aquí cada número es <x:D> más que un múltiplo de <m:D>; <v:V> es <y:D> más",
+            "aquí cada número es un múltiplo de <m:D>; <v:V> es <y:D> más que un múltiplo",
+            "<v:V> es un múltiplo de <m:D>; aquí cada número es <x:D> más que un múltiplo",
         ),
         past_multiple,
     ),

@@ -106,7 +106,7 @@ def begun_elsewhere(c: Context, h: dict[str, Any]) -> bool:
     return jump_size(c, h) and c.same(h["a"], c.value(1)) and h["a"] % h["s"] != 0
 
 
-BACK_EN, BACK_ES = "(?P<back_W>back )?", "(?P<back_W>atrás )?"
+BACK_EN, BACK_ES = "(?P<back_W>back )?", "(?P<back_W>hacia atrás )?"
 
 RULES: tuple[Rule, ...] = (
     # what was heard
@@ -216,7 +216,7 @@ RULES: tuple[Rule, ...] = (
             "<b:V> empieza con",
             "signo de los <w:W> para <b:V>",
             "decenas y unidades en la palabra de <b:V>",
-            "el número redondo que está debajo de <b:V>",
+            "el número redondo que está por debajo de <b:V>",
             "las decenas y las unidades de <b:V> cambian de lugar",
             "el cero que está dentro de <b:V>",
             "las (?:centenas|décimas) vacías de <b:V>",
@@ -231,7 +231,7 @@ RULES: tuple[Rule, ...] = (
             "<a:V> (?:is said again|was renamed)",
         ),
         (
-            "(?:después de|desde|en|entre|toca|de|más allá de|hasta|antes de|que|con|decir|dijimos|a|tiene|tanto) <a:V>",
+            "(?:después de|desde|en|entre|toca|señala|de|más allá de|hasta|antes de|que|con|decir|dijimos|a|tiene|tanto) <a:V>",
             "cuando <a:V>",
             "se repite <a:V>",
             "<a:V> recibió",

@@ -80,10 +80,10 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("<b:V> comes next", "the next count, <b:V>,"),
-        ("a continuación: <b:V>", "con <b:V> termina", "el número siguiente, <b:V>,"),
+        ("llegamos a <b:V>", "el siguiente, <b:V>,"),
         next_is,
     ),
-    Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>atrás )?de <s:D>",), jump_is_this),
+    Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
     Rule(
         ("(?:we said|point to|stop at|after|we are at|from|up to) <a:V>" + NOT_MORE,),
         ("(?:dijimos|señala|después de|vamos por|desde|hasta) <a:V>" + NOT_MORE,),

@@ -125,7 +125,7 @@ RULES: tuple[Rule, ...] = (
     Rule(("above 0",), ("sobre 0",), always),
     Rule(
         ("opposites here: <s:S>", "<s:S>: opposites pair up", "the opposites here are <s:S>"),
-        ("aquí hay opuestos: <s:S>", "<s:S>: opuestos que van en pareja", "aquí los opuestos son <s:S>"),
+        ("aquí hay opuestos: <s:S>", "van en pareja los opuestos <s:S>", "aquí los opuestos son <s:S>"),
         opposite_pairs,
     ),
     Rule(

@@ -146,6 +146,8 @@ class SentenceChecker:
         """What is wrong with a text: false phrases, and numbers that no phrase accounts for."""
         notation = notation_of(context.grid)
         found: list[str] = []
+        if self.language == "es":
+            text = without_articles(text, notation)
         # Below zero an amount stands in brackets after + and ×: 14 + (-40).
         whole = left = re.sub(r"(?<=[+×] )\((-[^()]+)\)", r"\1", text)
         for rule in self.rules:
@@ -209,6 +211,16 @@ class SentenceChecker:
             else:
                 holes[hole] = text
         return holes
+
+
+def without_articles(text: str, notation: Notation) -> str:
+    """A Spanish text whose bare numbers stand without their article: "del 19 al 30" is "de 19 a 30"; amounts have none."""
+    if notation.kind not in ("whole", "decimal", "fraction"):
+        return text
+    number = rf"(?={notation.value}(?!\.?[ºª\d]|\.er))"
+    for written, bare in (("del ", "de "), ("al ", "a "), ("el ", "")):
+        text = re.sub(rf"\b{written}{number}", bare, text, flags=re.IGNORECASE)
+    return text
 
 
 def ordinal_is_spelled(text: str) -> bool:

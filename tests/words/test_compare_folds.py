@@ -180,8 +180,8 @@ def test_line_lengths_over_the_number_of_terms_are_left_out():
             5,
             3,
             "es",
-            "Filas de 5 en lugar de 4: ahora se alinean las decenas y las cifras de las unidades; se deslizan los múltiplos "
-            "de 4 y los múltiplos de 8.",
+            "Filas de 5 en lugar de 4: ahora se alinean las decenas completas y las cifras de las unidades; se deslizan "
+            "los múltiplos de 4 y los múltiplos de 8.",
         ),
     ],
 )

@@ -24,13 +24,13 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
             ("whole", "16", "6", 20, 5),
             3,
             "By 6 from 16: all the tens are in column 5",
-            "De 6 en 6 desde 16: en la columna 5 están las decenas",
+            "De 6 en 6 desde 16: en la columna 5 están las decenas completas",
         ),
         (
             ("whole", "25", "25", 20, 4),
             3,
             "By 25 from 25: columns 2 and 4 are the tens",
-            "De 25 en 25 desde 25: las columnas 2 y 4 son las decenas",
+            "De 25 en 25 desde 25: las columnas 2 y 4 tienen las decenas completas",
         ),
         (
             ("fraction", "3/4", "3/4", 12, 4),
@@ -42,7 +42,7 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
             ("clock", "9:10", "10 min", 12, 6),
             2,
             "By 10 min from 9:10: the full hours stand in column 6",
-            "De 10 min en 10 min desde 9:10: las horas en punto están en la columna 6",
+            "De 10 min en 10 min desde 9:10: las horas enteras están en la columna 6",
         ),
         # 7, 17, 27 ...: what jumps of ten do to the ones digit.
         (

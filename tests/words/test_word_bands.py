@@ -25,7 +25,7 @@ OF_ONESELF_OR_POINTING = re.compile(
     re.IGNORECASE,
 )
 # Multiples and remainders are learned in grade 4 (4.OA.B.4, 4.NBT.B.6: Common Core State Standards, 2010).
-LEARNED_LATER = re.compile("multiple|múltiplo|remainder|resto al dividir|restos al dividir", re.IGNORECASE)
+LEARNED_LATER = re.compile("multiple|múltiplo|remainder|residuos? al dividir", re.IGNORECASE)
 GRADE_OF_MULTIPLES = 4
 LONG_STATEMENT = 32
 NEVER_SAID = re.compile(

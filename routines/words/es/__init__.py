@@ -1,7 +1,7 @@
 """Spanish.
 
-A clock time takes its article ("las 9:30", "la 1:50"); sentences reach a count with words that need not agree with
-it ("hay", "llegar a").
+A clock time always takes its article ("las 9:30", "la 1:50"), a number where a sentence asks for it (`articles`);
+sentences reach a count with words that need not agree with it ("hay", "llegar a").
 """
 
 import re
@@ -13,6 +13,7 @@ from routines.counting.kinds.unit_names import NAMES
 from ..language import Feature, Language, Noun
 from . import names
 from .answers import ANSWERS
+from .articles import Said
 from .folds import FOLDS
 from .locating import LOCATING
 from .next_counts import NEXT_COUNTS
@@ -53,7 +54,7 @@ class Spanish(Language):
     folds = FOLDS
     standards = STANDARDS
     worth_teaching = WORTH_TEACHING
-    past, below = "el primero después de cada {amount}", "el primero debajo de cada {amount}"
+    past, below = "el primero después de cada {amount}", "el primero por debajo de cada {amount}"
     ringed = RINGED
     ringed_coins = COINS
     lines = {
@@ -62,17 +63,17 @@ class Spanish(Language):
         "count": Noun("número", "números"),
     }
     directions = {
-        "right": "a lo largo de una fila",
-        "down": "al bajar por una columna",
+        "right": "al pasar un lugar a la derecha",
+        "down": "al bajar un lugar",
         "down-right": "en diagonal hacia abajo y a la derecha",
         "down-left": "en diagonal hacia abajo y a la izquierda",
     }
 
     def value(self, text: str, *, clock: bool) -> str:
         if not clock:
-            return text
+            return Said(text)
         told = text.replace(" mediodía", " del mediodía").replace(" medianoche", " de la medianoche")
-        return f"{'la' if re.match(r'0?1:', told) else 'las'} {told}"
+        return Said(f"{'la' if re.match(r'0?1:', told) else 'las'} {told}")
 
     def ordinal(self, n: int, *, feminine: bool = False, before_noun: bool = False) -> str:
         if feminine:
@@ -146,9 +147,11 @@ class Spanish(Language):
         return Noun(f"{unit.one} {whole[0]}", f"{unit.several} {whole[1]}", feminine)
 
     def remainder(self, modulus: str, mark: Noun | None) -> Feature:
-        brief = Noun("resto", "restos")
+        brief = Noun("parte que sobra", "partes que sobran", feminine=True)
         if mark is None:
-            return Feature(Noun(f"resto al dividir entre {modulus}", f"restos al dividir entre {modulus}"), brief=brief)
+            return Feature(
+                Noun(f"residuo al dividir entre {modulus}", f"residuos al dividir entre {modulus}"), brief=brief
+            )
         # "media hora" stands without an article.
         past = f"de {mark.one if mark.one.startswith(('medio ', 'media ')) else self.a(mark)}"
         return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)

@@ -7,8 +7,8 @@ from collections.abc import Mapping
 
 ANSWERS: Mapping[str, tuple[str, ...]] = {
     "write on": (
-        "Sigamos hasta el {nth} número. ¿Qué ves ahí?",
-        "¿Seguirá así? Escribamos hasta el {nth} número.",
+        "Vamos al {nth} número. ¿Todavía es así?",
+        "¿Será así también en el {nth} número? Miremos ahí.",
     ),
     "table": (
         "Estamos contando la tabla del {step}.",
@@ -16,37 +16,37 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
     ),
     "table reply": ("¿Dónde estaría {multiple}? Mira entre sus vecinos.",),
     "lands": (
-        "Vamos a llegar a {value}.",
-        "Creo que llegamos a {value}.",
+        "Vamos a llegar {value:al}.",
+        "Creo que llegamos {value:al}.",
     ),
     "lands reply": (
-        "¿Qué números quedan cerca? ¿Qué te dicen?",
+        "¿Cuáles quedan cerca? ¿Qué te dicen?",
         "¿Entre cuáles dos va? Muéstranos.",
     ),
     "every even": (
         "Decimos todos los números pares.",
         "No dejamos fuera ningún número par.",
     ),
-    "every even reply": ("Muestra un número par al lado de {value}. ¿Lo decimos?",),
+    "every even reply": ("¿Qué número par viene justo después del {value}? ¿Está en la cuadrícula?",),
     "line": (
-        "Si paso a otra {line}, hay {value} más.",
+        "Si paso a la {line} siguiente, hay {value} más.",
         "Mira, de {line} en {line} hay {value} más.",
     ),
     "line back": (
-        "Si paso a otra {line}, hay {value} menos.",
+        "Si paso a la {line} siguiente, hay {value} menos.",
         "Mira, de {line} en {line} hay {value} menos.",
     ),
     "line later": (
-        "Si paso a otra {line}, es {value} más tarde.",
+        "Si paso a la {line} siguiente, es {value} más tarde.",
         "Mira, de {line} en {line} es {value} más tarde.",
     ),
     "line earlier": (
-        "Si paso a otra {line}, es {value} antes.",
+        "Si paso a la {line} siguiente, es {value} antes.",
         "Mira, de {line} en {line} es {value} antes.",
     ),
     "line reply": (
-        "Empieza con {first} y cuenta los saltos. ¿Dónde paras?",
-        "Señala desde {first} hasta donde empieza otra {line}. ¿Cuántos saltos hay?",
+        "Empieza con {first:el}. ¿Cuántos saltos hay hasta el mismo lugar de la {line} siguiente?",
+        "Señala {first:el} y el mismo lugar de la {line} siguiente. ¿Cuántos saltos hay?",
     ),
     "double": (
         "Creo que el {far} número es el doble del {near}.",

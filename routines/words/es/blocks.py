@@ -3,17 +3,17 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{the_feats} siempre son {x}", "en todos los números {the_feats} son {x}"),
     "always.shown.statement": ("{the_feat} {stay} {x}",),
-    "always.core": ("{the_short} son {x}, siempre que contamos",),
+    "always.core": ("{the_short} siempre son {x}",),
     "always.says": (
-        "cada vez que contamos {the_feats} son {x}",
+        "en cada número que decimos {the_feats} son {x}",
         "en todos los que decimos {the_feats} son {x}",
     ),
     "turns.statement": ("{the_feats} se alternan: {series}",),
     "turns.core": (
-        "{the_short} se turnan: {x} y luego {y}",
-        "{the_feats} se turnan, primero {x} y luego {y}",
+        "{the_short} se alternan: primero {x} y luego {y}",
+        "{the_feats} se alternan, primero {x} y luego {y}",
         "{the_feats} van {x}, {y}, y otra vez {x}, {y}",
-        "{the_feats} se turnan",
+        "{the_feats} se alternan",
     ),
     "repeat.statement": ("{the_feats} se repiten cada {k} números: {series}",),
     "repeat.core": (
@@ -36,8 +36,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} se alternan {the_feats}: {series}",
     ),
     "turns-line.core": (
-        "{within} se turnan {the_short}",
-        "{the_feats} se turnan {each_way}",
+        "{within} se alternan {the_short}",
+        "{the_feats} se alternan {each_way}",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
@@ -88,7 +88,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.all.reason": ("{a} es {x} y cada salto es de {d}", "{a} es {x}, y un salto de {d} es par"),
     "parity.turns.statement": ("pares e impares se alternan: {x}, {y}",),
     "parity.turns.core": (
-        "se turnan: {x}, {y}, {x}, {y}, y así siempre",
+        "van alternando: {x}, {y}, {x}, {y}, y así siempre",
         "vamos {x}, {y}, {x}, {y}, hasta el final",
     ),
     "parity.turns.reason": (
@@ -103,23 +103,23 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.keep.reason": ("{jumps}, y {total} es par", "{jumps}, y con {total} {more} un par sigue siendo par"),
     "parity.turns-line.statement": ("pares e impares se alternan {each_way}",),
     "parity.turns-line.core": (
-        "pares e impares se turnan {each_way}",
+        "pares e impares se alternan {each_way}",
         "{each_way} van {x}, {y}, {x}, {y}",
     ),
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
-    "note.digit": ("en {until} {the_feat} {be} {y}, no {x}", "en {until} {the_feat} {be} {y} y tocaba {x}"),
-    "note.restart": ("en {until} {the_feat} {restart} {y}",),
-    "note.plain": ("deja de cumplirse en {until}",),
+    "note.digit": ("{until:en} {the_feat} {be} {y}, no {x}", "{until:en} {the_feat} {be} {y} y tocaba {x}"),
+    "note.restart": ("{until:en} {the_feat} {restart} {y}",),
+    "note.plain": ("deja de cumplirse {until:en}",),
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit": (
-        "¿Qué cifra dices? Síguela con el dedo, línea por línea.",
+        "¿A qué cifra te refieres? Síguela con el dedo, línea por línea.",
         "¿Cuál será esa cifra en la próxima línea? ¿Cómo lo sabes?",
     ),
     "digit of a part": (
-        "¿Qué parte de cada uno dices? Síguela con el dedo.",
+        "¿A qué parte de cada uno te refieres? Síguela con el dedo.",
         "¿Cuál será esa parte en la próxima línea? ¿Cómo lo sabes?",
     ),
     "digit-sum": (

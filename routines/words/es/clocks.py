@@ -1,23 +1,23 @@
 """Spanish sentences about times of day, in place of those about amounts: later and earlier, after and before."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "step.statement, on a clock": ("{d} {more} cada vez", "cada hora es {d} {more} que la anterior"),
-    "step.core, on a clock": ("cada hora es {d} {more} que la anterior",),
+    "step.statement, on a clock": ("cada vez es {d} {more}",),
+    "step.core, on a clock": ("cada vez es {d} {more}",),
     "step.says, on a clock": (
         "cada vez que contamos es {d} {more}",
         "en cada salto que damos es {d} {more}",
     ),
     "step.reason, on a clock": ("{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",),
     "step.reason-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),
-    "neighbour.statement, on a clock": ("{direction}: {diff} {more}", "{direction} es {diff} {more} en cada paso"),
+    "neighbour.statement, on a clock": ("{direction} es {diff} {more}", "{direction} siempre es {diff} {more}"),
     "neighbour.says, on a clock": ("veo que es {diff} {more} {direction}", "veo {diff} {more} {direction}"),
     "neighbour.core, on a clock": (
         "{direction} siempre es {diff} {more}",
-        "{direction} cada hora es {diff} {more} que la anterior",
+        "{direction} cada vez es {diff} {more}",
     ),
     "run.reason-jumps, on a clock": ("{jumps}", "{jumps}, así que cada vez es {total} {more}"),
     "run.reason-one, on a clock": ("cada salto es de {total}",),
     "reason.pure, on a clock": ("{jumps}, y {total} {more} {the_feats} son iguales",),
     "no.step, on a clock": ("{diff} {after} de {a} llegamos a {b}",),
-    "no.neighbour, on a clock": ("con un paso {direction} desde {a} llegamos a {b}, {diff} {more}",),
+    "no.neighbour, on a clock": ("{direction}, desde {a} llegamos a {b}, {diff} {more}",),
 }

@@ -3,8 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.column.statement": ("{the_marks} están en la columna {i}", "en la columna {i} están {the_marks}"),
     "lie.row.statement": ("{the_marks} están en la fila {i}", "en la fila {i} están {the_marks}"),
-    "lie.columns.statement": ("{the_marks} forman las columnas {i}", "las columnas {i} son {the_marks}"),
-    "lie.rows.statement": ("{the_marks} forman las filas {i}", "las filas {i} son {the_marks}"),
+    "lie.columns.statement": ("{the_marks} forman las columnas {i}", "las columnas {i} tienen {the_marks}"),
+    "lie.rows.statement": ("{the_marks} forman las filas {i}", "las filas {i} tienen {the_marks}"),
     "lie.down-right.statement": (
         "{the_marks} bajan en diagonal hacia la derecha",
         "{the_marks} bajan hacia la derecha, paso a paso",
@@ -27,12 +27,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en la fila {i} están siempre {the_marks}",
     ),
     "lie.columns.core": (
-        "las columnas {i} son {the_marks}",
+        "las columnas {i} tienen {the_marks}",
         "en las columnas {i} solo hay {marks}",
         "{the_marks} llenan columnas enteras",
     ),
     "lie.rows.core": (
-        "las filas {i} son {the_marks}",
+        "las filas {i} tienen {the_marks}",
         "en las filas {i} solo hay {marks}",
         "{the_marks} llenan filas enteras",
     ),
@@ -51,16 +51,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "lie.reason": ("{jumps}, o sea, {pure}", "{jumps}, que es lo mismo que {pure}"),
     "lie.reason-bare": ("{jumps}",),
-    "lie.note-outside": ("en {until} también hay {a_mark}, en la fila {row}, columna {column}",),
-    "many.one.statement": ("{k} números en cada {stretch}", "en cada {stretch} caben {k} números"),
-    "many.one-only.statement": ("1 número en cada {stretch}", "en cada {stretch} cabe 1 número"),
-    "many.turns.statement": ("números en cada {stretch}: {series}, una y otra vez",),
+    "lie.note-outside": ("{until:en} también hay {a_mark}, en la fila {row}, columna {column}",),
+    "many.one.statement": ("en cada {stretch} hay {k} números", "en cada {stretch} caben {k} números"),
+    "many.one-only.statement": ("en cada {stretch} hay 1 número", "en cada {stretch} cabe 1 número"),
+    "many.turns.statement": ("en cada {stretch} hay {series} números, una y otra vez",),
     "many.one.core": ("en cada {stretch} siempre hay {k} números",),
     "many.one.says": ("decimos {k} números en cada {stretch}",),
     "many.one-only.core": ("en cada {stretch} hay solo un número",),
     "many.one-only.says": ("decimos solo un número en cada {stretch}",),
-    "many.turns.core": ("en cada {stretch} hay por turnos {series}, y otra vez",),
-    "many.turns.says": ("cuántos decimos en cada {stretch} forma un patrón",),
+    "many.turns.core": ("en cada {stretch} hay {series}, una y otra vez",),
+    "many.turns.says": ("contamos cuántos hay en cada {stretch}, y se repite",),
     "many.evidence": ("desde {a} y antes de {b} decimos {some}", "a partir de {a} y antes de {b} decimos {some}"),
     "many.evidence-long": (
         "desde {a} y antes de {b} decimos {n}, primero {first} y al final {last}",
@@ -69,13 +69,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "many.evidence-short": ("hay {n} desde {a} y antes de {b}",),
     "many.reason": ("{jumps}, o sea, {pure}",),
     "many.reason-bare": ("{jumps}",),
-    "many.note": ("en {until} cambia", "eso cambia en {until}"),
+    "many.note": ("{until:en} cambia", "eso cambia {until:en}"),
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "landmarks": (
-        "Toca cada lugar. ¿Cuántos saltos hay de uno al siguiente?",
+        "Toca uno de esos números y luego el próximo así. ¿Cuántos saltos hay?",
         "¿Dónde estará el próximo? Muéstranos cómo lo sabes.",
     ),
     "how-many": (

@@ -11,15 +11,15 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "here": (
         "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
-        "Sí. Desde {start}, {jumps} {make} {total}: llegamos a {value}, fila {row}, columna {column}. ¿Hay otro camino?",
+        "Sí. Desde {start:el}, {jumps} {make} {total}: llegamos a {value}, fila {row}, columna {column}. ¿Hay otro camino?",
         "De {start} a {value} van {total}, y {jumps} {make} {total}. Por eso {value} es el {nth} número: fila {row}, "
         "columna {column}.",
         "De {start} a {value} van {total}, y {jumps} {make} exactamente {total}: un número entero de saltos. Por eso "
         "{value} es el {nth} número, en la fila {row}, columna {column}.",
     ),
     "later": (
-        "Todavía no. Si seguimos, decimos {value} en la fila {row}, columna {column}.",
-        "Sí, si seguimos. Desde {start}, {jumps} {make} {total}: llegamos a {value} en la fila {row}, columna {column}.",
+        "Sí, si seguimos: decimos {value} en la fila {row}, columna {column}.",
+        "Sí, si seguimos. Desde {start:el}, {jumps} {make} {total}: llegamos a {value} en la fila {row}, columna {column}.",
         "Todavía no está en la pizarra. De {start} a {value} van {total}, y {jumps} {make} {total}. Sería el {nth} "
         "número: fila {row}, columna {column}.",
         "Queda más allá de la pizarra. De {start} a {value} van {total}, y {jumps} {make} exactamente {total}; tiene que "
@@ -34,7 +34,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "la fila {row}, columna {column}.",
     ),
     "later, on a clock": (
-        "Todavía no. Si seguimos, decimos {value} {part}, en la fila {row}.",
+        "Sí, si seguimos: decimos {value} {part}, en la fila {row}.",
         "Sí, si seguimos: {jumps} desde {start} {lead} a {value} {part}, en la fila {row}, columna {column}.",
         "Todavía no está en la pizarra. Llegamos por primera vez a {value} {part}: {jumps} {make} {total}. Es el {nth} "
         "número, {turn} vuelta del reloj, fila {row}, columna {column}.",
@@ -53,7 +53,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
         "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
         "No. {mark} {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
-        "No. {mark} De {start} a {value} van {total}: {jumps} solo {make} {reached}, y uno más hace {passed}. No cabe "
+        "No. {mark} De {start} a {value} van {total}: {jumps} {lead} a {before} y uno más a {after}. No cabe "
         "un número entero de saltos.",
     ),
     "skipped at once": (
@@ -76,13 +76,13 @@ MARKS = {
     "odd": "Aquí todos los números son impares, y {value} es par.",
     "ending, one": "Aquí todos los números terminan en {shown}; {value} termina en {own}.",
     "ending": "Aquí los números solo terminan en {shown}; {value} termina en {own}.",
-    "part, one": "Aquí, en {part}, siempre hay {shown}; en {value} hay {own}.",
-    "part": "Aquí, en {part}, solo hay {shown}; en {value} hay {own}.",
-    "left, one": "Aquí, después del último entero, siempre queda {shown}; en {value} queda {own}.",
-    "left": "Aquí, después del último entero, solo quedan {shown}; en {value} queda {own}.",
-    "remainder": "Aquí cada número es un múltiplo de {modulus} y {shown} más; {value} es un múltiplo y {own} más.",
-    "multiple": "Aquí cada número es un múltiplo de {modulus}; {value} es un múltiplo y {own} más.",
-    "not multiple": "{value} es un múltiplo de {modulus}; aquí cada número es un múltiplo y {shown} más.",
+    "part, one": "Aquí, en {part}, siempre hay {shown}; {value:en} hay {own}.",
+    "part": "Aquí, en {part}, solo hay {shown}; {value:en} hay {own}.",
+    "left, one": "Aquí, después del último entero, siempre queda {shown}; {value:en} queda {own}.",
+    "left": "Aquí, después del último entero, solo quedan {shown}; {value:en} queda {own}.",
+    "remainder": "Aquí cada número es {shown} más que un múltiplo de {modulus}; {value} es {own} más.",
+    "multiple": "Aquí cada número es un múltiplo de {modulus}; {value} es {own} más que un múltiplo.",
+    "not multiple": "{value} es un múltiplo de {modulus}; aquí cada número es {shown} más que un múltiplo.",
 }
 
 PARTS_OF_DAY = {

@@ -4,13 +4,13 @@ from ..language import Feature, Noun
 
 LANDMARKS: dict[tuple[str, str], Noun] = {
     ("whole", "2"): Noun("número par", "números pares", counts=False),
-    ("whole", "10"): Noun("decena", "decenas", feminine=True),
-    ("whole", "100"): Noun("centena", "centenas", feminine=True),
-    ("whole", "1000"): Noun("millar", "millares"),
+    ("whole", "10"): Noun("decena completa", "decenas completas", feminine=True),
+    ("whole", "100"): Noun("centena completa", "centenas completas", feminine=True),
+    ("whole", "1000"): Noun("millar completo", "millares completos"),
     ("decimal", "1/10"): Noun("décima", "décimas", feminine=True),
     ("decimal", "1"): Noun("entero", "enteros"),
-    ("decimal", "10"): Noun("decena", "decenas", feminine=True),
-    ("decimal", "100"): Noun("centena", "centenas", feminine=True),
+    ("decimal", "10"): Noun("decena completa", "decenas completas", feminine=True),
+    ("decimal", "100"): Noun("centena completa", "centenas completas", feminine=True),
     ("fraction", "1"): Noun("entero", "enteros"),
     ("in", "1"): Noun("pulgada entera", "pulgadas enteras", feminine=True),
     ("in", "6"): Noun("medio pie", "medios pies"),
@@ -32,7 +32,7 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("mL", "1000"): Noun("litro entero", "litros enteros"),
     ("min", "15"): Noun("cuarto de hora", "cuartos de hora"),
     ("min", "30"): Noun("media hora", "medias horas", feminine=True),
-    ("min", "60"): Noun("hora en punto", "horas en punto", feminine=True),
+    ("min", "60"): Noun("hora entera", "horas enteras", feminine=True),
     ("min", "720"): Noun("mediodía o medianoche", "mediodías y medianoches"),
 }
 

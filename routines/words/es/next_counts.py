@@ -5,59 +5,60 @@ from .next_questions import QUESTIONS
 
 CHANGES = {
     "hard place": (
-        "Los mismos saltos, pero solo {terms} números, desde {start}.",
-        "El salto de {before} a {hard} llega pronto y en un conteo corto, y queda tiempo para mirarlo dos veces.",
+        "Los mismos saltos, pero solo {terms} números, desde {start:el}.",
+        "El salto {before:del} {hard:al} llega pronto y en un conteo corto, y queda tiempo para mirarlo dos veces.",
     ),
     "hard to write": (
-        "Los mismos saltos, pero solo {terms} números, desde {start}.",
+        "Los mismos saltos, pero solo {terms} números, desde {start:el}.",
         "{hard} llega pronto y en un conteo corto, y queda tiempo para mirar cómo se escriben él y sus vecinos.",
     ),
     "fold": (
         "El mismo conteo en líneas de {length}.",
-        "En líneas de {length} queda alineado y se ve de una mirada: {shows}",
+        "En líneas de {length} se ve de una mirada: «{shows}»",
     ),
     "fewer": (
-        "El mismo conteo, pero solo los primeros {terms}, hasta {last}.",
+        "El mismo conteo, pero solo los primeros {terms}, hasta {last:el}.",
         "Con menos en la pizarra hay menos que mirar y tiempo para mirar cada línea.",
     ),
     "multiples": (
-        "Los mismos saltos de {size}, desde {start}.",
-        "Desde {start} cada número es un múltiplo de {size}, con saltos que la clase conoce.",
+        "Los mismos saltos de {size}, desde {start:el}.",
+        "Desde {start:el} cada número es un múltiplo de {size}, con saltos que la clase conoce.",
     ),
     "first jumps": (
-        "Los mismos saltos de {size} con números más pequeños y conocidos, desde {start}.",
-        "Con números que no cuestan, la clase puede mirar lo que hacen los saltos.",
+        "Los mismos saltos de {size}, desde {start:el}.",
+        "Con números que ya domina, la clase puede mirar lo que hacen los saltos.",
     ),
     "round start": (
-        "Los mismos saltos de {size}, desde {start}.",
+        "Los mismos saltos de {size}, desde {start:el}.",
         "Así es más fácil seguir lo que sobra después de cada {landmark}.",
     ),
     "smaller place": (
-        "Los mismos saltos, desde {start}: pasan por {landmark} en vez de {larger}.",
-        "El salto de {before} a {hard} es otra vez el difícil, con números más fáciles de imaginar.",
+        "Los mismos saltos, desde {start:el}: pasan por {landmark:el} en vez de {larger}.",
+        "El salto {before:del} {hard:al} es otra vez el difícil, con números más fáciles de imaginar.",
     ),
     "round number more": (
         "El mismo comienzo, de {size} en {size}: {round} más en cada salto.",
         "Lo que queda después de cada {landmark} es igual que antes en cada celda.",
     ),
     "other start": (
-        "Los mismos saltos de {size} y las mismas líneas, desde {start}.",
-        "Se ve distinto, y aun así de línea a línea siguen siendo {kept}.",
+        "Los mismos saltos de {size} y las mismas líneas, desde {start:el}.",
+        "Se ve distinto, y aun así en el mismo lugar de la línea siguiente la diferencia sigue siendo {kept}.",
     ),
     "going on": (
-        "Los mismos saltos de {size}, siguiendo desde {end}, donde terminó la pizarra.",
-        "Lo que se vio se busca más adelante, donde de línea a línea siguen siendo {kept}.",
+        "Los mismos saltos de {size}, siguiendo desde {end:el}, donde terminó la pizarra.",
+        "Lo que se vio se busca más adelante: en el mismo lugar de la línea siguiente la diferencia sigue siendo "
+        "{kept}.",
     ),
     "back again": (
-        "Los mismos números al revés, desde {start} hasta {last} de {size} en {size}.",
+        "Los mismos números al revés, {start:del} {last:al}, de {size} en {size}.",
         "Lo que se vio en una dirección se busca en la otra.",
     ),
     "two in one": (
         "Saltos de {size}, en líneas de {length}.",
-        "Un salto hace lo que hacían dos y de línea a línea siguen siendo {kept}.",
+        "Un salto hace lo que hacían dos y en el mismo lugar de la línea siguiente la diferencia sigue siendo {kept}.",
     ),
     "landmark": (
-        "Los mismos saltos de {size}, desde {start}, para que el conteo pase por {landmark}.",
+        "Los mismos saltos de {size}, desde {start:el}, para que el conteo pase por {landmark:el}.",
         "Lo que se vio se pone a prueba donde los números cambian de aspecto.",
     ),
     "nearly round": (
@@ -66,11 +67,11 @@ CHANGES = {
     ),
     "ten times": (
         "Saltos de {size} en vez de {old}.",
-        "Cada salto es diez veces el de antes: los patrones vuelven un lugar más a la izquierda.",
+        "Cada salto es diez veces el de antes: se comparan los dos conteos y se busca qué vuelve y en qué lugar.",
     ),
     "finer": (
         "Saltos de {size} en vez de {old}.",
-        "Cada salto mide un décimo del anterior: los patrones vuelven un lugar más a la derecha.",
+        "Cada salto mide un décimo del anterior: se comparan los dos conteos y se busca qué vuelve y en qué lugar.",
     ),
     "several parts": (
         "Saltos de {size} en vez de {old}.",
@@ -78,7 +79,7 @@ CHANGES = {
     ),
     "unfriendly": (
         "Saltos de {size} en vez de {old}.",
-        "Los saltos de {size} no llenan {round} sin que sobre: se cruza en medio de un salto.",
+        "Los saltos de {size} no caben justos en {round}: hay que ver dónde se cae justo y dónde se salta.",
     ),
     "by tens": (
         "Saltos de {size} en vez de {old}.",
@@ -86,7 +87,8 @@ CHANGES = {
     ),
     "one more": (
         "El mismo conteo en líneas de {length}.",
-        "De línea a línea ahora son {across}, y lo que estaba alineado se desliza.",
+        "En el mismo lugar de la línea siguiente ahora la diferencia es {across}: hay que ver qué se alinea y qué "
+        "se desliza.",
     ),
     "other fold": (
         "El mismo conteo en líneas de {length}.",

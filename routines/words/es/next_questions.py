@@ -2,67 +2,68 @@
 
 QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "hard place": (
-        "Dijimos {before}. ¿Qué decimos después? Muéstralo.",
-        "¿Qué viene después de {before} y qué parte cambia? Muestra en la cuadrícula cómo lo sabes.",
-        "¿Qué le hace {jump} a {before}? Muestra dos caminos en la cuadrícula para estar seguro.",
-        "¿Qué tiene que cambiar en el número después de {before} y qué no puede? Haz una regla y pruébala con los "
-        "números de alrededor.",
+        "Dijimos {before:el}. ¿Qué decimos después? Muéstralo.",
+        "¿Qué viene después {before:del} y qué parte cambia? Muestra en la cuadrícula cómo lo sabes.",
+        "¿Qué pasa al dar {jump} desde {before:el}? Muéstralo de dos maneras en la cuadrícula, para comprobarlo.",
+        "¿Qué parte cambia en el número después {before:del} y cómo lo sabes? Haz una regla y pruébala con otros "
+        "saltos.",
     ),
     "hard to write": (
-        "Dijimos {before}. ¿Cómo escribimos el siguiente? Muéstralo.",
-        "¿Cómo escribimos el número después de {before} y qué nos dice cada cifra o parte?",
-        "¿Cómo escribimos lo que sigue a {before}? Compáralo con sus vecinos y di qué nos dice cada parte.",
+        "Dijimos {before:el}. ¿Cómo escribimos el siguiente? Muéstralo.",
+        "¿Cómo escribimos el número después {before:del} y qué nos dice cada cifra o parte?",
+        "¿Cómo escribimos lo que sigue {before:al}? Compáralo con sus vecinos y di qué nos dice cada parte.",
         "¿Cómo se escribe cada número y qué nos dice cada parte? Haz una regla y pruébala con todos.",
     ),
     "fold": (
         "Mira las líneas hacia abajo. ¿Qué ves ahora? Señálalo.",
         "Cada línea tiene ahora {length} números. ¿Qué queda alineado y por qué aquí?",
         "Son los mismos números, con {length} en cada línea. ¿Qué queda alineado ahora y por qué lo logra {length}?",
-        "¿Qué largos de línea lo alinean y cuáles no? Haz una conjetura y pruébala con otra forma de doblar el conteo.",
+        "¿Qué largos de línea lo alinean y cuáles no? Haz una conjetura y pruébala con otro largo de línea.",
     ),
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
         "Mira una línea y después la otra. ¿Qué se queda, qué cambia y por qué?",
-        "Toma solo dos líneas. ¿Qué tiene que ver una con la otra y cuántos saltos de {size} hay entre ellas?",
+        "Toma solo dos líneas. ¿En qué se parecen y cuántos saltos de {size} hay entre ellas?",
         "Con tan pocos números en la pizarra, ¿qué puedes decir con certeza de la línea que sigue? Pruébalo antes de "
         "escribirla.",
     ),
     "multiples": (
         "Empezamos con {start}. ¿Qué sigue? ¿Conoces estos números?",
         "¿Dónde vimos antes estos números y en qué se parecen a los del primer conteo?",
-        "Cada número está a unos saltos de {size} de cero. ¿Qué sobraba en el primer conteo y dónde se ve?",
+        "Cada número está a un número exacto de saltos de {size} de cero. ¿Sobraba algo en el primer conteo? ¿Dónde se ve?",
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
         "Ponlo a prueba y di por qué.",
     ),
     "round start": (
         "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
         "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
-        "¿Cuántos saltos de {size} pasan por {a_mark} y qué sobra ahí? Muéstralo en la cuadrícula.",
+        "¿Con cuántos saltos de {size} pasamos {a_mark} y cuánto sobra? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Haz una regla y pruébala con otro comienzo.",
     ),
     "round number more": (
         "Mira el final de los números. ¿Qué se queda igual? Señálalo.",
-        "Cada salto tiene {round} más que antes. ¿Qué se queda igual en cada lugar y qué cambia?",
+        "Cada salto es {round} más largo que antes. ¿Qué se queda igual en cada lugar y qué cambia?",
         "Compara cada número con el que estaba en su lugar. ¿Qué sobra después de {a_mark} y por qué es igual?",
         "¿Qué parte de cada número se queda como estaba cuando cada salto crece {round}? Di por qué, para cualquier "
         "comienzo.",
     ),
     "other start": (
         "Ahora empezamos con {start}. ¿Qué sigue siendo igual? Señálalo.",
-        "Ahora empezamos con {start}. ¿Qué sigue siendo igual de línea a línea y por qué?",
-        "De línea a línea la diferencia era {kept}. ¿Es así desde {start} y por qué? Muéstralo en la cuadrícula.",
-        "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Haz una conjetura y pruébala desde {start}.",
+        "Ahora empezamos con {start}. ¿Qué sigue siendo igual al pasar de una línea a la siguiente y por qué?",
+        "En el mismo lugar de la línea siguiente la diferencia era {kept}. ¿Es así desde {start:el} y "
+        "por qué? Muéstralo en la cuadrícula.",
+        "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Haz una conjetura y pruébala desde {start:el}.",
     ),
     "going on": (
-        "Seguimos desde {start}. ¿Qué veremos otra vez? Señálalo.",
-        "Seguimos desde {start}. ¿Veremos otra vez lo mismo? ¿Qué cosas y por qué?",
-        "Seguimos desde {start}. ¿Qué cosas de las que vimos seguirán y cuáles se acabarán? ¿Por qué?",
-        "¿Qué cosas de las que vimos seguirán desde {start} y cuáles se acabarán? Haz una conjetura y pruébala.",
+        "Seguimos desde {start:el}. ¿Qué veremos otra vez? Señálalo.",
+        "Seguimos desde {start:el}. ¿Veremos otra vez lo mismo? ¿Qué cosas y por qué?",
+        "Seguimos desde {start:el}. ¿Qué cosas de las que vimos seguirán y cuáles se acabarán? ¿Por qué?",
+        "¿Qué cosas de las que vimos seguirán desde {start:el} y cuáles se acabarán? Haz una conjetura y pruébala.",
     ),
     "back again": (
-        "Contamos al revés, desde {start}. ¿Qué viene después?",
+        "Contamos al revés, desde {start:el}. ¿Qué viene después?",
         "Ahora contamos al revés. ¿Qué cosas de las que vimos siguen ahí y cuáles dan la vuelta?",
-        "Contamos desde {start} hasta {last}. ¿Qué se cumple todavía con los saltos al revés y qué cambia de "
+        "Contamos desde {start:el} hasta {last:el}. ¿Qué se cumple todavía con los saltos al revés y qué cambia de "
         "dirección?",
         "¿Qué reglas se cumplen todavía con todos los saltos al revés y cuáles hay que decir de nuevo? Prueba una.",
     ),
@@ -73,10 +74,10 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Qué números se quedan y cuáles faltan cuando el salto se duplica? Dilo como regla y pruébala más adelante.",
     ),
     "landmark": (
-        "Vamos a pasar por {landmark}. ¿Qué diremos después?",
-        "Antes de pasar por {landmark}: ¿qué va a cambiar en los números y qué se queda? ¿Cómo lo sabes?",
-        "Antes de pasar por {landmark}: ¿qué cosas de las que vimos seguirán del otro lado y por qué?",
-        "¿Qué reglas se cumplirán todavía después de {landmark} y cuáles no? Haz una conjetura y pruébala.",
+        "Vamos a pasar por {landmark:el}. ¿Qué diremos después?",
+        "Antes de pasar por {landmark:el}: ¿qué va a cambiar en los números y qué se queda? ¿Cómo lo sabes?",
+        "Antes de pasar por {landmark:el}: ¿qué cosas de las que vimos seguirán del otro lado y por qué?",
+        "¿Qué reglas se cumplirán todavía después {landmark:del} y cuáles no? Haz una conjetura y pruébala.",
     ),
     "nearly round": (
         "Cada salto es casi {round}. ¿Qué viene después? Muéstralo.",
@@ -99,26 +100,26 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "several parts": (
         "Cada salto toma más partes. ¿Dónde hay un entero? Señálalo.",
         "Ahora cada salto toma varias partes. ¿Cuándo caeremos en un entero y cómo lo sabes?",
-        "Ahora cada salto es {size}. ¿Qué números caen en un entero y cuáles lo saltan? ¿Cómo lo sabes?",
+        "Ahora cada salto es de {size}. ¿Qué números caen en un entero y cuáles lo saltan? ¿Cómo lo sabes?",
         "¿Qué saltos caerían en todos los enteros, en algunos o en ninguno? Haz una conjetura y pruébala aquí.",
     ),
     "unfriendly": (
-        "Ahora cada salto es {size}. ¿Qué viene después? Muéstralo.",
-        "Los saltos de {size} no llenan {round} sin que sobre. ¿Dónde lo cruzamos y qué queda?",
-        "¿Dónde cruzan los saltos de {size} un múltiplo de {round} y cuánto del salto queda después?",
-        "¿Después de cuántos saltos de {size} cae un número en un múltiplo de {round}? Haz una regla y pruébala.",
+        "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
+        "Los saltos de {size} no caben justos en {round}. ¿Dónde caemos justo y dónde pasamos de largo?",
+        "¿Con qué saltos de {size} caemos justo en {a_mark}, con cuáles pasamos de largo y cuánto sobra?",
+        "¿Después de cuántos saltos de {size} cae un número justo en {a_mark}? Haz una regla y pruébala.",
     ),
     "by tens": (
-        "Ahora cada salto es diez. ¿Qué se queda igual? Señálalo.",
-        "Ahora cada salto es {size}. ¿Qué cifra cambia, cuál se queda y por qué?",
+        "Ahora cada salto es de diez. ¿Qué se queda igual? Señálalo.",
+        "Ahora cada salto es de {size}. ¿Qué cifra cambia, cuál se queda y por qué?",
         "Cada salto de {size} hace lo que hacían {many} saltos de {old}. ¿Qué cambia en los números, qué se queda y "
         "por qué?",
         "¿Qué cifras no puede cambiar nunca un salto de {size}? Haz una conjetura y pruébala en la cuadrícula.",
     ),
     "one more": (
         "Hay uno más en cada línea. ¿Qué se movió? Señálalo.",
-        "Ahora hay uno más en cada línea. ¿Qué se desliza, hacia dónde y por qué?",
-        "Lo que estaba alineado se desliza, ahora que hay {length} en cada línea. ¿Hacia dónde, cuánto y por qué?",
-        "¿Qué le hace uno más en cada línea a todo patrón que estaba alineado? Haz una regla y pruébala.",
+        "Ahora hay uno más en cada línea. ¿Qué se alinea, qué se desliza y por qué?",
+        "Ahora hay {length} en cada línea. ¿Qué se alinea, qué se desliza, hacia dónde y por qué?",
+        "¿Qué pasa con los patrones alineados cuando hay uno más en cada línea? Haz una regla y pruébala.",
     ),
 }

@@ -15,9 +15,9 @@ PROBES = {
     "ends alike": "Termina en {ending}, igual que {like}, " + JUMPED,
     "even": "Es par, como todos los números de este conteo, " + JUMPED,
     "odd": "Es impar, como todos los números de este conteo, " + JUMPED,
-    "every": "Como todos los de este conteo, es un múltiplo de {multiple} y {rest} más, " + JUMPED,
+    "every": "Como todos los de este conteo, es {rest} más que un múltiplo de {multiple}, " + JUMPED,
     "every multiple": "Como todos los de este conteo, es un múltiplo de {multiple}, " + JUMPED,
-    "alike": "Igual que {like}, es un múltiplo de {multiple} y {rest} más, " + JUMPED,
+    "alike": "Igual que {like}, es {rest} más que un múltiplo de {multiple}, " + JUMPED,
     "multiple": "Igual que {like}, es {a_mark}, " + JUMPED,
     "behind": "Queda al otro lado de {start}: cada salto de {step} se aleja de ahí.",
 }

@@ -5,41 +5,41 @@ from .notes import NOTES
 from .slips import WORDS
 
 ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
-    ("Señala y muestra.", "Muéstralo en la cuadrícula.", "Toca {a} y sigue.", "Señálalo."),
+    ("Señala y muéstranos.", "Muéstralo en la cuadrícula.", "Toca {a:el} y sigue.", "Señálalo."),
     (
-        "Pon un dedo en {a} en {line} y muestra por qué.",
+        "Señala {a:el} en {line} y muestra por qué.",
         "Mira a lo largo de {line} y di por qué.",
-        "Haz otra vez el salto desde {a} en la cuadrícula. ¿Por qué?",
+        "Haz otra vez el salto desde {a:el} en la cuadrícula. ¿Por qué?",
         "Muestra en la cuadrícula cómo lo sabes.",
         "Usa la cuadrícula. ¿Por qué?",
     ),
     (
-        "Empieza con {a} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
+        "Empieza con {a:el} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
         "Compáralo con los otros números de {line}: ¿qué hace ahí {jump}?",
-        "Haz {jump} una vez más desde {a} y di en la cuadrícula qué cambia y qué se queda.",
+        "Haz {jump} una vez más desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
         "Muestra {jump} en la cuadrícula y explica cómo lo sabes.",
         "Compruébalo en la cuadrícula.",
     ),
     (
         "Di qué hace siempre {jump} en un lugar así y ponlo a prueba en {line}.",
-        "Escribe una regla para el número después de {a} y pruébala con cada número de {line}.",
-        "¿Qué tendría que cumplir {jump} para que funcione? Busca en la cuadrícula un número que diga que no.",
+        "Escribe una regla para {jump} y pruébala con cada número de {line}.",
+        "¿Qué tendría que cumplir {jump} para que funcione? Busca en la cuadrícula un número que lo contradiga.",
         "Ponlo a prueba en {line} de la cuadrícula.",
     ),
 )
 
 ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
-    ("Señala y muestra.", "Muéstralo en la cuadrícula.", "Señálalo."),
+    ("Señala y muéstranos.", "Muéstralo en la cuadrícula.", "Señálalo."),
     (
         "Mira a lo largo de {line}: ¿cómo escribimos los otros y por qué?",
         "Busca uno parecido en la cuadrícula y di por qué.",
-        "Compáralo con {a} en la cuadrícula. ¿Por qué?",
+        "Compáralo con {a:el} en la cuadrícula. ¿Por qué?",
         "Usa la cuadrícula. ¿Por qué?",
     ),
     (
         "Mira los números de {line} y di qué nos dice cada parte.",
-        "Compáralo con {a} en la cuadrícula y explica qué nos dice cada parte.",
-        "Busca en la cuadrícula otro número escrito así y explica sus partes.",
+        "Compáralo con {a:el} en la cuadrícula y explica qué nos dice cada parte.",
+        "Busca en la cuadrícula otro número así, léelo y explica sus partes.",
         "Compruébalo en la cuadrícula.",
     ),
     (
@@ -53,7 +53,7 @@ REPLIES = Replies(
     WORDS,
     ABOUT_A_JUMP,
     ABOUT_WRITING,
-    jump=("un salto de {size}", "un salto atrás de {size}"),
+    jump=("un salto de {size}", "un salto hacia atrás de {size}"),
     joined=("suman", "quitan"),
     cent="céntimo",
     notes=NOTES,

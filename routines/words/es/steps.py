@@ -1,34 +1,34 @@
 """Spanish sentences about steps: step, neighbour, table, digit-run."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "step.statement": ("{d} {more} cada vez", "cada número es {d} {more}"),
+    "step.statement": ("cada número es {d} {more} que el anterior", "cada vez es {d} {more}"),
     "step.core": ("cada uno es {d} {more} que el anterior",),
     "step.says": (
-        "cada vez que contamos {up} {d}",
-        "en cada salto que damos {up} {d}",
+        "cada vez que contamos el número {up} {d}",
+        "en cada salto que damos el número {up} {d}",
     ),
-    "step.reason": ("de {a} a {b} hay {d} {more}, y de {b} a {c} hay {d} {more}",),
-    "step.reason-short": ("de {a} a {b} hay {d} {more}",),
-    "neighbour.statement": ("{direction}: {diff} {more}", "{direction} hay {diff} {more} en cada paso"),
+    "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
+    "step.reason-short": ("{b} es {d} {more} que {a}",),
+    "neighbour.statement": ("{direction} hay {diff} {more}", "{direction} siempre hay {diff} {more}"),
     "neighbour.core": (
         "{direction} siempre hay {diff} {more}",
-        "{direction} cada uno tiene {diff} {more}",
+        "{direction} cada uno es {diff} {more}",
     ),
     "neighbour.says": ("siempre encuentro {diff} {more} {direction}",),
-    "neighbour.reason": ("{jumps}", "cada paso {direction} es de {k} números hacia adelante, y {jumps}"),
+    "neighbour.reason": ("{jumps}", "{direction} avanzamos {k} lugares en el conteo, y {jumps}"),
     "neighbour.reason-back": (
-        "cada paso {direction} es de {k} números hacia atrás, y {jumps}",
-        "cada paso {direction} vuelve {k} números hacia atrás: {jumps}",
+        "{direction} retrocedemos {k} lugares en el conteo, y {jumps}",
+        "{direction} volvemos {k} lugares atrás en el conteo: {jumps}",
     ),
     "neighbour.reason-short": ("{jumps}",),
     "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
     "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
     "table.statement": (
         "cada número es su lugar multiplicado por {step}",
-        "el número del lugar n es n saltos de {step}",
+        "el número del lugar n está a n saltos de {step} de cero",
     ),
     "table.core": (
-        "el {nth} número es {n} saltos de {step}",
+        "el {nth} número está a {n} saltos de {step} de cero",
         "el {nth} número es {n} veces {step}",
     ),
     "table.reason": (
@@ -57,7 +57,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "step": (
-        "Muéstrame un salto. ¿Es igual de una línea a la siguiente?",
+        "Muéstrame un salto. Al empezar otra línea, ¿el salto es igual?",
         "Pon el dedo en dos vecinos. ¿Qué pasa entre ellos?",
     ),
     "neighbour": (

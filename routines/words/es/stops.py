@@ -13,8 +13,8 @@ QUESTIONS = {
             "Mira a lo largo de las filas y las columnas: ¿qué estará en {place} y por qué?",
         ),
         (
-            "¿Qué notas y por qué lo produce {jump}? Úsalo para decir qué estará en {place}.",
-            "¿Qué estará en {place}? Busca dos caminos para estar seguro antes de llegar con {jump}.",
+            "¿Qué notas y por qué pasa con {jump}? Úsalo para decir qué estará en {place}.",
+            "¿Qué estará en {place}? Busca dos maneras de comprobarlo antes de llegar con {jump}.",
         ),
         (
             "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo probarías si sirve en todas "
@@ -25,39 +25,39 @@ QUESTIONS = {
     ),
     "hard": (
         (
-            "Dijimos {a}. ¿Qué decimos justo después?",
-            "Señala {a} con el dedo. ¿Qué viene después?",
+            "Dijimos {a:el}. ¿Qué decimos justo después?",
+            "Señala {a:el} con el dedo. ¿Qué viene después?",
         ),
         (
-            "Paramos después de {a}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
-            "¿Qué viene después de {a} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
+            "Paramos después {a:del}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
+            "¿Qué viene después {a:del} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
         ),
         (
-            "Vamos por {a}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
-            "Antes de seguir desde {a}: ¿qué sigue, qué cambia ahí y qué celda te ayuda?",
+            "Vamos por {a:el}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
+            "Antes de seguir desde {a:el}: ¿qué sigue, qué cambia ahí y qué celda te ayuda?",
         ),
         (
-            "El salto desde {a} no es como los de antes. ¿Qué cambia y por qué? Predícelo y ponlo a prueba por otro "
+            "Mira el salto desde {a:el}. ¿Qué cambia con él y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
-            "¿Qué tiene que cambiar después de {a} y qué no puede cambiar? Haz tu conjetura antes de contar.",
+            "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Haz tu conjetura antes de contar.",
         ),
     ),
     "dies": (
         (
-            "¿Qué vimos cada vez hasta ahora? ¿Seguirá en el siguiente?",
+            "¿Qué vimos hasta ahora? ¿Seguirá así en el siguiente?",
             "¿Va a seguir así? ¿Qué viene después?",
         ),
         (
-            "«{idea}» Después de {a}, ¿será todavía así? ¿Por qué?",
-            "Vimos algo que se cumple hasta {a}. ¿Se cumplirá en el que sigue? ¿Por qué?",
+            "«{idea}» Después {a:del}, ¿será todavía así? ¿Por qué?",
+            "Vimos algo que se cumple hasta {a:el}. ¿Se cumplirá en el que sigue? ¿Por qué?",
         ),
         (
-            "«{idea}» Hasta {a} es así. ¿Qué le hace ahora {jump} y por qué?",
-            "Algo se cumplió hasta {a}. ¿Se cumplirá después de {jump} y cómo lo puedes saber?",
+            "«{idea}» Hasta {a:el} es así. ¿Qué pasa ahora con {jump} y por qué?",
+            "Algo se cumplió hasta {a:el}. ¿Se cumplirá después de {jump} y cómo lo puedes saber?",
         ),
         (
-            "«{idea}» Se cumple hasta {a}. ¿Es eso una prueba? Predice lo que sigue y compruébalo.",
-            "Una regla nuestra se cumplió hasta {a}. ¿Queda probada con eso? Predice el que sigue y compruébala.",
+            "«{idea}» Se cumple hasta {a:el}. ¿Basta para demostrarlo? Predice lo que sigue y compruébalo.",
+            "Una regla nuestra se cumplió hasta {a:el}. ¿Queda probada con eso? Predice el que sigue y compruébala.",
         ),
     ),
     "end": (
@@ -70,8 +70,8 @@ QUESTIONS = {
             "¿Diremos {probe} si seguimos? ¿En qué fila y columna, y por qué?",
         ),
         (
-            "Si seguimos con {jump}, ¿diríamos {probe}? ¿En qué fila y columna? Busca dos caminos para estar seguro.",
-            "¿Diríamos {probe} si seguimos? Di dónde estaría y qué te ayuda, sin contar todo el camino.",
+            "Si siguiéramos con {jump}, ¿diríamos {probe}? ¿En qué fila y columna? Busca dos maneras de comprobarlo.",
+            "¿Diríamos {probe} si siguiéramos? Di dónde estaría y qué te ayuda, sin contar todo el camino.",
         ),
         (
             "Decide si diríamos {probe}, sin escribir los números que faltan. ¿Qué regla te lo dice y sirve para "
@@ -85,16 +85,16 @@ ANSWERS = {
     "target": "{idea} Por eso en {place} tendremos {far}.",
     "beside": "{idea} En {place} tendremos {far}.",
     "place": "En {place} tendremos {far}.",
-    "hard": "A continuación: {next}.",
-    "dies": "Con {next} termina: {idea_lower}",
+    "hard": "Llegamos {next:al}.",
+    "dies": "Llegamos {next:al}, y ahí ya no se cumple que {idea_lower}",
 }
 
 REASONS = {
-    "target": "Ya hay bastante en la pizarra para ver: {idea}",
-    "hard": "El salto siguiente, de {a} a {next}, pasa por {landmark}.",
-    "hard on": "El salto siguiente, desde {a}, llega a {landmark}.",
-    "hard back": "El salto siguiente, de {a} a {next}, deja atrás {landmark}.",
-    "dies": "{idea} El número siguiente, {next}, es el primero que no encaja.",
+    "target": "Con lo que hay en la pizarra ya se ve que {idea_lower}",
+    "hard": "El salto siguiente, {a:del} {next:al}, pasa por {landmark:el}.",
+    "hard on": "El salto siguiente, desde {a:el}, llega {landmark:al}.",
+    "hard back": "El salto siguiente, {a:del} {next:al}, deja atrás {landmark:el}.",
+    "dies": "{idea} El siguiente, {next:el}, es el primero que no encaja.",
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }
 

@@ -42,7 +42,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} números en una {line}, cada uno {each} {more} que en la {line} anterior, y {k} × {each} = {diff}",
     ),
     "totals.reason-short": ("{k} × {each} = {diff}",),
-    "opposites.statement": ("{pairs}: opuestos que van en pareja", "aquí hay opuestos: {pairs}"),
+    "opposites.statement": ("van en pareja los opuestos {pairs}", "aquí hay opuestos: {pairs}"),
     "opposites.pair": ("{a} y {b}",),
     "opposites.core": (
         "{a} y {b} están igual de lejos del cero",
@@ -52,7 +52,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "de {low} a 0 hay {far}, y de 0 a {high} hay {far}",
         "{low} está {far} bajo 0 y {high} está {far} sobre 0",
     ),
-    "opposites.note": ("en {until} llega una pareja más, {low} y {high}",),
+    "opposites.note": ("{until:en} llega una pareja más, {low} y {high}",),
 }
 
 # What a teacher may ask back. Wording: common practice, no source.

@@ -98,15 +98,15 @@ def test_what_speaks_to_the_teacher_is_the_same_at_all_grades() -> None:
 # What a question says of an amount, in English and Spanish, and whether that is so of the old and the new count.
 SAID_OF_AN_AMOUNT: list[tuple[str, Callable[[Count, Count, Fraction], bool]]] = [
     (r"[Ee]ach jump is (.+?) more than before", lambda old, new, x: abs(new.step) - abs(old.step) == x),
-    (r"[Cc]ada salto tiene (.+?) más que antes", lambda old, new, x: abs(new.step) - abs(old.step) == x),
+    (r"[Cc]ada salto es (.+?) más largo que antes", lambda old, new, x: abs(new.step) - abs(old.step) == x),
     (r"each jump grows by (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
     (r"cada salto crece (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
     (r"(?:nearly|so near to|es casi) (.+?)(?:\.(?!\d)|,(?!\d)| y hasta)", lambda old, new, x: _is_nearly(new.step, x)),
     (r"do not fill (.+?) evenly", lambda old, new, x: x % new.step != 0),
-    (r"no llenan (.+?) sin que sobre", lambda old, new, x: x % new.step != 0),
+    (r"no caben justos en (.+?)\.(?!\d)", lambda old, new, x: x % new.step != 0),
     (r"(?:a multiple of|un múltiplo de) (.+?)(?:,(?!\d)| y |\?)", lambda old, new, x: x % new.step != 0),
     (
-        r"(?:pass|past|pasar por|después de) (.+?)(?:\.(?!\d)|,(?!\d)|:(?!\d)|\?| y )",
+        r"(?:pass|past|pasar por(?: el)?|después del?) (.+?)(?:\.(?!\d)|,(?!\d)|:(?!\d)|\?| y )",
         lambda old, new, x: _passes(new, x),
     ),
     (r"(?:does what|hacían|what) (\d+) (?:jumps|saltos)", lambda old, new, x: new.step == x * old.step),

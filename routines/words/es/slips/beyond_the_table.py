@@ -5,43 +5,43 @@ from . import whole_numbers
 
 WORDS = {
     "W32": SlipWords(
-        "La palabra de {b} se forma como las decenas de antes: diez decenas tienen otra palabra.",
+        "Se sigue contando con la palabra de la decena de antes, y diez decenas tienen su propio nombre.",
         "¿Qué nombre nuevo damos a diez decenas?",
-        "¿Qué forman diez decenas después de {a}?",
+        "¿Cómo se llaman diez decenas juntas?",
     ),
     "W33": SlipWords(
-        "La palabra de {b} termina casi como la de un número de diez y algo.",
-        "¿Cuántas decenas llevamos después de {a}?",
-        "¿Qué decena viene después de {a}?",
+        "La palabra {b:del} termina casi como la de un número de diez y algo.",
+        "¿Cuántas decenas llevamos después {a:del}?",
+        "¿Qué decena viene después {a:del}?",
     ),
     "W34": SlipWords(
         "En {a} el conteo da la vuelta y sube, como más se conoce.",
-        "¿Contamos hacia arriba o hacia atrás desde {a}?",
-        "¿Contamos hacia atrás desde {a}?",
+        "¿Contamos hacia arriba o hacia atrás desde {a:el}?",
+        "¿Contamos hacia atrás desde {a:el}?",
     ),
     "W35": SlipWords(
-        "El final de la palabra de {b} suena como el de una decena.",
+        "El final de la palabra {b:del} suena como el de una decena.",
         "¿Cuántas unidades tiene el número que sigue?",
         "¿Cuántas unidades van con la decena?",
     ),
     "W36": SlipWords(
-        "Después de {a} se vuelve a contar de uno en uno, como más se conoce.",
-        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a}?",
-        "¿De cuánto es el salto desde {a}?",
+        "Después {a:del} se vuelve a contar de uno en uno, como más se conoce.",
+        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a:el}?",
+        "¿De cuánto es el salto desde {a:el}?",
     ),
     "W37": SlipWords(
-        "Después de {a} se cuentan decenas y no de cinco en cinco.",
-        "¿Hay un número nuestro entre {a} y ese, y en qué termina?",
-        "¿Nos saltamos uno después de {a}?",
+        "Después {a:del} se cuentan decenas y no de cinco en cinco.",
+        "¿Hay un número nuestro entre {a:el} y ese, y en qué termina?",
+        "¿Nos saltamos uno después {a:del}?",
     ),
     "W38": SlipWords(
-        "Después de {a} se duplica el salto de {size}.",
-        "¿Cuánto saltamos desde {a} y cuánto saltamos antes?",
+        "Después {a:del} se duplica el salto de {size}.",
+        "¿Cuánto saltamos desde {a:el} y cuánto saltamos antes?",
     ),
     "W39": SlipWords(
-        "Se olvida decir {b}: su palabra se forma a su manera.",
-        "¿Hay un número entre {a} y ese?",
-        "¿Nos saltamos uno después de {a}?",
+        "Se olvida decir {b:el}: su palabra se forma a su manera.",
+        "¿Hay un número entre {a:el} y ese?",
+        "¿Nos saltamos uno después {a:del}?",
     ),
     "W40": SlipWords(
         "Los millares de {b} se escriben completos antes de lo demás.",
@@ -50,8 +50,8 @@ WORDS = {
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
     "W43": SlipWords(
-        "Se olvida decir {b}: las palabras de estos números se confunden.",
-        "¿Hay un número entre {a} y ese?",
-        "¿Nos saltamos uno después de {a}?",
+        "Se olvida decir {b:el}: las palabras de estos números se confunden.",
+        "¿Hay un número entre {a:el} y ese?",
+        "¿Nos saltamos uno después {a:del}?",
     ),
 }

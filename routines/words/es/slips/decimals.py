@@ -8,15 +8,15 @@ WORDS = {
         "¿Qué forman diez décimas y dónde lo escribimos?",
     ),
     "D02": SlipWords(
-        "En el salto desde {a} las décimas pasan de diez y no se cambian por una unidad.",
-        "¿Cuántas décimas forma el salto desde {a} y cuántas llenan una unidad?",
+        "En el salto desde {a:el} las décimas pasan de diez y no se cambian por una unidad.",
+        "¿Cuántas décimas hay después del salto desde {a:el} y cuántas hacen una unidad?",
     ),
     "D03": SlipWords(
-        "En el salto desde {a} las centésimas pasan de cien y no se cambian.",
+        "En el salto desde {a:el} las centésimas pasan de cien y no se cambian.",
         "¿Qué forman cien centésimas y dónde lo escribimos?",
     ),
     "D04": SlipWords(
-        "Después de {a} se escribe el diez detrás de la cifra que ya está.",
+        "Después {a:del} se escribe el diez detrás de la cifra que ya está.",
         "¿Qué forman diez centésimas y en qué lugar lo escribimos?",
     ),
     "D05": SlipWords(
@@ -32,19 +32,19 @@ WORDS = {
         "¿En qué lugar va la última cifra de nuestro salto y qué hay ahí en {a}?",
     ),
     "D08": SlipWords(
-        "Después de {a} se cuentan las unidades, porque no se ve otra cifra.",
+        "Después {a:del} se cuentan las unidades, porque no se ve otra cifra.",
         "¿Nuestro salto cambia las unidades de {a} o los lugares que siguen?",
     ),
     "D09": SlipWords(
-        "Se olvida decir {b}, un número entero.",
-        "¿Cuánto hay desde {a} hasta ese número: un salto, o más?",
+        "Se olvida decir {b:el}, un número entero.",
+        "¿Cuánto hay desde {a:el} hasta ese número: un salto, o más?",
     ),
     "D10": SlipWords(
-        "Después de {a} las cifras decimales vuelven a empezar, pero no baja la unidad.",
-        "Contamos hacia atrás desde {a}: ¿cuántas unidades pueden quedar?",
+        "Después {a:del} las cifras decimales vuelven a empezar, pero no baja la unidad.",
+        "Contamos hacia atrás desde {a:el}: ¿cuántas unidades pueden quedar?",
     ),
     "D11": SlipWords(
-        "El salto atrás desde {a} pasa de una unidad y la unidad no baja.",
-        "Al saltar atrás desde {a}, ¿nos quedamos en la misma unidad?",
+        "El salto hacia atrás desde {a:el} pasa de una unidad y la unidad no baja.",
+        "Al saltar hacia atrás desde {a:el}, ¿nos quedamos en la misma unidad?",
     ),
 }

@@ -4,27 +4,27 @@ from ...language import SlipWords
 
 WORDS = {
     "F01": SlipWords(
-        "Después de {a} se calcula aparte arriba y abajo, como si fueran dos números enteros.",
-        "Al saltar desde {a}, ¿cambia el tamaño de las partes o solo cuántas hay?",
+        "Después {a:del} se calcula aparte arriba y abajo, como si fueran dos números enteros.",
+        "Si todas las partes son del mismo tamaño, ¿cuántas hay en {a} y cuántas da el salto?",
     ),
     "F02": SlipWords(
-        "Después de {a} se cuenta el número de abajo, aunque las partes no cambian.",
+        "Después {a:del} se cuenta el número de abajo, aunque las partes no cambian.",
         "¿Qué nos dice el número de abajo sobre las partes, y cambian?",
     ),
     "F03": SlipWords(
-        "Después de {a} suben uno los dos números.",
+        "Después {a:del} suben uno los dos números.",
         "¿Qué número cuenta las partes y cuál dice su tamaño?",
     ),
     "F04": SlipWords(
-        "La unidad se toma por el final y después de {a} el conteo vuelve a empezar.",
-        "Después de {a}, ¿el número que sigue es más que la unidad o menos?",
+        "La unidad se toma por el final y después {a:del} el conteo vuelve a empezar.",
+        "Después {a:del}, ¿el número que sigue es más que la unidad o menos?",
     ),
     "F05": SlipWords(
-        "Se cree que las fracciones son menores que uno y el conteo se detiene después de {a}.",
-        "¿Podemos dar un salto más desde {a}, y qué tenemos entonces?",
+        "Se cree que las fracciones son menores que uno y el conteo se detiene después {a:del}.",
+        "¿Podemos dar un salto más desde {a:el}, y qué tenemos entonces?",
     ),
     "F06": SlipWords(
-        "Después de {a} un grupo completo de partes no se cambia por una unidad: es el mismo número, {b}.",
+        "Después {a:del} un grupo completo de partes no se cambia por una unidad: es el mismo número, {b}.",
         "Ese número tiene un nombre más corto: ¿qué forman juntas todas sus partes?",
     ),
     "F07": SlipWords(
@@ -45,7 +45,7 @@ WORDS = {
     ),
     "F11": SlipWords(
         "Dos cifras arriba parecen pedir otro número abajo y los décimos se vuelven centésimos.",
-        "¿Cambió el tamaño de las partes después de {a}, o solo cuántas tenemos?",
+        "¿Cambió el tamaño de las partes después {a:del}, o solo cuántas tenemos?",
     ),
     "F12": SlipWords(
         (
@@ -56,22 +56,22 @@ WORDS = {
     ),
     "F13": SlipWords(
         "De {a} se quita una unidad entera y no {size}.",
-        "¿Cuánto de una unidad quitamos en el salto desde {a}?",
+        "¿Cuánto de una unidad quitamos en el salto desde {a:el}?",
     ),
     "F14": SlipWords(
-        "En el salto desde {a} se cuentan mal las partes que quedan después de la unidad.",
-        "¿Cuántas partes del salto desde {a} llenan la unidad y cuántas quedan?",
+        "En el salto desde {a:el} se cuentan mal las partes que quedan después de la unidad.",
+        "¿Cuántas partes del salto desde {a:el} llenan la unidad y cuántas quedan?",
     ),
     "F15": SlipWords(
-        "El salto atrás desde {a} pasa de una unidad y la unidad no baja.",
-        "Al saltar atrás desde {a}, ¿nos quedamos en la misma unidad?",
+        "El salto hacia atrás desde {a:el} pasa de una unidad y la unidad no baja.",
+        "Al saltar hacia atrás desde {a:el}, ¿nos quedamos en la misma unidad?",
     ),
     "F16": SlipWords(
-        "Las partes se quitan al revés en el salto atrás desde {a}: las menos de las más.",
+        "Las partes se quitan al revés en el salto hacia atrás desde {a:el}: las menos de las más.",
         "¿Tiene {a} partes suficientes para quitar nuestro salto sin abrir una unidad?",
     ),
     "F17": SlipWords(
-        "En el salto atrás desde {a} se abre una unidad en diez partes.",
+        "En el salto hacia atrás desde {a:el} se abre una unidad en diez partes.",
         "¿Cuántas de nuestras partes salen al abrir una unidad de {a}?",
     ),
 }

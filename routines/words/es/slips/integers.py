@@ -5,33 +5,33 @@ from ...language import SlipWords
 WORDS = {
     "N01": SlipWords(
         "El cero se toma por el número más pequeño y el conteo se queda ahí.",
-        "¿Qué hay un salto por debajo de {a} y a qué distancia del cero está?",
+        "¿Qué hay un salto por debajo {a:del} y a qué distancia del cero está?",
     ),
     "N02": SlipWords(
-        "Se olvida decir {b}: no se toma por un número.",
+        "Se olvida decir {b:el}: no se toma por un número.",
         "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
     ),
     "N03": SlipWords(
         "El conteo vuelve a empezar en cero: se olvida la parte del salto que llevó de {a} a cero.",
-        "¿Cuánto del salto desde {a} nos lleva a cero y cuánto queda?",
+        "¿Cuánto del salto desde {a:el} nos lleva a cero y cuánto queda?",
     ),
     "N04": SlipWords(
-        "Las cifras mayores se toman por números mayores y el conteo va al revés desde {a}.",
-        "Contamos hacia arriba: ¿está más cerca del cero que {a}, o más lejos?",
+        "Las cifras mayores se toman por números mayores y el conteo va al revés desde {a:el}.",
+        "Contamos hacia arriba: ¿está más cerca del cero que {a:el}, o más lejos?",
     ),
     "N05": SlipWords(
         "Se dice la distancia al cero sin el signo.",
-        "¿De qué lado del cero está el número después de {a} y cómo lo mostramos?",
+        "¿De qué lado del cero está el número después {a:del} y cómo lo mostramos?",
     ),
     "N06": SlipWords(
         (
-            "Después de {a} el final del número vuelve a empezar, pero no cambia lo que está antes: subir acerca al "
+            "Después {a:del} el final del número vuelve a empezar, pero no cambia lo que está antes: subir acerca al "
             "cero."
         ),
-        "Al subir desde {a}, ¿nos acercamos al cero o nos alejamos?",
+        "Al subir desde {a:el}, ¿nos acercamos al cero o nos alejamos?",
     ),
     "N07": SlipWords(
-        "Después de {a} el final del número vuelve a empezar, pero lo que está antes tiene que alejarse del cero.",
-        "Al contar hacia abajo desde {a}, ¿cómo cambia la distancia al cero?",
+        "Después {a:del} el final del número vuelve a empezar, pero lo que está antes tiene que alejarse del cero.",
+        "Al contar hacia abajo desde {a:el}, ¿cómo cambia la distancia al cero?",
     ),
 }

@@ -4,14 +4,14 @@ from ...language import SlipWords
 from . import integers, measurement, time
 
 WORDS = {
-    "U01": measurement.WORDS["L01"]._replace(show="¿Cuánto, contado en {smalls}, hace 1 {large}?"),
+    "U01": measurement.WORDS["L01"]._replace(show="¿Qué cantidad de {smalls} hace 1 {large}?"),
     "U02": SlipWords(
-        "Después de {a} los minutos siguen más allá del final de la hora.",
-        "¿Cuántos minutos llenan la hora después de {a} y qué empieza entonces?",
+        "Después {a:del} los minutos siguen más allá del final de la hora.",
+        "¿Cuántos minutos faltan desde {a:el} para completar la hora? ¿Qué hora empieza?",
         "¿Cuántos minutos llenan una hora?",
     ),
     "U03": SlipWords(
-        "En el salto atrás desde {a} se abre la hora en cien minutos.",
+        "En el salto hacia atrás desde {a:el} se abre la hora en cien minutos.",
         "¿Cuántos minutos nos da abrir una hora, y cuántos quitamos?",
     ),
     "U04": measurement.WORDS["L13"],

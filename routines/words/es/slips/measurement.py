@@ -3,16 +3,16 @@
 from ...language import SlipWords
 
 _NOT_RENAMED = SlipWords(
-    "Después de {a} las unidades chicas ({smalls}) completan 1 {large} y no se cambian: es la misma cantidad, {b}.",
-    "¿Cuánto hace falta, contado en {smalls}, para 1 {large}, y ya lo tenemos?",
+    "Después {a:del} las unidades chicas ({smalls}) completan 1 {large} y no se cambian: es la misma cantidad, {b}.",
+    "¿Qué cantidad de {smalls} hace 1 {large}? ¿Ya la tenemos?",
 )
 _FULL_AT_TEN = SlipWords(
-    "Después de {a} se cree que diez {smalls} completan 1 {large}.",
+    "Después {a:del} se cree que diez {smalls} completan 1 {large}.",
     "¿Diez {smalls} ya completan 1 {large}, y cómo podríamos comprobarlo?",
 )
 _TRADED_AT_TEN = SlipWords(
-    "En el salto desde {a} se cambian diez {smalls} por 1 {large}.",
-    "¿Por cuánto, contado en {smalls}, cambiamos 1 {large}, y qué sobra entonces?",
+    "En el salto desde {a:el} se cambian diez {smalls} por 1 {large}.",
+    "¿Qué cantidad de {smalls} cambiamos por 1 {large} y cuánto sobra?",
 )
 
 WORDS = {
@@ -35,8 +35,8 @@ WORDS = {
     "L11": _TRADED_AT_TEN,
     "L12": _TRADED_AT_TEN,
     "L13": SlipWords(
-        "En el salto atrás desde {a} se abre 1 {large} en diez {smalls}.",
-        "¿Qué nos da, contado en {smalls}, abrir 1 {large}?",
+        "En el salto hacia atrás desde {a:el} se abre 1 {large} en diez {smalls}.",
+        "¿Qué cantidad de {smalls} sale al abrir 1 {large}?",
     ),
     "L14": _NOT_RENAMED,
     "L15": SlipWords(
@@ -44,7 +44,7 @@ WORDS = {
         "¿Son dos nombres de la misma cantidad, o dos cantidades distintas?",
     ),
     "L16": SlipWords(
-        "En el salto desde {a} se pasa de una centena y la cifra de las centenas queda igual.",
-        "Al saltar desde {a}, ¿nos quedamos en la misma centena?",
+        "En el salto desde {a:el} se cruza una centena y la cifra de las centenas queda igual.",
+        "Al saltar desde {a:el}, ¿nos quedamos en la misma centena?",
     ),
 }

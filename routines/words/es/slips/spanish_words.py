@@ -4,22 +4,22 @@ from ...language import SlipWords
 
 WORDS = {
     "S01": SlipWords(
-        "Sesenta y setenta suenan parecido y después de {a} se dice la otra.",
-        "¿Cuántas decenas tiene {a} y qué palabra va con la que sigue?",
-        "¿Qué decena viene después de {a}?",
+        "Sesenta y setenta suenan parecido: después {a:del} se dice una palabra por la otra.",
+        "¿Cuántas decenas tiene el número después {a:del} y cuál es su palabra?",
+        "¿Qué decena viene después {a:del}?",
     ),
     "S02": SlipWords(
-        "Después de {a} se siguen las palabras que empiezan con dieci-.",
-        "¿Qué forman dos decenas después de {a}?",
+        "Después {a:del} se siguen las palabras que empiezan con dieci-.",
+        "¿Qué forman dos decenas después {a:del}?",
         "¿Qué forman dos decenas?",
     ),
     "S03": SlipWords(
-        "La palabra para {b} se forma como dieciséis.",
+        "La palabra para {b:el} se forma como dieciséis.",
         "¿Qué palabra especial aprendimos para el que sigue?",
         "¿Qué palabra especial sigue?",
     ),
     "S04": SlipWords(
-        "Se deja fuera la y entre decenas y unidades en la palabra de {b}.",
+        "Se deja fuera la y entre decenas y unidades en la palabra {b:del}.",
         "¿Qué palabrita une las decenas y las unidades?",
         "¿Qué palabrita las une?",
     ),

@@ -13,7 +13,10 @@ WORDS = {
     ),
     "Z02": whole_numbers.WORDS["W18"]._replace(show="¿Cuántas centenas y decenas oyes?"),
     "Z03": SlipWords("Se deja fuera el cero que está dentro de {b}.", _EMPTY_PLACE, "¿Cómo mostramos un lugar vacío?"),
-    "Z04": SlipWords("Se dejan fuera las centenas vacías de {b} y las otras cifras suben un lugar.", _EMPTY_PLACE),
+    "Z04": SlipWords(
+        "Se dejan fuera las centenas vacías de {b} y otras cifras ocupan su lugar.",
+        "¿Cuántos millares, centenas, decenas y unidades queremos decir?",
+    ),
     "Z05": SlipWords(
         "Se deja fuera el cero del final de {b} y la cifra de antes vale menos.",
         "¿Qué nos dice la última cifra de ese número y cuánto queremos decir?",

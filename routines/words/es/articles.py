@@ -1,0 +1,31 @@
+"""The article before a count in a Spanish sentence: el 19, del 3/4, a las 9:05; an amount has none: 50 g, $2.60."""
+
+import re
+
+_TIME = re.compile(r"las? ")
+_NUMBER = re.compile(r"-?\d[\d.,\s]*(?:/\d+)?(?: = .+)?")
+_BEFORE = {
+    "el": ("el ", "", ""),
+    "del": ("del ", "de ", "de "),
+    "al": ("al ", "a ", "a "),
+    "en": ("en el ", "a ", "en "),
+}
+
+
+class Said(str):
+    """A count inside a sentence; `{a:el}`, `{a:del}`, `{a:al}` and `{a:en}` write it after its article.
+
+    >>> "{0:del} {1:al}, {2:en}, {3:el}".format(Said("19"), Said("30"), Said("las 9:05"), Said("50 g"))
+    'del 19 al 30, a las 9:05, 50 g'
+    """
+
+    __slots__ = ()
+
+    def __str__(self) -> str:
+        return self
+
+    def __format__(self, spec: str) -> str:
+        if spec not in _BEFORE:
+            return super().__format__(spec)
+        number, time, amount = _BEFORE[spec]
+        return (number if _NUMBER.fullmatch(self) else time if _TIME.match(self) else amount) + str(self)
