@@ -66,7 +66,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "landmarks": (
-        "Touch each of them. How many jumps from one to the next?",
+        "Find them as we say them. How many jumps from one to the next?",
         "Where will the next one stand? Show us how you know.",
     ),
     "how-many": (

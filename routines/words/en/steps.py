@@ -48,7 +48,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "step": (
-        "Show me one jump. Is it the same from one line to the next?",
+        "Show me one jump. Is it the same from the end of a line to the next?",
         "Put a finger on two neighbors. What happens between them?",
     ),
     "neighbour": (
