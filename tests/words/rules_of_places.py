@@ -272,8 +272,8 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "every count here is <x:D> more than a multiple of <m:D>; <v:V> is <y:D> more",
-            "every count here is a multiple of <m:D>; <v:V> is <y:D> more than one",
-            "<v:V> is a multiple of <m:D>; every count here is <x:D> more than one",
+            "every count here is a multiple of <m:D>; <v:V> is <y:D> more than a multiple",
+            "<v:V> is a multiple of <m:D>; every count here is <x:D> more than a multiple",
         ),
         (
             "aquí cada número es un múltiplo de <m:D> y <x:D> más; <v:V> es un múltiplo y <y:D> más",

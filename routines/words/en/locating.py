@@ -81,8 +81,8 @@ MARKS = {
     "left, one": "Past its last whole, every count here has {shown} left; {value} has {own}.",
     "left": "Past the last whole, the counts here have only {shown} left; {value} has {own}.",
     "remainder": "Every count here is {shown} more than a multiple of {modulus}; {value} is {own} more.",
-    "multiple": "Every count here is a multiple of {modulus}; {value} is {own} more than one.",
-    "not multiple": "{value} is a multiple of {modulus}; every count here is {shown} more than one.",
+    "multiple": "Every count here is a multiple of {modulus}; {value} is {own} more than a multiple.",
+    "not multiple": "{value} is a multiple of {modulus}; every count here is {shown} more than a multiple.",
 }
 
 PARTS_OF_DAY = {
