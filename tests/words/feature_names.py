@@ -14,7 +14,7 @@ Feature = tuple[str, object]
 PARTS = {
     "top": "top numbers?|números? de arriba",
     "bottom": "bottom numbers?|números? de abajo",
-    "whole": "whole numbers?|partes? enteras?",
+    "whole": "whole parts?|partes? enteras?",
     "inches": "inches|pulgadas",
     "feet": "feet|pies",
     "yards": "yards|yardas",
@@ -59,7 +59,9 @@ def feature_named(words: str, notation: Notation, *, known_coins: bool = False) 
         return "remainder", None
     if re.fullmatch("even and odd|odd and even(?: numbers)?|pares e impares", words):
         return "remainder", Fraction(2)
-    past = re.fullmatch(r"(?:remainders? by|parts? past(?: an?)?|residuos? al dividir entre) (.+)", words)
+    past = re.fullmatch(
+        r"(?:remainders? past a multiple of|parts? past(?: an?)?|residuos? al dividir entre) (.+)", words
+    )
     past = past or re.fullmatch(r"partes? que pasan? de (?:una? )?(.+)", words)
     if past:
         return "remainder", multiple_of_name(written[past.start(1) :], notation)

@@ -77,7 +77,7 @@ def is_of(claim: Claim, name: str, grid: Grid, notation: Notation) -> bool:
 def named_at_the_end(words: str, notation: Notation) -> Feature | None:
     """The feature that the last of some words name, as many of them as make a name."""
     pieces = re.sub(
-        r"^[“«]|^.*(?:every|each|cada) (?:row|column|fila|columna),? ", "", words, flags=re.IGNORECASE
+        r"^.*[“«]|^.*(?:every|each|cada) (?:row|column|fila|columna),? ", "", words, flags=re.IGNORECASE
     ).split()
     names = [" ".join(pieces[at:]) for at in range(len(pieces))]
     tries = (feature_named(name, notation, known_coins=known) for known in (True, False) for name in names)

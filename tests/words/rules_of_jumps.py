@@ -18,7 +18,7 @@ from tests.words.verdict_checks import line_up_to, reads_there, two_of_a_line
 
 RULES: tuple[Rule, ...] = (
     # names that hold a number
-    Rule(("remainders? by <m:D>",), ("residuos? al dividir entre <m:D>",), is_own_multiple),
+    Rule(("remainders? past a multiple of <m:D>",), ("residuos? al dividir entre <m:D>",), is_own_multiple),
     Rule(("parts? past an? <m:M>",), ("partes? que pasan? de (?:una? )?<m:M>",), is_own_multiple),
     # jumps
     Rule(
@@ -108,7 +108,7 @@ RULES: tuple[Rule, ...] = (
     ),
     # the table
     Rule(
-        ("the <n:O> one is <k:N> jumps of <s:D>", "the <n:O> one we say is <k:N> times <s:D>"),
+        ("the <n:O> is <k:N> jumps of <s:D> from zero", "the <n:O> one we say is <k:N> times <s:D>"),
         ("el <n:O> número está a <k:N> saltos de <s:D> de cero", "el <n:O> número es <k:N> veces <s:D>"),
         table_term,
     ),
@@ -194,13 +194,13 @@ RULES: tuple[Rule, ...] = (
     ),
     # steps and neighbours
     Rule(
-        ("<a:V> and <d:D> " + MORE + " is <b:V>, then <e:D> (?:more|less) is <z:V>",),
+        (),
         ("empezamos (?:en|con) <a:V>, con <d:D> " + MORE + " llegamos a <b:V> y con <e:D> (?:más|menos) a <z:V>",),
         lambda c, h: change_is(c, h) and change_is(c, {"a": h["b"], "d": h["e"], "b": h["z"], "more": h["more"]}),
     ),
     Rule(
         (
-            "<a:V> and <d:D> " + MORE + " is <b:V>",
+            "<d:D> " + MORE + " than <a:V> is <b:V>",
             r"from <a:V> to <b:V>(?:, one step [a-z ]+,)? (?:it )?is <d:D> " + MORE,
         ),
         (

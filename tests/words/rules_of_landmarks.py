@@ -78,9 +78,8 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            "counts in each <m:M>: <s:S>, over and over",
-            "each <m:M> in turn has <s:S>, then again",
-            "<k:N> counts? in each <m:M>",
+            "each <m:M> in turn holds <s:S> counts, over and over",
+            "each <m:M> in turn holds <s:S>, then again",
             "each <m:M> holds <k:N> counts?",
             "we say <k:N> in each <m:M>",
             "every <m:M> has <k:N> of our",
@@ -117,7 +116,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "the <m:M> (?:stand|lie|make|are all|are) (?:in )?(?P<line_W>rows?|columns?) <i:S>",
-            "(?P<line_W>rows?|columns?) <i:S> (?:are the|is where all the|have only) <m:M>",
+            "(?P<line_W>rows?|columns?) <i:S> (?:hold the|is where all the|have only) <m:M>",
         ),
         (
             "(?:los|las) <m:M> (?:están en|forman|son) (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",

@@ -48,7 +48,7 @@ RULES: tuple[Rule, ...] = (
         count_wrote,
     ),
     Rule(
-        ("in " + LINE_EN + " <l:S> have <f:W> <s:S>",),
+        ("in " + LINE_EN + " the <f:W> of <l:S> are <s:S>",),
         ("en la " + LINE_ES + ", (?:los|las) <f:W> de <l:S> son <s:S>",),
         line_wrote,
     ),
@@ -61,7 +61,7 @@ RULES: tuple[Rule, ...] = (
         line_shows,
     ),
     Rule(
-        ("look at <l:S>: the <f:W> are <s:S>", "<l:S> have <f:W> <s:S>"),
+        ("look at <l:S>: the <f:W> are <s:S>", "the <f:W> of <l:S> are <s:S>"),
         ("mira <l:S>: (?:los|las) <f:W> son <s:S>", "(?:los|las) <f:W> de <l:S> son <s:S>"),
         count_wrote,
     ),
@@ -103,8 +103,8 @@ RULES: tuple[Rule, ...] = (
             "<f:W> stays? at <x:S>",
             "<f:W> are always <x:S>",
             "the <f:W> are <x:S> in every count",
-            "(?:every time we count,|in all the ones we say) the <f:W> are <x:S>",
-            "<f:W> are <x:S>, every time",
+            "in all the ones we say the <f:W> are <x:S>",
+            "the <f:W> (?:is|are) always <x:S>",
         ),
         (
             "<f:W> se quedan? en <x:S>",

@@ -98,6 +98,10 @@ def step_and_round(c: Context, h: dict[str, Any]) -> bool:
     return h["s"] == h.get("s2", h["s"]) == size(c.grid) and h["d"] == size(c.grid) - size(old(c))
 
 
+def same_start(c: Context, h: dict[str, Any]) -> bool:
+    return step_and_round(c, h) and c.same(c.value(1), Fraction(old(c).count.start))
+
+
 def line_to_line(c: Context, h: dict[str, Any]) -> bool:
     """From line to line it is so much; still as before, or only now."""
     now, then = (size(grid) * grid.line_length for grid in (c.grid, old(c)))
@@ -180,10 +184,11 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(("in lines of <n:N>",), ("en líneas de <n:N>",), lines_are),
     Rule(
-        ("the same start, by <s:D>: <d:D> more in each jump",),
-        ("el mismo comienzo, de <s:D> en <s2:D>: <d:D> más en cada salto",),
-        lambda c, h: step_and_round(c, h) and c.same(c.value(1), Fraction(old(c).count.start)),
+        ("the same start, each time a jump (?P<back_W>back )?of <s:D>: <d:D> more in each jump",),
+        (),
+        lambda c, h: same_start(c, h) and (h.get("back") is not None) == (c.grid.count.step < 0),
     ),
+    Rule((), ("el mismo comienzo, de <s:D> en <s2:D>: <d:D> más en cada salto",), same_start),
     Rule(
         ("the other way, from <a:V> to <b:V> by <s:D>",),
         ("al revés, de <a:V> a <b:V>, de <s:D> en <s2:D>",),
@@ -209,7 +214,9 @@ RULES: tuple[Rule, ...] = (
         ("<s:D> es casi <r:D>: contar de <r2:D> en <r3:D>",),
         lambda c, h: nearly(c, h) and h.get("r3", h["r"]) == h["r"],
     ),
-    Rule(("jumps of <s:D> do not fill <r:D> evenly",), ("saltos de <s:D> no caben justos en <r:D>",), does_not_fill),
+    Rule(
+        ("jumps of <s:D> do not fit evenly into <r:D>",), ("saltos de <s:D> no caben justos en <r:D>",), does_not_fill
+    ),
     Rule(
         ("(?:one|each) jump of <s:D> does what <k:N> jumps of <o:D> did",),
         ("(?:un|cada) salto de <s:D> hace lo que hacían <k:N> saltos de <o:D>",),
@@ -221,7 +228,7 @@ RULES: tuple[Rule, ...] = (
         jumps_are,
     ),
     Rule(
-        ("from line to line it is (?P<when_W>still|now) <d:D>",),
+        ("neighbors in two lines are (?P<when_W>still|now) <d:D> apart",),
         (
             "en el mismo lugar de la línea siguiente (?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
         ),
@@ -242,7 +249,7 @@ RULES: tuple[Rule, ...] = (
         ),
     ),
     Rule(
-        ("(?:with|does) <n:N> (?:in each line|make it so)", "has <n:N> numbers", "there are <n:N> in each"),
+        ("(?:with|does) <n:N> (?:in each line|make it so)", "has <n:N> numbers", "there are <n:N> in each line"),
         ("con <n:N> en cada línea", "lo logra <n:N>", "tiene ahora <n:N> números", "hay <n:N> en cada línea"),
         lines_are,
     ),
@@ -252,7 +259,7 @@ RULES: tuple[Rule, ...] = (
         grown_by,
     ),
     Rule(
-        ("from line to line it was <d:D> before",),
+        ("neighbors in two lines were <d:D> apart before",),
         ("en el mismo lugar de la línea siguiente la diferencia era <d:D>",),
         as_before,
     ),
@@ -271,7 +278,7 @@ RULES: tuple[Rule, ...] = (
         tenfold,
     ),
     Rule(
-        ("past each (?:multiple of )?<m:D>(?P<same_W> is as it was)?",),
+        ("past (?:each|the last) (?:multiple of )?<m:D>(?P<same_W> is the same as before)?",),
         ("después de cada (?:múltiplo de )?<m:D>(?P<same_W> es igual que antes)?",),
         left_past_each,
     ),

@@ -152,7 +152,7 @@ RULES: tuple[Rule, ...] = (
     # it is counted
     Rule((f"<v:V> is there: {AT_EN}",), (f"decimos <v:V>: {AT_ES}",), is_met_now),
     Rule(
-        (f"not yet[.] if we go on, <v:V> comes{PART_EN},? in row <row:N>(?:, column <column:N>)?",),
+        (f"yes, if we go on: <v:V> comes{PART_EN},? in row <row:N>(?:, column <column:N>)?",),
         (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la fila <row:N>(?:, columna <column:N>)?",),
         is_met_later,
     ),
@@ -190,7 +190,7 @@ RULES: tuple[Rule, ...] = (
         short_of_a_jump,
     ),
     Rule(
-        (f"{JUMPS_EN} (?P<verb_W>makes?) only <t:D>, and one more makes <u:D>",),
+        (),
         (f"{JUMPS_ES} solo (?P<verb_W>hacen?) <t:D>, y uno más hace <u:D>",),
         lambda c, h: reached_and_passed(c, h) and jumps_say(c, h),
     ),
@@ -272,8 +272,8 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "every count here is <x:D> more than a multiple of <m:D>; <v:V> is <y:D> more",
-            "every count here is a multiple of <m:D>; <v:V> is <y:D> too many",
-            "<v:V> is a multiple of <m:D>; every count here is <x:D> more than one",
+            "every count here is a multiple of <m:D>; <v:V> is <y:D> more than a multiple",
+            "<v:V> is a multiple of <m:D>; every count here is <x:D> more than a multiple",
         ),
         (
             "aquí cada número es <x:D> más que un múltiplo de <m:D>; <v:V> es <y:D> más",

@@ -160,7 +160,12 @@ RULES: tuple[Rule, ...] = (
         jump_size,
     ),
     Rule(
-        ("and not by <s:D>", "a friendlier jump than <s:D>", "(?:larger|smaller) part of <s:D>"),
+        ("take the ones of <s:D> away",),
+        (),
+        jump_size,
+    ),
+    Rule(
+        ("and not (?:by|one jump of) <s:D>", "a friendlier jump than <s:D>", "(?:larger|smaller) part of <s:D>"),
         ("un salto más cómodo que <s:D>", "la parte (?:mayor|menor) de <s:D>"),
         jump_size,
     ),
@@ -183,7 +188,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "the word for (?:the hundreds of )?<b:V>",
-            "another ten is said than <b:V>",
+            "another ten than <b:V>",
             "(?:the whole )?<b:V> is left out",
             "the value of <b:V>",
             "the zero at the end of <b:V>",
@@ -197,7 +202,7 @@ RULES: tuple[Rule, ...] = (
             "the round number below <b:V>",
             "the tens and the ones of <b:V> change places",
             "the zero inside <b:V>",
-            "the empty (?:hundreds|tenths) of <b:V>",
+            "the (?:empty tenths|hundreds) of <b:V>",
         ),
         (
             "la palabra (?:de|para) (?:las centenas de )?<b:V>",

@@ -73,7 +73,7 @@ def test_a_refusal_shows_the_count_that_speaks_against_the_claim() -> None:
     )
     grid = Grid(Count.parse(kind="fraction", start="0/6", step="1/6", terms=19), line_length=9)
     verdict = check(claim, grid, audience=Audience(3, "en"))
-    assert verdict.because.endswith("the remainders by 2 are ..., 3/6, 4/6, 5/6, 1, 1 1/6, 1 2/6.")
+    assert verdict.because.endswith("the remainders past a multiple of 2 are ..., 3/6, 4/6, 5/6, 1, 1 1/6, 1 2/6.")
     context = Context(grid, claim, None, verdict.true_from)
     assert CHECKERS["en"].problems(verdict.because, context) == []
 
@@ -93,7 +93,7 @@ class TestTheCheckerItself:
             "The tens stand in column 2",
             "Every 4th count is a ten",
             "Look at 10, 40 and 100: these are the tens.",
-            "10 and 6 more is 17.",
+            "6 more than 10 is 17.",
             "The 3rd count is 23.",
             "The tens stand in column 1, until 100",
             "There are 12 of them.",
@@ -155,4 +155,4 @@ def test_money_is_written_the_schools_way() -> None:
     count = Count.parse(kind="money", start="$0.10", step="$0.25", terms=12)
     grid = Grid(count, line_length=4)
     words = describe(a_claim("neighbour", direction="down", difference=Fraction(100)), grid, "always", None)
-    assert words.statement == "Down a column: $1.00 more"
+    assert words.statement == "Each step down a column is $1.00 more"

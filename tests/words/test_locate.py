@@ -224,7 +224,7 @@ class TestReasons:
             (("whole", "5", "10", 12, 4), 47, "Every count here ends in 5; 47 ends in 7."),
             (("whole", "130", "25", 12, 4), 212, "The endings here are only 0 and 5; 212 ends in 2."),
             (("whole", "7", "9", 12, 4), 20, "Every count here is 7 more than a multiple of 9; 20 is 2 more."),
-            (("whole", "7", "7", 12, 4), 30, "Every count here is a multiple of 7; 30 is 2 too many."),
+            (("whole", "7", "7", 12, 4), 30, "Every count here is a multiple of 7; 30 is 2 more than a multiple."),
             (("whole", "65", "-5", 12, 4), 31, "Down to 0, the endings here are only 0 and 5; 31 ends in 1."),
             (("money", "$1.00", "-$0.60", 2, 2), 70, "Down to 0, the cents here are only 0 and 40; $0.70 has 70."),
             (("whole", "10", "-25", 2, 2), 4, "Down to 0, every count here ends in 0; 4 ends in 4."),

@@ -29,7 +29,7 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
         (
             ("whole", "25", "25", 20, 4),
             3,
-            "By 25 from 25: columns 2 and 4 are the tens",
+            "By 25 from 25: columns 2 and 4 hold the tens",
             "De 25 en 25 desde 25: las columnas 2 y 4 tienen las decenas completas",
         ),
         (

@@ -123,7 +123,9 @@ class English(Language):
     def remainder(self, modulus: str, mark: Noun | None) -> Feature:
         brief = Noun("leftover", "leftovers")
         if mark is None:
-            return Feature(Noun(f"remainder by {modulus}", f"remainders by {modulus}"), brief=brief)
+            return Feature(
+                Noun(f"remainder past a multiple of {modulus}", f"remainders past a multiple of {modulus}"), brief=brief
+            )
         return Feature(Noun(f"part past {self.a(mark)}", f"parts past {self.a(mark)}"), brief=brief)
 
     def a(self, noun: Noun) -> str:

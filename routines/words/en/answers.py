@@ -7,8 +7,8 @@ from collections.abc import Mapping
 
 ANSWERS: Mapping[str, tuple[str, ...]] = {
     "write on": (
-        "Let us go on to the {nth} count. What do you see there?",
-        "Will that go on? Let us write as far as the {nth} count.",
+        "Find the {nth} count. Does it still fit there?",
+        "What is the {nth} count? Is it still so there?",
     ),
     "table": (
         "We are counting the {step} times table.",
@@ -27,26 +27,26 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "We say all the even numbers.",
         "Here we leave out no even number.",
     ),
-    "every even reply": ("Show us an even number that is next to {value}. Do we say it?",),
+    "every even reply": ("Go on from {value} by twos. Is each of those numbers on our grid?",),
     "line": (
-        "When I go one {line} on, it is {value} more.",
+        "One {line} on it is always {value} more.",
         "Look, from {line} to {line} it is {value} more.",
     ),
     "line back": (
-        "When I go one {line} on, it is {value} less.",
+        "One {line} on it is always {value} less.",
         "Look, from {line} to {line} it is {value} less.",
     ),
     "line later": (
-        "When I go one {line} on, it is {value} later.",
+        "One {line} on it is always {value} later.",
         "Look, from {line} to {line} it is {value} later.",
     ),
     "line earlier": (
-        "When I go one {line} on, it is {value} earlier.",
+        "One {line} on it is always {value} earlier.",
         "Look, from {line} to {line} it is {value} earlier.",
     ),
     "line reply": (
-        "Start at {first} and count the jumps. Where do you stop?",
-        "Point from {first} to where the next {line} begins. How many jumps?",
+        "Start at {first}. How many jumps to its neighbor in the next {line}?",
+        "Point to {first} and to its neighbor in the next {line}. How many jumps?",
     ),
     "double": (
         "I think the {far} count is double the {near}.",

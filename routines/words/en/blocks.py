@@ -3,9 +3,9 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "always.statement": ("{feats} are always {x}", "the {feats} are {x} in every count"),
     "always.shown.statement": ("the {feat} {stay} {x}",),
-    "always.core": ("the {short} are {x}, every time we count",),
+    "always.core": ("the {feat} {be} always {x}",),
     "always.says": (
-        "every time we count, the {feats} are {x}",
+        "here the {feat} {be} always {x}",
         "in all the ones we say the {feats} are {x}",
     ),
     "turns.statement": ("{feats} take turns: {series}",),
@@ -35,7 +35,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "turns-line.core": (
         "{each_way} the {short} take turns",
         "the {feats} take turns when we go {each_way}",
-        "{each_way} the {feats} take turns, and then again",
+        "{each_way} the {feats} take turns",
     ),
     "repeat-line.statement": ("{feats} repeat every {k} counts {each_way}: {series} {in_line}",),
     "repeat-same.statement": (
@@ -67,11 +67,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "reason.span-count": ("from {a} to {b} the {feats} stay {x}",),
     "reason.list": (
-        "{in_line} {some} have {feats} {series}",
+        "{in_line} the {feats} of {some} are {series}",
         "{in_line} the {feats} are {series}",
         "{in_line} the {short} are {series}",
     ),
-    "reason.list-count": ("{some} have {feats} {series}", "at the start the {feats} are {series}"),
+    "reason.list-count": ("the {feats} of {some} are {series}", "at the start the {feats} are {series}"),
     "reason.sums": ("{sums}",),
     "all.statement": ("every count lands on {a_mark}", "all counts are {marks}"),
     "all.core": ("every one we say lands on {a_mark}", "all the ones we say are {marks}"),

@@ -3,8 +3,8 @@
 SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.column.statement": ("the {marks} stand in column {i}", "all the {marks} are in column {i}"),
     "lie.row.statement": ("the {marks} lie in row {i}", "all the {marks} are in row {i}"),
-    "lie.columns.statement": ("the {marks} make columns {i}", "columns {i} are the {marks}"),
-    "lie.rows.statement": ("the {marks} make rows {i}", "rows {i} are the {marks}"),
+    "lie.columns.statement": ("the {marks} make columns {i}", "columns {i} hold the {marks}"),
+    "lie.rows.statement": ("the {marks} make rows {i}", "rows {i} hold the {marks}"),
     "lie.down-right.statement": ("the {marks} walk down to the right", "the {marks} go down and right, one by one"),
     "lie.down-left.statement": ("the {marks} walk down to the left", "the {marks} go down and left, one by one"),
     "lie.scattered.statement": (
@@ -43,14 +43,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.reason": ("{jumps}, and {total} is {pure}", "{jumps}, which is {pure}"),
     "lie.reason-bare": ("{jumps}",),
     "lie.note-outside": ("{until} lands on {a_mark} too, in row {row}, column {column}",),
-    "many.one.statement": ("{k} counts in each {stretch}", "each {stretch} holds {k} counts"),
-    "many.one-only.statement": ("1 count in each {stretch}", "each {stretch} holds 1 count"),
-    "many.turns.statement": ("counts in each {stretch}: {series}, over and over",),
+    "many.one.statement": ("each {stretch} holds {k} counts",),
+    "many.one-only.statement": ("each {stretch} holds 1 count",),
+    "many.turns.statement": ("each {stretch} in turn holds {series} counts, over and over",),
     "many.one.core": ("every {stretch} has {k} of our counts in it",),
     "many.one.says": ("we say {k} in each {stretch}, every time",),
     "many.one-only.core": ("every {stretch} has one of our counts in it",),
     "many.one-only.says": ("we say just one in each {stretch}",),
-    "many.turns.core": ("each {stretch} in turn has {series}, then again",),
+    "many.turns.core": ("each {stretch} in turn holds {series}, then again",),
     "many.turns.says": ("how many we say in each {stretch} makes a pattern",),
     "many.evidence": ("from {a} to just before {b} we say {some}", "starting at {a} and before {b} we say {some}"),
     "many.evidence-long": (
@@ -66,7 +66,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "landmarks": (
-        "Touch each of them. How many jumps from one to the next?",
+        "Find them as we say them. How many jumps from one to the next?",
         "Where will the next one stand? Show us how you know.",
     ),
     "how-many": (

@@ -18,7 +18,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "is the {nth} count, in row {row}, column {column}.",
     ),
     "later": (
-        "Not yet. If we go on, {value} comes in row {row}, column {column}.",
+        "Yes, if we go on: {value} comes in row {row}, column {column}.",
         "Yes, if we go on. From {start}, {jumps} {make} {total}: {value} comes in row {row}, column {column}.",
         "It is not on the board yet. From {start} to {value} is {total}, and {jumps} {make} {total}. So {value} would "
         "be the {nth} count: row {row}, column {column}.",
@@ -34,7 +34,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "row {row}, column {column}.",
     ),
     "later, on a clock": (
-        "Not yet. If we go on, {value} comes {part}, in row {row}.",
+        "Yes, if we go on: {value} comes {part}, in row {row}.",
         "Yes, if we go on: {jumps} after {start} it is {value} {part}, in row {row}, column {column}.",
         "It is not on the board yet. The first {asked} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
         "{turn} time round the clock, row {row}, column {column}.",
@@ -53,8 +53,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "No. We say {before}, then {after}. We jump over {value}.",
         "No. {mark} We say {before}, then {after}. Why do we jump over {value}?",
         "No. {mark} {jumps} {lead} to {before} and one more to {after}, so {value} is jumped over.",
-        "No. {mark} {value} is {total} away from {start}: {jumps} {make} only {reached}, and one more makes {passed}. "
-        "No whole number of jumps fits.",
+        "No. {mark} {value} is {total} away from {start}: {jumps} {lead} to {before} and one more to {after}, so {value} "
+        "is jumped over.",
     ),
     "skipped at once": (
         "No. We say {before}, then {after}. We jump over {value}.",
@@ -81,8 +81,8 @@ MARKS = {
     "left, one": "Past its last whole, every count here has {shown} left; {value} has {own}.",
     "left": "Past the last whole, the counts here have only {shown} left; {value} has {own}.",
     "remainder": "Every count here is {shown} more than a multiple of {modulus}; {value} is {own} more.",
-    "multiple": "Every count here is a multiple of {modulus}; {value} is {own} too many.",
-    "not multiple": "{value} is a multiple of {modulus}; every count here is {shown} more than one.",
+    "multiple": "Every count here is a multiple of {modulus}; {value} is {own} more than a multiple.",
+    "not multiple": "{value} is a multiple of {modulus}; every count here is {shown} more than a multiple.",
 }
 
 PARTS_OF_DAY = {

@@ -55,7 +55,7 @@ PLACES: dict[int, Noun] = {
 PARTS: dict[str, Feature] = {
     "top": Feature(Noun("top number", "top numbers")),
     "bottom": Feature(Noun("bottom number", "bottom numbers")),
-    "whole": Feature(Noun("whole number", "whole numbers")),
+    "whole": Feature(Noun("whole part", "whole parts")),
 }
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}

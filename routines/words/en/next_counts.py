@@ -37,16 +37,16 @@ CHANGES = {
         "The jump from {before} to {hard} is the hard one again, with numbers that are easier to picture.",
     ),
     "round number more": (
-        "The same start, by {size}: {round} more in each jump.",
-        "What is left past each {landmark} is as it was in every cell.",
+        "The same start, each time {jump}: {round} more in each jump.",
+        "In every cell, what is left past the last {landmark} is the same as before.",
     ),
     "other start": (
         "The same jumps of {size} and the same lines, starting at {start}.",
-        "It looks different, and yet from line to line it is still {kept}.",
+        "It looks different, and yet neighbors in two lines are still {kept} apart.",
     ),
     "going on": (
         "The same jumps of {size}, going on from {end}, where the board ended.",
-        "What was seen is looked for further on, where from line to line it is still {kept}.",
+        "What was seen is looked for further on, where neighbors in two lines are still {kept} apart.",
     ),
     "back again": (
         "The same numbers the other way, from {start} to {last} by {size}.",
@@ -54,7 +54,7 @@ CHANGES = {
     ),
     "two in one": (
         "Jumps of {size}, in lines of {length}.",
-        "One jump does what two did, and from line to line it is still {kept}.",
+        "One jump does what two did, and neighbors in two lines are still {kept} apart.",
     ),
     "landmark": (
         "The same jumps of {size}, starting at {start}, so that the count passes {landmark}.",
@@ -78,7 +78,7 @@ CHANGES = {
     ),
     "unfriendly": (
         "Jumps of {size} instead of {old}.",
-        "Jumps of {size} do not fill {round} evenly, so it is crossed in the middle of a jump.",
+        "Jumps of {size} do not fit evenly into {round}, so not every {landmark} is landed on.",
     ),
     "by tens": (
         "Jumps of {size} instead of {old}.",
@@ -86,7 +86,7 @@ CHANGES = {
     ),
     "one more": (
         "The same count in lines of {length}.",
-        "From line to line it is now {across}, so what lined up before slides.",
+        "Neighbors in two lines are now {across} apart, so there is something else to see in the lines.",
     ),
     "other fold": (
         "The same count in lines of {length}.",

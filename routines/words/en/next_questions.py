@@ -3,10 +3,10 @@
 QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "hard place": (
         "We said {before}. What do we say next? Show us.",
-        "What comes after {before}, and which part of it changes? Show on the grid how you know.",
+        "What comes after {before}, and what changes in it? Show on the grid how you know.",
         "What does {jump} do to {before}? Show two ways on the grid to be sure.",
-        "What has to change in the count after {before}, and what cannot? Make a rule, and test it on the counts "
-        "around it.",
+        "What changes in the count after {before}, and how do you know? Make a rule for {jump}, and test it on the "
+        "counts around it.",
     ),
     "hard to write": (
         "We said {before}. How do we write the next one? Show us.",
@@ -19,18 +19,18 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Each line has {length} numbers now. What lines up, and why does it line up here?",
         "The numbers are the same, with {length} in each line. What lines up now, and why does {length} make it so?",
         "Which line lengths would make it line up, and which would not? Make a conjecture, and test it with another "
-        "fold.",
+        "line length.",
     ),
     "fewer": (
         "Look at one line. What do you see? Point to it.",
         "Look at one line and then at the next. What stays, what changes, and why?",
-        "Take two lines only. What does one have to do with the other, and how many jumps of {size} lie between?",
+        "Take two lines only. How are they alike, and how many jumps of {size} lie between neighbors in them?",
         "With so few counts on the board, what can you say for certain about the next line? Test it before we write.",
     ),
     "multiples": (
         "We start at {start}. What comes next? Do you know these numbers?",
         "Where have we met these numbers before, and how are they like those of our first count?",
-        "Each count is some jumps of {size} from zero. What was left over in our first count, and where do we see it?",
+        "Each count is a whole number of jumps of {size} from zero. Was that so in our first count, and where do we see it?",
         "Compare each count with the one in the same place of our first count. Is the difference always the same? Test "
         "it, and say why.",
     ),
@@ -49,7 +49,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "other start": (
         "We start at {start} now. What is still the same? Point to it.",
         "We start at {start} now. What is still the same from line to line, and why?",
-        "From line to line it was {kept} before. Is it so from {start} on, and why? Show it on the grid.",
+        "Neighbors in two lines were {kept} apart before. Are they so from {start} on, and why? Show it on the grid.",
         "Which things we found depend on the start, and which do not? Make a conjecture, and test it from {start}.",
     ),
     "going on": (
@@ -103,9 +103,9 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     ),
     "unfriendly": (
         "Each jump is {size} now. What comes next? Show us.",
-        "Jumps of {size} do not fill {round} evenly. Where will we cross it, and what is left?",
-        "Where will jumps of {size} cross a multiple of {round}, and how much of the jump is left past it?",
-        "After how many jumps of {size} will a count land on a multiple of {round}? Make a rule, and test it.",
+        "Jumps of {size} do not fit evenly into {round}. Where do we land on {a_mark}, and where do we jump over one?",
+        "Where will jumps of {size} land on {a_mark}, and where will they jump over one? How can you tell?",
+        "After how many jumps of {size} does what is left past {a_mark} come back? Make a rule, and test it.",
     ),
     "by tens": (
         "Now each jump is ten. What stays the same? Point to it.",
@@ -115,8 +115,8 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     ),
     "one more": (
         "There is one more in each line. What moved? Point to it.",
-        "There is one more in each line now. What slides, which way does it go, and why?",
-        "What stood in one line slides now that there are {length} in each. Which way, how far, and why?",
-        "What does one more in each line do to every pattern that lined up? Make a rule, and test it.",
+        "There is one more in each line now. What moved, what lines up, and why?",
+        "Now that there are {length} in each line, what lines up, what slides and how far, and why?",
+        "What does one more in each line do to each pattern in the lines? Make a rule, and test it.",
     ),
 }

@@ -16,14 +16,14 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     (
         "Start at {a} in {line}, make {jump} on the grid, and say how you know.",
         "Compare it with the other counts in {line}: what does {jump} do there?",
-        "Make {jump} once more from {a}, and say on the grid what changes and what stays.",
+        "Make {jump} once more from {a}, and show on the grid what changes and what stays.",
         "Show {jump} on the grid, and explain how you know.",
         "Check it on the grid.",
     ),
     (
         "Say what you think {jump} always does at such a place, and test it on {line}.",
-        "Make a rule for the count after {a}, and test your rule on every count in {line}.",
-        "What would have to be true of {jump} for that to work? Look for a count on the grid that says no.",
+        "Make a rule for {jump} from {a}, and test your rule on every count in {line}.",
+        "What would have to be true of {jump} for that to work? Look for a count on the grid that shows it does not work.",
         "Test it on {line} of the grid.",
     ),
 )

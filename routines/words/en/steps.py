@@ -1,7 +1,7 @@
 """English sentences about steps: step, neighbour, table, digit-run."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "step.statement": ("{d} {more} each time", "each count is {d} {more}"),
+    "step.statement": ("each count is {d} {more}",),
     "step.core": (
         "each one is {d} {more} than the one before",
         "it goes {up} {d} every time",
@@ -10,9 +10,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "I go {up} {d} every time",
         "every time we count, we jump {up} {d}",
     ),
-    "step.reason": ("{a} and {d} {more} is {b}, and {b} and {d} {more} is {c}",),
-    "step.reason-short": ("{a} and {d} {more} is {b}",),
-    "neighbour.statement": ("{direction}: {diff} {more}", "each step {direction} is {diff} {more}"),
+    "step.reason": ("{d} {more} than {a} is {b}, and {d} {more} than {b} is {c}",),
+    "step.reason-short": ("{d} {more} than {a} is {b}",),
+    "neighbour.statement": ("each step {direction} is {diff} {more}",),
     "neighbour.core": ("each step {direction} is {diff} {more}",),
     "neighbour.says": (
         "when I go {direction}, it is always {diff} {more}",
@@ -28,7 +28,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.reason-one-back": ("one step {direction} is the count before, and each jump is {diff}",),
     "table.statement": ("each count is its place times {step}", "count number n is n jumps of {step}"),
     "table.core": (
-        "the {nth} one is {n} jumps of {step}",
+        "the {nth} is {n} jumps of {step} from zero",
         "the {nth} one we say is {n} times {step}",
     ),
     "table.reason": (
@@ -41,14 +41,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "run.reason-jumps": ("{jumps}", "{jumps}, so each time it is {total} {more}"),
     "run.reason-one": ("each jump is {total}", "each jump is {total} {more}"),
     "run.reason-carry": ("{total} {more} is {carry} {carry_more} and {own} {own_more}",),
-    "run.reason-list": ("{in_line} {some} have {feats} {series}", "{in_line} the {feats} are {series}"),
-    "run.reason-list-count": ("{some} have {feats} {series}", "at the start the {feats} are {series}"),
+    "run.reason-list": ("{in_line} the {feats} of {some} are {series}", "{in_line} the {feats} are {series}"),
+    "run.reason-list-count": ("the {feats} of {some} are {series}", "at the start the {feats} are {series}"),
 }
 
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "step": (
-        "Show me one jump. Is it the same from one line to the next?",
+        "Show me one jump. Is it the same from the end of a line to the next?",
         "Put a finger on two neighbors. What happens between them?",
     ),
     "neighbour": (

@@ -14,7 +14,7 @@ QUESTIONS = {
         ),
         (
             "What do you notice, and why does {jump} make it so? Use it to say which count will stand in {place}.",
-            "Which count will stand in {place}? Find two ways to be sure before we get there by {jump}.",
+            "Which count will stand in {place}? Find two ways to be sure before we count that far.",
         ),
         (
             "Say what you notice as a rule, and use your rule to predict {place}. How could we test whether it "
@@ -37,14 +37,14 @@ QUESTIONS = {
             "Before we go on from {a}: which count comes next, what changes in it, and which count helps you?",
         ),
         (
-            "The jump from {a} is not like those before it. What changes, and why? Predict it, and test it with "
-            "another way through the grid.",
-            "What must change in the next count after {a}, and what cannot? Make your conjecture before we count.",
+            "Look at the jump from {a}: what changes, what stays, and why? Predict it, and test it with another way "
+            "through the grid.",
+            "Which {parts} change in the next count after {a}, and how do you know? Make your conjecture before we count.",
         ),
     ),
     "dies": (
         (
-            "What did we see each time so far? Will the next one fit?",
+            "What has gone the same way so far? Will the next one fit?",
             "Will it go on like this? What comes next?",
         ),
         (
@@ -70,7 +70,7 @@ QUESTIONS = {
             "Is {probe} one of our counts if we go on? In which row and column, and why?",
         ),
         (
-            "If we kept on by {jump}, would {probe} come? In which row and column? Find two ways to be sure.",
+            "If we make {jump} again and again, will we say {probe}? In which row and column? Find two ways to be sure.",
             "Would {probe} be one of our counts? Say where it would stand and which count helps you, without "
             "counting all the way.",
         ),
@@ -88,15 +88,15 @@ ANSWERS = {
     "beside": "{idea} In {place} we will have {far}.",
     "place": "{far} stands in {place}.",
     "hard": "{next} comes next.",
-    "dies": "{next} comes next, and there it ends: {idea_lower}",
+    "dies": "{next} comes next, and it does not fit “{idea}”",
 }
 
 REASONS = {
-    "target": "Enough is on the board to see: {idea}",
+    "target": "Enough is on the board to see “{idea}”",
     "hard": "The next jump, from {a} to {next}, passes {landmark}.",
     "hard on": "The next jump, from {a}, reaches {landmark}.",
     "hard back": "The next jump, from {a} to {next}, leaves {landmark} behind.",
-    "dies": "{idea} The next count, {next}, is the first that does not fit.",
+    "dies": "Up to {a} it fits: “{idea}” The next count, {next}, is the first that does not.",
     "end": "The whole grid is there: time to look at it and to think past its end.",
 }
 

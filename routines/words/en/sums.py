@@ -42,7 +42,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{k} counts in a {line}, each {each} {more} than in the {line} before, and {k} × {each} = {diff}",
     ),
     "totals.reason-short": ("{k} × {each} = {diff}",),
-    "opposites.statement": ("{pairs}: opposites pair up", "opposites here: {pairs}"),
+    "opposites.statement": ("{pairs}: opposites pair up", "the opposites here are {pairs}"),
     "opposites.pair": ("{a} and {b}",),
     "opposites.core": (
         "{a} and {b} are just as far from zero",

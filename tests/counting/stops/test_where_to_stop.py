@@ -26,7 +26,7 @@ class TestAnIdeaDies:
         assert places(ELEVENS, 3) == [6, 12]
         stop = suggest_stops(ELEVENS, (), 3)[0]
         assert "after 89" in stop.question
-        assert stop.answer.startswith("100 comes next, and there it ends")
+        assert stop.answer.startswith("100 comes next, and it does not fit")
 
     def test_nines_stop_before_ninety_nine(self) -> None:
         assert 10 in places(grid_of("whole", "9", "9", 20, 10), 3)
@@ -39,7 +39,7 @@ class TestAnIdeaDies:
     def test_kindergarten_stops_at_nine(self) -> None:
         ones = grid_of("whole", "1", "1", 20, 5)
         assert places(ones, 0) == [9, 20]
-        assert suggest_stops(ones, (), 0)[0].question == "What did we see each time so far? Will the next one fit?"
+        assert suggest_stops(ones, (), 0)[0].question == "What has gone the same way so far? Will the next one fit?"
 
     def test_the_stop_is_one_count_before_an_idea_of_the_engine_dies(self) -> None:
         for grid in (ELEVENS, EIGHTHS, grid_of("whole", "85", "1", 30, 10)):
@@ -111,7 +111,7 @@ class TestBelowZero:
 
     def test_it_is_asked_for_one_above_zero_instead(self) -> None:
         # 2.0 is the last on the board, 0.5 a line further on; two lines on it would be -1.
-        assert "would 0.5 come" in self.end(grid_of("decimal", "6.2", "-0.3", 15, 5), 5).question
+        assert "will we say 0.5" in self.end(grid_of("decimal", "6.2", "-0.3", 15, 5), 5).question
 
     def test_a_count_that_is_down_to_nothing_is_asked_for_what_never_comes(self) -> None:
         end = self.end(grid_of("whole", "20", "-1", 21, 10), 0)

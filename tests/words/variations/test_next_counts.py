@@ -41,7 +41,7 @@ def test_times_in_spanish_take_their_article() -> None:
 def test_small_customary_units_go_by_the_unit_above() -> None:
     ounces = grid_of("capacity", "8 fl oz", "12 fl oz", 13, 6)
     whats = [one.what for one in next_counts(ounces, "as-planned")]
-    assert "The same start, by 20 fl oz: 8 fl oz more in each jump." in whats
+    assert "The same start, each time a jump of 20 fl oz: 8 fl oz more in each jump." in whats
 
 
 def test_a_slip_that_was_heard_is_counted_again_early_in_a_short_count() -> None:
@@ -140,7 +140,7 @@ def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -
             landmark = count.read(found[1])
             low, high = sorted((count.value(1), count.value(count.terms)))
             assert low <= landmark <= high or (count.wrap and low <= landmark + 720 <= high)
-        if found := re.search(r"from line to line it is (?:still|now) (.+?)(?:\.|:)( |$)", one.why):
+        if found := re.search(r"neighbors in two lines are (?:still|now) (.+?) apart", one.why):
             assert found[1] == count.difference_text(count.step * one.grid.line_length)
 
 

@@ -102,7 +102,7 @@ SAID_OF_AN_AMOUNT: list[tuple[str, Callable[[Count, Count, Fraction], bool]]] = 
     (r"each jump grows by (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
     (r"cada salto crece (.+?)\?", lambda old, new, x: abs(new.step) - abs(old.step) == x),
     (r"(?:nearly|so near to|es casi) (.+?)(?:\.(?!\d)|,(?!\d)| y hasta)", lambda old, new, x: _is_nearly(new.step, x)),
-    (r"do not fill (.+?) evenly", lambda old, new, x: x % new.step != 0),
+    (r"do not fit evenly into (.+?)\.(?!\d)", lambda old, new, x: x % new.step != 0),
     (r"no caben justos en (.+?)\.(?!\d)", lambda old, new, x: x % new.step != 0),
     (r"(?:a multiple of|un múltiplo de) (.+?)(?:,(?!\d)| y |\?)", lambda old, new, x: x % new.step != 0),
     (

@@ -59,13 +59,13 @@ class TestMeasures:
 
     def test_parts_of_a_cup_go_round_by_the_cup(self) -> None:
         whats = [one.what for one in all_next(CUPS, 4)]
-        assert "The same start, by 1 3/4 cups: 1 cup more in each jump." in whats
+        assert "The same start, each time a jump of 1 3/4 cups: 1 cup more in each jump." in whats
         assert "Jumps of 3/8 cup instead of 3/4 cup." in whats
         assert "The same jumps of 3/4 cup, starting at 1 cup." in whats
 
     def test_decimal_meters_go_round_by_the_meter(self) -> None:
         whats = [one.what for one in all_next(METERS, 4)]
-        assert "The same start, by 1.25 m: 1.00 m more in each jump." in whats
+        assert "The same start, each time a jump of 1.25 m: 1.00 m more in each jump." in whats
         assert "Jumps of 0.75 m instead of 0.25 m." in whats
 
     def test_whole_cups_go_by_a_few_cups_more(self) -> None:
@@ -75,7 +75,7 @@ class TestMeasures:
     def test_what_does_not_fill_a_unit_does_not(self) -> None:
         for grid in MEASURED:
             for one in next_counts(grid, "ready-for-more", 4):
-                if found := re.match(r"Jumps of (.+?) do not fill (.+?) evenly", one.reason):
+                if found := re.match(r"Jumps of (.+?) do not fit evenly into (.+?), so", one.reason):
                     jump, full = (one.grid.count.read(text) for text in found.groups())
                     assert jump < full
                     assert full % jump != 0

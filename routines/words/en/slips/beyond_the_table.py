@@ -7,7 +7,7 @@ WORDS = {
     "W32": SlipWords(
         "The word for {b} is made like those of the tens before it: ten tens have no such word.",
         "What new name do we give to ten tens?",
-        "What do ten tens make after {a}?",
+        "Nine tens are ninety. What do we call ten tens?",
     ),
     "W33": SlipWords(
         "The word for {b} ends almost like that of a teen number.",

@@ -5,8 +5,8 @@ from ...language import SlipWords
 
 def _kept(place: str, digit: str) -> SlipWords:
     return SlipWords(
-        f"The jump from {{a}} crosses a {place}, and the {digit} is left as it was.",
-        f"When we jump from {{a}}, do we stay in the same {place}?",
+        f"The jump from {{a}} leads into another {place}, and that {place} is not {{joined}}.",
+        f"How does the {digit} change in the jump from {{a}}?",
         f"Do we stay in the same {place}?",
     )
 
@@ -17,12 +17,12 @@ WORDS = {
     "C03": _kept("thousand", "thousands digit"),
     "C04": _kept("whole", "whole"),
     "C05": SlipWords(
-        "The jump from {a} fills or opens one {large}, and the number of {larges} is left as it was.",
+        "The jump from {a} leads into another {large}, and that {large} is not {joined}.",
         "When we jump from {a}, do we still have as many whole {larges}?",
         "Do we have as many {larges} as before?",
     ),
     "C06": SlipWords(
-        "In the jump from {a} one place is filled or opened, and the place before it is left as it was.",
+        "In the jump from {a} one place runs over into the next, and that one is not {joined}.",
         "Which places change in the jump from {a}, and which ones stay as they were?",
         "Which digits of {a} change now?",
     ),
@@ -37,7 +37,7 @@ WORDS = {
         "Is that our whole jump from {a}?",
     ),
     "C09": SlipWords(
-        "From {a} a whole place is counted on, and not our jump of {size}.",
+        "After {a}, a round number, the next round one is said, and not one jump of {size}.",
         "How far does each of our jumps go, and how far did this one go from {a}?",
         "How big is our jump from {a}?",
     ),

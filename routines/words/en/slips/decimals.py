@@ -9,7 +9,7 @@ WORDS = {
     ),
     "D02": SlipWords(
         "In the jump from {a} the tenths pass ten and are not renamed as a whole.",
-        "How many tenths does the jump from {a} make, and how many fill a whole?",
+        "How many tenths do we have after the jump from {a}, and how many fill a whole?",
     ),
     "D03": SlipWords(
         "In the jump from {a} the hundredths pass one hundred and are not renamed.",

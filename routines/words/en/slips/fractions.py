@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "After {a} top and bottom are worked out apart, as if they were two whole numbers.",
-        "Do the parts change their size when we jump from {a}, or only their number?",
+        "In parts of one size, how many does {a} have, and our jump?",
     ),
     "F02": SlipWords(
         "The bottom number is counted on after {a}, though the parts stay the same size.",
@@ -36,7 +36,7 @@ WORDS = {
         "Which number there counts the wholes, and which counts the parts left over?",
     ),
     "F09": SlipWords(
-        "{b} has another name in other parts, and the two names are taken for two numbers.",
+        "{b} has another name, too: it is the same number.",
         "Are these two names for the same number, or two different numbers?",
     ),
     "F10": SlipWords(

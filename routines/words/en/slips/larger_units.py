@@ -7,7 +7,7 @@ WORDS = {
     "U01": measurement.WORDS["L01"]._replace(show="How many {smalls} make one {large}?"),
     "U02": SlipWords(
         "After {a} the minutes run on past the end of the hour.",
-        "How many minutes fill the hour after {a}, and what begins then?",
+        "How many minutes are there from {a} until the hour is full, and which hour begins?",
         "How many minutes fill an hour?",
     ),
     "U03": SlipWords(

@@ -13,7 +13,7 @@ _HOUR_KEPT = SlipWords(
 WORDS = {
     "T01": SlipWords(
         "After {a} the minutes are counted up to sixty instead of opening a new hour.",
-        "How many minutes fill the hour after {a}, and what begins then?",
+        "How many minutes are there from {a} until the hour is full, and which hour begins?",
     ),
     "T02": _HUNDRED_MINUTES,
     "T03": _HOUR_KEPT,
@@ -22,8 +22,8 @@ WORDS = {
         "Where does the hour hand point then, and what does our clock call it?",
     ),
     "T05": SlipWords(
-        "After {a} the half of the day is not changed at noon.",
-        "What do we do in school at that time: is it morning or afternoon?",
+        "After {a} we pass noon, but a.m. is not changed to p.m. there.",
+        "At that time, are we asleep in the night or in the middle of our day?",
     ),
     "T06": SlipWords(
         "After {a} midnight and noon are confused.",

@@ -4,14 +4,14 @@ from ...language import SlipWords
 
 WORDS = {
     "W01": SlipWords(
-        "After {a} the pattern of the number words is run past nine; a new ten is due.",
+        "After {a} the words of this ten go on past nine; a new ten is due.",
         "Which ten comes after the nine in {a}?",
         "Which ten comes after {a}?",
     ),
     "W02": SlipWords(
-        "The order of the tens is not yet sure: after {a} another ten is said than {b}.",
-        "Which tens have we said so far, in order?",
-        "Which tens have we said before {a}?",
+        "After {a} another ten than {b} is said: the order of the tens is not yet sure.",
+        "Which ten are we in at {a}, and which ten comes next?",
+        "Which ten comes next after the ten of {a}?",
     ),
     "W03": SlipWords(
         "{b} is left out: its word has no ones part to count.",
@@ -40,8 +40,8 @@ WORDS = {
     ),
     "W08": SlipWords(
         "After {a} ten tens are not yet renamed as one hundred.",
-        "What new name do we give to ten tens after {a}?",
-        "What do ten tens make after {a}?",
+        "Nine tens are ninety: what do we call the ten tens after {a}?",
+        "Nine tens are ninety. What do we call ten tens?",
     ),
     "W09": SlipWords(
         "After {a} the hundreds are counted on instead of the ones.",
@@ -54,7 +54,7 @@ WORDS = {
         "Which ten comes after {a}?",
     ),
     "W11": SlipWords(
-        "After {a} the pattern of the number words is run past nine.",
+        "After {a} the words of this ten go on past nine.",
         "When the ones have reached nine in {a}, which place changes next?",
         "Which ten comes after {a}?",
     ),
@@ -77,7 +77,7 @@ WORDS = {
     ),
     "W16": SlipWords(
         "After {a} the hundreds go over into a thousand, and their place is lost or counted on.",
-        "Which places does a number past a thousand have, and what stands in each?",
+        "How many hundreds are in {a}, and what do ten hundreds make?",
     ),
     "W17": SlipWords(
         "After {a} the next thousand is said instead of the next hundred.",
@@ -140,6 +140,6 @@ WORDS = {
     ),
     "W31": SlipWords(
         "The ones are taken the other way round in the jump back from {a}: the smaller from the larger.",
-        "Can we take away all the ones from {a} without opening a ten?",
+        "Are there enough ones in {a} to take the ones of {size} away, and what must we open?",
     ),
 }

@@ -13,7 +13,10 @@ WORDS = {
     ),
     "Z02": whole_numbers.WORDS["W18"]._replace(show="How many hundreds and tens do you hear?"),
     "Z03": SlipWords("The zero inside {b} is left out.", _EMPTY_PLACE, "How do we show an empty place?"),
-    "Z04": SlipWords("The empty hundreds of {b} are left out, and the other digits move up.", _EMPTY_PLACE),
+    "Z04": SlipWords(
+        "The hundreds of {b} are empty, and a later digit is written in their place.",
+        "How far past the thousand are we now, and which place of that number has nothing in it?",
+    ),
     "Z05": SlipWords(
         "The zero at the end of {b} is left out, and the digit before it means less.",
         "What does the last digit of that count tell us, and how much do we mean?",
