@@ -104,11 +104,17 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "unfriendly": (
         "Each jump is {size} now. What comes next? Show us.",
         "Jumps of {size} do not fill {round} evenly. Where will we cross it, and what is left?",
-        "Where will jumps of {size} cross a multiple of {round}, and how much of the jump is left past it?",
-        "After how many jumps of {size} will a count land on a multiple of {round}? Make a rule, and test it.",
+        "Where will jumps of {size} cross {a_mark}, and how much of the jump is left past it?",
+        "After how many jumps of {size} will a count land on {a_mark}? Make a rule, and test it.",
+    ),
+    "unfriendly landing": (
+        "Each jump is {size} now. What comes next? Show us.",
+        "Where do we land right on {a_mark} now, and where do we jump over one?",
+        "Which jumps of {size} land right on {a_mark}, and which go over one? How can you tell?",
+        "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
     ),
     "by tens": (
-        "Now each jump is ten. What stays the same? Point to it.",
+        "Now each jump is {size}. What stays the same? Point to it.",
         "Each jump is {size} now. Which digit changes and which one stays, and why?",
         "Each jump of {size} does what {many} jumps of {old} did. What changes in the numbers, what stays, and why?",
         "Which digits can a jump of {size} never change? Make a conjecture, and test it on the grid.",
