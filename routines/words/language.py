@@ -114,6 +114,7 @@ class NextCounts(NamedTuple):
     changes: Mapping[str, tuple[str, str]]
     questions: Mapping[str, ByBand]
     why: str
+    cut: str
 
 
 class Folds(NamedTuple):

@@ -22,9 +22,15 @@ from .page import page_of
 from .sentences import capital, filled, sentence
 from .slips import facts_of, jump_phrase
 
-COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark")
+COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "until")
 # Changes that ask what another one asks.
-ASKED_LIKE = {"smaller place": "hard place", "first jumps": "multiples", "other fold": "fold"}
+ASKED_LIKE = {
+    "smaller place": "hard place",
+    "first jumps": "multiples",
+    "other fold": "fold",
+    "by tens from": "by tens",
+    "unfriendly seldom": "unfriendly",
+}
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -36,7 +42,9 @@ class SpokenVariation(Variation):
     @cached_property
     def what(self) -> str:
         """What changes: for the teacher, and so the same at all grades."""
-        return self._filled(self._language.next_counts.changes[self.change][0])
+        told = self._language.next_counts
+        what = self._filled(told.changes[self.change][0])
+        return f"{what} {self._filled(told.cut)}" if "cut" in self.written else what
 
     @cached_property
     def reason(self) -> str:

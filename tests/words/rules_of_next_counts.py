@@ -90,6 +90,28 @@ def tenfold(c: Context, h: dict[str, Any]) -> bool:
     return h["s"] == size(c.grid) and (factor is None or h["s"] == factor * size(old(c)))
 
 
+def all_of_them(c: Context, h: dict[str, Any]) -> bool:
+    """Each count is ten times, or a tenth of, the one in its place before."""
+    times = Fraction(10) if str(h["times"]).lower() in ("ten times", "diez veces") else Fraction(1, 10)
+    start, step = Fraction(old(c).count.start), Fraction(old(c).count.step)
+    return (Fraction(c.grid.count.start), Fraction(c.grid.count.step)) == (times * start, times * step)
+
+
+def some_land(c: Context, h: dict[str, Any]) -> bool:
+    """Some counts are multiples of what is round, and some jumps go over one."""
+    r = c.grid.count.form.round_number()
+    pairs = list(itertools.pairwise(c.value(n) for n in c.terms))
+    over = [b for a, b in pairs if a % r and b % r and a // r != b // r]
+    return h["s"] == size(c.grid) and bool(over) and any(c.value(n) % r == 0 for n in c.terms)
+
+
+def comes_back(c: Context, h: dict[str, Any]) -> bool:
+    """After so many jumps, and after so many before, what is left past something round is the same again."""
+    r = c.grid.count.form.round_number()
+    now, then = (next(k for k in range(1, 10_000) if k * size(g) % r == 0) for g in (c.grid, old(c)))
+    return h["s"] == size(c.grid) and h["k"] == now > then == h["o"]
+
+
 def all_multiples(c: Context, h: dict[str, Any]) -> bool:
     return starts_at(c, h) and all(c.value(n) % h["m"] == 0 for n in c.terms)
 
@@ -181,6 +203,21 @@ RULES: tuple[Rule, ...] = (
         ("the jump from <a:V> to <b:V> is the hard one again",),
         ("el salto de <a:V> a <b:V> es otra vez el difícil",),
         lambda c, h: any(c.same(c.value(n), h["a"]) and c.same(c.value(n + 1), h["b"]) for n in c.terms),
+    ),
+    Rule(
+        ("each count is (?P<times_W>ten times|a tenth) as large as before",),
+        ("cada número es (?P<times_W>diez veces el|un décimo del) de antes",),
+        lambda c, h: all_of_them(c, {"times": str(h["times"]).replace(" el", "")}),
+    ),
+    Rule(
+        ("(?:some|which) jumps of <s:D> land right on",),
+        ("(?:algunos|qué) saltos de <s:D> caen justo en",),
+        some_land,
+    ),
+    Rule(
+        ("with jumps of <s:D>, [^,]+ comes back only every <k:N> jumps, not every <o:N>",),
+        ("con saltos de <s:D>, [^,]+ vuelve solo cada <k:N> saltos, no cada <o:N>",),
+        comes_back,
     ),
     Rule(("in lines of <n:N>",), ("en líneas de <n:N>",), lines_are),
     Rule(

@@ -29,6 +29,8 @@ from .rule import Area, Rule
 from .slip import Slip
 
 OFTEN_ENOUGH = 2
+# One slip under two names: the count goes on by ones, from anywhere or from a ten.
+ONE_SLIP = {"W36": "J01"}
 
 AREAS: tuple[Area, ...] = (
     integers.AREA,
@@ -84,8 +86,9 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
     for jump in jumps_of(grid):
         for rule, heard in answers_at(jump, rules if _is_news(jump, met) else few, audience.language):
-            ranked.append(((times[rule.id], -rule.weight, jump.n), rule, jump, heard))
-            times[rule.id] += 1
+            slip = ONE_SLIP.get(rule.id, rule.id)
+            ranked.append(((times[slip], -rule.weight, jump.n), rule, jump, heard))
+            times[slip] += 1
     ranked.sort(key=lambda entry: entry[0])
     return [slip_at(rule, jump, heard) for _, rule, jump, heard in ranked]
 

@@ -1,6 +1,8 @@
 """Variations of a count: what to count after a lesson, by how it went."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence, Set
+from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from ..audience import Audience
@@ -12,12 +14,18 @@ from ..slips.checked import in_order, reader_of
 from ..stops.choosing import claim_of
 from . import as_planned, not_yet, ready_for_more
 from .changes import Change, other_lengths, shown
-from .reach import within_reach
+from .reach import lowest_allowed, within_reach
 from .variation import Variation
 
 __all__ = ["Variation", "next_counts"]
 
 MOST = 3
+KEPT = 64
+Numbers = tuple[str, Fraction, int]
+# What was missed is practised again after a lesson as planned too: the same count for the same reason.
+PRACTISED = ("hard place", "hard to write", "fold")
+# Of every other change one is enough.
+MORE_THAN_ONE = ("hard place", "hard to write", "smaller place", "by tens")
 
 
 def next_counts(
@@ -38,23 +46,47 @@ def next_counts(
     if outcome not in tuple(Outcome):
         raise CountError("outcome", "unknown-outcome", choices=tuple(Outcome))
     reader = reader_of(grid, grade, audience)
-    missed = [claim_of(one, "unseen") for one in in_order(unseen, "unseen")]
-    slipped = [not_yet.slipped_at(one) for one in in_order(slips, "slips")]
+    missed = tuple(claim_of(one, "unseen") for one in in_order(unseen, "unseen"))
+    slipped = tuple(not_yet.slipped_at(one) for one in in_order(slips, "slips"))
+    return list(_offered(grid, Outcome(outcome), slipped, missed, reader))
+
+
+@lru_cache(maxsize=KEPT)
+def _offered(
+    grid: Grid, outcome: Outcome, slipped: tuple[not_yet.SlippedAt, ...], missed: tuple[Claim, ...], reader: Audience
+) -> tuple[Variation, ...]:
+    """The counts of one outcome, none of which an outcome before it offers for another reason."""
+    before = tuple(Outcome)[: tuple(Outcome).index(outcome)]
+    taken = {_numbers(one.grid, grid) for other in before for one in _offered(grid, other, slipped, missed, reader)}
     found: list[Variation] = []
-    changes = (*_changes(grid, outcome, slipped, missed, reader), *_another_fold(grid))
-    for change in (kept for change in changes if (kept := within_reach(change, grid, reader.level)) is not None):
+    changes = _changes(grid, outcome, slipped, missed, reader)
+    lowest = lowest_allowed(grid, outcome, reader.level)
+    for change in (
+        kept for change in changes if (kept := within_reach(change, grid, reader.level, lowest)) is not None
+    ):
+        if _numbers(change.grid, grid) in taken and not (outcome == Outcome.AS_PLANNED and change.name in PRACTISED):
+            continue
+        if change.name not in MORE_THAN_ONE and any(change.name == one.change for one in found):
+            continue
         # On a clock two starts may be written alike, a turn apart.
         is_new = all(
             change.grid != one.grid and (change.name, change.written) != (one.change, one.written) for one in found
         )
-        if len(found) < (MOST if change.name != "other fold" else 1) and is_new:
+        if len(found) < MOST and is_new:
             shows = shown(change.grid, *change.shows)
             found.append(Variation(outcome, change.name, change.grid, shows, change.written))
-    return found
+    return tuple(found) or tuple(_another_fold(grid, outcome, taken))
+
+
+def _numbers(new: Grid, old: Grid) -> Numbers:
+    """What makes two counts the same for a class, however far they go: start and jump; of the old count's, the fold."""
+    start, step = new.count.text(1), new.count.step
+    is_old = (start, step) == (old.count.text(1), old.count.step)
+    return start, step, new.line_length if is_old else 0
 
 
 def _changes(
-    grid: Grid, outcome: str, slips: list[not_yet.SlippedAt], unseen: list[Claim], audience: Audience
+    grid: Grid, outcome: str, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Claim], audience: Audience
 ) -> Iterator[Change]:
     if outcome == Outcome.NOT_YET:
         return not_yet.changes(grid, slips, unseen, audience)
@@ -63,7 +95,7 @@ def _changes(
     return ready_for_more.changes(grid, audience.level)
 
 
-def _another_fold(grid: Grid) -> Iterator[Change]:
-    """For the rare count that allows no other change."""
-    for new in other_lengths(grid):
-        yield Change("other fold", new, {"length": str(new.line_length)})
+def _another_fold(grid: Grid, outcome: Outcome, taken: Set[Numbers]) -> list[Variation]:
+    """For the rare count that allows no other change; one offered already only where it has no other fold."""
+    folds = sorted(other_lengths(grid), key=lambda new: _numbers(new, grid) in taken)
+    return [Variation(outcome, "other fold", new, (), {"length": str(new.line_length)}) for new in folds[:1]]

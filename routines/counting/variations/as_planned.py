@@ -12,6 +12,8 @@ from .changes import Change, across_the_fill, changed, shown, small_unit
 # K-1 count by ones, twos, fives and tens.
 YOUNGEST = 1
 TEN = 10
+# Of a jump, in fifths: how far another start lies from the first.
+SHIFTS = (2, 3, 4)
 
 
 def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Claim], level: int) -> Iterator[Change]:
@@ -26,7 +28,8 @@ def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Cla
     if level > 0 or abs(grid.count.step) != TEN:
         yield from _other_start(grid)
     yield from _back_again(grid)
-    if level > 0:
+    # Jumps of ten are for a class that is ready for more.
+    if level > YOUNGEST or (level > 0 and 2 * abs(grid.count.step) != TEN):
         yield from _two_jumps_in_one(grid)
 
 
@@ -47,15 +50,15 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
 
 
 def _other_start(grid: Grid) -> Iterator[Change]:
-    """A start that lies between two counts of before where the jump has room for one; else the count goes on."""
+    """Starts that lie between two counts of before where the jump has room for one; else the count goes on."""
     count = grid.count
     unit = small_unit(count)
-    shift = abs(count.step) * Fraction(2, 5) / unit // 1 * unit
-    first = count.start + shift if shift else count.value(grid.terms + 1)
-    new = changed(grid, start=first)
-    if new is not None:
-        told = {"start": new.count.text(1), "kept": _across(grid), "end": count.text(grid.terms)}
-        yield Change("other start" if shift else "going on", new, told, shown(new, across_the_fill(grid)))
+    shifts = [abs(count.step) * Fraction(part, 5) / unit // 1 * unit for part in SHIFTS]
+    for shift in dict.fromkeys(shifts if shifts[0] else shifts[:1]):
+        new = changed(grid, start=count.start + shift if shift else count.value(grid.terms + 1))
+        if new is not None:
+            told = {"start": new.count.text(1), "kept": _across(grid), "end": count.text(grid.terms)}
+            yield Change("other start" if shift else "going on", new, told, shown(new, across_the_fill(grid)))
 
 
 def _back_again(grid: Grid) -> Iterator[Change]:

@@ -32,6 +32,8 @@ from .changes import Change, changed, finest, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
 BEFORE, SHORT, SHORT_LINE = 3, 8, 4
+# What comes so early is met in the same count cut short.
+EARLY = BEFORE + 1
 SELDOM, HEAVY = 2, 3
 SLIPS_PRACTISED = 2
 SMALLEST_TO_SHRINK = 100
@@ -62,7 +64,7 @@ def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], aud
     for slip in slips[:SLIPS_PRACTISED]:
         yield from _smaller_place(grid, slip)
     yield from fold_that_shows(grid, unseen)
-    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience)]
+    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience) if n > EARLY]
     friendlier = list(_friendlier_start(grid, audience.level))
     hard = [change for slip in hardest for change in (*hard_place_again(grid, slip), *_smaller_place(grid, slip))]
     # Counting by ones from 1 is far from where the class was; the hard place is not.
@@ -110,12 +112,12 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
     """A landmark that is passed once or twice; else the place of a heavy slip that is seldom met."""
     spots = hard_spots(grid)
     if spots and spots[0].times <= SELDOM:
-        return [spots[0].n]
+        return [next((spot.n for spot in spots if spot.n > EARLY), spots[0].n)]
     heavy = [rule for rule in rules_for(grid, audience) if rule.weight == HEAVY]
     jumps = jumps_of(grid)
     likely = [[jump.n for jump, _ in places(rule, jumps, audience.language)] for rule in heavy]
-    met = sorted((n <= BEFORE, len(at), n) for at in likely for n in at)
-    return [met[0][2]] if met else [spot.n for spot in spots[:1]]
+    met = sorted((n <= EARLY, len(at), n) for at in likely for n in at)
+    return [met[0][2]] if met else [spot.n for spot in spots if spot.n > EARLY][:1]
 
 
 def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
@@ -174,12 +176,18 @@ def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
         if abs(start) >= abs(count.start) or min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
             return
     new = changed(grid, start=start)
-    if new is not None:
+    if new is not None and _has_other_numbers(new.count, count):
         claim = RemainderClaim(size, "count", ((Fraction(0),),))
         # Every count is a multiple of what all are made of, wherever it starts.
         says_something = known and size != finest(count)
         told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
         yield Change(name, new, told, shown(new, claim) if says_something else ())
+
+
+def _has_other_numbers(new: Count, old: Count) -> bool:
+    """Whether fewer than half of the numbers are those of before: else nothing has become easier."""
+    same = {old.value(n) for n in range(1, old.terms + 1)} & {new.value(n) for n in range(1, new.terms + 1)}
+    return 2 * len(same) < new.terms
 
 
 def _multiples_are_known(count: Count) -> bool:

@@ -7,6 +7,7 @@ from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..locate.clock import since_midnight
+from ..outcome import Outcome
 from ..slips.integers import BELOW_ZERO_FROM
 from .changes import Change, changed, shown
 
@@ -25,30 +26,61 @@ MEASURED = {
 }
 # Between these times children are up, in minutes after midnight. Common practice.
 UP_AT, IN_BED_AT = Fraction(6 * 60), Fraction(21 * 60)
+DAY = Fraction(24 * 60)
 FARTHEST = Fraction(10**9)
 LINES = 2
+YOUNGEST = 1
 FEWEST = 6
 
 
-def within_reach(change: Change, old: Grid, level: int) -> Change | None:
+def within_reach(change: Change, old: Grid, level: int, lowest: Fraction) -> Change | None:
     """The change, with fewer counts where it would go past what the class knows; None where too few would be left.
 
-    What the class has counted already is known to it.
+    What the class has counted already is known to it, but for what lies below `lowest`. Cut short, a change has
+    `cut` and `until` among what is written: how many counts are left, and the last of them.
     """
     new = change.grid
-    lowest, largest = _range(old, level)
+    if new.terms < min(FEWEST, old.terms):
+        return None
+    earliest, largest = _range(old, level)
+    lowest = max(lowest, earliest)
+    late = not _is_the_same_day(old, old.terms)
     terms = 0
-    while terms < new.terms and lowest <= _place(new.count, terms + 1) <= largest:
+    while (
+        terms < new.terms
+        and lowest <= _place(new.count, terms + 1) <= largest
+        and (late or _is_the_same_day(new, terms + 1))
+    ):
         terms += 1
     if terms == new.terms:
         return change
-    if "last" in change.written:  # it says where it ends
+    if {"last", "terms"} & change.written.keys():  # it says where it ends, or how long it is
         return None
     terms -= terms % new.line_length
     if terms < max(FEWEST, LINES * new.line_length):
         return None
     grid = changed(new, terms=terms)
-    return None if grid is None else replace(change, grid=grid, shows=shown(grid, *change.shows))
+    if grid is None:
+        return None
+    told = {"cut": str(terms), "until": grid.count.text(terms)}
+    return replace(change, grid=grid, shows=shown(grid, *change.shows), written=change.written | told)
+
+
+def lowest_allowed(old: Grid, outcome: Outcome, level: int) -> Fraction:
+    """The least that an outcome leads a class to.
+
+    After a hard lesson nothing below zero before a class learns of it, unless half of the count lay there.
+    """
+    count = old.count
+    below = sum(count.value(n) < 0 for n in range(1, old.terms + 1))
+    stays = outcome is Outcome.NOT_YET and level < BELOW_ZERO_FROM and count.wrap is None
+    return Fraction(0) if stays and 2 * below < old.terms else -FARTHEST
+
+
+def _is_the_same_day(grid: Grid, n: int) -> bool:
+    """Whether a time lies in the day of the first count; true of all that is no time."""
+    count = grid.count
+    return count.wrap is None or 0 <= _place(count, 1) % DAY + (n - 1) * count.step < DAY
 
 
 def largest_measured(count: Count) -> Fraction | None:
@@ -71,4 +103,6 @@ def _range(old: Grid, level: int) -> tuple[Fraction, Fraction]:
     lowest = Fraction(0) if min(counted) >= 0 and level < BELOW_ZERO_FROM else -FARTHEST
     if count.kind == Kind.WHOLE:
         return lowest, max(Fraction(LARGEST[min(level, len(LARGEST) - 1)]), *counted)
+    if count.kind == Kind.MONEY and level <= YOUNGEST:  # cents are counted as far as numbers are
+        return lowest, max(Fraction(LARGEST[level]), *counted)
     return lowest, max(largest_measured(count) or FARTHEST, *counted)

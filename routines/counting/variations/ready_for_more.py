@@ -4,18 +4,20 @@ lets the pattern slide."""
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
+from itertools import islice
 from math import gcd
 
-from ..claims import LandmarksClaim
+from ..claims import Claim, DigitClaim, LandmarksClaim
 from ..count import Count
-from ..grid import Grid
+from ..grid import Fill, Grid
 from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
-from ..patterns import landmarks
+from ..patterns import digit, landmarks
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
 from .as_planned import YOUNGEST
 from .changes import Change, across_the_fill, changed, shown, small_unit
+from .not_yet import IN_LINES
 from .reach import largest_measured
 
 # The largest landmark among whole numbers that a level counts past; see `reach`.
@@ -25,14 +27,19 @@ TEN = 10
 SMALL, NEARLY_FROM = 6, 3
 # Source: Common Core State Standards 5.NBT.A.3 (decimals to thousandths), 4.NF.C.6 (to hundredths).
 THOUSANDTHS_FROM = 5
+AMOUNTS_TRIED = 8
 UNFRIENDLY = {Kind.MONEY: (35, 15, 45, 65), Kind.CLOCK: (25, 35, 40, 55), Kind.ELAPSED: (25, 35, 40, 55)}
 BEFORE = 4
+# What the first grades count by next: tens, of coins also quarters. Common practice, no source.
+BY_TENS: dict[Kind, tuple[int, ...]] = {Kind.WHOLE: (10,), Kind.MONEY: (10, 25)}
 HALF_DAY = 720
 
 
 def changes(grid: Grid, level: int) -> Iterator[Change]:
     yield from _past_a_landmark(grid, level)
-    if grid.count.kind == Kind.WHOLE and (level <= YOUNGEST or abs(grid.count.step) == 1):
+    if (level <= YOUNGEST and grid.count.kind in BY_TENS) or (
+        grid.count.kind == Kind.WHOLE and abs(grid.count.step) == 1
+    ):
         yield from _by_tens(grid, level)
     else:
         yield from _harder_step(grid, level)
@@ -69,7 +76,8 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     if min(values) < 0:
         return -_ten_times_as_large(count.form.round_number(), -min(values))
     landmark = _ten_times_as_large(count.form.round_number(), max(values))
-    largest = Fraction(LARGEST[level]) if count.kind == Kind.WHOLE else largest_measured(count)
+    counts_alike = count.kind == Kind.WHOLE or (count.kind == Kind.MONEY and level <= YOUNGEST)
+    largest = Fraction(LARGEST[level]) if counts_alike else largest_measured(count)
     return landmark if largest is None or landmark <= largest else None
 
 
@@ -85,57 +93,101 @@ def _by_tens(grid: Grid, level: int) -> Iterator[Change]:
     """Jumps of ten, which do at once what several jumps did; in K from a ten on, as far as a hundred."""
     count = grid.count
     size = abs(count.step)
-    if size == TEN or TEN % size:
-        return
-    step = Fraction(TEN if count.step > 0 else -TEN)
-    start = None if level > 0 else step if step > 0 else Fraction(LARGEST[0])
-    new = changed(grid, start=start, step=step, terms=None if level > 0 else LARGEST[0] // TEN)
-    if new is not None:
-        told = {"size": "10", "old": count.difference_text(size), "many": str(TEN // size)}
-        yield Change("by tens", new, told, shown(new, across_the_fill(new)))
+    for ten in BY_TENS[count.kind]:
+        if size >= ten or ten % size:
+            continue
+        step = Fraction(ten if count.step > 0 else -ten)
+        from_a_ten = level == 0 and ten == TEN
+        start = None if not from_a_ten else step if step > 0 else Fraction(LARGEST[0])
+        new = changed(grid, start=start, step=step, terms=LARGEST[0] // TEN if from_a_ten else None)
+        if new is not None:
+            told = {
+                "size": count.difference_text(step),
+                "old": count.difference_text(size),
+                "many": str(ten // size),
+                "start": new.count.text(1),
+            }
+            yield Change("by tens from" if from_a_ten else "by tens", new, told, shown(new, across_the_fill(new)))
 
 
 def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
     count = grid.count
-    found = _harder(count, level)
-    if found is None:
-        return
-    name, size, round_by = found
-    new = changed(grid, step=size if count.step > 0 else -size, style=replace(count.style, places=None))
-    if new is not None:
+    for name, size, round_by in _harder(count, level):
+        # Patterns come back in another place only where the start is so many times as large too.
+        start = {"ten times": count.start * TEN, "finer": count.start / TEN}.get(name)
+        step = size if count.step > 0 else -size
+        new = changed(grid, start=start, step=step, style=replace(count.style, places=None))
+        if new is None:
+            continue
         told = {
             "size": new.count.difference_text(size),
             "round": new.count.difference_text(round_by),
             "old": count.difference_text(count.step),
+            "start": new.count.text(1),
         }
-        yield Change(name, new, told, shown(new, across_the_fill(new)))
+        if name == "unfriendly":
+            name = _how_it_meets(new, count, round_by, told)
+        if name:
+            yield Change(name, new, told, shown(new, across_the_fill(new)))
+            return
 
 
-def _harder(count: Count, level: int) -> tuple[str, Fraction, Fraction] | None:
-    """What makes the step harder, the step, and what it is nearly or does not fill."""
+def _how_it_meets(grid: Grid, old: Count, round_by: Fraction, told: dict[str, str]) -> str:
+    """How a harder step meets what is round: it is crossed only; it is met and crossed; or it comes back more seldom.
+
+    Empty where the step is no harder in this. Source: proof - multiples of r come back every r / gcd(r, step) jumps.
+    """
+    count = grid.count
+    values = [count.value(n) for n in range(1, grid.terms + 1)]
+    met = any(value % round_by == 0 for value in values)
+    low, high = sorted((values[0], values[-1]))
+    inside = range(int(low // round_by) + 1, int(-(-high // round_by)))
+    crossed = any((many * round_by - count.start) % count.step for many in inside)
+    if not crossed:
+        return ""
+    if met:
+        return "unfriendly landing"
+    if round_by % old.step == 0:
+        return "unfriendly"
+    seldom, often = _comes_back(round_by, count.step), _comes_back(round_by, old.step)
+    told |= {"every": str(seldom), "often": str(often)}
+    return "unfriendly seldom" if seldom > often > 1 else ""
+
+
+def _comes_back(round_by: Fraction, step: Fraction) -> int:
+    """After how many jumps what is left past a multiple is the same again."""
+    return (abs(step) / round_by).denominator
+
+
+def _harder(count: Count, level: int) -> Iterator[tuple[str, Fraction, Fraction]]:
+    """What may make the step harder, best first: how, the step, and what it is nearly or does not fill."""
     size, round_by = abs(count.step), count.form.round_number()
     if count.kind == Kind.WHOLE:
         if size < SMALL or (size == TEN and level < NEARLY_FROM):
-            return "ten times", TEN * size, round_by
+            yield "ten times", TEN * size, round_by
+            return
         if size % 5 == 0:
-            return "nearly round", size - 1, size
+            yield "nearly round", size - 1, size
+            return
         nine = Fraction(size // TEN * TEN + TEN - 1)
         # The step and ten more is proposed after a lesson as planned.
         nine += 0 if nine > size else 2 * TEN
-        return "nearly round", nine, nine + 1
-    if count.kind == Kind.DECIMAL:
+        yield "nearly round", nine, nine + 1
+    elif count.kind == Kind.DECIMAL:
         places = 2 if level < THOUSANDTHS_FROM else 3
-        if (size / TEN * 10**places).denominator == 1:
-            return "finer", size / TEN, round_by
+        if all((amount / TEN * 10**places).denominator == 1 for amount in (size, count.start)):
+            yield "finer", size / TEN, round_by
         nine_parts = Fraction(9, 10**places)
-        return ("nearly round", nine_parts, nine_parts / 9 * TEN) if size != nine_parts else None
-    if count.kind == Kind.FRACTION:
+        if size != nine_parts:
+            yield "nearly round", nine_parts, nine_parts / 9 * TEN
+    elif count.kind == Kind.FRACTION:
         parts = count.scale
-        tops = [top for top in range(2, parts) if gcd(top, parts) == 1 and Fraction(top, parts) != size]
-        return ("several parts", Fraction(tops[0], parts), round_by) if tops else None
-    if count.kind in UNFRIENDLY:
-        return "unfriendly", next(Fraction(step) for step in UNFRIENDLY[count.kind] if step != size), round_by
-    return next((("unfriendly", step, round_by) for step in _unfriendly_amounts(count, round_by) if step != size), None)
+        tops = (top for top in range(2, parts) if gcd(top, parts) == 1 and Fraction(top, parts) != size)
+        yield from (("several parts", Fraction(top, parts), round_by) for top in islice(tops, 1))
+    else:
+        own = UNFRIENDLY.get(count.kind)
+        amounts = map(Fraction, own) if own else _unfriendly_amounts(count, round_by)
+        yield from (("unfriendly", step, round_by) for step in islice(amounts, AMOUNTS_TRIED) if step != size)
 
 
 def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
@@ -152,9 +204,15 @@ def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
 
 
 def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:
-    """One more in each line: what stood under each other now slides."""
+    """One more in each line: what stood under each other now slides; else what is lined up only now."""
     new = changed(grid, line_length=grid.line_length + 1)
-    if new is None:
+    if new is None or new.terms <= new.line_length:
+        return
+    before, now = lined_up(grid), lined_up(new)
+    if not before.keys() - now.keys():
+        first = next((claim for key, claim in now.items() if key not in before), None)
+        if isinstance(first, LandmarksClaim):
+            yield Change("fold", new, {"length": str(new.line_length)}, shown(new, first))
         return
     known = landmark_multiples(grid.count)
     slid = [
@@ -166,3 +224,19 @@ def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:
     ]
     told = {"length": str(new.line_length), "across": grid.count.difference_text(grid.count.step * new.line_length)}
     yield Change("one more", new, told, shown(new, *slid[:1]) or shown(new, across_the_fill(new)))
+
+
+def lined_up(grid: Grid) -> dict[tuple[str, Fraction | int | None], Claim]:
+    """What stands in line in a fold, by what it is: the friendly multiples, and the digits that a line across keeps."""
+    known = landmark_multiples(grid.count)
+    across = "row" if grid.fill is Fill.DOWN else "column"
+    lines: dict[tuple[str, Fraction | int | None], Claim] = {}
+    for found in landmarks.find(grid):
+        claim = found.claim
+        if isinstance(claim, LandmarksClaim) and claim.lie in IN_LINES and claim.multiple in known:
+            lines["landmarks", claim.multiple] = claim
+    for found in digit.find(grid):
+        claim = found.claim
+        if isinstance(claim, DigitClaim) and claim.part is None and claim.along == across and claim.block_length == 1:
+            lines["digit", claim.place] = claim
+    return lines

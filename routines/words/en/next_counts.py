@@ -65,12 +65,12 @@ CHANGES = {
         "{size} is nearly {round}: going by {round} and putting it right is a way the class can find.",
     ),
     "ten times": (
-        "Jumps of {size} instead of {old}.",
-        "Each jump is ten times as long as before: patterns come back one place further left.",
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "Each count is ten times as large as before: patterns come back one place further left.",
     ),
     "finer": (
-        "Jumps of {size} instead of {old}.",
-        "Each jump is a tenth as long as before: patterns come back one place further right.",
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "Each count is a tenth as large as before: patterns come back one place further right.",
     ),
     "several parts": (
         "Jumps of {size} instead of {old}.",
@@ -79,6 +79,18 @@ CHANGES = {
     "unfriendly": (
         "Jumps of {size} instead of {old}.",
         "Jumps of {size} do not fit evenly into {round}, so not every {landmark} is landed on.",
+    ),
+    "unfriendly landing": (
+        "Jumps of {size} instead of {old}.",
+        "Some jumps of {size} land right on {a_mark}, and others go over one.",
+    ),
+    "unfriendly seldom": (
+        "Jumps of {size} instead of {old}.",
+        "With jumps of {size}, {a_mark} comes back only every {every} jumps, not every {often}.",
+    ),
+    "by tens from": (
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "One jump of {size} does what {many} jumps of {old} did.",
     ),
     "by tens": (
         "Jumps of {size} instead of {old}.",
@@ -94,4 +106,6 @@ CHANGES = {
     ),
 }
 
-NEXT_COUNTS = NextCounts(CHANGES, QUESTIONS, why="{reason} Ask: “{ask}”")
+NEXT_COUNTS = NextCounts(
+    CHANGES, QUESTIONS, why="{reason} Ask: “{ask}”", cut="Only the first {cut}, as far as {until}."
+)

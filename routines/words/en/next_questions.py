@@ -103,12 +103,18 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     ),
     "unfriendly": (
         "Each jump is {size} now. What comes next? Show us.",
-        "Jumps of {size} do not fit evenly into {round}. Where do we land on {a_mark}, and where do we jump over one?",
-        "Where will jumps of {size} land on {a_mark}, and where will they jump over one? How can you tell?",
-        "After how many jumps of {size} does what is left past {a_mark} come back? Make a rule, and test it.",
+        "Jumps of {size} do not fit evenly into {round}. Where will we cross it, and what is left?",
+        "Where will jumps of {size} cross {a_mark}, and how much of the jump is left past it?",
+        "After how many jumps of {size} will a count land on {a_mark}? Make a rule, and test it.",
+    ),
+    "unfriendly landing": (
+        "Each jump is {size} now. What comes next? Show us.",
+        "Where do we land right on {a_mark} now, and where do we jump over one?",
+        "Which jumps of {size} land right on {a_mark}, and which go over one? How can you tell?",
+        "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
     ),
     "by tens": (
-        "Now each jump is ten. What stays the same? Point to it.",
+        "Now each jump is {size}. What stays the same? Point to it.",
         "Each jump is {size} now. Which digit changes and which one stays, and why?",
         "Each jump of {size} does what {many} jumps of {old} did. What changes in the numbers, what stays, and why?",
         "Which digits can a jump of {size} never change? Make a conjecture, and test it on the grid.",

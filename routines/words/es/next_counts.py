@@ -66,12 +66,12 @@ CHANGES = {
         "{size} es casi {round}: contar de {round} en {round} y corregir es un camino que la clase puede encontrar.",
     ),
     "ten times": (
-        "Saltos de {size} en vez de {old}.",
-        "Cada salto es diez veces el de antes: se comparan los dos conteos y se busca qué vuelve y en qué lugar.",
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "Cada número es diez veces el de antes: los patrones vuelven un lugar más a la izquierda.",
     ),
     "finer": (
-        "Saltos de {size} en vez de {old}.",
-        "Cada salto mide un décimo del anterior: se comparan los dos conteos y se busca qué vuelve y en qué lugar.",
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "Cada número es un décimo del de antes: los patrones vuelven un lugar más a la derecha.",
     ),
     "several parts": (
         "Saltos de {size} en vez de {old}.",
@@ -80,6 +80,18 @@ CHANGES = {
     "unfriendly": (
         "Saltos de {size} en vez de {old}.",
         "Los saltos de {size} no caben justos en {round}: hay que ver dónde se cae justo y dónde se salta.",
+    ),
+    "unfriendly landing": (
+        "Saltos de {size} en vez de {old}.",
+        "Algunos saltos de {size} caen justo en {a_mark} y otros pasan por encima.",
+    ),
+    "unfriendly seldom": (
+        "Saltos de {size} en vez de {old}.",
+        "Con saltos de {size}, {a_mark} vuelve solo cada {every} saltos, no cada {often}.",
+    ),
+    "by tens from": (
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "Un salto de {size} hace lo que hacían {many} saltos de {old}.",
     ),
     "by tens": (
         "Saltos de {size} en vez de {old}.",
@@ -96,4 +108,6 @@ CHANGES = {
     ),
 }
 
-NEXT_COUNTS = NextCounts(CHANGES, QUESTIONS, why="{reason} Pregunta: «{ask}»")
+NEXT_COUNTS = NextCounts(
+    CHANGES, QUESTIONS, why="{reason} Pregunta: «{ask}»", cut="Solo los primeros {cut}, hasta {until}."
+)

@@ -105,12 +105,18 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     ),
     "unfriendly": (
         "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
-        "Los saltos de {size} no caben justos en {round}. ¿Dónde caemos justo y dónde pasamos de largo?",
-        "¿Con qué saltos de {size} caemos justo en {a_mark}, con cuáles pasamos de largo y cuánto sobra?",
+        "Los saltos de {size} no caben justos en {round}. ¿Dónde lo cruzamos y qué queda?",
+        "¿Dónde cruzan los saltos de {size} {a_mark} y cuánto del salto queda después?",
         "¿Después de cuántos saltos de {size} cae un número justo en {a_mark}? Haz una regla y pruébala.",
     ),
+    "unfriendly landing": (
+        "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
+        "¿Dónde caemos ahora justo en {a_mark} y dónde saltamos por encima?",
+        "¿Qué saltos de {size} caen justo en {a_mark} y cuáles pasan por encima? ¿Cómo lo sabes?",
+        "¿Después de cuántos saltos de {size} caemos otra vez en {a_mark}? Haz una regla y ponla a prueba.",
+    ),
     "by tens": (
-        "Ahora cada salto es de diez. ¿Qué se queda igual? Señálalo.",
+        "Ahora cada salto es de {size}. ¿Qué se queda igual? Señálalo.",
         "Ahora cada salto es de {size}. ¿Qué cifra cambia, cuál se queda y por qué?",
         "Cada salto de {size} hace lo que hacían {many} saltos de {old}. ¿Qué cambia en los números, qué se queda y "
         "por qué?",

@@ -9,7 +9,7 @@ from fractions import Fraction
 import pytest
 
 from routines.counting import Count, Grid, Slip, likely_slips
-from routines.counting.slips.foreseeing import AREAS, rules_for
+from routines.counting.slips.foreseeing import AREAS, ONE_SLIP, rules_for
 
 FIRST = 5
 MANY = 9
@@ -97,7 +97,7 @@ def test_no_rule_comes_twice_before_all_have_come_once(
 ) -> None:
     grid = grid_of(kind, start, step, terms, length)
     slips = likely_slips(grid, level)
-    rules = [slip.rule for slip in slips]
+    rules = [ONE_SLIP.get(slip.rule, slip.rule) for slip in slips]  # one slip under two names is one
     several = len(set(rules))
     assert set(rules[:several]) == set(rules)
     weights = {rule.id: rule.weight for rule in rules_for(grid)}

@@ -125,9 +125,9 @@ def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -
     """Start, step, number of counts and line length are read back from the sentence."""
     for one in next_counts(grid, outcome, 4):
         count = one.grid.count
-        if found := re.search(r"starting at (.+?)(?:, so that|: past|\.$)", one.what):
+        if found := re.search(r"starting at (.+?)(?:, so that|: past|\.$|\. Only)", one.what):
             assert found[1] == count.text(1)
-        if found := re.search(r"Jumps of (.+?) instead of (.+)\.", one.what):
+        if found := re.search(r"Jumps of (.+?) instead of (.+?)(?:, starting|\. Only|\.$)", one.what):
             assert (found[1], found[2]) == (
                 count.difference_text(count.step),
                 grid.count.difference_text(grid.count.step),

@@ -59,13 +59,19 @@ class TestMeasures:
 
     def test_parts_of_a_cup_go_round_by_the_cup(self) -> None:
         whats = [one.what for one in all_next(CUPS, 4)]
-        assert "The same start, each time a jump of 1 3/4 cups: 1 cup more in each jump." in whats
+        assert (
+            "The same start, each time a jump of 1 3/4 cups: 1 cup more in each jump. Only the first 15, as far as 25 1/4 cups."
+            in whats
+        )
         assert "Jumps of 3/8 cup instead of 3/4 cup." in whats
         assert "The same jumps of 3/4 cup, starting at 1 cup." in whats
 
     def test_decimal_meters_go_round_by_the_meter(self) -> None:
         whats = [one.what for one in all_next(METERS, 4)]
-        assert "The same start, each time a jump of 1.25 m: 1.00 m more in each jump." in whats
+        assert (
+            "The same start, each time a jump of 1.25 m: 1.00 m more in each jump. Only the first 15, as far as 19.00 m."
+            in whats
+        )
         assert "Jumps of 0.75 m instead of 0.25 m." in whats
 
     def test_whole_cups_go_by_a_few_cups_more(self) -> None:
