@@ -138,7 +138,7 @@ def _reason_for(grid: Grid, met: Location, audience: Audience) -> str:
         name = "behind"
     else:
         name = "skipped, on a clock" if clock else "skipped" if met.jumps else "skipped at once"
-        _skipped_facts(count, met, language, facts, time or count.text_of(met.value))
+        _skipped_facts(count, met, language, facts, facts["value"] if clock else count.text_of(met.value))
     return capital(filled(words.sentences[name][band_of(audience.level)], facts))
 
 
