@@ -16,6 +16,7 @@ from accounts.models import School, User
 from accounts.templatetags.menu import drawn_menu
 from grade_bands.models import Grade, GradeBand, SchoolYear
 from routines.bank.cards import drawn_card
+from routines.bank.filter_column import drawn_column
 from routines.bank.pattern_list import drawn_list
 from tests.absent import NOT_TESTED
 from tests.factories import (
@@ -113,6 +114,7 @@ def nothing_remembered() -> None:
     drawn_menu.cache_clear()
     drawn_card.cache_clear()
     drawn_list.cache_clear()
+    drawn_column.cache_clear()
 
 
 # Owner, co-author and teammate teach in one band; other_teacher in another.

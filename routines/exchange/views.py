@@ -142,7 +142,7 @@ def _looked_at(document: object, user: User) -> dict[str, Any]:
         plan = read_document(document)
     except PlanError as error:
         return {"title": title_of(document), "unreadable": str(error)}
-    area = Area(plan.area).label
+    area = dict(Area.choices).get(plan.area, "")  # one that this school does not know is said when it is added
     return {"plan": plan, "area": area, "title": plan.title, "grid": plan.grid(), "here": is_here(plan, user)}
 
 

@@ -138,7 +138,8 @@ def _reason_for(grid: Grid, met: Location, audience: Audience) -> str:
         name = "behind"
     else:
         name = "skipped, on a clock" if clock else "skipped" if met.jumps else "skipped at once"
-        _skipped_facts(count, met, language, facts, time or language.value(count.text_of(met.value), clock=False))
+        own = facts["value"] if clock else language.value(count.text_of(met.value), clock=False)
+        _skipped_facts(count, met, language, facts, own)
     return capital(filled(words.sentences[name][band_of(audience.level)], facts))
 
 

@@ -222,10 +222,9 @@ RULES: tuple[Rule, ...] = (
     Rule(("in lines of <n:N>",), ("en líneas de <n:N>",), lines_are),
     Rule(
         ("the same start, each time a jump (?P<back_W>back )?of <s:D>: <d:D> more in each jump",),
-        (),
+        ("el mismo comienzo, cada vez un salto (?P<back_W>hacia atrás )?de <s:D>: <d:D> más en cada salto",),
         lambda c, h: same_start(c, h) and (h.get("back") is not None) == (c.grid.count.step < 0),
     ),
-    Rule((), ("el mismo comienzo, de <s:D> en <s2:D>: <d:D> más en cada salto",), same_start),
     Rule(
         ("the other way, from <a:V> to <b:V> by <s:D>",),
         ("al revés, de <a:V> a <b:V>, de <s:D> en <s2:D>",),
@@ -320,7 +319,7 @@ RULES: tuple[Rule, ...] = (
         left_past_each,
     ),
     Rule(
-        ("a multiple of <r:D>",),
+        ("(?<!past )a multiple of <r:D>",),
         ("un múltiplo de <r:D>",),
         lambda c, h: is_round_amount(c, h["r"]),
     ),

@@ -37,7 +37,7 @@ CHANGES = {
         "El salto {before:del} {hard:al} es otra vez el difícil, con números más fáciles de imaginar.",
     ),
     "round number more": (
-        "El mismo comienzo, de {size} en {size}: {round} más en cada salto.",
+        "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
         "Lo que queda después de cada {landmark} es igual que antes en cada celda.",
     ),
     "other start": (
