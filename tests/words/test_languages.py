@@ -52,8 +52,9 @@ def tables(language: Any, subject: str) -> Iterator[tuple[str, Mapping[Any, Any]
 
 
 def holes(sentence: Any) -> set[str]:
+    """What is filled in; an idea that begins with a small letter, within a sentence, is the same idea."""
     if isinstance(sentence, str):
-        return {name for _, name, _, _ in Formatter().parse(sentence) if name}
+        return {name.removesuffix("_lower") for _, name, _, _ in Formatter().parse(sentence) if name}
     return set().union(*map(holes, sentence)) if sentence else set()
 
 
