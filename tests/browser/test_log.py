@@ -152,6 +152,7 @@ def test_a_replay_is_stepped_by_key(open_as, owner, routine):
     expect(page.get_by_text("Kept.").first).to_be_visible()
     page.get_by_role("link", name="Replay").click()
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "0")
+    page.wait_for_load_state()  # its scripts listen by then
     page.keyboard.press("ArrowRight")
     expect(page.locator("[data-replay]")).to_have_attribute("data-at", "1")
     page.keyboard.press("End")
