@@ -1,19 +1,18 @@
 """What a coach takes along from coverage: totals by grade, never by class or teacher."""
 
 from django.http import Http404, HttpResponse
-from django.shortcuts import render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
 
 from accounts.requests import SignedInRequest
 from accounts.spreadsheets import csv_download
 from routines.coverage.forms import Window, WindowForm
+from routines.coverage.on_paper import pdf_answer
 from routines.coverage.queries import CoverageRow
 from routines.coverage.sheet import coverage_document
 from routines.coverage.totals_csv import totals_csv
 from routines.coverage.views import rows_of, shown, window_form
 from routines.paper.document import Document
-from routines.paper.press import PaperError
 
 
 def _asked_for(request: SignedInRequest) -> tuple[WindowForm, Window, list[CoverageRow]]:
@@ -41,13 +40,7 @@ def coverage_pdf(request: SignedInRequest) -> HttpResponse:
     form, window, rows = _asked_for(request)
     if form.errors:
         return shown(request, form)
-    try:
-        pdf = _document(request, window, rows).pdf()
-    except PaperError as error:
-        context = {"section": "coverage", "window": window, "error": error}
-        return render(request, "coverage/no_paper.html", context, status=503)
-    name = f'inline; filename="{window.file_name}.pdf"'
-    return HttpResponse(pdf, content_type="application/pdf", headers={"Content-Disposition": name})
+    return pdf_answer(request, _document(request, window, rows), window, window.file_name)
 
 
 @require_GET

@@ -1,7 +1,6 @@
 """Coverage by standard to take along: all grades as a table (CSV), one grade on paper. Never by class or teacher."""
 
 from django.http import Http404, HttpResponse
-from django.shortcuts import render
 from django.utils import timezone
 from django.views.decorators.http import require_GET
 
@@ -10,12 +9,12 @@ from accounts.spreadsheets import csv_download
 from grade_bands.models import Grade
 from routines.coverage.by_standard import StandardRow, by_standard
 from routines.coverage.forms import Window, WindowForm
+from routines.coverage.on_paper import pdf_answer
 from routines.coverage.standard_views import by_standard_shown, grade_chosen, grades_of
 from routines.coverage.standards_csv import standards_csv as csv_of
 from routines.coverage.standards_sheet import standards_document
 from routines.coverage.views import window_form
 from routines.paper.document import Document
-from routines.paper.press import PaperError
 
 
 def _asked_for(request: SignedInRequest) -> tuple[WindowForm, Window, list[Grade]]:
@@ -44,13 +43,8 @@ def standards_pdf(request: SignedInRequest) -> HttpResponse:
     form, window, grade, rows = _sheet_asked_for(request)
     if form.errors:
         return by_standard_shown(request, form)
-    try:
-        pdf = _document(request, window, grade, rows).pdf()
-    except PaperError as error:
-        context = {"section": "coverage", "window": window, "grade": grade, "error": error}
-        return render(request, "coverage/no_paper.html", context, status=503)
-    name = f'inline; filename="{window.file_name}-by-standard.pdf"'
-    return HttpResponse(pdf, content_type="application/pdf", headers={"Content-Disposition": name})
+    document = _document(request, window, grade, rows)
+    return pdf_answer(request, document, window, f"{window.file_name}-by-standard", grade=grade)
 
 
 @require_GET

@@ -11,9 +11,9 @@ from grade_bands.models import Area, Grade, Standard
 from routines.coverage.behind import Field, behind
 from routines.coverage.by_standard import by_standard, gaps_by_standard
 from routines.coverage.expectations import expectations
-from routines.coverage.forms import Window, WindowForm, bands_looked_at, classes_looked_at
+from routines.coverage.forms import Window, WindowForm
 from routines.coverage.queries import grades_looked_at
-from routines.coverage.views import GAPS_SHOWN, grade_seen, window_form
+from routines.coverage.views import GAPS_SHOWN, grade_seen, window_context, window_form
 from routines.coverage.ways import Ways
 
 ROWS_ON_A_PAGE = 100
@@ -33,13 +33,7 @@ def by_standard_shown(request: SignedInRequest, form: WindowForm | None) -> Http
     chosen = grade_chosen(request, grades)
     rows = by_standard(request.user, window, [chosen]) if chosen else []
     empty = gaps_by_standard(rows)
-    context = {
-        "section": "coverage",
-        "form": form,
-        "window": window,
-        "offered": form.offered(),
-        "bands": bands_looked_at(request.user, window.year),
-        "classes": classes_looked_at(request.user, window.year),
+    context = window_context(request, form, window) | {
         "grades": grades,
         "grade": chosen,
         "page": Paginator(rows, ROWS_ON_A_PAGE).get_page(request.GET.get("page")),

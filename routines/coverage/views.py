@@ -23,6 +23,18 @@ def window_form(request: SignedInRequest) -> WindowForm | None:
     return WindowForm(request.GET, years=years, today=timezone.localdate(), user=request.user) if years else None
 
 
+def window_context(request: SignedInRequest, form: WindowForm, window: Window) -> dict[str, object]:
+    """What every page needs to offer another window."""
+    return {
+        "section": "coverage",
+        "form": form,
+        "window": window,
+        "offered": form.offered(),
+        "bands": bands_looked_at(request.user, window.year),
+        "classes": classes_looked_at(request.user, window.year),
+    }
+
+
 def rows_of(user: User, window: Window) -> list[CoverageRow]:
     return coverage(
         user=user,
@@ -46,13 +58,7 @@ def shown(request: SignedInRequest, form: WindowForm | None) -> HttpResponse:
     window = form.window()
     rows = rows_of(request.user, window)
     empty = gaps(rows)
-    context = {
-        "section": "coverage",
-        "form": form,
-        "window": window,
-        "offered": form.offered(),
-        "bands": bands_looked_at(request.user, window.year),
-        "classes": classes_looked_at(request.user, window.year),
+    context = window_context(request, form, window) | {
         "areas": Area,
         "rows": rows,
         "expectations": expectations([row.grade for row in rows]),

@@ -2,7 +2,7 @@
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.http import Http404, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -14,14 +14,13 @@ from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.templatetags.dates import full_day
 from accounts.typed_numbers import typed_id
-from grade_bands.models import Area, Grade, SchoolYear, Standard
 from routines.coverage.behind import Field
-from routines.coverage.queries import grades_seen_by
 from routines.models import Planned, Routine
 from routines.team import planning
 from routines.team.forms.planned import PlannedForm
 from routines.team.small_counts import small_counts
 from routines.team.suggesting import counts_for, take
+from routines.team.views.gaps import gap_of_area, gap_of_standard
 
 
 def week_of(planned: Planned, **more: str) -> str:
@@ -75,24 +74,12 @@ def _put(request: SignedInRequest, form: PlannedForm, routine: Routine) -> str:
 @require_http_methods(["GET", "POST"])
 def put_in_for_gap(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
     """From a gap in the coverage: one of the counts that could fill it, for a class of one's own and a day."""
-    if area not in Area.values:
-        raise Http404
-    return _for_gap(request, Field(_grade_of_a_gap(request, grade), Area(area)))
+    return _for_gap(request, gap_of_area(request, grade, area))
 
 
 @require_http_methods(["GET", "POST"])
 def put_in_for_standard(request: SignedInRequest, grade: int, standard: int) -> HttpResponse:
-    asked_for = get_object_or_404(Standard, pk=standard)
-    return _for_gap(request, Field(_grade_of_a_gap(request, grade), Area(asked_for.area), asked_for))
-
-
-def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
-    """Raises Http404 where the user does not see its coverage."""
-    year = SchoolYear.objects.on(timezone.localdate())
-    if year is None:
-        raise Http404
-    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
-    return found
+    return _for_gap(request, gap_of_standard(request, grade, standard))
 
 
 def _for_gap(request: SignedInRequest, gap: Field) -> HttpResponse:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.core.paginator import Paginator
-from django.http import Http404, HttpResponse
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -14,9 +14,8 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
-from grade_bands.models import Area, Grade, SchoolYear, Standard
+from grade_bands.models import Grade, SchoolYear
 from routines.coverage.behind import Field
-from routines.coverage.queries import grades_seen_by
 from routines.models import Routine, Suggestion
 from routines.plans.actions import copy_routine
 from routines.team.forms.suggestion import SuggestionForm
@@ -29,6 +28,7 @@ from routines.team.suggesting import (
     take,
     waiting_for,
 )
+from routines.team.views.gaps import gap_of_area, gap_of_standard
 from routines.words_erased.late_words import what_went
 
 WAITING_AT_MOST = 30
@@ -67,31 +67,19 @@ def suggest_count(request: SignedInRequest, pk: int) -> HttpResponse:
 @require_http_methods(["GET", "POST"])
 def suggest_for_gap(request: SignedInRequest, grade: int, area: str) -> HttpResponse:
     """From a gap in the coverage: one of the counts that could fill it, to the team of its grade."""
-    if area not in Area.values:
-        raise Http404
-    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(area)))
+    return _suggest_for(request, gap_of_area(request, grade, area))
 
 
 @require_http_methods(["GET", "POST"])
 def suggest_for_standard(request: SignedInRequest, grade: int, standard: int) -> HttpResponse:
     """The same for a standard: counts that name it, or else those of its area."""
-    asked_for = get_object_or_404(Standard, pk=standard)
-    return _suggest_for(request, Field(_grade_of_a_gap(request, grade), Area(asked_for.area), asked_for))
+    return _suggest_for(request, gap_of_standard(request, grade, standard))
 
 
 def _suggest_for(request: SignedInRequest, gap: Field) -> HttpResponse:
-    return _suggest(request, counts_for(gap), gap.grade, gap)
-
-
-def _grade_of_a_gap(request: SignedInRequest, grade: int) -> Grade:
-    """Raises: Http404 where the user does not see its coverage, PermissionDenied where she suggests nothing."""
-    year = SchoolYear.objects.on(timezone.localdate())
-    if year is None:
-        raise Http404
-    found: Grade = get_object_or_404(grades_seen_by.queryset(request.user, year), pk=grade)
     if request.user.is_administrator:
         raise PermissionDenied
-    return found
+    return _suggest(request, counts_for(gap), gap.grade, gap)
 
 
 def _suggest(
