@@ -93,7 +93,7 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
 @compiled_once
 def _opened(reader: User, pk: int) -> QuerySet[Routine]:
     found = Routine.objects.visible_to(reader).filter(pk=pk).with_document()
-    return found.select_related("owner", "grade", "current_version").defer("search_text", "current_version__plan")
+    return found.select_related("owner", "grade").defer("search_text")
 
 
 @compiled_once
