@@ -135,22 +135,26 @@ def key_of(place: Place[Any], save: Save) -> str:
 
 
 def _later(place: Place[Says], saves: Sequence[Save]) -> list[Later[Says]]:
-    """What is said of each, known by its key and the program."""
-    keys, program = [key_of(place, save) for save in saves], made_by()
+    """What is said of each, known by all that it follows from."""
+    language, program = get_language(), made_by()
     said: list[Says | UnreadablePlan] = []
 
     def read(number: int) -> Says:
         if not said:
-            made = _said(place, saves, keys)
+            made = _said(place, saves)
             said.extend(made)
         if isinstance(one := said[number], UnreadablePlan):
             raise one
         return one
 
-    return [Later((program, key), partial(read, number)) for number, key in enumerate(keys)]
+    return [
+        Later((program, place.name, language, save.level, mark_of(save.document)), partial(read, number))
+        for number, save in enumerate(saves)
+    ]
 
 
-def _said(place: Place[Says], saves: Sequence[Save], keys: Sequence[str]) -> list[Says | UnreadablePlan]:
+def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePlan]:
+    keys = [key_of(place, save) for save in saves]
     kept = _kept(keys)
     said: list[Says | UnreadablePlan] = []
     made = []
