@@ -29,7 +29,7 @@ FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_den
 
 # What a card is made of beside the text of its plan that is stored.
 ON_A_CARD = (
-    "title", "status", "area", "owner", "created_at", "shared_at",
+    "title", "status", "area", "owner",
     "current_version", "grade__name", "grade__order", "grade__level",
 )  # fmt: skip
 

@@ -75,7 +75,7 @@ def _own_drafts(user: User, joined: list[int]) -> QuerySet[Routine]:
 def new_in_the_bank(user: User) -> QuerySet[Routine]:
     """What colleagues put into the bank, the latest first."""
     by_others = Routine.objects.in_bank().exclude(owner=user).order_by("-shared_at", "-pk")
-    return by_others.as_cards("owner__display_name").select_related("owner")[:NEW_COUNTS]
+    return by_others.as_cards("shared_at", "owner__display_name").select_related("owner")[:NEW_COUNTS]
 
 
 @compiled_once
