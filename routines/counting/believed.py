@@ -6,7 +6,8 @@ from .claims import DigitClaim, DigitRunClaim, LandmarksClaim
 from .count import Count
 from .grid import Grid
 from .kinds.names import Kind
-from .patterns.ranking import COUNTED_BY_THE_YOUNGEST, LEARNED_WITH_THE_TABLES, YOUNGEST, barred_places
+from .patterns.friendly import LEARNED_WITH_THE_TABLES
+from .patterns.ranking import COUNTED_BY_THE_YOUNGEST, YOUNGEST, barred_places
 from .results import Pattern
 from .slips.integers import BELOW_ZERO_FROM
 

@@ -28,7 +28,7 @@ from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from ..written_units import written_units
-from .friendly import Friendliness, friendliness, never_hidden
+from .friendly import LEARNED_WITH_THE_TABLES, Friendliness, friendliness, never_hidden
 from .readings import written_parts
 
 Key = tuple[int, int, int, Friendliness, int, int]
@@ -42,7 +42,6 @@ _NO_MULTIPLE = (0, Fraction(0))
 YOUNGEST, YOUNG = 1, 3
 COUNTED_BY_THE_YOUNGEST = frozenset(map(Fraction, (2, 5, 10, 100)))
 LEFT_OVER_AT_LEVELS_2_AND_3 = frozenset(map(Fraction, (2, 5, 10)))
-LEARNED_WITH_THE_TABLES = frozenset(map(Fraction, (3, 4, 6, 7, 8, 9, 11, 12)))
 FIRST_SIX, FIRST_EIGHT, FIRST_TWELVE = 6, 8, 12
 
 
