@@ -90,13 +90,13 @@ def barred_places(claim: Claim, grid: Grid, level: int = DEFAULT_LEVEL) -> int:
         case DigitClaim() | DigitRunClaim():
             unwritten = _unwritten(grid.count, grid.terms, claim.place, claim.part)
             return FIRST_SIX if 2 * unwritten >= grid.terms else 0
-        case RemainderClaim() if _goes_without_saying(claim, grid.count):
+        case RemainderClaim() if goes_without_saying(claim, grid.count):
             return FIRST_TWELVE
     return _barred_for_its_multiple(claim, grid.count, level) if grid.count.kind == Kind.WHOLE else 0
 
 
-def _goes_without_saying(claim: RemainderClaim, count: Count) -> bool:
-    """Whether it says that all are whole centimeters, or tenths, where nothing finer is written."""
+def goes_without_saying(claim: RemainderClaim, count: Count) -> bool:
+    """Whether a claim says that all are whole centimeters, or tenths, where nothing finer is written."""
     units = written_units(count)
     if units is None:
         finest = Fraction(1, 10 ** count.form.places_written(count.start)) if count.kind == Kind.DECIMAL else None
