@@ -49,8 +49,17 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
         return False
     if family == "table":
         return level > 2
+    if (
+        family == "digit"
+        and "place" in claim
+        and all(abs(board.value(n)) < 10 ** claim["place"] for n in (1, board.terms))
+    ):
+        return False
     if family == "landmarks":
-        return one.cells > 2 or Fraction(claim["multiple"]) in wholes
+        m, jump = Fraction(claim["multiple"]), abs(board.step)
+        if board.kind == "whole" and m in OF_THE_TABLES and not _goes_into(m, jump):
+            return False
+        return one.cells > 2 or m in wholes
     if family == "how-many":
         return len(claim["block"]) < 5 and Fraction(claim["multiple"]) in wholes
     if family != "remainder":

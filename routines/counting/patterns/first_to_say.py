@@ -11,13 +11,14 @@ from itertools import chain
 from typing import TypeVar
 
 from ..audience import DEFAULT_LEVEL
-from ..claims import HowManyClaim, LandmarksClaim, OppositesClaim, RemainderClaim, TableClaim, stated
+from ..claims import DigitClaim, HowManyClaim, LandmarksClaim, OppositesClaim, RemainderClaim, TableClaim, stated
+from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..results import Pattern
-from .friendly import is_read_by
+from .friendly import LEARNED_WITH_THE_TABLES, is_read_by
 from .ranking import FIRST_SIX, YOUNG, barred_places
-from .said_again import says_again
+from .said_again import are_kin, says_again
 
 AnyPattern = TypeVar("AnyPattern", bound=Pattern)
 
@@ -61,21 +62,30 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
     """Whether the board shows a pattern plainly to a class of this level, and the count bears it out.
 
     What is over near the end of the view is offered as the idea that does not last. Multiples met once or twice are no
-    pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. A place is times the
-    step for those who multiply.
+    pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
+    learned with the tables are looked for where the jumps bring them to mind. A place is times the step for those who multiply.
+    The nought before the point says nothing.
     """
     if ends_near_the_view(pattern, grid):
         return isinstance(pattern.claim, OppositesClaim)  # with another pair it is no less so
     match pattern.claim:
         case TableClaim():
             return level >= YOUNG
+        case DigitClaim(place=int() as place):
+            return Fraction(10) ** place <= max(abs(grid.count.value(1)), abs(grid.count.value(grid.terms)))
         case LandmarksClaim(multiple=multiple):
-            return len(pattern.cells) >= MET_OFTEN_ENOUGH or is_read_by(multiple, grid.count)
+            often = len(pattern.cells) >= MET_OFTEN_ENOUGH or is_read_by(multiple, grid.count)
+            return often and not _is_far_fetched(stated(multiple), grid.count)
         case HowManyClaim(multiple=multiple, block=block):
             return len(stated(block)) <= HELD_IN_MIND and is_read_by(multiple, grid.count)
         case RemainderClaim() as claim:
             return _is_plainly_left_over(claim, grid, level)
     return True
+
+
+def _is_far_fetched(multiple: Fraction, count: Count) -> bool:
+    """Whether a class counting so does not think of these multiples: of the eights counting by tens."""
+    return count.kind == Kind.WHOLE and multiple in LEARNED_WITH_THE_TABLES and not are_kin(multiple, abs(count.step))
 
 
 def ends_near_the_view(pattern: Pattern, grid: Grid) -> bool:

@@ -36,7 +36,7 @@ def says_again(claim: Claim, said: Claim, count: Count) -> bool:
         case LandmarksClaim(), LandmarksClaim():
             return _are_told_by(claim, said, count)
         case HowManyClaim(), HowManyClaim():
-            return _are_kin(stated(claim.multiple), stated(said.multiple))
+            return are_kin(stated(claim.multiple), stated(said.multiple))
         case RemainderClaim(), LandmarksClaim():
             return _is_told_by(claim, stated(said.multiple), count)
         case RemainderClaim(), RemainderClaim():
@@ -76,10 +76,11 @@ def _is_told_by(claim: RemainderClaim, said: Fraction, count: Count) -> bool:
     """
     modulus = stated(claim.modulus)
     apart = never_hidden(count) in (modulus, said) or (claim.along == "count" and claim.block_length == 1)
-    return modulus == said or (not apart and _are_kin(modulus, said))
+    return modulus == said or (not apart and are_kin(modulus, said))
 
 
-def _are_kin(one: Fraction, other: Fraction) -> bool:
+def are_kin(one: Fraction, other: Fraction) -> bool:
+    """Whether one of two numbers above 0 is a multiple of the other."""
     return one % other == 0 or other % one == 0
 
 

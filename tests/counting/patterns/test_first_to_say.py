@@ -155,9 +155,20 @@ def test_before_division_measures_are_not_said_by_what_is_left_over_but_by_what_
 
 
 def test_of_the_tables_one_number_is_enough_for_a_start() -> None:
-    # 34, 45, 56 ... in sixes: threes, sixes and sevens line up.
-    multiples = [one["multiple"] for one in of_family(said_first(grid("34", "11", 18, 6), 4), "landmarks")]
-    assert multiples == ["2", "3"]
+    # 4, 8, 12 ... in sixes, upwards: eights and twelves line up.
+    multiples = [one["multiple"] for one in of_family(said_first(grid("4", "4", 24, 6), 4), "landmarks")]
+    assert multiples == ["8"]
+
+
+def test_a_class_that_counts_by_tens_does_not_look_for_eights() -> None:
+    view = grid("990", "10", 16, 4)
+    assert "8" in [one["multiple"] for one in of_family([one.claim for one in find_patterns(view)[:6]], "landmarks")]
+    assert "8" not in [one["multiple"] for one in of_family(said_first(view, 4), "landmarks")]
+
+
+def test_the_nought_before_the_point_says_nothing() -> None:
+    digits = of_family(said_first(grid("0.08", "0.02", 20, 5, "decimal"), 5), "digit")
+    assert [one["place"] for one in digits] == [-2]
 
 
 @pytest.mark.parametrize("level", [0, 1, 2])
