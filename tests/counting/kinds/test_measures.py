@@ -65,6 +65,8 @@ def test_every_unit_has_a_name_in_both_languages() -> None:
         ("capacity", "2 gal 2 qt", "1 qt", {}, ["2 gal 2 qt", "2 gal 3 qt", "3 gal"]),
         ("capacity", "1 L 700 mL", "150 mL", {}, ["1 L 700 mL", "1 L 850 mL", "2 L"]),
         ("capacity", "900 mL", "50 mL", {"units": "two"}, ["900 mL", "950 mL", "1 L", "1 L 50 mL"]),
+        ("capacity", "3/4 cup", "3/4 cup", {"language": "es"}, ["3/4 de taza", "1 2/4 tazas", "2 1/4 tazas", "3 tazas"]),
+        ("capacity", "3/4 cup", "3/4 cup", {"language": "es", "shape": "top-heavy"}, ["3/4 de taza", "6/4 de taza"]),
         ("capacity", "1 taza", "1 taza", {"language": "es"}, ["1 taza", "2 tazas"]),
         ("elapsed", "25", "25", {}, ["25 min", "50 min", "75 min"]),
         ("elapsed", "25", "25", {"units": "two"}, ["25 min", "50 min", "1 h 15 min"]),
