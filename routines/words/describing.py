@@ -15,9 +15,16 @@ from .sentences import sentence
 
 
 def describe(
-    claim: Claim, grid: Grid, holds: str | None, breaks_at: int | None, audience: Audience | None = None
+    claim: Claim,
+    grid: Grid,
+    holds: str | None,
+    breaks_at: int | None,
+    audience: Audience | None = None,
+    printed: Grid | None = None,
 ) -> Words:
     """Say a claim in words as they are read: the teacher's line, what a child may say, the reason in numbers.
+
+    printed: the whole grid, where `grid` is only its first counts; rows are named as it shows them.
 
     >>> from fractions import Fraction
     >>> from routines.counting.claims import LandmarksClaim
@@ -25,9 +32,9 @@ def describe(
     >>> grid = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
     >>> claim = LandmarksClaim(Fraction(10), every=5, first=1, lie="column", lines=(1,))
     >>> describe(claim, grid, "always", None).because
-    '5 jumps of 6 make 30, which is 3 tens.'
+    '5 in a row: 5 jumps of 6 make 30, which is 3 tens.'
     """
-    page = page_of(grid, audience or Audience())
+    page = page_of(grid, audience or Audience(), printed)
     return Words(PHRASES[type(claim)](page, claim, Life(holds, _end_in_sight(page, breaks_at))))
 
 
