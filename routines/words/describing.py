@@ -43,7 +43,7 @@ def _end_in_sight(page: Page, breaks_at: int | None) -> int | None:
     count = page.count
     if breaks_at is None or page.on_clock or count.scaled(breaks_at) >= 0:
         return breaks_at
-    been_there = min(count.scaled_start, count.scaled(page.grid.terms)) < 0
+    been_there = min(count.scaled_start, count.scaled(page.printed.terms)) < 0
     knows = count.form.goes_below_zero and (page.level >= BELOW_ZERO_FROM or been_there)
     return breaks_at if knows else None
 

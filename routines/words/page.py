@@ -181,7 +181,7 @@ class Page:
         return "" if many is None else self._pure(many, self.move(k), multiple)
 
     def _pure(self, many: int, written: str, multiple: Fraction) -> str:
-        if many == 0:
+        if many == 0 or self.counts_in(multiple, 0):
             return ""
         noun = self.named_mark(multiple)
         if noun is None or not noun.counts:

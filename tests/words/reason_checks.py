@@ -71,10 +71,18 @@ def opened_place(c: Context, h: dict[str, Any]) -> bool:
 
 
 def another_begins(c: Context, h: dict[str, Any]) -> bool:
-    """Where a digit changes, the count comes to another of what the digit counts."""
+    """Where a digit changes, the count comes to another of what it counts; where a run is full, to another of the next."""
     n, before = _before_the_break(c)
+    worth = Fraction(10) ** (claim_of(c).parameters.get("place") or 0)
+    is_run = claim_of(c).family == "digit-run"
     same = abs(c.value(n)) // h["m"] == abs(c.value(before)) // h["m"]
-    return note_shows(c, h) and not same and abs(c.value(n)) // h["m"] % 10 == int(h["y"][0])
+    shows = breaks(c, h) and c.readings.shows(h["y"][0], n) if is_run else note_shows(c, h)
+    return shows and not same and h["m"] == (10 * worth if is_run else worth)
+
+
+def goes_below_zero(c: Context, h: dict[str, Any]) -> bool:
+    n, before = _before_the_break(c)
+    return breaks(c, h) and c.value(n) < 0 <= c.value(before)
 
 
 def is_absent(c: Context, h: dict[str, Any]) -> bool:

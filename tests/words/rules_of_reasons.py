@@ -8,6 +8,7 @@ from tests.words.reason_checks import (
     clock_turns,
     first_whole_stretch,
     full_place,
+    goes_below_zero,
     is_absent,
     line_and_one,
     line_holds,
@@ -83,6 +84,7 @@ RULES: tuple[Rule, ...] = (
         ("(?:en|a) <v:V> llegamos a otr[oa] <m:M>: (?:el|la|los|las) <f:W> (?:es|son) <y:S>",),
         another_begins,
     ),
+    Rule(("at <v:V> we go below 0",), ("(?:en|a) <v:V> bajamos de 0",), goes_below_zero),
     Rule(
         ("at <v:V> no <f:W> is written",),
         ("(?:en|a) <v:V> no se escribe (?:el|la|los|las) <f:W>(?=[.])",),

@@ -39,6 +39,8 @@ COUNTS = [
     ("whole", "2", "2", 30, 10, "across"),
     ("whole", "4", "6", 6, 2, "across-up"),
     ("whole", "140", "-10", 5, 5, "across"),
+    ("whole", "-200", "51", 3, 3, "across"),
+    ("whole", "34", "-10", 4, 4, "across"),
     ("whole", "22", "30", 3, 3, "across"),
     ("decimal", "0.2", "0.2", 20, 5, "across"),
     ("decimal", "0.5", "0.25", 16, 4, "across-up"),

@@ -121,6 +121,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.reason": ("{jumps}, and {total} is odd", "{jumps}, and {total} {more} turns even into odd"),
     "note.digit": ("at {until} the {feat} {be} {y}, not {x}", "at {until} the {feat} {be} {y} where {x} was due"),
     "note.another": ("at {until} we come to {another}, and the {feat} {be} {y}",),
+    "note.below-zero": ("at {until} we go below 0",),
     "note.absent": ("at {until} no {feat} is written",),
     "note.full": ("at {until}, {x} {places} make 1 {larger}",),
     "note.full-twice": ("at {until}, {x} {places} make 1 {larger}, and 10 {larger_many} make 1 {largest}",),
@@ -129,6 +130,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "note.clock": ("at {until} the {feats} we write go from {before} back to {found}",),
     "note.clock-back": ("at {until} the {feats} we write go from {before} up to {found}",),
     "note.restart": ("at {until} the {feat} {restart} {y}",),
+    "note.digit-short": ("at {until} it is {y}, not {x}",),
+    "note.restart-short": ("at {until} it starts again at {y}",),
+    "note.is": ("at {until} the {feat} {be} {y}",),
     "note.plain": ("it stops at {until}",),
 }
 

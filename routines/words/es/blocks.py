@@ -123,6 +123,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("{until:en} {the_feat} {be} {y}, no {x}", "{until:en} {the_feat} {be} {y} y tocaba {x}"),
     "note.another": ("{until:en} llegamos a {another}: {the_feat} {be} {y}",),
+    "note.below-zero": ("{until:en} bajamos de 0",),
     "note.absent": ("{until:en} no se escribe {the_feat}",),
     "note.full": ("{until:en}, {x} {places} hacen 1 {larger}",),
     "note.full-twice": ("{until:en}, {x} {places} hacen 1 {larger}, y 10 {larger_many} hacen 1 {largest}",),
@@ -131,6 +132,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "note.clock": ("{until:en} {the_feats} que escribimos vuelven de {before} a {found}",),
     "note.clock-back": ("{until:en} {the_feats} que escribimos pasan de {before} a {found}",),
     "note.restart": ("{until:en} {the_feat} {restart} {y}",),
+    "note.digit-short": ("{until:en} es {y}, no {x}",),
+    "note.restart-short": ("{until:en} vuelve a empezar en {y}",),
+    "note.is": ("{until:en} {the_feat} {be} {y}",),
     "note.plain": ("deja de cumplirse {until:en}",),
 }
 

@@ -210,7 +210,7 @@ class Block(Phrases[B]):
             yield from self.saying(
                 "note.another", until=until, y=found, another=self.language.another(unit), **self.fields
             )
-        yield from self.saying("note.digit", until=until, x=due, y=found, **self.fields)
+        yield from self.saying("note.digit", "note.digit-short", until=until, x=due, y=found, **self.fields)
 
     def unit_named(self) -> Noun | None:
         """What 1 of the reading is called, where it is called so: the tens digit counts tens."""

@@ -125,13 +125,17 @@ class DigitRun(Phrases[DigitRunClaim]):
         if not self._past_the_end(due):
             yield from self.saying("note.digit", **fields)
             return
+        if self.count.scaled(n) < 0 <= self.count.scaled(cell):
+            yield from self.saying("note.below-zero", **fields)
         yield from self._notes_on_places(cell, n, due)
         if found < before if self._change > 0 else found > before:
             if self.page.on_clock:
                 key = "note.clock" if self._change > 0 else "note.clock-back"
                 fields |= {"before": self._reader.shown(before), "found": self._reader.shown(found)}
                 yield from self.saying(key, **fields)
-            yield from self.saying("note.restart", **fields)
+            yield from self.saying("note.restart", "note.restart-short", **fields)
+        else:
+            yield from self.saying("note.is", **fields)
 
     def _notes_on_places(self, cell: int, n: int, due: int) -> Iterator[Line]:
         """A place that is full makes one of the next; one that is used up is filled from the next."""
@@ -153,6 +157,12 @@ class DigitRun(Phrases[DigitRunClaim]):
             yield from self.saying("note.full-and-more" if found else "note.full", **fields, rest=rest)
         elif found is not None and found == due + 10:
             yield from self.saying("note.opened", **fields, a_larger=self.language.a(larger), places=place.many)
+        elif self._part_of(n, larger_place := reader.place + 1) != self._part_of(cell, larger_place):
+            yield from self.saying("note.another", **fields, another=self.language.another(larger))
+
+    def _part_of(self, n: int, place: int) -> int:
+        """How many of a place the n-th count holds: 21 tens in 210."""
+        return int(abs(self.count.value(n)) // Fraction(10) ** place)
 
     def _past_the_end(self, due: int) -> bool:
         """Whether a digit or part has no such number: no digit is 10, no clock shows 62 minutes."""
