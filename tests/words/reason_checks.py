@@ -33,6 +33,13 @@ def lines_hold(c: Context, h: dict[str, Any]) -> bool:
     return line_holds(c, h | {"n": c.grid.line_length}) and h["k"] == h["n"] * c.grid.line_length
 
 
+def is_its_multiple(c: Context, h: dict[str, Any]) -> bool:
+    """An amount is a multiple of what the claim is about; for a digit, of ten of its place."""
+    place = claim_of(c).parameters.get("place")
+    own = multiple_of(c) or (h["m"] if place is None else Fraction(10) ** (place + 1))
+    return bool(h["m"] == own and h["t"] % own == 0)
+
+
 def multiple_and_rest(c: Context, h: dict[str, Any]) -> bool:
     """A count in view is so much more than a multiple, and the rest is less than one more of it."""
     made = h["q"] * h["m"] == h["b"] == h["d"] and h["b"] + h["r"] == h["v"]

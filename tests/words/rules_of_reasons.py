@@ -10,6 +10,7 @@ from tests.words.reason_checks import (
     full_place,
     goes_below_zero,
     is_absent,
+    is_its_multiple,
     line_and_one,
     line_holds,
     lines_hold,
@@ -53,7 +54,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("and <t:D> is a multiple of <m:D>",),
         ("y <t:D> es un múltiplo de <m:D>",),
-        lambda c, h: h["t"] % h["m"] == 0,
+        is_its_multiple,
     ),
     # the answer to a table that starts elsewhere
     Rule(
