@@ -16,13 +16,15 @@ from .numbers import series
 class Noun:
     """A noun with its plural; `feminine` matters in Spanish only.
 
-    `counts` is False where so many of them make no amount: 6 is not 3 even numbers.
+    `counts` is False where so many of them make no amount: 6 is not 3 even numbers. `among`: what the multiples are called
+    where larger ones are among them, half meters and whole meters.
     """
 
     one: str
     many: str
     feminine: bool = False
     counts: bool = True
+    among: "Noun | None" = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,6 +146,7 @@ class Language(ABC):
     clock_parts: Mapping[str, Feature]
     digit_sum: Feature
     small_coins: Feature
+    places: Mapping[int, Noun]
     lines: Mapping[str, Noun]
     directions: Mapping[str, str]
     cell: str
@@ -259,6 +262,10 @@ class Language(ABC):
     @abstractmethod
     def a(self, noun: Noun) -> str:
         """Write the singular with "a"."""
+
+    @abstractmethod
+    def another(self, noun: Noun) -> str:
+        """Write the singular with "another"."""
 
     @abstractmethod
     def the_one(self, noun: Noun) -> str:

@@ -127,7 +127,7 @@ class SpokenStop(StopSuggestion):
         grid = self.grid
         view = grid if self.after >= grid.terms else grid.cut(self.after)
         if self.reason == "dies":
-            return describe(claim, view, "always", None, self.audience).statement
+            return describe(claim, view, "always", None, self.audience, grid).statement
         _, judged = judge(claim, grid)
         if not judged.true:  # one that dies in view is told as it stands on the board at the stop
             _, judged = judge(claim, view)

@@ -87,7 +87,7 @@ def asked_about(grid: Grid, audience: Audience) -> Iterator[Told]:
 
 
 def told_by(pattern: SpokenPattern, grid: Grid, sort: str) -> Iterator[Told]:
-    about = Context(grid, pattern.claim, pattern.breaks_at)
+    about = Context(grid, pattern.claim, pattern.breaks_at, printed=pattern.printed)
     yield Told(f"pattern: {sort} statement", pattern.statement, about)
     yield Told(f"pattern: {sort} student words", pattern.student_words, about)
     yield Told(f"pattern: {sort} because", pattern.because, about)

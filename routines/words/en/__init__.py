@@ -28,6 +28,7 @@ class English(Language):
     more, less, up, down = "more", "less", "up", "down"
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
+    places = names.PLACES
     part_features = names.PARTS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
@@ -130,6 +131,9 @@ class English(Language):
 
     def a(self, noun: Noun) -> str:
         return f"{'an' if noun.one[0] in 'aeiou' else 'a'} {noun.one}"
+
+    def another(self, noun: Noun) -> str:
+        return f"another {noun.one}"
 
     def the_one(self, noun: Noun) -> str:
         return f"the {noun.one}"
