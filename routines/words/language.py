@@ -72,7 +72,7 @@ class SlipWords(NamedTuple):
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
     {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small}, {smalls}
-    and {large} the units or coins of the count by name.
+    and {large} the units or coins of the count by name. A rule has three sentences where it matters what is not counted.
     """
 
     why: str
@@ -83,6 +83,7 @@ class SlipWords(NamedTuple):
 class Replies(NamedTuple):
     """What is said about a slip, and how a reply ends: about a jump, or about how a number is written; by level band.
 
+    {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
     that have no name of their own. notes: one line for the teacher about anything that was heard.
     """
