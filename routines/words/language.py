@@ -290,5 +290,9 @@ class Language(ABC):
         """Write "in each row", along the count "each time"."""
 
     @abstractmethod
+    def per_line(self, along: str) -> str:
+        """The same in as few words as can be."""
+
+    @abstractmethod
     def in_line(self, along: str, number: int) -> str:
         """Say "in column 3"."""

@@ -40,8 +40,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_feats} {rise} de {change} en {change} {each_way}",
     ),
     "run.core": (
-        "{each_way}, {the_feats} {rise} de {change} en {change}",
-        "{within} {the_feats} {rise} {change}",
+        "{each_way}, {the_short} {rise} de {change} en {change}",
+        "{within} {the_short} {rise} {change}",
+        "{per_line} {the_short} {rise} {change}",
     ),
     "run.reason-place": ("{total} {more} son {place} {more}", "{jumps}, y {total} {more} son {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
