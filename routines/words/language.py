@@ -98,13 +98,15 @@ class Replies(NamedTuple):
 
 
 class Stops(NamedTuple):
-    """What is asked at a stop, by why it is there and by level band; what is answered; and what makes it a good place.
+    """What is asked at a stop, by why it is there and by level band; what is answered, in several ways, with how it can be told
+    where a jump is hard; and what makes it a good place.
 
     parts: what changes in a jump, where numbers are read by their digits, and where they are not.
     """
 
     questions: Mapping[str, tuple[tuple[str, ...], ...]]
-    answers: Mapping[str, str]
+    answers: Mapping[str, tuple[str, ...]]
+    hows: Mapping[str, str]
     reasons: Mapping[str, str]
     parts: tuple[str, str]
 
