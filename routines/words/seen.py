@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cached_property
 
-from routines.counting.audience import Audience
+from routines.counting.audience import Audience, level_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.ended import ended_runs as ended_in
@@ -14,6 +14,7 @@ from routines.counting.explaining import explain_cells as explained
 from routines.counting.grid import Grid
 from routines.counting.ideas import ideas as ideas_of
 from routines.counting.patterns import find_patterns as found_in
+from routines.counting.patterns.first_to_say import first_to_say
 from routines.counting.results import Idea, Pattern, Verdict
 from routines.counting.showing import shown_in
 
@@ -86,6 +87,14 @@ def find_patterns(
     view = grid if upto is None else grid.cut(upto)
     return [
         SpokenPattern.saying(pattern, view, audience) for pattern in found_in(view, implied=implied, audience=audience)
+    ]
+
+
+def patterns_to_say(grid: Grid, audience: Audience | None = None) -> list[SpokenPattern]:
+    """Everything that can be seen in a grid with its words, the six to put before a class first."""
+    return [
+        SpokenPattern.saying(pattern, grid, audience)
+        for pattern in first_to_say(found_in(grid, audience=audience), grid, level_of(audience))
     ]
 
 
