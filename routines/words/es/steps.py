@@ -9,7 +9,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
     "step.reason-short": ("{b} es {d} {more} que {a}",),
-    "neighbour.statement": ("{direction} hay {diff} {more}", "{direction} siempre hay {diff} {more}"),
+    "neighbour.statement": ("{direction} hay {diff} {more}",),
     "neighbour.core": (
         "{direction} siempre hay {diff} {more}",
         "{direction} cada uno es {diff} {more}",
