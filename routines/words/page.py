@@ -221,6 +221,7 @@ class Page:
                 "lines": line.many,
                 "each_way": way,
                 "within": self.language.within(along),
+                "per_line": self.language.per_line(along),
             }
         return found
 

@@ -96,7 +96,7 @@ def find_patterns(
 def patterns_to_say(grid: Grid, audience: Audience | None = None) -> list[SpokenPattern]:
     """Everything that can be seen in a grid with its words, the six to put before a class first."""
     return [
-        SpokenPattern.saying(pattern, grid, audience)
+        SpokenPattern.saying(pattern, grid, audience, grid)
         for pattern in first_to_say(found_in(grid, audience=audience), grid, level_of(audience))
     ]
 

@@ -133,6 +133,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "cada <k:N> números",
+            "se repiten cada <k:N>(?=[.])",
             "después de <k:N> números",
             "después de <k:N>",
             "tras <k:N>",

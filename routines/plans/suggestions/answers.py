@@ -10,6 +10,7 @@ from routines.counting.believed import worth_believing
 from routines.counting.claims import NeighbourClaim, StepClaim
 from routines.models.shown_ideas import dying_ideas
 from routines.words import SpokenPattern, likely_slips, ordinal, patterns_to_say
+from routines.words.sentences import opening
 
 from .near_misses import near_misses
 from .sentences import replies_to, ways
@@ -49,11 +50,6 @@ class _Wording:
         words = next((words for words in self.words if opening(words) not in openings), self.words[0])
         reply = next((reply for reply in self.replies if reply not in replies), self.replies[0])
         return AnswerSuggestion(self.sort, words, reply, self.why, self.n)
-
-
-def opening(words: str) -> str:
-    """The first two words, by which two answers sound alike."""
-    return " ".join(words.casefold().split()[:2])
 
 
 def suggest_answers(

@@ -44,7 +44,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{v} is the {nth} count, and {n} × {factor} = {v}",
     ),
     "run.statement": ("the {feat} {rises} {change} {each_way}", "{feats} go {up} {change} {each_way}"),
-    "run.core": ("{each_way} the {feats} go {up} by {change}",),
+    "run.core": ("{each_way} the {short} go {up} by {change}",),
     "run.reason-place-line": ("{n} in a {fills}: {jumps}, and {total} {more} is {place} {more}",),
     "run.reason-place": ("{jumps}, and {total} {more} is {place} {more}", "{total} {more} is {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, so each time it is {total} {more}"),

@@ -190,6 +190,9 @@ class Spanish(Language):
     def within(self, along: str) -> str:
         return "cada vez" if along == "count" else f"en cada {self.lines[along].one}"
 
+    def per_line(self, along: str) -> str:
+        return "cada vez" if along == "count" else f"por {self.lines[along].one}"
+
     def in_line(self, along: str, number: int) -> str:
         return f"en {self.line(along, number)}"
 

@@ -13,13 +13,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_short} se alternan: primero {x} y luego {y}",
         "{the_feats} se alternan, primero {x} y luego {y}",
         "{the_feats} van {x}, {y}, y otra vez {x}, {y}",
-        "{the_feats} se alternan",
+        "{the_short} se alternan",
     ),
     "repeat.statement": ("{the_feats} se repiten cada {k} números: {series}",),
     "repeat.core": (
         "{the_short} vuelven a salir cada {k} números",
         "{the_feats} vuelven a salir cada {k} números",
         "después de {k} números {the_feats} empiezan otra vez igual",
+        "{the_short} se repiten cada {k}",
     ),
     "keep.statement": (
         "{the_feats} se quedan en su {line}: {series}",
@@ -29,6 +30,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} {the_short} no cambian",
         "{the_feats} son iguales en cada {line}",
         "en cada {line} {the_feats} no cambian",
+        "{per_line} {the_short} no cambian",
     ),
     "turns-line.statement": ("{the_feats} se alternan {each_way}: {series} {in_line}",),
     "turns-same.statement": (
@@ -37,6 +39,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "turns-line.core": (
         "{within} se alternan {the_short}",
+        "{per_line} se alternan {the_short}",
         "{the_feats} se alternan {each_way}",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),

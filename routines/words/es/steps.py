@@ -9,7 +9,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
     "step.reason-short": ("{b} es {d} {more} que {a}",),
-    "neighbour.statement": ("{direction} hay {diff} {more}", "{direction} siempre hay {diff} {more}"),
+    "neighbour.statement": ("{direction} hay {diff} {more}",),
     "neighbour.core": (
         "{direction} siempre hay {diff} {more}",
         "{direction} cada uno es {diff} {more}",
@@ -48,8 +48,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_feats} {rise} de {change} en {change} {each_way}",
     ),
     "run.core": (
-        "{within} {the_feats} {rise} de {change} en {change}",
-        "{within} {the_feats} {rise} {change}",
+        "{within} {the_short} {rise} de {change} en {change}",
+        "{within} {the_short} {rise} {change}",
+        "{per_line} {the_short} {rise} {change}",
     ),
     "run.reason-place-line": ("{n} por {fills}: {jumps}, y {total} {more} son {place} {more}",),
     "run.reason-place": ("{jumps}, y {total} {more} son {place} {more}", "{total} {more} son {place} {more}"),
