@@ -3,6 +3,8 @@
 Two servers with a school each (bench/_many_counts.py): 1,000 counts with 5,000 lessons, and as many counts as `--counts` says
 (100,000, which have 500,000 lessons). The small one is asked twice in each turn; how far its two halves are apart is the noise.
 With DATABASE_URL, the address of a PostgreSQL that may make databases, both are made there for as long as this runs.
+`--keep FOLDER` (BENCH_KEEP) leaves both banks for the next run, which then begins at once; others are made where the generator
+has changed.
 """
 
 from __future__ import annotations
@@ -11,6 +13,8 @@ import asyncio
 import os
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
+from hashlib import sha256
+from pathlib import Path
 from typing import Any
 
 from bench._served_school import served_school
@@ -20,6 +24,7 @@ from bench.pages import Measured, Reader
 TURNS = int(os.environ.get("BENCH_TURNS", "40"))
 SMALL = 1000
 LARGE = int(os.environ.get("BENCH_COUNTS") or 100_000)
+KEEP = os.environ.get("BENCH_KEEP", "")
 GOALS = {"bank, filtered": 1.5, "bank, searched": 3.0, "bank, page 200": 1.5, "bank, team": 1.5, "coverage": 1.5}
 
 
@@ -32,14 +37,24 @@ def database(counts: int) -> Iterator[str]:
         return
     import psycopg
 
-    name = f"countfold_bench_{counts}"
+    name = f"countfold_bench_{named(counts)}"
     with psycopg.connect(server.replace("postgres://", "postgresql://"), autocommit=True) as connection:
-        connection.execute(f'DROP DATABASE IF EXISTS "{name}"')
-        connection.execute(f'CREATE DATABASE "{name}"')
+        there = connection.execute("SELECT 1 FROM pg_database WHERE datname = %s", [name]).fetchone()
+        if there and not KEEP:
+            connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+        if not (there and KEEP):
+            connection.execute(f'CREATE DATABASE "{name}"')
         try:
             yield f"{server.rsplit('/', 1)[0]}/{name}"
         finally:
-            connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+            if not KEEP:
+                connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+
+
+def named(counts: int) -> str:
+    """A bank of so many counts, as this generator makes it."""
+    generator = Path(__file__).with_name("_many_counts.py").read_bytes()
+    return f"{counts}_{sha256(generator).hexdigest()[:8]}"
 
 
 async def measure(
@@ -77,7 +92,14 @@ def main() -> int:
         for counts in (SMALL, LARGE):
             address = stack.enter_context(database(counts))
             schools.append(
-                stack.enter_context(served_school(str(counts), server="bench._scale_server", database=address))
+                stack.enter_context(
+                    served_school(
+                        str(counts),
+                        server="bench._scale_server",
+                        database=address,
+                        kept=Path(KEEP) / named(counts) if KEEP else None,
+                    )
+                )
             )
         small, large = schools
         write(
