@@ -2,6 +2,7 @@
 
 Two servers with a school each (bench/_many_counts.py): 1,000 counts with 5,000 lessons, and as many counts as `--counts` says
 (100,000, which have 500,000 lessons). The small one is asked twice in each turn; how far its two halves are apart is the noise.
+The queries are then asked by themselves, for the whole page and, of the bank, for the cards alone, as a changed filter asks.
 With DATABASE_URL, the address of a PostgreSQL that may make databases, both are made there for as long as this runs.
 `--keep FOLDER` (BENCH_KEEP) leaves both banks for the next run, which then begins at once; others are made where the generator
 has changed.
@@ -79,9 +80,10 @@ def told(found: Measured, name: str, small: dict[str, Any], large: dict[str, Any
     (queries, few), (more_queries, many) = small["queries"][name], large["queries"][name]
     goal = f"{GOALS[name]:.1f}" if name in GOALS else ""
     asked = str(queries) if queries == more_queries else f"{queries}/{more_queries}"
+    part = "".join(f"{school['part'][name][1]:>8.1f}" if name in school["part"] else "" for school in (small, large))
     write(
-        f"{name:<28}{before:>9.1f}{at(0.5, found.times):>9.1f}{at(0.5, found.times) / before:>7.2f}{goal:>6}"
-        f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.1f}{many:>9.1f}{asked:>9}"
+        f"{name:<28}{before:>8.1f}{at(0.5, found.times):>8.1f}{at(0.5, found.times) / before:>7.2f}"
+        f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.2f}{many:>8.2f}{many / few:>7.2f}{goal:>6}{asked:>9}{part}"
     )
 
 
@@ -104,10 +106,12 @@ def main() -> int:
         small, large = schools
         write(
             f"{large[1]['counts']:,} counts and {large[1]['lessons']:,} lessons beside {small[1]['counts']:,} and "
-            f"{small[1]['lessons']:,}, on {small[1]['database']}; milliseconds of the whole page, and of its queries alone"
+            f"{small[1]['lessons']:,}, on {small[1]['database']}; milliseconds of the whole page, of its queries alone, and of "
+            "those for the cards alone"
         )
         write(
-            f"{'':<28}{'small':>9}{'large':>9}{'ratio':>7}{'goal':>6}{'noise':>7}{'in SQL':>9}{'large':>9}{'queries':>9}"
+            f"{'':<28}{'small':>8}{'large':>8}{'ratio':>7}{'noise':>7}{'in SQL':>9}{'large':>8}{'ratio':>7}{'goal':>6}"
+            f"{'queries':>9}{'cards':>8}{'large':>8}"
         )
         for name in small[1]["pages"]:
             told(*asyncio.run(measure(small, large, name)), small[1], large[1])
