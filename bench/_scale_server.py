@@ -59,7 +59,7 @@ def prepare(counts: int) -> dict[str, Any]:
         },
         "queries": {name: _in_the_database(signed_in[person], at) for name, (person, at) in pages.items()},
         "part": {
-            name: _in_the_database(signed_in[person], at, HX_REQUEST="true")
+            name: _in_the_database(signed_in[person], at, HTTP_HX_REQUEST="true")
             for name, (person, at) in pages.items()
             if at.startswith("/bank/")
         },

@@ -11,6 +11,7 @@ from django.conf import settings
 from django.db import connection, models, transaction
 from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
+from django.db.models.lookups import IsNull
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
@@ -20,6 +21,7 @@ from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
+from .among import Among
 from .bank_total import count_bank_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
@@ -62,10 +64,13 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of a word that so many counts have or fewer their keys are read, so that nothing else is looked at; a walk through the bank
-# soon meets one that more have. Several words may meet seldom, and PostgreSQL guesses badly how often: three counts
-# where ten thousand had the word, which took seconds. So of these more are read.
+# Of a word that so many counts have or fewer their keys are read, so that nothing else is looked at: how often a word is met
+# PostgreSQL guesses badly, one where ten thousand had it, and SQLite not at all. A walk through the bank soon meets one
+# that more have. Where few are left they are looked up by key.
 FEW, OFTEN = 1_000, 20_000
+
+
+models.BigAutoField.register_lookup(Among)
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,9 +81,9 @@ class Met:
     named: frozenset[int] | None = None
     often: tuple[SearchWordQuerySet, ...] = ()
 
-    def also(self, rows: SearchWordQuerySet, keys: Sequence[int], at_most: int) -> "Met":
+    def also(self, rows: SearchWordQuerySet, keys: Sequence[int]) -> "Met":
         """Those of them that have one word more: its rows, and the keys that were read of them."""
-        if len(keys) > at_most:
+        if len(keys) > OFTEN:
             return replace(self, often=(*self.often, rows))
         return replace(self, named=frozenset(keys) if self.named is None else self.named.intersection(keys))
 
@@ -102,42 +107,40 @@ class Met:
         if connection.vendor != "sqlite":
             return routines.filter(self._where())
         theirs = Exists(routines.filter(self._where_often(), pk=OuterRef("pk")).order_by())
-        return Routine.objects.filter(theirs, pk__in=sorted(self.named or ()))
+        return Routine.objects.filter(theirs, pk__among=sorted(self.named or ()))
 
     def _where(self) -> Q:
-        return self._where_often() if self.named is None else Q(pk__in=sorted(self.named)) & self._where_often()
+        return self._where_often() if self.named is None else Q(pk__among=sorted(self.named)) & self._where_often()
 
     def _where_often(self) -> Q:
-        return reduce(and_, (Q(Exists(rows.filter(routine=OuterRef("pk")))) for rows in self.often), Q())
+        # Not by EXISTS, which PostgreSQL would turn round: it would begin with the word, and read every count that has it.
+        a_row = (Subquery(rows.filter(routine=OuterRef("pk")).values("pk")[:1]) for rows in self.often)
+        return reduce(and_, (Q(IsNull(row, False)) for row in a_row), Q())
 
 
 def met(words: Sequence[Asked]) -> Met:
     """Where all of these words are met, in the title or elsewhere."""
-    found, at_most = Met(), _at_most(words)
+    found = Met()
     for word in words:
         rows = SearchWord.objects.meeting(word)
-        found = found.also(rows, _read(rows, at_most), at_most)
+        found = found.also(rows, _read(rows))
     return found
 
 
 def met_in_title_and_anywhere(words: Sequence[Asked]) -> tuple[Met, Met]:
     """Each row is read once for both, in titles and elsewhere apart: that is quicker than reading where it stands."""
-    titles, anywhere, at_most = Met(), Met(), _at_most(words)
+    titles = anywhere = Met()
     for word in words:
         rows = SearchWord.objects.meeting(word)
         in_title = rows.filter(in_title=True)
-        titled, others = _read(in_title, at_most), _read(rows.filter(in_title=False), at_most)
-        titles = titles.also(in_title, titled, at_most)
-        anywhere = anywhere.also(rows, titled + others, at_most)
+        titled, others = _read(in_title), _read(rows.filter(in_title=False))
+        titles = titles.also(in_title, titled)
+        anywhere = anywhere.also(rows, titled + others)
     return titles, anywhere
 
 
-def _at_most(words: Sequence[Asked]) -> int:
-    return OFTEN if len(words) > 1 else FEW
-
-
-def _read(rows: SearchWordQuerySet, at_most: int) -> list[int]:
-    return list(rows.values_list("routine", flat=True)[: at_most + 1])
+def _read(rows: SearchWordQuerySet) -> list[int]:
+    return list(rows.values_list("routine", flat=True)[: OFTEN + 1])
 
 
 # Each word looked for is a search of its own.
