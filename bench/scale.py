@@ -80,7 +80,7 @@ def told(found: Measured, name: str, small: dict[str, Any], large: dict[str, Any
     (queries, few), (more_queries, many) = small["queries"][name], large["queries"][name]
     goal = f"{GOALS[name]:.1f}" if name in GOALS else ""
     asked = str(queries) if queries == more_queries else f"{queries}/{more_queries}"
-    part = "".join(f"{school['part'][name][1]:>8.1f}" if name in school["part"] else "" for school in (small, large))
+    part = "".join(f"{school['part'][name][1]:>8.2f}" if name in school["part"] else "" for school in (small, large))
     write(
         f"{name:<28}{before:>8.1f}{at(0.5, found.times):>8.1f}{at(0.5, found.times) / before:>7.2f}"
         f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.2f}{many:>8.2f}{many / few:>7.2f}{goal:>6}{asked:>9}{part}"
