@@ -121,7 +121,6 @@ def plan_of(routines, *, holds: str) -> str:
 
 
 @pytest.mark.django_db
-@pytest.mark.skipif(connection.vendor != "sqlite", reason="PostgreSQL decides by how many rows there are")
 @pytest.mark.parametrize(
     ("address", "holds", "used"),
     [
@@ -135,6 +134,8 @@ def plan_of(routines, *, holds: str) -> str:
 def test_a_page_is_found_by_the_index_that_is_there_for_it(owner, grade_three, visit, address, holds, used):
     make_lesson(make_routine(owner, title="Plums"), owner)
     client = visit(owner)
-    plan = plan_of(lambda: client.get(address), holds=holds)
-    assert used in plan
-    assert "TEMP B-TREE" not in plan or "q=" in address  # of what is looked up by key only few have to be sorted
+    assert client.get(address).status_code == 200
+    if connection.vendor == "sqlite":  # PostgreSQL decides by how many rows there are
+        plan = plan_of(lambda: client.get(address), holds=holds)
+        assert used in plan
+        assert "TEMP B-TREE" not in plan or "q=" in address  # of what is looked up by key only few have to be sorted
