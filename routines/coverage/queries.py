@@ -145,16 +145,20 @@ Weekly = Counter[tuple[int, str, date]]
 
 def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
     weekly: Weekly = Counter()
-    for grade, area, monday, lessons in _by_week(year, [grade.pk for grade in grades], first, last):
+    for grade, area, monday, lessons in _by_week(
+        year, [grade.pk for grade in grades], weeks_between(first, last)[0], first, last
+    ):
         weekly[grade, area, monday] += lessons
     return weekly
 
 
 @compiled_once
 def _by_week(
-    year: SchoolYear, grades: list[int], first: date, last: date
+    year: SchoolYear, grades: list[int], monday: date, first: date, last: date
 ) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
-    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
+    """`monday`: that of the first week, where the index begins."""
+    weeks = TaughtOn.objects.filter(year=year, grade__in=grades, monday__range=(monday, last))
+    days = weeks.filter(day__range=(first, last), lessons__gt=0).order_by()
     return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
 
 

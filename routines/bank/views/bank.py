@@ -38,7 +38,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
     total = HowMany.of(Recipe(in_bank_showing, decided_by=(BankFilter(),)))
-    found = HowMany.of(order.every) if wanted.how_many_on() else total
+    found = page.how_many(order) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
     cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
     elsewhere = wanted.without_grades
