@@ -109,10 +109,17 @@ class Compiled:
         )
 
     def rows(self, values: Sequence[Any]) -> list[Any]:
-        written = self.sql, self.filled(values)
+        connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
+        with connection.cursor() as cursor:
+            cursor.execute(self.sql, self.filled(values))
+            found = cursor.fetchall()
+        if not found:  # as often: what makes rows of it takes longer than asking
+            return []
+        if self.compiler.has_extra_select:
+            found = [row[: self.compiler.col_count] for row in found]
         compiler = copy.copy(self.compiler)
-        compiler.connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
-        compiler.as_sql = lambda *args, **options: written  # type: ignore[method-assign]
+        compiler.connection = connection
+        compiler.execute_sql = lambda *args, **options: [found]  # type: ignore[method-assign,assignment]
         compiler.get_converters = lambda expressions: self.converters  # type: ignore[method-assign]
         queryset = self.queryset.all()
         queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]

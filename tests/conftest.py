@@ -18,6 +18,10 @@ from grade_bands.models import Grade, GradeBand, SchoolYear
 from routines.bank.cards import drawn_card
 from routines.bank.filter_column import drawn_column
 from routines.bank.pattern_list import drawn_list
+from routines.bank.views.mine import drawn_ways
+from routines.coverage.drawn import drawn_looks, drawn_picker, drawn_table
+from routines.lessons.lines import drawn_lines
+from routines.templatetags.team import drawn_line
 from tests.absent import NOT_TESTED
 from tests.factories import (
     ClassGroupFactory,
@@ -115,6 +119,12 @@ def nothing_remembered() -> None:
     drawn_card.cache_clear()
     drawn_list.cache_clear()
     drawn_column.cache_clear()
+    drawn_ways.cache_clear()
+    drawn_lines.cache_clear()
+    drawn_line.cache_clear()
+    drawn_table.cache_clear()
+    drawn_picker.cache_clear()
+    drawn_looks.cache_clear()
 
 
 # Owner, co-author and teammate teach in one band; other_teacher in another.
