@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Q, QuerySet
+from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
@@ -13,11 +14,10 @@ from accounts.models import RecoveryCode, School, User
 from accounts.templatetags.dates import day
 from accounts.translated import Translated
 from grade_bands.models import ClassGroup, SchoolYear
-from routines import worked_out
 from routines.coverage.queries import CoverageCell, coverage, gaps
 from routines.models import Lesson, PlanDraft, Routine, RoutineNote, Suggestion
 from routines.models.routine import routines_written_with
-from routines.team.small_counts import cards_said
+from routines.team.small_counts import pictures_of
 
 NEW_COUNTS = 6
 SHARED_LESSONS = 5
@@ -35,16 +35,16 @@ YEAR_ENDS_SOON = timedelta(days=45)
 
 @dataclass(frozen=True, slots=True)
 class SmallCount:
-    """A count with its small grid; says is None where its plan cannot be read."""
+    """A count with its small grid as SVG, "" where its plan cannot be read."""
 
     routine: Routine
-    says: worked_out.CardSays | None
+    picture: SafeString
 
 
 def with_grids(routines: Sequence[Routine]) -> list[SmallCount]:
     """They come `as_cards`, and the reader may open them."""
-    said = cards_said(routines)
-    return [SmallCount(routine, said.get(routine.pk)) for routine in routines]
+    pictures = pictures_of(routines)
+    return [SmallCount(routine, pictures.get(routine.pk, SafeString())) for routine in routines]
 
 
 def own_drafts(user: User) -> list[Routine]:

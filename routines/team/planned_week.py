@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from django.db.models import QuerySet
+from django.utils.safestring import SafeString
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
@@ -12,7 +13,7 @@ from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_in_yea
 from routines.models import Lesson, Planned
 from routines.models.planned import PlannedQuerySet
 from routines.team.school_days import DAYS, SCHOOL_DAYS
-from routines.team.small_counts import small_counts
+from routines.team.small_counts import small_pictures
 from routines.team.taught_as_planned import lessons_of
 
 # A page stays readable, whatever somebody planned into one week.
@@ -29,7 +30,7 @@ class PlannedCount:
     """
 
     planned: Planned
-    picture: str
+    picture: SafeString
     lesson: Lesson | None
     may_change: bool
     may_teach: bool
@@ -138,13 +139,13 @@ def _week(user: User, monday: date, rows: Sequence[Planned], left_out: int, clas
 
 def planned_counts(rows: Sequence[Planned], reader: User) -> list[PlannedCount]:
     """Rows of one week, read with their titles, as the reader sees them. Four queries, whatever the number."""
-    said = small_counts([row.routine_id for row in rows], reader)
+    pictures = small_pictures([row.routine_id for row in rows], reader)
     taught = lessons_of(rows, reader)
     classes = {group.pk for group in classes_of(reader)}
     return [
         PlannedCount(
             row,
-            said[row.routine_id].picture if row.routine_id in said else "",
+            pictures.get(row.routine_id, SafeString()),
             taught.get(row.pk),
             may_change=row.by_id == reader.pk or row.class_group_id in classes,
             may_teach=row.routine_open and row.class_group_id in classes,

@@ -1,13 +1,18 @@
 """A count beside others: its grid, small, and its words, as far as the reader may open it."""
 
-from collections.abc import Collection, Iterable
+from collections.abc import Callable, Collection, Iterable
+from typing import TypeVar
 
 from django.db.models import QuerySet
+from django.utils.safestring import SafeString
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
+from accounts.written_once import Later, written_once
 from routines import worked_out
 from routines.models import Routine, UnreadablePlan
+
+Told = TypeVar("Told")
 
 
 def small_counts(routines: Collection[int], reader: User) -> dict[int, worked_out.CardSays]:
@@ -15,19 +20,33 @@ def small_counts(routines: Collection[int], reader: User) -> dict[int, worked_ou
 
     Two queries, whatever the number.
     """
-    return cards_said(_to_draw(reader, sorted(set(routines))))
+    return _of_each(_to_draw(reader, sorted(set(routines))), lambda says: says())
 
 
-def cards_said(routines: Iterable[Routine]) -> dict[int, worked_out.CardSays]:
+def small_pictures(routines: Collection[int], reader: User) -> dict[int, SafeString]:
+    """As above, the small grids alone; those that are remembered ask for nothing."""
+    return pictures_of(_to_draw(reader, sorted(set(routines))))
+
+
+def pictures_of(routines: Iterable[Routine]) -> dict[int, SafeString]:
     """As above, of counts that come `as_cards` and that the reader may open."""
+    return _of_each(routines, lambda says: written_once("bank/_card_picture.html", says=says))
+
+
+def _of_each(routines: Iterable[Routine], tell: Callable[[Later[worked_out.CardSays]], Told]) -> dict[int, Told]:
     saves = {}
     for routine in routines:
         try:
             saves[routine.pk] = worked_out.shown_now(routine)
         except UnreadablePlan:
             continue
-    said = zip(saves, worked_out.cards(list(saves.values())), strict=True)
-    return {routine: says for routine, says in said if not isinstance(says, UnreadablePlan)}
+    told = {}
+    for pk, says in zip(saves, worked_out.cards(list(saves.values())), strict=True):
+        try:
+            told[pk] = tell(says)
+        except UnreadablePlan:
+            continue
+    return told
 
 
 @compiled_once

@@ -5,6 +5,7 @@ import logging
 import zlib
 from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from hashlib import sha256
 from typing import Any, Generic, NamedTuple, TypeVar
 
@@ -13,6 +14,7 @@ from django.db.models import QuerySet
 from django.utils.translation import get_language
 
 from accounts.compiled_once import compiled_once
+from accounts.written_once import Later
 from routines.models import Routine, RoutineVersion, UnreadablePlan, WorkedOut
 from routines.models.shown_plan import ShownPlan
 
@@ -59,24 +61,24 @@ PAGE = Place("page", PageSays.made_of, PageSays.read)
 PLACES: tuple[Place[Any], ...] = (CARD, PAGE)
 
 
-def cards(saves: Sequence[Save]) -> list[CardSays | UnreadablePlan]:
-    """What the card of each says, in the order given; in the place of one that cannot be read the reason."""
-    return _said(CARD, saves)
+def cards(saves: Sequence[Save]) -> list[Later[CardSays]]:
+    """What the card of each says, in the order given. When one is asked for, all are read.
+
+    Asked, one that cannot be read raises UnreadablePlan.
+    """
+    return _later(CARD, saves)
 
 
-def page(save: Save) -> PageSays:
-    """What the page of a saved plan says. Raises UnreadablePlan."""
-    said = _said(PAGE, [save])[0]
-    if isinstance(said, UnreadablePlan):
-        raise said
-    return said
+def page(save: Save) -> Later[PageSays]:
+    """What the page of a saved plan says. Asked, it raises UnreadablePlan where that cannot be read."""
+    return _later(PAGE, [save])[0]
 
 
 def work_out(save: Save) -> None:
     """Make what every place says, and keep it, unless it is kept: a copy says what its original says. Raises UnreadablePlan."""
     if missing([save]):
-        shown = _shown(save)
-        _keep([_Made.of(place, save, place.made_of(shown)) for place in PLACES])
+        plan = shown(save)
+        _keep([_Made.of(place, save, place.made_of(plan)) for place in PLACES])
 
 
 def missing(saves: Iterable[Save]) -> list[Save]:
@@ -125,8 +127,23 @@ def key_of(place: Place[Any], save: Save) -> str:
     return sha256(json.dumps(follows_from).encode()).hexdigest()
 
 
-def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePlan]:
-    keys = [key_of(place, save) for save in saves]
+def _later(place: Place[Says], saves: Sequence[Save]) -> list[Later[Says]]:
+    """What is said of each, known by its key and the program."""
+    keys, program = [key_of(place, save) for save in saves], made_by()
+    said: list[Says | UnreadablePlan] = []
+
+    def read(number: int) -> Says:
+        if not said:
+            made = _said(place, saves, keys)
+            said.extend(made)
+        if isinstance(one := said[number], UnreadablePlan):
+            raise one
+        return one
+
+    return [Later((program, key), partial(read, number)) for number, key in enumerate(keys)]
+
+
+def _said(place: Place[Says], saves: Sequence[Save], keys: Sequence[str]) -> list[Says | UnreadablePlan]:
     kept = _kept(keys)
     said: list[Says | UnreadablePlan] = []
     made = []
@@ -134,7 +151,7 @@ def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePl
         known = kept.get(key)
         if known is None:
             try:
-                new = _Made.of(place, save, place.made_of(_shown(save)))
+                new = _Made.of(place, save, place.made_of(shown(save)))
             except UnreadablePlan as error:
                 said.append(error)
                 continue
@@ -146,7 +163,8 @@ def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePl
     return said
 
 
-def _shown(save: Save) -> ShownPlan:
+def shown(save: Save) -> ShownPlan:
+    """A saved plan itself, for what is not kept of it. Raises UnreadablePlan."""
     save.version.plan = json.loads(save.document)  # the very text whose mark it goes by; lists come without their plans
     return ShownPlan(save.version.read_plan(), save.level)
 
