@@ -1,15 +1,11 @@
 """One's own plans: unfinished ones, drafts, those in the bank, those taken out of it."""
 
-from functools import lru_cache
 from typing import Any
 
 from django.db.models import QuerySet
 from django.http import HttpResponse
 from django.shortcuts import render
-from django.template.loader import render_to_string
 from django.utils import timezone
-from django.utils.safestring import SafeString
-from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET
 
@@ -26,7 +22,6 @@ from routines.models.routine import RoutineQuerySet, routines_written_with, tell
 from routines.plans.forms.draft import only, read_draft
 
 SHOWN_AT_MOST = 60
-WAYS_REMEMBERED = 500  # of 200 bytes each
 
 
 @require_GET
@@ -49,8 +44,7 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
         "this_year": year,
         "unfinished": [unfinished_row(draft) for draft in unfinished[:SHOWN_AT_MOST]],
         "groups": [
-            (title, hint, [(card, own_ways(card.routine)) for card in cards if card.routine.status == status])
-            for title, hint, status in groups
+            (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups
         ],
         "older_unfinished": older,
         "page": page,
@@ -59,16 +53,6 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
         "empty": not cards and not unfinished and not looked_for,
     }
     return render(request, "bank/my_plans.html", context)
-
-
-def own_ways(routine: Routine) -> SafeString:
-    """What its writer does with a plan, to stand below its card."""
-    return drawn_ways(routine.pk, get_language())
-
-
-@lru_cache(maxsize=WAYS_REMEMBERED)
-def drawn_ways(pk: int, language: str | None) -> SafeString:
-    return render_to_string("bank/_own_ways.html", {"pk": pk})
 
 
 @compiled_once
