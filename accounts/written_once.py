@@ -91,22 +91,29 @@ class Remembered:
 
 
 remembered = Remembered(MOST_BYTES)
+# Drawings of what somebody types: most are never asked for again, and must not push out what everybody reads.
+typed_drawings = Remembered(MOST_BYTES // 8)
 
 
 def written_once(template: str, **values: Any) -> SafeString:
     """The template with these values, written unless it was. Raises TypeError for a value that cannot be known again."""
     known = ((name, _known_by(value)) for name, value in values.items())
-    key = (template, get_language(), timezone.get_current_timezone(), *known)
-    kept = remembered.get(key)
+    return made_once((template, *known), lambda: write(template, **values))
+
+
+def made_once(mark: Hashable, make: Callable[[], SafeString], *, memory: Remembered = remembered) -> SafeString:
+    """What follows from the mark, the language and the time zone of the page alone, made unless it was."""
+    key = (get_language(), timezone.get_current_timezone(), mark)
+    kept = memory.get(key)
     if kept is not None:
-        return as_kept(kept, template, values)
-    text = write(template, **values)
-    remembered.put(key, text.encode())
+        return as_kept(kept, make)
+    text = make()
+    memory.put(key, text.encode())
     return text
 
 
-def as_kept(text: bytes, template: str, values: dict[str, Any]) -> SafeString:
-    """A piece as it was written. Tests look here whether it would be written so again."""
+def as_kept(text: bytes, make: Callable[[], SafeString]) -> SafeString:
+    """A piece as it was made. Tests look here whether it would be made so again."""
     return mark_safe(text.decode())  # noqa: S308
 
 

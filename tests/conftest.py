@@ -110,6 +110,7 @@ def written_anew(queryset) -> tuple[str, tuple] | None:
 def nothing_remembered() -> None:
     """What a process wrote in one test is not shown in the next, whose names and keys may be the same."""
     written_once.remembered.clear()
+    written_once.typed_drawings.clear()
 
 
 @pytest.fixture(autouse=True)
@@ -117,12 +118,12 @@ def pieces_are_as_new(monkeypatch) -> None:
     """Whatever a test is shown from memory would be written the same to the letter. What that asks is not counted."""
     give = written_once.as_kept
 
-    def compare(text, template, values):
+    def compare(text, make):
         asked = len(connection.queries_log)
-        assert text.decode() == written_once.write(template, **values), template
+        assert text.decode() == make()
         while len(connection.queries_log) > asked:
             connection.queries_log.pop()
-        return give(text, template, values)
+        return give(text, make)
 
     monkeypatch.setattr(written_once, "as_kept", compare)
 

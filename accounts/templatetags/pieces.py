@@ -30,5 +30,12 @@ def top_line(context: dict[str, Any]) -> SafeString:
         is_administrator=user.is_administrator,
         token_field=TOKEN_FIELD,
     )
+    return with_token(piece, context)
+
+
+def with_token(piece: SafeString, context: dict[str, Any]) -> SafeString:
+    """A piece that was given TOKEN_FIELD, with the token of this page."""
+    if TOKEN_FIELD not in piece:
+        return piece
     field = format_html('<input type="hidden" name="csrfmiddlewaretoken" value="{}">', context["csrf_token"])
     return mark_safe(piece.replace(TOKEN_FIELD, field))  # noqa: S308 - both are safe

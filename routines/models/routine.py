@@ -27,11 +27,10 @@ from .version import RoutineVersion, UnreadablePlan
 # The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
 FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
 
-# What a card is made of; of the plan it needs the text that is stored, and its place.
+# What a card is made of beside the text of its plan that is stored.
 ON_A_CARD = (
-    "title", "status", "area", "owner", "created_at", "shared_at",
-    "grade__name", "grade__order", "grade__level",
-    "current_version__routine", "current_version__number",
+    "title", "status", "area", "owner",
+    "current_version", "grade__name", "grade__order", "grade__level",
 )  # fmt: skip
 
 # A number of lessons elsewhere is told only where as many classes had them.
@@ -169,7 +168,7 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def as_cards(self, *further: str) -> Self:
         """What a card is made of, and no more, for lists are long. further: columns besides."""
-        return self.select_related("grade", "current_version").with_document().only(*ON_A_CARD, *further)
+        return self.select_related("grade").with_document().only(*ON_A_CARD, *further)
 
 
 @compiled_once
@@ -208,6 +207,11 @@ def _times(
 ) -> models.QuerySet[TimesTaught, tuple[int, int, int, int, int]]:
     rows = TimesTaught.objects.filter(year=year, routine__in=routines)
     return rows.values_list("routine", "class_group", "grade", "teacher", "lessons")
+
+
+def names_no_save(routine: int) -> UnreadablePlan:
+    """Of a damaged row."""
+    return UnreadablePlan(routine, "plan", gettext("It names no save as its newest one."))
 
 
 class Routine(models.Model):
@@ -300,7 +304,7 @@ class Routine(models.Model):
     def newest_save(self) -> RoutineVersion:
         """The current version. Raises UnreadablePlan where a damaged row names none."""
         if self.current_version is None:
-            raise UnreadablePlan(self.pk, "plan", gettext("It names no save as its newest one."))
+            raise names_no_save(self.pk)
         return self.current_version
 
     def is_author(self, user: User) -> bool:

@@ -13,6 +13,7 @@ from accounts.compiled_once import compiled_once
 from accounts.models import RecoveryCode, School, User
 from accounts.templatetags.dates import day
 from accounts.translated import Translated
+from accounts.written_once import Later, written_once
 from grade_bands.models import ClassGroup, SchoolYear
 from routines.coverage.queries import CoverageCell, coverage, gaps
 from routines.models import Lesson, PlanDraft, Routine, RoutineNote, Suggestion
@@ -35,16 +36,29 @@ YEAR_ENDS_SOON = timedelta(days=45)
 
 @dataclass(frozen=True, slots=True)
 class SmallCount:
-    """A count with its small grid as SVG, "" where its plan cannot be read."""
+    """A count with its small grid as SVG, None where it names no plan."""
 
     routine: Routine
-    picture: SafeString
+    picture: Later[SafeString] | None
+
+    @property
+    def html(self) -> SafeString:
+        count = self.routine
+        return written_once(
+            "team/_new_count.html",
+            pk=count.pk,
+            title=count.title,
+            grade=count.grade.name,
+            who=count.owner.display_name,
+            shared_at=count.shared_at,
+            picture=self.picture,
+        )
 
 
 def with_grids(routines: Sequence[Routine]) -> list[SmallCount]:
     """They come `as_cards`, and the reader may open them."""
     pictures = pictures_of(routines)
-    return [SmallCount(routine, pictures.get(routine.pk, SafeString())) for routine in routines]
+    return [SmallCount(routine, pictures.get(routine.pk)) for routine in routines]
 
 
 def own_drafts(user: User) -> list[Routine]:
@@ -61,7 +75,7 @@ def _own_drafts(user: User, joined: list[int]) -> QuerySet[Routine]:
 def new_in_the_bank(user: User) -> QuerySet[Routine]:
     """What colleagues put into the bank, the latest first."""
     by_others = Routine.objects.in_bank().exclude(owner=user).order_by("-shared_at", "-pk")
-    return by_others.as_cards("owner__display_name").select_related("owner")[:NEW_COUNTS]
+    return by_others.as_cards("shared_at", "owner__display_name").select_related("owner")[:NEW_COUNTS]
 
 
 @compiled_once

@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
+from accounts.written_once import Later
 from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_in_year, classes_of
 from routines.models import Lesson, Planned
 from routines.models.planned import PlannedQuerySet
@@ -24,13 +25,13 @@ MOST_CLASSES = 60
 
 @dataclass(frozen=True, slots=True)
 class PlannedCount:
-    """One planned count as its reader sees it. picture: its grid as SVG, "" where she may not open it.
+    """One planned count as its reader sees it. picture: its grid as SVG, None where she may not open it.
 
     lesson: the one that ticks it, None before it was taught or where she is not told.
     """
 
     planned: Planned
-    picture: SafeString
+    picture: Later[SafeString] | None
     lesson: Lesson | None
     may_change: bool
     may_teach: bool
@@ -145,7 +146,7 @@ def planned_counts(rows: Sequence[Planned], reader: User) -> list[PlannedCount]:
     return [
         PlannedCount(
             row,
-            pictures.get(row.routine_id, SafeString()),
+            pictures.get(row.routine_id),
             taught.get(row.pk),
             may_change=row.by_id == reader.pk or row.class_group_id in classes,
             may_teach=row.routine_open and row.class_group_id in classes,

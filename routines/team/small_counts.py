@@ -1,6 +1,7 @@
 """A count beside others: its grid, small, and its words, as far as the reader may open it."""
 
 from collections.abc import Callable, Collection, Iterable
+from functools import partial
 from typing import TypeVar
 
 from django.db.models import QuerySet
@@ -23,14 +24,21 @@ def small_counts(routines: Collection[int], reader: User) -> dict[int, worked_ou
     return _of_each(_to_draw(reader, sorted(set(routines))), lambda says: says())
 
 
-def small_pictures(routines: Collection[int], reader: User) -> dict[int, SafeString]:
-    """As above, the small grids alone; those that are remembered ask for nothing."""
+def small_pictures(routines: Collection[int], reader: User) -> dict[int, Later[SafeString]]:
+    """By routine, its small grid as SVG, "" where its plan cannot be read. Left out are those the reader may not see."""
     return pictures_of(_to_draw(reader, sorted(set(routines))))
 
 
-def pictures_of(routines: Iterable[Routine]) -> dict[int, SafeString]:
+def pictures_of(routines: Iterable[Routine]) -> dict[int, Later[SafeString]]:
     """As above, of counts that come `as_cards` and that the reader may open."""
-    return _of_each(routines, lambda says: written_once("bank/_card_picture.html", says=says))
+    return _of_each(routines, lambda says: Later(says.mark, partial(_picture, says)))
+
+
+def _picture(says: Later[worked_out.CardSays]) -> SafeString:
+    try:
+        return written_once("bank/_card_picture.html", says=says)
+    except UnreadablePlan:
+        return SafeString()
 
 
 def _of_each(routines: Iterable[Routine], tell: Callable[[Later[worked_out.CardSays]], Told]) -> dict[int, Told]:

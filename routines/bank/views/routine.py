@@ -8,7 +8,7 @@ from uuid import UUID
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.db.models import Model, QuerySet
+from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
@@ -49,7 +49,12 @@ LESSONS_AT_FIRST = 6
 VERSIONS_AT_FIRST = 8
 COPIES_AT_FIRST = 6
 
-R = TypeVar("R", bound=Model)
+ON_ITS_PAGE = (
+    "title", "status", "area", "kind", "direction", "line_length", "step_numerator", "step_denominator",
+    "copied_from", "current_version", "owner__display_name", "grade__name", "grade__level",
+)  # fmt: skip
+
+R = TypeVar("R")
 
 
 @require_GET
@@ -93,17 +98,17 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
 @compiled_once
 def _opened(reader: User, pk: int) -> QuerySet[Routine]:
     found = Routine.objects.visible_to(reader).filter(pk=pk).with_document()
-    return found.select_related("owner", "grade", "current_version").defer("search_text", "current_version__plan")
+    return found.select_related("owner", "grade").only(*ON_ITS_PAGE)
 
 
 @compiled_once
 def co_authors_of(routine: Routine) -> QuerySet[User]:
-    return User.objects.filter(co_authored_routines=routine)
+    return User.objects.filter(co_authored_routines=routine).only("display_name")
 
 
 @compiled_once
-def _standards_of(routine: Routine) -> QuerySet[Standard]:
-    return Standard.objects.filter(routine=routine)
+def _standards_of(routine: Routine) -> QuerySet[Standard, str]:
+    return Standard.objects.filter(routine=routine).values_list("code", flat=True)
 
 
 def _newest(
@@ -124,25 +129,27 @@ def _offered(routine: Routine, owner: int) -> QuerySet[User]:
 
 
 @compiled_once
-def _notes_on(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineNote]:
-    return RoutineNote.objects.filter(routine=routine).select_related("by")[:at_most]
+def _notes_on(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineNote, tuple[int, int, str, datetime, str]]:
+    notes = RoutineNote.objects.filter(routine=routine)
+    return notes.values_list("pk", "by", "by__display_name", "at", "text")[:at_most]
 
 
 @compiled_once
 def _shared_about(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Lesson]:
     shared = Lesson.objects.shared_about(routine, reader)
-    return shared.select_related("reflection", "class_group", "teacher")[:at_most]
+    return shared.select_related("reflection", "class_group")[:at_most]
 
 
 @compiled_once
-def _saves_of(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineVersion]:
-    return RoutineVersion.objects.filter(routine=routine).select_related("by").defer("plan").newest_first()[:at_most]
+def _saves_of(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineVersion, tuple[int, datetime, str]]:
+    saves = RoutineVersion.objects.filter(routine=routine).newest_first()
+    return saves.values_list("number", "at", "by__display_name")[:at_most]
 
 
 @compiled_once
-def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Routine]:
-    copies = Routine.objects.visible_to(reader).filter(copied_from=routine).select_related("owner")
-    return copies.only("title", "owner__display_name")[:at_most]
+def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Routine, tuple[int, str, str]]:
+    copies = Routine.objects.visible_to(reader).filter(copied_from=routine)
+    return copies.values_list("pk", "title", "owner__display_name")[:at_most]
 
 
 class Origin(NamedTuple):
@@ -294,18 +301,16 @@ def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     versions, older = _newest(request, "lineage", _saves_of, found, at_first=VERSIONS_AT_FIRST)
     copies, further = _newest(request, "lineage", _copies_of, found, request.user, at_first=COPIES_AT_FIRST)
     return {
-        "versions": tuple(Saved(version.number, version.at, version.by.display_name) for version in versions),
-        "copies": tuple(Copied(copy.pk, copy.title, copy.owner.display_name) for copy in copies),
+        "versions": tuple(Saved(*version) for version in versions),
+        "copies": tuple(Copied(*copy) for copy in copies),
         "further_lineage": older + further,
-        "standards": tuple(standard.code for standard in _standards_of(found)),
+        "standards": tuple(_standards_of(found)),
     }
 
 
 def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
     shown, older = _newest(request, "notes", _notes_on, found, at_first=NOTES_AT_FIRST)
-    notes = tuple(
-        Note(note.pk, note.by.display_name, note.by_id == request.user.pk, note.at, note.text) for note in shown
-    )
+    notes = tuple(Note(pk, name, by == request.user.pk, at, text) for pk, by, name, at, text in shown)
     return {"notes": _writing(request)("bank/_notes.html", notes=notes), "older_notes": older}
 
 

@@ -197,7 +197,8 @@ def test_of_words_that_were_taken_out_meanwhile_nothing_is_kept(routine):
     """A page that is being made of the plan as it was."""
     WorkedOut.objects.all().delete()
     save = worked_out.save_of(routine.newest_save, 2)
-    RoutineVersion.objects.filter(pk=save.version.pk).update(plan={**save.version.plan, "title": "[taken out]"})
+    plan = {**routine.current_version.plan, "title": "[taken out]"}
+    RoutineVersion.objects.filter(pk=save.version).update(plan=plan)
     worked_out.page(save)()
     worked_out.work_out(save)
     assert not WorkedOut.objects.exists()
