@@ -47,12 +47,12 @@ def waiting_for(user: User, at_most: int, year: SchoolYear | None = None) -> lis
 @compiled_once
 def _waiting_for(user: User, year: SchoolYear | None, *, at_most: int) -> QuerySet[Suggestion]:
     waiting = Suggestion.objects.sent_to(user, year).waiting_for(user)
-    return waiting.with_titles_for(user).in_words()[:at_most]
+    return waiting.with_titles_for(user).select_related("by")[:at_most]
 
 
 def declined_by(user: User, at_most: int) -> list[Suggestion]:
     declined = Suggestion.objects.sent_to(user, SchoolYear.objects.now()).answered_by(user, Answer.DECLINED)
-    return list(declined.with_titles_for(user).in_words()[:at_most])
+    return list(declined.with_titles_for(user).select_related("by")[:at_most])
 
 
 def take(*, suggestion: int, routine: Routine, by: User) -> None:
