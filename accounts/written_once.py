@@ -13,6 +13,7 @@ push out others: such a piece is written by `write`.
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
+from hashlib import sha256
 from threading import Lock
 from typing import Any, Generic, TypeVar
 
@@ -44,6 +45,14 @@ class Later(Generic[Said]):
         if not hasattr(self, "_said"):
             self._said = self._read()
         return self._said
+
+
+Values = TypeVar("Values", bound=tuple[Any, ...])
+
+
+def long(values: Values) -> Later[Values]:
+    """Many values, of which only a mark is remembered. Each is told from others by how it is written in Python."""
+    return Later(sha256(repr(values).encode()).digest(), lambda: values)
 
 
 class Remembered:

@@ -1,7 +1,7 @@
 """What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
-from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -47,7 +47,7 @@ class CoverageCell:
 
     @property
     def amount_in_words(self) -> str:
-        return str(AMOUNTS[self.amount])
+        return amount_in_words(self.amount)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +63,10 @@ class CoverageRow:
     def weeks_in_words(self) -> str:
         """For who hears the bars instead of seeing them."""
         return weeks_in_words(self.weeks or ())
+
+
+def amount_in_words(amount: str) -> str:
+    return str(AMOUNTS[amount])
 
 
 def weeks_in_words(weeks: Iterable[int]) -> str:
@@ -110,13 +114,15 @@ def coverage(
     """
     grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
-    available: Mapping[tuple[int, str], int] = {(grade, area): counts for grade, area, counts in _available()}
+    available: Mapping[tuple[int, str], int] = {
+        (grade, area): counts for grade, area, counts in _available([grade.pk for grade in grades])
+    }
     weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
         shown = seen.pk not in hidden
-        of_areas = {area: tuple(weekly[seen.pk, area.value, monday] for monday in mondays) for area in Area}
+        of_areas = {area: in_weeks(weekly.get((seen.pk, area.value)), mondays) for area in Area}
         cells = tuple(
             CoverageCell(
                 grade=seen,
@@ -135,20 +141,24 @@ def coverage(
 
 
 @compiled_once
-def _available() -> QuerySet[BankTotal, tuple[int, str, int]]:
-    return BankTotal.objects.values_list("grade", "area", "counts")
+def _available(grades: list[int]) -> QuerySet[BankTotal, tuple[int, str, int]]:
+    return BankTotal.objects.filter(grade__in=grades).values_list("grade", "area", "counts")
 
 
-Weekly = Counter[tuple[int, str, date]]
-"""Lessons by grade, area and the Monday of their week."""
+Weekly = defaultdict[tuple[int, str], Counter[date]]
+"""Lessons of a grade and area by the Monday of their week."""
+
+
+def in_weeks(lessons: Counter[date] | None, mondays: Sequence[date]) -> tuple[int, ...]:
+    return tuple(lessons[monday] for monday in mondays) if lessons else (0,) * len(mondays)
 
 
 def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
-    weekly: Weekly = Counter()
+    weekly: Weekly = defaultdict(Counter)
     for grade, area, monday, lessons in _by_week(
         year, [grade.pk for grade in grades], weeks_between(first, last)[0], first, last
     ):
-        weekly[grade, area, monday] += lessons
+        weekly[grade, area][monday] += lessons
     return weekly
 
 
@@ -164,10 +174,10 @@ def _by_week(
 
 def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:
     """From the lessons themselves, of which one class has few."""
-    weekly: Weekly = Counter()
+    weekly: Weekly = defaultdict(Counter)
     lessons = Lesson.objects.counted().filter(class_group=class_group, taught_on__range=(first, last)).order_by()
     for grade, area, day, times in lessons.values_list("grade", "area", "taught_on").annotate(times=Count("pk")):
-        weekly[grade, area, day - timedelta(days=day.weekday())] += times
+        weekly[grade, area][day - timedelta(days=day.weekday())] += times
     return weekly
 
 

@@ -5,9 +5,12 @@ from typing import Any, NamedTuple
 
 from django import template
 from django.utils.safestring import SafeString
+from django.utils.timezone import localdate
 
 from accounts.templatetags.pieces import TOKEN_FIELD, with_token
-from accounts.written_once import written_once
+from accounts.written_once import long, written_once
+from grade_bands.models import SchoolYear
+from routines.models import Suggestion
 from routines.team.planned_week import PlannedCount
 from routines.team.suggesting import waiting_for
 
@@ -54,6 +57,25 @@ def planned_count(context: dict[str, Any], count: PlannedCount, with_class: bool
 
 
 @register.inclusion_tag("team/_suggestions_waiting.html", takes_context=True)
-def suggestions_waiting(context: dict[str, Any]) -> dict[str, object]:
-    """{% suggestions_waiting %}: what was suggested to the reader and waits for an answer, the newest of it."""
-    return {"waiting": waiting_for(context["request"].user, SHOWN_ELSEWHERE)}
+def suggestions_waiting(context: dict[str, Any], year: SchoolYear | None = None) -> dict[str, object]:
+    """{% suggestions_waiting this_year %}: what was suggested to the reader and waits for an answer, the newest of it."""
+    return {"waiting": waiting_for(context["request"].user, SHOWN_ELSEWHERE, year)}
+
+
+class SuggestedLine(NamedTuple):
+    """All that stands in the line of a suggestion. routine: None where its reader may not open it."""
+
+    routine: int | None
+    title: str
+    who: str
+    day: date
+    until: date | None
+    why: str
+
+
+@register.filter
+def suggested_line(one: Suggestion) -> SafeString:
+    """{{ suggestion|suggested_line }}: what was suggested, by whom, until when and why."""
+    routine = one.routine_id if one.routine_open else None
+    line = SuggestedLine(routine, one.title, one.by.display_name, localdate(one.made_at), one.by_when, one.why)
+    return written_once("team/_suggested_line.html", line=long(line))
