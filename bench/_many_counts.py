@@ -65,7 +65,11 @@ def fill(
     _counts(counts, facts, grades, staff, told)
     _lessons(classes, told)
     # What is kept beside them, as for a school that had them before.
-    for name in ("0014_fill_kept_numbers_and_search", "0016_bank_totals"):
+    for name in (
+        "0014_fill_kept_numbers_and_search",
+        "0016_bank_totals",
+        "0020_fill_what_was_said_of_targets",
+    ):
         import_module(f"routines.migrations.{name}").fill(apps, None)
     told("numbers and search")
 

@@ -1,9 +1,10 @@
 """What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
@@ -13,6 +14,16 @@ from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
+from routines.coverage.targets import (
+    NOTHING_SAID,
+    SAID,
+    Audience,
+    Place,
+    TargetsSeen,
+    audiences,
+    own_besides,
+    targets_of_class,
+)
 from routines.models import BankTotal, Lesson, TaughtOn
 
 FEW = 3
@@ -29,7 +40,7 @@ class CoverageCell:
     """One grade and area: how many routines the bank holds for it and how many lessons touched it.
 
     `weeks` are those lessons week by week, oldest first. Both are None where the reader may not see the number (a grade
-    with one class, for an administrator).
+    with one class, for an administrator). `targets` is what was said of target patterns in the logs that she may open.
     """
 
     grade: Grade
@@ -39,6 +50,7 @@ class CoverageCell:
     available: int
     taught: int | None
     weeks: tuple[int, ...] | None
+    targets: TargetsSeen = NOTHING_SAID
 
     @property
     def amount(self) -> str:
@@ -111,7 +123,11 @@ def coverage(
     grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
     available: Mapping[tuple[int, str], int] = {(grade, area): counts for grade, area, counts in _available()}
-    weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
+    if class_group:
+        weekly = _weekly_of_class(class_group, first, last)
+        targets = targets_of_class(user, class_group, first, last)
+    else:
+        weekly, targets = _of_grades(user, grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
@@ -126,6 +142,7 @@ def coverage(
                 available=available.get((seen.pk, area.value), 0),
                 taught=sum(weeks) if shown else None,
                 weeks=weeks if shown else None,
+                targets=targets.get((seen.pk, area.value), NOTHING_SAID),
             )
             for area, weeks in of_areas.items()
         )
@@ -143,19 +160,34 @@ Weekly = Counter[tuple[int, str, date]]
 """Lessons by grade, area and the Monday of their week."""
 
 
-def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
+def _of_grades(
+    user: User, grades: Sequence[Grade], year: SchoolYear, first: date, last: date
+) -> tuple[Weekly, dict[Place, TargetsSeen]]:
     weekly: Weekly = Counter()
-    for grade, area, monday, lessons in _by_week(year, [grade.pk for grade in grades], first, last):
-        weekly[grade, area, monday] += lessons
-    return weekly
+    targets: dict[Place, TargetsSeen] = {}
+
+    def add(place: Place, said: Sequence[int]) -> None:
+        if any(said):
+            targets[place] = targets.get(place, NOTHING_SAID).with_more(*said)
+
+    read = audiences(user, year, grades)
+    for audience, keys in read.items():
+        for grade, area, monday, lessons, *said in _by_week(year, keys, first, last, audience):
+            weekly[grade, area, monday] += lessons
+            add((grade, area), said)
+    if None not in read:
+        for place, said in own_besides(user, year, first, last, read["team"]):
+            add(place, said)
+    return weekly, targets
 
 
 @compiled_once
 def _by_week(
-    year: SchoolYear, grades: list[int], first: date, last: date
-) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
+    year: SchoolYear, grades: list[int], first: date, last: date, audience: Audience | None
+) -> QuerySet[TaughtOn, Any]:
     days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
-    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+    sums = {name: Sum(f"{audience}_{name}") for name in SAID} if audience else {}
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"), **sums)
 
 
 def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:

@@ -61,6 +61,7 @@ def shown(request: SignedInRequest, form: WindowForm | None) -> HttpResponse:
     context = window_context(request, form, window) | {
         "areas": Area,
         "rows": rows,
+        "any_said": any(cell.targets for row in rows for cell in row.cells),
         "expectations": expectations([row.grade for row in rows]),
         "gaps": [(gap.grade, gap.area_name, Ways.for_area(gap.grade, gap.area)) for gap in empty[:GAPS_SHOWN]],
         "further_gaps": max(0, len(empty) - GAPS_SHOWN),
