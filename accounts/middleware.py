@@ -11,9 +11,7 @@ from django.utils import timezone
 from .kept_text import KeptText
 from .models import School
 from .requests import Request
-from .views.sign_in import answer_signed_out_fragment, ask_to_sign_in
-
-FORM_TYPES = ("application/x-www-form-urlencoded", "multipart/form-data")
+from .views.sign_in import FORM_TYPES, answer_signed_out_fragment, ask_to_sign_in
 
 
 class SchoolMiddleware:
