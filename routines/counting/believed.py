@@ -6,7 +6,9 @@ from .claims import DigitClaim, DigitRunClaim, LandmarksClaim
 from .count import Count
 from .grid import Grid
 from .kinds.names import Kind
-from .patterns.ranking import COUNTED_BY_THE_YOUNGEST, LEARNED_WITH_THE_TABLES, YOUNGEST, barred_places
+from .patterns.first_to_say import ends_near_the_view
+from .patterns.friendly import LEARNED_WITH_THE_TABLES
+from .patterns.ranking import COUNTED_BY_THE_YOUNGEST, YOUNGEST, barred_places
 from .results import Pattern
 from .slips.integers import BELOW_ZERO_FROM
 
@@ -24,7 +26,7 @@ def worth_believing(pattern: Pattern, grid: Grid, level: int) -> bool:
     [7, 7]
     """
     claim, end = pattern.claim, pattern.breaks_at
-    if end is None or 2 * end > 3 * grid.terms or barred_places(claim, grid, level):
+    if end is None or not ends_near_the_view(pattern, grid) or barred_places(claim, grid, level):
         return False
     if not isinstance(claim, DigitClaim | DigitRunClaim | LandmarksClaim):
         return False

@@ -4,7 +4,7 @@ from collections.abc import Collection
 from functools import lru_cache
 
 from routines.counting import Audience, Claim, Grid
-from routines.words import SpokenIdea, find_patterns, ideas
+from routines.words import SpokenIdea, ideas, patterns_to_say
 
 PLAINEST = 4
 DYING = 3
@@ -46,7 +46,7 @@ def ideas_to_show(grid: Grid, audience: Audience, chosen: Collection[Claim]) -> 
     Of a long count the first part is looked at: when an idea is first seen, and when it dies, is the same.
     """
     known = ideas_of(grid if grid.terms <= LONGEST_LOOKED_AT else grid.cut(LONGEST_LOOKED_AT), audience)
-    plainest = [pattern.claim for pattern in find_patterns(grid, audience=audience)]
+    plainest = [pattern.claim for pattern in patterns_to_say(grid, audience=audience)]
     picked = [idea for claim in chosen if (idea := _idea_of(claim, known))]
     picked += [idea for claim in plainest if (idea := _idea_of(claim, known))][:PLAINEST]
     picked += dying_ideas(grid, audience)

@@ -6,7 +6,7 @@ from functools import cached_property
 from routines.counting import Audience, Claim, CountError, Grid, proposed_landmarks
 from routines.models.lit import lit_by_itself
 from routines.models.plan_document import Plan
-from routines.words import SpokenPattern, find_patterns, show_claim
+from routines.words import SpokenPattern, patterns_to_say, show_claim
 
 # Expressions with a letter for a number: from grade 5 on classes write what a pattern does as a rule.
 LEVEL_OF_RULES = 5
@@ -56,7 +56,7 @@ class ShownPlan:
     @cached_property
     def patterns(self) -> list[ShownPattern]:
         """The targets in the teacher's order, then what else is found, most noticeable first."""
-        found = {pattern.claim: pattern for pattern in find_patterns(self.grid, audience=self.audience)}
+        found = {pattern.claim: pattern for pattern in patterns_to_say(self.grid, audience=self.audience)}
         targets = []
         for claim in self.target_claims:
             pattern = found.pop(claim, None) or self._shown(claim)

@@ -22,6 +22,7 @@ from .seen import (
     explain_cells,
     find_patterns,
     ideas,
+    patterns_to_say,
     show_claim,
 )
 from .slips import SpokenHearing, SpokenSlip, classify, likely_slips
@@ -66,6 +67,7 @@ __all__ = [
     "locate",
     "next_counts",
     "ordinal",
+    "patterns_to_say",
     "probes",
     "proposed_landmarks",
     "series",

@@ -57,13 +57,14 @@ def because(phrases: Phrases[Any]) -> str:
 
 
 def _because(phrases: Phrases[Any]) -> Iterator[Line]:
-    note = phrases.note()
-    if note:
-        for reason in phrases.reasons():
-            yield _sentences(reason, lambda: note)
-            break
-    for reason in phrases.reasons():
-        yield _sentences(reason)
+    reasons, notes = list(phrases.reasons()), list(phrases.notes())
+    for note in notes:
+        yield from (_sentences(reason, note) for reason in reasons)
+    # Why it ends says more of an idea that ends than why it began.
+    yield from map(_sentences, notes)
+    if phrases.life.breaks_at:
+        yield from (_sentences(reason, phrases.stops_at) for reason in reasons)
+    yield from map(_sentences, reasons)
 
 
 def _sentences(*lines: Line) -> Line:

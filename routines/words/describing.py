@@ -15,9 +15,16 @@ from .sentences import sentence
 
 
 def describe(
-    claim: Claim, grid: Grid, holds: str | None, breaks_at: int | None, audience: Audience | None = None
+    claim: Claim,
+    grid: Grid,
+    holds: str | None,
+    breaks_at: int | None,
+    audience: Audience | None = None,
+    printed: Grid | None = None,
 ) -> Words:
     """Say a claim in words as they are read: the teacher's line, what a child may say, the reason in numbers.
+
+    printed: the whole grid, where `grid` is only its first counts; rows are named as it shows them.
 
     >>> from fractions import Fraction
     >>> from routines.counting.claims import LandmarksClaim
@@ -25,9 +32,9 @@ def describe(
     >>> grid = Grid(Count.parse(kind="whole", start="10", step="6", terms=25), line_length=5)
     >>> claim = LandmarksClaim(Fraction(10), every=5, first=1, lie="column", lines=(1,))
     >>> describe(claim, grid, "always", None).because
-    '5 jumps of 6 make 30, which is 3 tens.'
+    '5 in a row: 5 jumps of 6 make 30, which is 3 tens.'
     """
-    page = page_of(grid, audience or Audience())
+    page = page_of(grid, audience or Audience(), printed)
     return Words(PHRASES[type(claim)](page, claim, Life(holds, _end_in_sight(page, breaks_at))))
 
 
@@ -36,7 +43,7 @@ def _end_in_sight(page: Page, breaks_at: int | None) -> int | None:
     count = page.count
     if breaks_at is None or page.on_clock or count.scaled(breaks_at) >= 0:
         return breaks_at
-    been_there = min(count.scaled_start, count.scaled(page.grid.terms)) < 0
+    been_there = min(count.scaled_start, count.scaled(page.printed.terms)) < 0
     knows = count.form.goes_below_zero and (page.level >= BELOW_ZERO_FROM or been_there)
     return breaks_at if knows else None
 

@@ -16,13 +16,15 @@ from .numbers import series
 class Noun:
     """A noun with its plural; `feminine` matters in Spanish only.
 
-    `counts` is False where so many of them make no amount: 6 is not 3 even numbers.
+    `counts` is False where so many of them make no amount: 6 is not 3 even numbers. `among`: what the multiples are called
+    where larger ones are among them, half meters and whole meters.
     """
 
     one: str
     many: str
     feminine: bool = False
     counts: bool = True
+    among: "Noun | None" = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +74,7 @@ class SlipWords(NamedTuple):
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
     {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small}, {smalls}
-    and {large} the units or coins of the count by name.
+    and {large} the units or coins of the count by name. A rule has three sentences where it matters what is not counted.
     """
 
     why: str
@@ -83,6 +85,7 @@ class SlipWords(NamedTuple):
 class Replies(NamedTuple):
     """What is said about a slip, and how a reply ends: about a jump, or about how a number is written; by level band.
 
+    {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
     that have no name of their own. notes: one line for the teacher about anything that was heard.
     """
@@ -97,13 +100,15 @@ class Replies(NamedTuple):
 
 
 class Stops(NamedTuple):
-    """What is asked at a stop, by why it is there and by level band; what is answered; and what makes it a good place.
+    """What is asked at a stop, by why it is there and by level band; what is answered, in several ways, with how it can be told
+    where a jump is hard; and what makes it a good place.
 
     parts: what changes in a jump, where numbers are read by their digits, and where they are not.
     """
 
     questions: Mapping[str, tuple[tuple[str, ...], ...]]
-    answers: Mapping[str, str]
+    answers: Mapping[str, tuple[str, ...]]
+    hows: Mapping[str, str]
     reasons: Mapping[str, str]
     parts: tuple[str, str]
 
@@ -144,6 +149,7 @@ class Language(ABC):
     clock_parts: Mapping[str, Feature]
     digit_sum: Feature
     small_coins: Feature
+    places: Mapping[int, Noun]
     lines: Mapping[str, Noun]
     directions: Mapping[str, str]
     cell: str
@@ -261,6 +267,10 @@ class Language(ABC):
         """Write the singular with "a"."""
 
     @abstractmethod
+    def another(self, noun: Noun) -> str:
+        """Write the singular with "another"."""
+
+    @abstractmethod
     def the_one(self, noun: Noun) -> str:
         """Write the singular with "the"."""
 
@@ -287,6 +297,10 @@ class Language(ABC):
     @abstractmethod
     def within(self, along: str) -> str:
         """Write "in each row", along the count "each time"."""
+
+    @abstractmethod
+    def per_line(self, along: str) -> str:
+        """The same in as few words as can be."""
 
     @abstractmethod
     def in_line(self, along: str, number: int) -> str:

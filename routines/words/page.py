@@ -22,8 +22,10 @@ TIMES_FROM = 3
 class Page:
     """A grid with the language and the level of its reader."""
 
-    def __init__(self, grid: Grid, audience: Audience) -> None:
+    def __init__(self, grid: Grid, audience: Audience, printed: Grid | None = None) -> None:
+        """printed: the grid as it stands on paper, where `grid` is only its first counts: its rows are the ones named."""
         self.grid = grid
+        self.printed = printed or grid
         self.count = grid.count
         self.language = LANGUAGES[audience.language]
         self.level = audience.level
@@ -42,12 +44,26 @@ class Page:
         self.jump = self.difference(self.count.step)
         self.seed = f"{self.count.start}{self.count.step}{grid.line_length}{grid.fill}"
 
+    def place(self, n: int) -> tuple[int, int]:
+        """Row and column of the n-th count as the page shows them, the top row first."""
+        grid = self.printed if n <= self.printed.terms else self.printed.grown(n)
+        return grid.place(n)
+
+    def line_number(self, number: int, along: str) -> int:
+        """A line's number in the counts in view as its number on the page: filled from below, rows above it are to come."""
+        ahead = self.printed.rows - self.grid.rows if self.grid.fill is Fill.ACROSS_UP else 0
+        return number + ahead if along.startswith("row") else number
+
     def text(self, n: int) -> str:
         """The n-th count as written."""
         text = self._texts.get(n)
         if text is None:
             text = self._texts[n] = self._short(self.count.value(n)) if self._two_names else self.count.text(n)
         return text
+
+    def in_full(self, n: int) -> str:
+        """The n-th count as it stands in a sentence, with both its names where it has two."""
+        return self.language.value(self.count.text(n), clock=self.on_clock)
 
     def value(self, n: int) -> str:
         """The n-th count as it stands in a sentence."""
@@ -77,6 +93,13 @@ class Page:
             k * abs(self.count.scaled_step) * multiple.denominator, self.count.scale * multiple.numerator
         )
         return None if rest else many
+
+    def counts_in(self, multiple: Fraction, many: int) -> bool:
+        """Whether so many of a multiple would be written with that number alone: 3.0 says no more than 3 wholes."""
+        count = self.count
+        if count.kind == Kind.MONEY:
+            return count.style.units != "one" and multiple != 1
+        return count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) and (many == 1 or multiple == 1)
 
     def amount(self, value: Fraction) -> str:
         """A sum or product as written, with its sign; on a clock it is a length of time."""
@@ -158,7 +181,7 @@ class Page:
         return "" if many is None else self._pure(many, self.move(k), multiple)
 
     def _pure(self, many: int, written: str, multiple: Fraction) -> str:
-        if many == 0:
+        if many == 0 or self.counts_in(multiple, 0):
             return ""
         noun = self.named_mark(multiple)
         if noun is None or not noun.counts:
@@ -198,6 +221,7 @@ class Page:
                 "lines": line.many,
                 "each_way": way,
                 "within": self.language.within(along),
+                "per_line": self.language.per_line(along),
             }
         return found
 
@@ -232,6 +256,6 @@ class Page:
 
 
 @lru_cache(maxsize=64)
-def page_of(grid: Grid, audience: Audience) -> Page:
+def page_of(grid: Grid, audience: Audience, printed: Grid | None = None) -> Page:
     """The page of a grid, kept while its patterns are described one by one."""
-    return Page(grid, audience)
+    return Page(grid, audience, printed)

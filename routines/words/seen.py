@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cached_property
 
-from routines.counting.audience import Audience
+from routines.counting.audience import Audience, level_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.ended import ended_runs as ended_in
@@ -14,6 +14,7 @@ from routines.counting.explaining import explain_cells as explained
 from routines.counting.grid import Grid
 from routines.counting.ideas import ideas as ideas_of
 from routines.counting.patterns import find_patterns as found_in
+from routines.counting.patterns.first_to_say import first_to_say
 from routines.counting.results import Idea, Pattern, Verdict
 from routines.counting.showing import shown_in
 
@@ -27,15 +28,17 @@ class SpokenPattern(Pattern):
 
     view: Grid = field(repr=False)
     audience: Audience = field(repr=False)
+    printed: Grid = field(repr=False)
 
     @classmethod
-    def saying(cls, pattern: Pattern, view: Grid, audience: Audience | None) -> SpokenPattern:
-        """The pattern with its words."""
-        return cls(pattern.claim, pattern.groups, pattern.breaks_at, pattern.holds, view, audience or Audience())
+    def saying(cls, pattern: Pattern, view: Grid, audience: Audience | None, printed: Grid) -> SpokenPattern:
+        """The pattern with its words; printed: the whole grid of which the view shows the first counts."""
+        facts = (pattern.claim, pattern.groups, pattern.breaks_at, pattern.holds)
+        return cls(*facts, view, audience or Audience(), printed)
 
     @cached_property
     def _words(self) -> Words:
-        return describe(self.claim, self.view, self.holds, self.breaks_at, self.audience)
+        return describe(self.claim, self.view, self.holds, self.breaks_at, self.audience, self.printed)
 
     @property
     def statement(self) -> str:
@@ -85,7 +88,16 @@ def find_patterns(
     """Everything that can be seen in a grid with its words: see `routines.counting.find_patterns`."""
     view = grid if upto is None else grid.cut(upto)
     return [
-        SpokenPattern.saying(pattern, view, audience) for pattern in found_in(view, implied=implied, audience=audience)
+        SpokenPattern.saying(pattern, view, audience, grid)
+        for pattern in found_in(view, implied=implied, audience=audience)
+    ]
+
+
+def patterns_to_say(grid: Grid, audience: Audience | None = None) -> list[SpokenPattern]:
+    """Everything that can be seen in a grid with its words, the six to put before a class first."""
+    return [
+        SpokenPattern.saying(pattern, grid, audience, grid)
+        for pattern in first_to_say(found_in(grid, audience=audience), grid, level_of(audience))
     ]
 
 
@@ -100,19 +112,21 @@ def ended_runs(grid: Grid, audience: Audience | None = None) -> list[SpokenIdea]
 
 
 def _saying_idea(idea: Idea, grid: Grid, audience: Audience | None) -> SpokenIdea:
-    pattern = SpokenPattern.saying(idea.pattern, grid.cut(idea.lasts), audience)
+    pattern = SpokenPattern.saying(idea.pattern, grid.cut(idea.lasts), audience, grid)
     return SpokenIdea(idea.claim, idea.seen_at, idea.dies_at, idea.lasts, pattern)
 
 
 def explain_cells(grid: Grid, cells: Iterable[int], audience: Audience | None = None) -> list[SpokenPattern]:
     """What tapped cells have in common, with its words: see `routines.counting.explain_cells`."""
-    return [SpokenPattern.saying(pattern, grid, audience) for pattern in explained(grid, cells, audience=audience)]
+    return [
+        SpokenPattern.saying(pattern, grid, audience, grid) for pattern in explained(grid, cells, audience=audience)
+    ]
 
 
 def show_claim(claim: Claim, grid: Grid, audience: Audience | None = None) -> SpokenPattern | None:
     """The pattern of a claim with its words: see `routines.counting.show_claim`."""
     shown = shown_in(claim, grid)
-    return SpokenPattern.saying(shown[1], shown[0], audience) if shown else None
+    return SpokenPattern.saying(shown[1], shown[0], audience, grid) if shown else None
 
 
 def check(claim: Claim, grid: Grid, audience: Audience | None = None) -> SpokenVerdict:

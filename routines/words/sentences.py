@@ -20,6 +20,11 @@ def capital(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def opening(text: str) -> str:
+    """The first two words, by which two answers sound alike."""
+    return " ".join(text.casefold().split()[:2])
+
+
 def first_that_fits(candidates: Iterable[Callable[[], str]], least: int, most: int) -> str:
     """Take the first candidate of `least` to `most` words; where amounts are too long for that, the shortest above."""
     above, short = "", ""

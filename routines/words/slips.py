@@ -17,12 +17,16 @@ from routines.counting.slips import Carried, EqualName, Hearing, Other, Repeated
 from routines.counting.slips import classify as classified
 from routines.counting.slips import likely_slips as foreseen
 from routines.counting.slips.checked import reader_of
+from routines.counting.slips.crossings import what_is_not_counted
 from routines.counting.slips.jump import Jump
 from routines.counting.slips.measurement import two_units
 
-from .language import Language
+from .language import Language, SlipWords
 from .languages import LANGUAGES
 from .sentences import STUDENT_BANDS, capital, filled
+
+# A line is looked along where so many counts are written in it: with fewer there is nothing to compare.
+ENOUGH_TO_LOOK_ALONG = 3
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -49,15 +53,17 @@ class SpokenSlip(Slip):
     @cached_property
     def why(self) -> str:
         """Why this slip happens here, for the teacher."""
-        return capital(filled(self._language.replies.slips[self.rule].why, self._fields))
+        return capital(filled(self._words.why, self._fields))
 
     @cached_property
     def reply(self) -> str:
         """What the teacher may ask: a question, and the way back to the grid. It never holds the count that is due."""
         told, band = self._language.replies, band_of(self.audience.level)
-        words = told.slips[self.rule]
+        words = self._words
         asked = words.show if band == 0 and words.show else words.ask
         endings = (told.about_writing if self.of_writing else told.about_a_jump)[band]
+        if not self._fields["along"]:
+            endings = tuple(ending for ending in endings if "{along}" not in ending)
         replies = [capital(filled(f"{asked} {ending}", self._fields)) for ending in endings]
         least, most = STUDENT_BANDS[band]
         fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
@@ -68,14 +74,22 @@ class SpokenSlip(Slip):
         return LANGUAGES[self.audience.language]
 
     @cached_property
+    def _words(self) -> SlipWords:
+        """The sentences of the rule, where it has several those of what is not counted here."""
+        slips = self._language.replies.slips
+        return slips.get(f"{self.rule} {what_is_not_counted(Jump(self.grid, self.n))}", slips[self.rule])
+
+    @cached_property
     def _fields(self) -> dict[str, str]:
         """What stands between the braces of the sentences."""
         jump, language = Jump(self.grid, self.n), self._language
+        line = _line_of(jump.grid, jump.n - 1, language)
         fields = {
             "a": written(jump, jump.said, language),
             "b": written(jump, jump.due, language),
             "start": jump.count.text(1),
-            "line": _line_of(jump.grid, jump.n - 1, language),
+            "line": line,
+            "along": line if _written_in_line(jump.grid, jump.n - 1) >= ENOUGH_TO_LOOK_ALONG else "",
             "jump": jump_phrase(jump, language),
             "size": jump.count.difference_text(jump.s),
             "least": jump.count.difference_text(jump.places.least),
@@ -171,6 +185,11 @@ def _line_of(grid: Grid, n: int, language: Language) -> str:
     """The line that the fill runs along, through the n-th count: "row 3"."""
     row, column = grid.place(n)
     return language.line("column", column) if grid.fill is Fill.DOWN else language.line("row", row)
+
+
+def _written_in_line(grid: Grid, n: int) -> int:
+    """How many counts stand in that line when the n-th is written."""
+    return min(n, (grid.lead + n - 1) % grid.line_length + 1)
 
 
 def larger_units(grid: Grid, language: str) -> str:

@@ -11,7 +11,6 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
-from routines.counting.kinds.names import Kind
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
@@ -19,15 +18,12 @@ from routines.counting.stops import suggest_stops as suggested
 from routines.counting.written_units import in_larger_unit
 
 from .describing import describe
+from .hard_jumps import READ_BY_DIGITS, ways_to_tell
 from .language import Language
 from .languages import LANGUAGES
 from .locating import locate, spoken_routes
-from .sentences import STUDENT_BANDS, capital, filled, first_that_fits
+from .sentences import STUDENT_BANDS, capital, filled, first_that_fits, opening
 from .slips import jump_phrase, written
-
-READ_BY_DIGITS = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
-# What is seen tells which count stands in a cell further on only where it says how far it is from one to another.
-LEADS_TO_A_CELL = ("step", "neighbour", "table")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -36,10 +32,16 @@ class SpokenStop(StopSuggestion):
 
     grid: Grid = field(repr=False)
     audience: Audience = field(repr=False)
+    ahead: tuple[SpokenStop, ...] = field(default=(), repr=False, compare=False)
 
     @cached_property
     def question(self) -> str:
         """What the class is asked."""
+        least, most = STUDENT_BANDS[band_of(self.audience.level)]
+        return first_that_fits((partial(self._filled, wording) for wording in self._questions), least, most)
+
+    @property
+    def _questions(self) -> tuple[str, ...]:
         asked = "target" if self.reason == "end" and self.asked is None else self.reason
         band = band_of(self.audience.level)
         wordings = self._language.stops.questions[asked][band]
@@ -47,20 +49,29 @@ class SpokenStop(StopSuggestion):
             wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
         # Stops at the ends of lines follow each other with another question too.
         at = self.after // self.grid.line_length + self.after % self.grid.line_length
-        turned = wordings if at % 2 or asked == "dies" else wordings[::-1]
-        least, most = STUDENT_BANDS[band]
-        return first_that_fits((partial(self._filled, wording) for wording in turned), least, most)
+        return wordings if at % 2 or asked == "dies" else wordings[::-1]
 
     @cached_property
     def answer(self) -> str:
-        """What is so, for the teacher."""
+        """What is so, and how a child can tell; no two stops of a count are answered with the same two words first."""
         if self.asked is not None:
             return locate(self.grid, self.asked, self.audience).reason
-        key = self.reason
-        if key == "target":
-            follows = self.claim is not None and self.claim.family in LEADS_TO_A_CELL
-            key = "target" if follows else "beside" if self._fields["idea"] else "place"
-        return self._told(self._language.stops.answers["place" if key == "end" else key], "next", "far")
+        answers, told = self._language.stops.answers, self._how
+        key = "target" if self.reason == "end" else "plain" if self.reason == "hard" and not told else self.reason
+        wordings = [self._told(wording, "next", "far", **told) for wording in answers[key]]
+        taken = {opening(stop.answer) for stop in self.ahead}
+        return next((text for text in wordings if opening(text) not in taken), wordings[0])
+
+    @cached_property
+    def _how(self) -> dict[str, str]:
+        """How a hard jump can be told, in as many words as a child of the level has for it."""
+        if self.reason != "hard" or self.spot is None:
+            return {}
+        digits = "{parts}" in self._questions[0]
+        ways = ways_to_tell(Jump(self.grid, self.after + 1), self.spot.landmark, asked_for_digits=digits)
+        for key, told in ways:
+            return {"how": filled(self._language.stops.hows[key], self._fields | told)}
+        return {}
 
     @property
     def routes(self) -> tuple[str, ...]:
@@ -84,7 +95,7 @@ class SpokenStop(StopSuggestion):
     def _filled(self, wording: str) -> str:
         return capital(filled(wording, self._fields))
 
-    def _told(self, wording: str, *amounts: str) -> str:
+    def _told(self, wording: str, *amounts: str, **fields: str) -> str:
         """For the teacher: these amounts in the larger unit too, where they fill one: "36 oz (2 lb 4 oz)"."""
         count = self.grid.count
         values = {"next": count.value(self.after + 1), "far": count.value(self.far)}
@@ -96,7 +107,7 @@ class SpokenStop(StopSuggestion):
             for name, text in larger.items()
             if text
         }
-        return capital(filled(wording, self._fields | both))
+        return capital(filled(wording, self._fields | both | fields))
 
     @cached_property
     def _fields(self) -> dict[str, str]:
@@ -111,11 +122,12 @@ class SpokenStop(StopSuggestion):
             "far": written(here, count.text(self.far), language),
             "place": language.cell.format(row=row, column=column),
             "idea": "",
+            "by_lower": _lower(_ended(self._statement(self.by))) if self.reason in ("target", "end") else "",
             "parts": language.stops.parts[count.kind not in READ_BY_DIGITS],
         }
         if self.claim is not None:
             idea = _ended(self._statement(self.claim))
-            fields |= {"idea": idea, "idea_lower": idea[:1].lower() + idea[1:]}
+            fields |= {"idea": idea, "idea_lower": _lower(idea)}
         if self.spot is not None:
             fields["landmark"] = written(here, count.text_of(self.spot.landmark), language)
         if self.asked is not None:
@@ -127,7 +139,7 @@ class SpokenStop(StopSuggestion):
         grid = self.grid
         view = grid if self.after >= grid.terms else grid.cut(self.after)
         if self.reason == "dies":
-            return describe(claim, view, "always", None, self.audience).statement
+            return describe(claim, view, "always", None, self.audience, grid).statement
         _, judged = judge(claim, grid)
         if not judged.true:  # one that dies in view is told as it stands on the board at the stop
             _, judged = judge(claim, view)
@@ -140,24 +152,32 @@ def suggest_stops(
 ) -> list[SpokenStop]:
     """Places to stop with what to ask there: see `routines.counting.suggest_stops`."""
     reader = reader_of(grid, grade, audience)
-    return [
-        SpokenStop(
-            stop.after,
-            stop.reason,
-            stop.claim,
-            stop.spot,
-            stop.far,
-            stop.asked,
-            stop.ways,
-            stop.think,
-            stop.partner,
-            stop.share,
-            grid=grid,
-            audience=reader,
+    spoken: list[SpokenStop] = []
+    for stop in suggested(grid, targets, audience=reader):
+        spoken.append(
+            SpokenStop(
+                stop.after,
+                stop.reason,
+                stop.claim,
+                stop.spot,
+                stop.far,
+                stop.by,
+                stop.asked,
+                stop.ways,
+                stop.think,
+                stop.partner,
+                stop.share,
+                grid=grid,
+                audience=reader,
+                ahead=tuple(spoken),
+            )
         )
-        for stop in suggested(grid, targets, audience=reader)
-    ]
+    return spoken
 
 
 def _ended(statement: str) -> str:
     return statement if statement.endswith((".", "!", "?")) else f"{statement}."
+
+
+def _lower(statement: str) -> str:
+    return statement[:1].lower() + statement[1:]

@@ -7,8 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from routines.counting.claims import BlockClaim, Claim, DigitRunClaim, LandmarksClaim
+from routines.counting.claims import BlockClaim, Claim, DigitRunClaim, LandmarksClaim, RemainderClaim
+from routines.counting.count import Count
 from routines.counting.grid import Grid
+from routines.counting.patterns.ranking import goes_without_saying
 
 from .languages import LANGUAGES
 from .seen import SpokenPattern
@@ -32,7 +34,7 @@ def title_of(grid: Grid, patterns: Iterable[SpokenPattern], language: str) -> st
     """
     count = title_of_count(grid, language)
     for pattern in patterns:
-        if pattern.holds == "always" and _is_said(pattern.claim):
+        if pattern.holds == "always" and _is_said(pattern.claim, grid.count):
             seen = pattern.statement.partition(":")[0]
             title = f"{count}: {seen[:1].lower()}{seen[1:]}"
             if len(title) <= LONGEST:
@@ -40,9 +42,14 @@ def title_of(grid: Grid, patterns: Iterable[SpokenPattern], language: str) -> st
     return count
 
 
-def _is_said(claim: Claim) -> bool:
-    """Landmarks in line, what stays or takes turns, digits that go up: not what comes again after more counts than that."""
+def _is_said(claim: Claim, count: Count) -> bool:
+    """Landmarks in line, what stays or takes turns, digits that go up: not what comes again after more counts than that.
+
+    That tenths are tenths is no title either.
+    """
     match claim:
+        case RemainderClaim() if goes_without_saying(claim, count):
+            return False
         case LandmarksClaim():
             return claim.lie != "scattered"
         case BlockClaim():

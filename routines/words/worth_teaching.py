@@ -24,13 +24,15 @@ class SpokenWorth(WorthTeaching):
     @cached_property
     def lasting(self) -> SpokenPattern:
         """The idea that always holds."""
-        return SpokenPattern.saying(self.good_for.lasting, self.grid, self.audience)
+        return SpokenPattern.saying(self.good_for.lasting, self.grid, self.audience, self.grid)
 
     @cached_property
     def passing(self) -> SpokenPattern | None:
         """The idea that a class believes until it ends, as it is seen while it holds."""
         passing, upto = self.good_for.passing, self.good_for.passing_upto
-        return SpokenPattern.saying(passing, self.grid.cut(upto), self.audience) if passing else None
+        if passing is None:
+            return None
+        return SpokenPattern.saying(passing, self.grid.cut(upto), self.audience, self.grid)
 
     @cached_property
     def crossing(self) -> str:

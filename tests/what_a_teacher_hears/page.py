@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from routines.counting import Audience, Grid, Outcome
 from routines.models.facts import FILLS
 from routines.plans.suggestions.answers import suggest_answers
-from routines.words import find_patterns, likely_slips, next_counts, proposed_landmarks, suggest_stops
+from routines.words import likely_slips, next_counts, patterns_to_say, proposed_landmarks, suggest_stops
 
 from .counts import COUNTS, Heard
 
@@ -60,7 +60,7 @@ def _told(grid: Grid, audience: Audience) -> Iterator[str]:
     yield (
         f"- Ringed: {ringed[0].name} ({', '.join(map(count.text, ringed[0].terms))})" if ringed else "- Ringed: nothing"
     )
-    for i, pattern in enumerate(find_patterns(grid, audience=audience)[:FIRST_PATTERNS], start=1):
+    for i, pattern in enumerate(patterns_to_say(grid, audience=audience)[:FIRST_PATTERNS], start=1):
         yield f"- Pattern {i}: {pattern.statement} | {pattern.student_words} | {pattern.because}"
     for answer in suggest_answers(grid, audience):
         yield f"- Answer, {answer.sort}: {answer.words} | {answer.reply} | {answer.why}"

@@ -87,7 +87,7 @@ def asked_about(grid: Grid, audience: Audience) -> Iterator[Told]:
 
 
 def told_by(pattern: SpokenPattern, grid: Grid, sort: str) -> Iterator[Told]:
-    about = Context(grid, pattern.claim, pattern.breaks_at)
+    about = Context(grid, pattern.claim, pattern.breaks_at, printed=pattern.printed)
     yield Told(f"pattern: {sort} statement", pattern.statement, about)
     yield Told(f"pattern: {sort} student words", pattern.student_words, about)
     yield Told(f"pattern: {sort} because", pattern.because, about)
@@ -198,10 +198,12 @@ def stopped(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
             yield Told("place: stop answer", stop.answer, about)
             yield Told("probe: stop question", stop.question, about)
         else:
-            about.extra["goal"] = _goal(stop.answer, grid, stop.after)
+            about.extra["goal"] = _goal(stop.question, stop.answer, grid, stop.after)
             yield Told("stop: question", stop.question, about)
-            yield Told("stop: answer", stop.answer, about)
-        goal = stop.after + 1 if asked is not None else _goal(stop.answer, grid, stop.after)
+            goes_by = stop.by if stop.reason in ("target", "end") else choice.claim
+            until = about.breaks_at if goes_by == choice.claim else None
+            yield Told("stop: answer", stop.answer, Context(view, goes_by, until, extra=about.extra))
+        goal = stop.after + 1 if asked is not None else _goal(stop.question, stop.answer, grid, stop.after)
         board = grid if stop.after >= grid.terms else grid.cut(stop.after)
         toward = about if asked is not None else Context(board, extra={"value": grid.count.value(goal), "n": goal})
         for route in stop.routes:
@@ -220,15 +222,15 @@ def _until(grid: Grid, claim: object, after: int) -> int | None:
     return None
 
 
-def _goal(answer: str, grid: Grid, after: int) -> int:
+def _goal(question: str, answer: str, grid: Grid, after: int) -> int:
     """Which count the answer names: the next one, or the one in a cell further on."""
     about = Context(grid)
     written = about.notation.value
-    named = re.search(rf"(?:will have|tendremos|^Llegamos al?|So) ({written})|^({written}) (?:stands|comes)", answer)
+    named = re.match(rf"(?:[^\d-]*? )??({written})(?=:|,| comes| next|[.]|$)", answer)
     assert named is not None, answer
-    value = about.notation.read(named[1] or named[2])
-    ahead = [n for n in range(after + 1, after + grid.line_length + 3) if about.same(about.value(n), value)]
-    place = re.search(r"(?:row|fila) (\d+), (?:column|columna) (\d+)", answer)
+    value = about.notation.read(named[1])
+    ahead = [n for n in range(after + 1, after + 2 * grid.line_length + 3) if about.same(about.value(n), value)]
+    place = re.search(r"(?:row|fila) (\d+), (?:column|columna) (\d+)", question)
     # On a clock the same time may come in several cells.
     there = [n for n in ahead if place and about.place(n) == (int(place[1]), int(place[2]))]
     return (there or ahead)[0]

@@ -54,7 +54,7 @@ def marks(c: Context) -> list[int]:
 
 def marks_lie(c: Context, h: dict[str, Any]) -> bool:
     at = 1 if h["line"].lower().startswith("col") else 0
-    lines = sorted({c.grid.place(n)[at] for n in marks(c)})
+    lines = sorted({c.place(n)[at] for n in marks(c)})
     return h.get("m", multiple_of(c)) == multiple_of(c) and [str(line) for line in lines] == h["i"]
 
 
@@ -82,7 +82,7 @@ def mark_at_break(c: Context, h: dict[str, Any]) -> bool:
         return False
     is_mark = c.value(c.breaks_at) % multiple_of(c) == 0
     says_mark = h.get("not") is None
-    return is_mark == says_mark and c.grid.grown(c.breaks_at).place(c.breaks_at) == (h["row"], h["column"])
+    return is_mark == says_mark and c.place(c.breaks_at) == (h["row"], h["column"])
 
 
 def terms_in(c: Context, low: Fraction, high: Fraction) -> list[int]:

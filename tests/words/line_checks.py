@@ -45,7 +45,8 @@ def each_line_starts(c: Context, h: dict[str, Any]) -> bool:
     claim = claim_of(c)
     lines = c.readings.lines(claim.parameters.get("along"))
     if claim.parameters.get("lines"):
-        lines = [c.readings.line(claim.parameters.get("along"), i) for i in claim.parameters.get("lines")]
+        along = claim.parameters.get("along")
+        lines = [c.readings.line(along, c.page_line(i, along)) for i in claim.parameters.get("lines")]
     return shown(c, [line[0] for line in lines], h["s"])
 
 
@@ -107,9 +108,17 @@ def note_shows(c: Context, h: dict[str, Any]) -> bool:
     if "x" not in h:
         return True
     if claim.family == "digit-run":
-        before = c.readings.number(cell_before(c, n, 1))
-        return before is not None and h["x"][0] == str(before + claim.parameters.get("change"))
+        return h["x"][0] == str(due_of(c, cell_before(c, n, 1)))
     return c.readings.shows(h["x"][0], cell_before(c, n, own_length(c))) and h["x"] != h["y"]
+
+
+def due_of(c: Context, before: int) -> int:
+    """What a run would show next, were there no end."""
+    line = max(c.readings.lines(claim_of(c).parameters.get("along")), key=len)
+    change = claim_of(c).parameters.get("change")
+    if change is None:
+        change = c.readings.number(line[1]) - c.readings.number(line[0])
+    return int(c.readings.number(before) + change)
 
 
 def cell_before(c: Context, n: int, k: int) -> int:

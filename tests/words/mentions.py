@@ -36,6 +36,7 @@ DIAGONALS = {
     "right": "to the right|one right|and right|a la derecha|hacia la derecha",
     "left": "to the left|one left|and left|a la izquierda|hacia la izquierda",
 }
+LINE_AS_IT_FILLS = r"\d+ in a (?:row|column)|\d+ por (?:fila|columna)"
 A_CELL = r"(?:row|fila) \d+,? (?:and )?(?:y la )?(?:column|columna) \d+"
 # Where two cells of one line stand in it: read by their rules.
 PLACES_IN_A_LINE = (
@@ -46,7 +47,7 @@ PLACES_IN_A_LINE = (
 
 def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> Iterator[str]:
     """Names in a text that are not those of the claim."""
-    text = re.sub(f"{A_CELL}|{PLACES_IN_A_LINE}", "~", text, flags=re.IGNORECASE)
+    text = re.sub(f"{LINE_AS_IT_FILLS}|{A_CELL}|{PLACES_IN_A_LINE}", "~", text, flags=re.IGNORECASE)
     named = re.sub(f"{notation.value}|{notation.difference}", "~", text)
     if claim.family in READ_OFF:
         yield from (

@@ -1,6 +1,7 @@
 """What can be read off written counts, worked out from the text and the exact value; imports no pattern code."""
 
 import re
+from collections.abc import Callable
 from fractions import Fraction
 
 from routines.counting.claims import Claim
@@ -29,9 +30,11 @@ PART_SYMBOLS = {
 class Readings:
     """The reading a block or run claim is about, term by term, and the lines as the page shows them."""
 
-    def __init__(self, grid: Grid, claim: Claim | None) -> None:
+    def __init__(self, grid: Grid, claim: Claim | None, place: Callable[[int], tuple[int, int]]) -> None:
+        """place: row and column of a term on the page."""
         self.grid = grid
         self.claim = claim
+        self.place = place
 
     def value(self, n: int) -> Fraction:
         return Fraction(self.grid.count.start) + (n - 1) * Fraction(self.grid.count.step)
@@ -75,14 +78,15 @@ class Readings:
     def line(self, along: str, number: int) -> list[int]:
         """The terms of a row or column, in counting order."""
         at = 0 if along == "row" else 1
-        return [n for n in range(1, self.grid.terms + 1) if self.grid.place(n)[at] == number]
+        return [n for n in range(1, self.grid.terms + 1) if self.place(n)[at] == number]
 
     def lines(self, along: str | None) -> list[list[int]]:
         """Every line that has a term in view, in page order."""
         if along in (None, "count"):
             return [list(range(1, self.grid.terms + 1))]
-        most = self.grid.rows if along == "row" else self.grid.columns
-        return [line for line in (self.line(along, i) for i in range(1, most + 1)) if line]
+        at = 0 if along == "row" else 1
+        numbers = sorted({self.place(n)[at] for n in range(1, self.grid.terms + 1)})
+        return [self.line(along, i) for i in numbers]
 
     def shows(self, text: str, n: int) -> bool:
         """Whether a written reading is what the n-th count shows."""

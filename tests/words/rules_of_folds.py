@@ -235,13 +235,13 @@ def never_changes(grid: Grid, feature: Feature) -> bool:
 
 def reading(grid: Grid, feature: Feature, n: int) -> Any:
     sort, name = feature
-    readings = Readings(grid, None)
+    readings = Readings(grid, None, grid.place)
     if sort == "coin":
         return readings.part(n, grid.count.part_names()[int(name)])  # type: ignore[call-overload]
     if sort == "part":
         return readings.part(n, str(name))
     if sort == "place":
-        return Readings(grid, a_claim("digit", place=name)).number(n)
+        return Readings(grid, a_claim("digit", place=name), grid.place).number(n)
     return readings.value(n) % Fraction(name)  # type: ignore[arg-type]
 
 

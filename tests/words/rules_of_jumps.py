@@ -77,8 +77,21 @@ RULES: tuple[Rule, ...] = (
         note_shows,
     ),
     Rule(
-        ("at <v:V> the <f:W> starts? again at <y:S>",),
-        ("(?:en|a) <v:V> (?:el|la|los|las) <f:W> vuelven? a empezar en <y:S>",),
+        (
+            "at <v:V> the <f:W> starts? again at <y:S>",
+            "at <v:V> it starts again at <y:S>",
+            "at <v:V> it is <y:S>, not <x:S>",
+        ),
+        (
+            "(?:en|a) <v:V> (?:el|la|los|las) <f:W> vuelven? a empezar en <y:S>",
+            "(?:en|a) <v:V> vuelve a empezar en <y:S>",
+            "(?:en|a) <v:V> es <y:S>, no <x:S>",
+        ),
+        note_shows,
+    ),
+    Rule(
+        ("at <v:V> the <f:W> (?:is|are) <y:S>",),
+        ("(?:en|a) <v:V> (?:el|la|los|las) <f:W> (?:es|son) <y:S>",),
         note_shows,
     ),
     Rule(

@@ -37,7 +37,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "so each time it is <t:D> " + MORE,
-            "<t:D> " + MORE + " leaves the",
+            "<t:D> " + MORE + " does not change the",
             "<t:D> " + MORE + " the [^,.]* are the same",
         ),
         (

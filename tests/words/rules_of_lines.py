@@ -133,6 +133,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "cada <k:N> números",
+            "se repiten cada <k:N>(?=[.])",
             "después de <k:N> números",
             "después de <k:N>",
             "tras <k:N>",
@@ -179,6 +180,9 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (r"\((?P<line_W>rows?|columns?) <s:S>\)",),
         (r"\((?P<line_W>filas?|columnas?) <s:S>\)",),
-        lambda c, h: h["s"] == [str(i) for i in claim_of(c).parameters.get("lines")],
+        lambda c, h: (
+            h["s"]
+            == [str(c.page_line(i, claim_of(c).parameters.get("along"))) for i in claim_of(c).parameters.get("lines")]
+        ),
     ),
 )

@@ -231,7 +231,7 @@ RULES: tuple[Rule, ...] = (
     # the count before
     Rule(
         (
-            "(?:after|from|at|between|touch|below|past|up to|before|than|with|said|on|in|of|both|does) <a:V>",
+            "(?:after|from|at|between|touch|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
             "when <a:V>",
             "<a:V> (?:is said again|was renamed)",
         ),

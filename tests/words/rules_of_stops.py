@@ -1,5 +1,6 @@
 """Phrases about stops: the last count on the board, the next one, a cell further on, what the next jump passes."""
 
+import re
 from fractions import Fraction
 from typing import Any
 
@@ -27,6 +28,49 @@ def cell_ahead(c: Context, h: dict[str, Any]) -> bool:
     """A cell that is still empty at the stop, on a page grown just to hold it; and what stands in it, where that is said."""
     n = int(c.extra["goal"])  # type: ignore[call-overload]
     return n > after(c) and c.place(n) == (h["row"], h["column"]) and c.same(h.get("v", c.value(n)), c.value(n))
+
+
+def far_is(c: Context, h: dict[str, Any]) -> bool:
+    """What stands in the cell that is asked for."""
+    return c.same(h["v"], c.value(int(c.extra["goal"])))  # type: ignore[call-overload]
+
+
+def sizes(c: Context) -> tuple[Fraction, Fraction]:
+    """How far from zero the last count and the next one are."""
+    return abs(Fraction(c.value(after(c)))), abs(Fraction(c.value(after(c) + 1)))
+
+
+def fills_up(c: Context, h: dict[str, Any]) -> bool:
+    """The end of the last count and the jump make what the end of the next count and a full one make."""
+    before, due = sizes(c)
+    made = h["r"] + h["s"] == h["t"] == h.get("u", h["t"])
+    return bool(made) and h["s"] == due - before and h["r"] <= before
+
+
+def is_opened(c: Context, h: dict[str, Any]) -> bool:
+    before, due = sizes(c)
+    return h["f"] - h["s"] == h["r"] and h["s"] == before - due and before % h["f"] == 0
+
+
+def is_passed(c: Context, h: dict[str, Any]) -> bool:
+    """So much to what lies on the way, and so much more."""
+    a, b = Fraction(c.value(after(c))), Fraction(c.value(after(c) + 1))
+    step = Fraction(c.grid.count.step)
+    return bool(h["p"] + h["q"] == abs(step) == abs(b - a) and c.same(a + (h["p"] if step > 0 else -h["p"]), h["l"]))
+
+
+def digits_change(c: Context, h: dict[str, Any]) -> bool:
+    count = c.grid.count
+    before, due = (re.findall(r"\d", count.text(after(c) + k)) for k in (0, 1))
+    changed = sum(a != b for a, b in zip(before, due, strict=False))
+    if "k" not in h and "m" not in h:
+        return changed == len(before) == len(due) == 2
+    return len(due) == h.get("m", h.get("k")) and ("k" not in h or (len(before) == len(due) and changed == h["k"]))
+
+
+def from_zero(c: Context, h: dict[str, Any]) -> bool:
+    before, due = sizes(c)
+    return h["s"] == abs(due - before) and 0 in (before, due)
 
 
 def jump_is_this(c: Context, h: dict[str, Any]) -> bool:
@@ -74,14 +118,45 @@ RULES: tuple[Rule, ...] = (
         passes,
     ),
     Rule(
-        (f"<v:V> stands in {AT_EN}", f"in {AT_EN} we will have <v:V>", AT_EN),
-        (f"en {AT_ES} tendremos <v:V>", AT_ES),
+        (AT_EN,),
+        (AT_ES,),
         cell_ahead,
     ),
     Rule(
-        ("<b:V> comes next", "the next count, <b:V>,"),
-        ("llegamos a <b:V>", "el siguiente, <b:V>,"),
+        ("^<v:V>, because", "^there stands <v:V>, because", "^I say <v:V>, because"),
+        ("^(?:el )?<v:V>, porque", "^ahí va (?:el )?<v:V>, porque", "^digo (?:el )?<v:V>, porque"),
+        far_is,
+    ),
+    Rule(
+        ("<b:V> comes next", "the next count, <b:V>,", "^(?:next is |we get )?<b:V>(?=:|, and it|[.]| next[.])"),
+        ("llegamos a <b:V>", "el siguiente, <b:V>,", "^(?:sigue |decimos )?(?:el )?<b:V>(?=:|, y ahí|[.])"),
         next_is,
+    ),
+    Rule(
+        ("<r:D> and <s:D> more is <u:D>, that is <t:D>", "<r:D> and <s:D> make <t:D>"),
+        ("<r:D> y <s:D> más son <u:D>, o sea, <t:D>", "<r:D> y <s:D> son <t:D>"),
+        fills_up,
+    ),
+    Rule(("<f:D> less <s:D> is <r:D>",), ("<f:D> menos <s:D> son <r:D>",), is_opened),
+    Rule(
+        ("<p:D> (?:back )?to <l:V>, then <q:D> more",),
+        ("<p:D> (?:hacia atrás )?hasta (?:el )?<l:V> y luego <q:D> más",),
+        is_passed,
+    ),
+    Rule(
+        ("<s:D> more reaches zero", "that is <s:D> below zero"),
+        ("con <s:D> más llegamos a cero", "eso es <s:D> por debajo de cero"),
+        from_zero,
+    ),
+    Rule(
+        ("both digits change", "all <k:N> digits change", "<k:N> of <m:N> digits change", "now there are <m:N> digits"),
+        (
+            "cambian las dos cifras",
+            "cambian las <k:N> cifras",
+            "cambian <k:N> de <m:N> cifras",
+            "ahora hay <m:N> cifras",
+        ),
+        digits_change,
     ),
     Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
     Rule(

@@ -37,6 +37,8 @@ class Context:
     breaks_at: int | None = None
     true_from: int | None = None
     extra: dict[str, object] = field(default_factory=dict, hash=False, compare=False)
+    printed: Grid | None = None
+    """The grid as it stands on paper, where `grid` is only its first counts: its rows are the ones that are named."""
 
     @property
     def notation(self) -> Notation:
@@ -46,7 +48,7 @@ class Context:
         """Row and column of the n-th count on a page written by hand, of so many terms or just enough."""
         grid = self.grid
         board = Board("", Fraction(0), Fraction(1), grid.terms, grid.line_length, grid.fill, grid.lead)
-        return board.page_place(n, upto or max(n, grid.terms))
+        return board.page_place(n, upto or max(n, (self.printed or grid).terms))
 
     def terms_apart(self, down: int, right: int) -> int:
         """How many counts on (or back, below 0) a cell so many rows down and columns to the right is."""
@@ -56,7 +58,12 @@ class Context:
 
     @property
     def readings(self) -> Readings:
-        return Readings(self.grid, self.claim)
+        return Readings(self.grid, self.claim, self.place)
+
+    def page_line(self, number: int, along: str) -> int:
+        """A line of the counts in view by its number on the page."""
+        at = 0 if along == "row" else 1
+        return next(self.place(n)[at] for n in self.terms if self.grid.place(n)[at] == number)
 
     def value(self, n: int) -> Fraction:
         count = self.grid.count

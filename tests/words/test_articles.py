@@ -23,7 +23,7 @@ COUNTS = [
     ("1:10", True, ("la 1:10", "de la 1:10", "a la 1:10", "a la 1:10")),
     ("50 g", False, ("50 g", "de 50 g", "a 50 g", "en 50 g")),
     ("1 ft 3 in", False, ("1 ft 3 in", "de 1 ft 3 in", "a 1 ft 3 in", "en 1 ft 3 in")),
-    ("3/4 taza", False, ("3/4 taza", "de 3/4 taza", "a 3/4 taza", "en 3/4 taza")),
+    ("3/4 de taza", False, ("3/4 de taza", "de 3/4 de taza", "a 3/4 de taza", "en 3/4 de taza")),
     ("$2.60", False, ("$2.60", "de $2.60", "a $2.60", "en $2.60")),
     ("85¢", False, ("85¢", "de 85¢", "a 85¢", "en 85¢")),
     (

@@ -53,6 +53,8 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
         ),
         # 25 min, 50 min, 75 min ... in rows of 4: no hour in line, and no class speaks of blocks of six.
         (("elapsed", "25 min", "25 min", 12, 4), 4, "By 25 min from 25 min", "De 25 min en 25 min desde 25 min"),
+        # Every count is so many tenths, as it is written.
+        (("decimal", "-1.2", "0.4", 18, 6), 6, "By 0.4 from -1.2", None),
     ],
 )
 def test_the_count_and_what_is_said_first(count, level, title, titulo):

@@ -6,9 +6,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Grid
+from routines.counting import Audience, Count, Grid, Style
 from routines.words import find_patterns
-from tests.counting.any_count import KINDS, grids
+from routines.words.describing import describe
+from tests.counting.any_count import CURRENCIES, KINDS, grids
+from tests.counting.claims import a_claim
 from tests.words.sentence_checker import notation_of
 
 PER_KIND = settings(max_examples=max(settings.default.max_examples // 3, 10))
@@ -61,3 +63,34 @@ def test_lengths_and_tone(kind: str) -> None:
             assert not pattern.statement.endswith(".") or pattern.statement.endswith(("...", "m."))
 
     each()
+
+
+# Place by place, from the smallest coin to tens of thousands of the large one.
+PLACES_OF_MONEY = range(7)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("currency", CURRENCIES)
+def test_every_place_of_money_is_told_briefly(currency: str, language: str) -> None:
+    style = Style(currency=currency, language=language, units="two")
+    told_briefly(Count.parse(kind="money", start="10,000", step="1,111", terms=12, style=style), PLACES_OF_MONEY)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_place_of_whole_numbers_is_told_briefly(language: str) -> None:
+    style = Style(language=language)
+    told_briefly(Count.parse(kind="whole", start="100,000", step="11,111", terms=12, style=style), range(6))
+
+
+def told_briefly(count: Count, places: range) -> None:
+    grid, language = Grid(count, 4), count.style.language
+    for level in MOST_WORDS:
+        for along in ("count", "row", "column"):
+            for place in places:
+                lines = 1 if along == "count" else grid.rows if along == "row" else grid.columns
+                run = a_claim("digit-run", place=place, along=along, change=1)
+                stays = a_claim("digit", place=place, along=along, blocks=[[1]] * lines)
+                turns = a_claim("digit", place=place, along=along, blocks=[[1, 2]] * lines)
+                for claim in (run, stays, turns):
+                    for words in describe(claim, grid, "always", None, Audience(level, language)).ways_to_say_it:
+                        assert words_in(words, grid) <= MOST_WORDS[level], words

@@ -25,7 +25,7 @@ def wrong_in(worth: SpokenWorth, language: str) -> list[str]:
     for pattern, upto in ((worth.lasting, grid.terms), (worth.passing, worth.good_for.passing_upto)):
         if pattern is not None:
             clauses.append(pattern.statement)
-            context = Context(grid.cut(upto), pattern.claim, pattern.breaks_at)
+            context = Context(grid.cut(upto), pattern.claim, pattern.breaks_at, printed=grid)
             found += CHECKERS["pattern", language].problems(pattern.statement, context)
     found += CHECKERS["worth", language].problems(worth.ask, about)
     assert worth.line.lower().removesuffix(".") == "; ".join(clauses).lower().removesuffix(".")

@@ -57,7 +57,7 @@ def marks_here(c: Context, h: dict[str, Any]) -> bool:
         return False
     if "rows" not in h:
         return True
-    places = [c.grid.place(n) for n in numbers]
+    places = [c.place(n) for n in numbers]
     return [
         h["rows"] == [str(row) for row in sorted({row for row, _ in places})],
         h["columns"] == [str(column) for column in sorted({column for _, column in places})],

@@ -32,6 +32,7 @@ UNIT_SIZES = {
     "d": Fraction(1440),
 }
 SAME_UNIT = {"cups": "cup", "taza": "cup", "tazas": "cup", "tons": "ton", "tonelada": "ton", "toneladas": "ton"}
+SAME_UNIT |= {"de taza": "cup", "de tonelada": "ton"}
 MEASURES = ("length", "mass", "capacity", "elapsed")
 UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
 HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"

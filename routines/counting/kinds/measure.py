@@ -183,6 +183,9 @@ class Measure(NumberKind):
         if unit.symbol not in WRITTEN_BY_NAME:
             return Piece("unit", unit.symbol)
         name = NAMES[unit.symbol, self.style.language]
+        part = amount.denominator > 1 and self._places_of(amount) is None
+        if part and (amount < 1 or self.style.shape == "top-heavy"):
+            return Piece("unit", SAID[self.style.language].part_written_of.format(name.one))
         return Piece("unit", name.one if 0 < amount <= 1 else name.several)
 
     def parts(self, value: Fraction) -> dict[str, int]:

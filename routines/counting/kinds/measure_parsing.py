@@ -70,6 +70,8 @@ def _unit(typed: str, measure: Kind, before: list[Unit], field: str, bare: str |
         if left_out is None:
             raise CountError(field, "no-unit", choices=symbols)
         return UNITS[left_out]
+    # 3/4 de taza
+    typed = typed.removeprefix("de ")
     unit = _spellings(measure).get(_folded(typed))
     if unit is not None:
         return unit

@@ -16,6 +16,9 @@ from ..kinds.names import Kind
 AS_MET = tuple(map(Fraction, (10, 100, 1000, 2, 5, 25, 50, 20, 3, 4, 6, 8, 9, 7, 11, 12)))
 """Of whole numbers, the friendliest first."""
 
+TENS_HUNDREDS_THOUSANDS = frozenset(map(Fraction, (10, 100, 1000)))
+LEARNED_WITH_THE_TABLES = frozenset(map(Fraction, (3, 4, 6, 7, 8, 9, 11, 12)))
+
 _WHOLES = {"in": 12, "cm": 100, "oz": 16, "g": 1000, "fl oz": 128, "mL": 1000, "min": 60}
 
 Friendliness = tuple[int, Fraction]
@@ -28,6 +31,13 @@ def never_hidden(count: Count) -> Fraction:
     if count.kind == Kind.MONEY:
         return Fraction(10 ** currency_named(count.style.currency, "en").digits)
     return Fraction(_WHOLES.get(count.base_unit, 1))
+
+
+def is_read_by(multiple: Fraction | None, count: Count) -> bool:
+    """Whether a class reads numbers by it: tens, hundreds; else the whole of the kind, or what this count goes round by."""
+    if count.kind == Kind.WHOLE:
+        return multiple in TENS_HUNDREDS_THOUSANDS
+    return multiple in (never_hidden(count), count.form.round_number())
 
 
 def friendliness(multiple: Fraction, count: Count) -> Friendliness:

@@ -28,7 +28,7 @@ from ..grid import ALONG, Fill, Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from ..written_units import written_units
-from .friendly import Friendliness, friendliness, never_hidden
+from .friendly import LEARNED_WITH_THE_TABLES, Friendliness, friendliness, never_hidden
 from .readings import written_parts
 
 Key = tuple[int, int, int, Friendliness, int, int]
@@ -42,7 +42,6 @@ _NO_MULTIPLE = (0, Fraction(0))
 YOUNGEST, YOUNG = 1, 3
 COUNTED_BY_THE_YOUNGEST = frozenset(map(Fraction, (2, 5, 10, 100)))
 LEFT_OVER_AT_LEVELS_2_AND_3 = frozenset(map(Fraction, (2, 5, 10)))
-LEARNED_WITH_THE_TABLES = frozenset(map(Fraction, (3, 4, 6, 7, 8, 9, 11, 12)))
 FIRST_SIX, FIRST_EIGHT, FIRST_TWELVE = 6, 8, 12
 
 
@@ -91,13 +90,13 @@ def barred_places(claim: Claim, grid: Grid, level: int = DEFAULT_LEVEL) -> int:
         case DigitClaim() | DigitRunClaim():
             unwritten = _unwritten(grid.count, grid.terms, claim.place, claim.part)
             return FIRST_SIX if 2 * unwritten >= grid.terms else 0
-        case RemainderClaim() if _goes_without_saying(claim, grid.count):
+        case RemainderClaim() if goes_without_saying(claim, grid.count):
             return FIRST_TWELVE
     return _barred_for_its_multiple(claim, grid.count, level) if grid.count.kind == Kind.WHOLE else 0
 
 
-def _goes_without_saying(claim: RemainderClaim, count: Count) -> bool:
-    """Whether it says that all are whole centimeters, or tenths, where nothing finer is written."""
+def goes_without_saying(claim: RemainderClaim, count: Count) -> bool:
+    """Whether a claim says that all are whole centimeters, or tenths, where nothing finer is written."""
     units = written_units(count)
     if units is None:
         finest = Fraction(1, 10 ** count.form.places_written(count.start)) if count.kind == Kind.DECIMAL else None

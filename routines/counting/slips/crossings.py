@@ -34,18 +34,30 @@ def _on_its_side(jump: Jump, size: Fraction) -> str:
     return jump.text(_signed(jump, size)) if size >= 0 and size != abs(jump.a) else ""
 
 
-def _kept(jump: Jump) -> tuple[str, str]:
-    """The largest place that is crossed where it can be left as it was, by name, and what is said then: 304 for 404.
+def _kept(jump: Jump) -> tuple[Place | None, str]:
+    """The largest place that is crossed where it can be left as it was, and what is said then: 304 for 404.
 
     Below a ten or hundred none has to be left; a whole or a unit may start again: 1/8 after 7/8, 10 min after 50 min.
     """
     a, b = abs(jump.a), abs(jump.b)
     for place in reversed(jump.crossing.crossed):
         if b < a:
-            return place.name, _on_its_side(jump, b + place.size)
+            return place, _on_its_side(jump, b + place.size)
         if b > place.size and (a >= place.size or place.name in STARTS_AGAIN):
-            return place.name, _on_its_side(jump, b - place.size)
-    return "", ""
+            return place, _on_its_side(jump, b - place.size)
+    return None, ""
+
+
+def what_is_not_counted(jump: Jump) -> str:
+    """What happens with the place that is left as it was, where the rule of its name hears it.
+
+    "opened": towards zero one of it is opened, and still counted. "made": the jump has some of it, and its smaller parts
+    make one more, so the digit does change, but by too little. "entered": the next of it is entered, and its digit stays.
+    """
+    place, _ = _kept(jump)
+    if abs(jump.b) < abs(jump.a):
+        return "opened"
+    return "made" if place is not None and abs(jump.s) > place.size else "entered"
 
 
 def _kept_rule(identity: str, name: str) -> Rule:
@@ -55,7 +67,7 @@ def _kept_rule(identity: str, name: str) -> Rule:
 def _kept_as(name: str) -> Callable[[Jump, str], str]:
     def heard(jump: Jump, language: str) -> str:
         kept, text = _kept(jump)
-        return text if kept == name else ""
+        return text if kept is not None and kept.name == name else ""
 
     return heard
 

@@ -1,4 +1,8 @@
-"""Slips in counts that go below zero: whole numbers, decimals and fractions alike."""
+"""Slips in counts that go below zero: whole numbers, decimals and fractions alike.
+
+Zero is where such a count is hard: what is heard there is foreseen at every level that is shown such a count, and comes
+first.
+"""
 
 from fractions import Fraction
 
@@ -8,7 +12,7 @@ from ..kinds.names import Kind
 from .fractions import denominator
 from .jump import Jump
 from .rule import Area, Rule
-from .sources import BOFFERDING_2014
+from .sources import AQAZADE_BOFFERDING_2021, BOFFERDING_2014
 
 # The grade that learns of numbers below zero. Source: Common Core State Standards 6.NS.C.5.
 BELOW_ZERO_FROM = 6
@@ -17,6 +21,15 @@ BELOW_ZERO_FROM = 6
 def serves(grid: Grid) -> bool:
     count = grid.count
     return count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) and min(count.value(1), count.value(grid.terms)) < 0
+
+
+def _leaves_zero_behind(jump: Jump) -> bool:
+    """Whether the count that is due is the first on its side of zero, which is crossed or was said just before."""
+    return jump.b != 0 and jump.a * jump.b <= 0
+
+
+def _away_from_zero_below(jump: Jump) -> bool:
+    return jump.s < 0 and jump.a < 0
 
 
 def _without_sign(jump: Jump, language: str) -> str:
@@ -59,6 +72,25 @@ RULES = (
         lambda j, _: j.text(j.a + _ten(j) - _smallest(j)),
         3,
     ),
+    # Beyond the table: both ways across zero, back towards it, and the levels below the grade that learns of it.
+    Rule(
+        "N08",
+        (0, 8),
+        _leaves_zero_behind,
+        _without_sign,
+        4,
+        source=AQAZADE_BOFFERDING_2021,
+    ),
+    Rule(
+        "N09",
+        (0, 8),
+        _away_from_zero_below,
+        lambda j, _: j.text(j.a - j.s),
+        source=AQAZADE_BOFFERDING_2021,
+    ),
+    Rule("N10", (0, 5), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s)),
+    Rule("N11", (0, 5), lambda j: j.s < 0 and j.a == 0, lambda j, _: j.said, source=BOFFERDING_2014),
+    Rule("N12", (0, 5), lambda j: j.a * j.b < 0, lambda j, _: j.text(j.s), 3),
 )
 
 AREA = Area("integers", serves, RULES)

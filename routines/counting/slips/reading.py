@@ -21,7 +21,7 @@ _HALF_OF_DAY = re.compile(
     r"[ap]\.? ?m\b|noon|midnight|mediod|medianoche|^\s*(?:0{1,2}|1[3-9]|2[0-4])(?::|\s*$)", re.IGNORECASE
 )
 _MINUS = re.compile(r"^(?:minus|negative|menos) ?(?=[\d$€£.,])", re.IGNORECASE)
-_WHOLE_WITH_A_MARK = re.compile(r"([-+]?\d+)[.,]0+$")
+_WHOLE_WITH_A_MARK = re.compile(r"([-+]?\d+)([.,])(0+)$")
 _CENT_SIGNS = ("¢", "c")
 _WHOLE_OVER_PARTS = re.compile(r"([-+]?)(\d{1,9})/(\d{1,4})$")
 _PLAIN_FRACTION = re.compile(r"[0-9]{1,3}/[1-9][0-9]?")
@@ -71,7 +71,7 @@ def value_of(count: Count, text: str) -> Fraction | None:
         return Fraction(text)
     typed = _MINUS.sub("-", text.strip().rstrip("!?"))
     if count.kind == Kind.WHOLE:
-        typed = _as_whole(typed)
+        typed = _as_whole(typed, count.style.decimal_mark)
     if count.kind == Kind.CLOCK and re.fullmatch(r"\d{1,2}", typed):
         typed = f"{typed}:00"
     try:
@@ -80,9 +80,10 @@ def value_of(count: Count, text: str) -> Fraction | None:
         return None
 
 
-def _as_whole(typed: str) -> str:
-    """A whole number in another form as a plain one: 70.0 and 140/2 as 70; any other text as it is."""
-    if found := _WHOLE_WITH_A_MARK.match(typed):
+def _as_whole(typed: str, decimal_mark: str) -> str:
+    """A whole number in another form as a plain one: 70.0 and 140/2 as 70; any other text, as 3,000 is, as it is."""
+    found = _WHOLE_WITH_A_MARK.match(typed)
+    if found and (found[2] == decimal_mark or len(found[3]) != 3):
         return found[1]
     over = _WHOLE_OVER_PARTS.match(typed)
     if over and int(over[3]) and int(over[2]) % int(over[3]) == 0:

@@ -17,8 +17,8 @@ class Rule:
 
     grades: the levels it is foreseen at; the last slips of elementary school (5 and 6) stay open upwards.
     happens: the jumps it is likely at. heard: what is said or written there, by language ("" where it would be what
-    is due anyway). weight: 3 for the slips every teacher of these grades meets, 2 for the usual, 1 for the rarer, 0 for
-    the odd ones.
+    is due anyway). weight: 4 for what is heard at zero, 3 for the slips every
+    teacher of these grades meets, 2 for the usual, 1 for the rarer, 0 for the odd ones.
     of_writing: whether it is about how one number is written or named, not about the jump to it. only_as_written: it is
     heard in this form alone, for another form of the same number is no sign of it.
     same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.

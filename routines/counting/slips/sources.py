@@ -29,6 +29,9 @@ BOFFERDING_2014 = (
     "Bofferding (2014), Journal for Research in Mathematics Education 45(2), over-use of whole-number ideas with"
     " negatives (general finding)"
 )
+AQAZADE_BOFFERDING_2021 = (
+    "Aqazade & Bofferding (2021), Journal of Numerical Cognition 7(2), signs ignored or appended (general finding)"
+)
 NIST_TIME = "NIST, Time Questions and Answers (noon and midnight)"
 NRC_2009_TEENS = (
     "National Research Council (2009), Mathematics Learning in Early Childhood, p. 147 (teens written reversed)"

@@ -1,6 +1,6 @@
 """Ideas that die while a count is written, and are worth a stop just before."""
 
-from ..claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, HowManyClaim
+from ..claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim
 from ..grid import Grid
 from ..ideas import ideas
 from ..patterns.ranking import rank
@@ -24,11 +24,13 @@ def _dies_in_view(idea: Idea, grid: Grid) -> bool:
 
 
 def _is_found_by_children(idea: Idea, grid: Grid) -> bool:
-    """Runs of digits, digit sums that stay, digits that stay in their line, and as many in each ten, hour or foot."""
+    """Runs of digits, digit sums that stay, and digits that stay in their line.
+
+    As many counts in each whole is not among them: a count on the border of two wholes is taken for one of either, and so
+    nobody can say with which count it ends.
+    """
     claim = idea.claim
     match claim:
-        case HowManyClaim():
-            return claim.multiple == grid.count.form.round_number()
         case DigitRunClaim():
             return claim.along == "count" or _in_two_lines(idea, grid)
         case DigitClaim():

@@ -3,12 +3,19 @@
 from fractions import Fraction
 
 from ..audience import Audience, band_of
-from ..grid import Grid
+from ..claims import Claim, LandmarksClaim, NeighbourClaim, StepClaim, TableClaim
+from ..grid import Fill, Grid
 from ..locate import locate
 from ..locate.routes import routes_to
 from ..probes import goes_below_zero, probes
 from .choosing import Choice
 from .suggestion import StopSuggestion
+
+# A landmark further on than this many lines is not looked for in its line.
+NEAR_LINES = 2
+
+# From cell to cell along a line, not across its corners.
+STRAIGHT = ("right", "down")
 
 # Seconds to think, to talk with a partner and to share, by level band. Common practice, no source.
 TIMES = ((10, 30, 60), (20, 60, 90), (30, 60, 120), (45, 90, 150))
@@ -16,7 +23,7 @@ TIMES = ((10, 30, 60), (20, 60, 90), (30, 60, 120), (45, 90, 150))
 
 def ask(grid: Grid, choice: Choice, level: int) -> StopSuggestion:
     """The stop of a choice, for a level."""
-    after, far, asked = choice.after, _far(grid, choice, level), None
+    after, (far, by), asked = choice.after, _prediction(grid, choice, level), None
     if choice.reason == "end":
         asked = _value_past_the_end(grid, level)
         ways = routes_to(grid, far) if asked is None else locate(grid, asked).routes
@@ -24,13 +31,33 @@ def ask(grid: Grid, choice: Choice, level: int) -> StopSuggestion:
         view = grid if after >= grid.terms else grid.cut(after)
         ways = routes_to(view, far if choice.reason == "target" else after + 1)
     think, partner, share = TIMES[band_of(level)]
-    return StopSuggestion(after, choice.reason, choice.claim, choice.spot, far, asked, ways, think, partner, share)
+    return StopSuggestion(after, choice.reason, choice.claim, choice.spot, far, by, asked, ways, think, partner, share)
 
 
-def _far(grid: Grid, choice: Choice, level: int) -> int:
-    """The count a line further on; the next one, where that one would be below zero and the class does not go there."""
+def _prediction(grid: Grid, choice: Choice, level: int) -> tuple[int, Claim]:
+    """A count further on, and what leads to it.
+
+    That is the next landmark in view where landmarks are seen, else the count a line further on; the next one, where
+    that one would be below zero and the class does not go there.
+    """
+    count, claim = grid.count, choice.claim
+    if isinstance(claim, LandmarksClaim) and choice.after < grid.terms:
+        within = range(choice.after + 1, min(grid.terms, choice.after + NEAR_LINES * grid.line_length) + 1)
+        multiple = claim.multiple
+        landmark = next((n for n in within if multiple and count.value(n) % multiple == 0), None)
+        if landmark is not None:
+            return landmark, claim
     far = choice.after + max(grid.line_length, 2)
-    return choice.after + 1 if grid.count.value(far) < 0 and not goes_below_zero(grid, level) else far
+    if count.value(far) < 0 and not goes_below_zero(grid, level):
+        return choice.after + 1, StepClaim(difference=count.step)
+    if isinstance(claim, StepClaim | TableClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):
+        return far, claim
+    if grid.line_length == 1:
+        return far, StepClaim(difference=count.step)
+    a_line = grid.line_length * count.step
+    if grid.fill is Fill.DOWN:
+        return far, NeighbourClaim(direction="right", difference=a_line)
+    return far, NeighbourClaim(direction="down", difference=-a_line if grid.fill is Fill.ACROSS_UP else a_line)
 
 
 def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:

@@ -23,7 +23,7 @@ from ..ended import ended_runs
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
 from ..patterns import find_patterns
-from ..patterns.friendly import AS_MET, never_hidden
+from ..patterns.friendly import AS_MET, is_read_by, never_hidden
 from ..patterns.ranking import COUNTED_BY_THE_YOUNGEST, YOUNG, YOUNGEST, barred_places
 from ..probes import Probe, probes
 from ..results import Pattern
@@ -132,7 +132,7 @@ def _kept_points(claim: Claim, grid: Grid, level: int) -> int:
             plain = level > YOUNGEST and grid.line_length <= EASILY_LISTED
             return (8 if plain else 4) if stays else 3 if along == "count" else 0
         case HowManyClaim(block=block):
-            return 6 if _is_a_unit(claim.multiple, grid) and block and max(block) > 1 and len(block) <= 3 else 0
+            return 6 if is_read_by(claim.multiple, grid.count) and block and max(block) > 1 and len(block) <= 3 else 0
         case TableClaim():
             return 6 if level >= YOUNG else 0
         case NeighbourClaim(direction=direction):
@@ -142,21 +142,13 @@ def _kept_points(claim: Claim, grid: Grid, level: int) -> int:
 
 def _landmark_points(multiple: Fraction, lie: str, fills: bool, grid: Grid, level: int) -> int:
     """Where the landmarks fill their line, and nothing else stands in it, a class reads them off."""
-    unit = _is_a_unit(multiple, grid)
+    unit = is_read_by(multiple, grid.count)
     if grid.count.kind == Kind.WHOLE and level <= YOUNGEST and multiple not in COUNTED_BY_THE_YOUNGEST:
         return 0
     less = 0 if unit else 5 if multiple in FRIENDLIEST or multiple == abs(grid.count.step) else 7
     if lie in ("row", "column"):
         return (IN_ONE_LINE if fills else IN_ONE_LINE - 4) - less
     return (WHOLE_LINES if lie in ("rows", "columns") else DOWN_A_DIAGONAL) - less
-
-
-def _is_a_unit(multiple: object, grid: Grid) -> bool:
-    """Whether a class reads by it: tens, hundreds; else the wholes of the kind, or what this count goes round by."""
-    count = grid.count
-    return multiple in (
-        (10, 100, 1000) if count.kind == Kind.WHOLE else (never_hidden(count), count.form.round_number())
-    )
 
 
 def _passing(grid: Grid, found: list[Pattern], level: int) -> tuple[Pattern, int, int] | None:
@@ -227,7 +219,7 @@ def _asking_points(probe: Probe, grid: Grid) -> int:
     """A multiple is a near miss where the class reads by it: 7:00, $8.00, not 102 for its threes."""
     if probe.appears:
         return A_NUMBER_THAT_COMES
-    if probe.sort == "multiple" and not _is_a_unit(probe.multiple, grid):
+    if probe.sort == "multiple" and not is_read_by(probe.multiple, grid.count):
         return 0
     by_tens = grid.count.kind == Kind.WHOLE and grid.count.step % 10 == 0
     return 1 if by_tens and probe.sort in ("odd", "even", "every") else NEAR_MISSES.get(probe.sort, 1)

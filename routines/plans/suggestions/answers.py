@@ -9,7 +9,8 @@ from routines.counting import Audience, Claim, Grid
 from routines.counting.believed import worth_believing
 from routines.counting.claims import NeighbourClaim, StepClaim
 from routines.models.shown_ideas import dying_ideas
-from routines.words import SpokenPattern, find_patterns, likely_slips, ordinal
+from routines.words import SpokenPattern, likely_slips, ordinal, patterns_to_say
+from routines.words.sentences import opening
 
 from .near_misses import near_misses
 from .sentences import replies_to, ways
@@ -51,16 +52,11 @@ class _Wording:
         return AnswerSuggestion(self.sort, words, reply, self.why, self.n)
 
 
-def opening(words: str) -> str:
-    """The first two words, by which two answers sound alike."""
-    return " ".join(words.casefold().split()[:2])
-
-
 def suggest_answers(
     grid: Grid, audience: Audience, *, rounds: int = 1, written: Collection[str] = (), targets: Collection[Claim] = ()
 ) -> list[AnswerSuggestion]:
     """At most five a round, one of each sort, the ones already written left out. Targets come before other patterns."""
-    patterns = find_patterns(grid, audience=audience)
+    patterns = patterns_to_say(grid, audience=audience)
     patterns.sort(key=lambda pattern: pattern.claim not in targets)
     sorts = [
         _easy(patterns, audience),

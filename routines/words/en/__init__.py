@@ -28,6 +28,7 @@ class English(Language):
     more, less, up, down = "more", "less", "up", "down"
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
+    places = names.PLACES
     part_features = names.PARTS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
@@ -114,8 +115,11 @@ class English(Language):
         return Feature(Noun(name, f"{name}s"))
 
     def large_coin_digit(self, place: int, coin: CoinName) -> Feature:
-        name = coin.several if place == 0 else f"{names.PLACES[place].many} of {coin.several}"
-        return Feature(Noun(f"{name} digit", f"{name} digits"))
+        if place == 0:
+            return Feature(Noun(f"{coin.several} digit", f"{coin.several} digits"))
+        of_place = self.place_digit(place).noun
+        name = f"{names.PLACES[place].many} of {coin.several}"
+        return Feature(Noun(f"{name} digit", f"{name} digits"), brief=of_place)
 
     def whole_units(self, unit: CoinName) -> Noun:
         return Noun(f"whole {unit.one}", f"whole {unit.several}")
@@ -130,6 +134,9 @@ class English(Language):
 
     def a(self, noun: Noun) -> str:
         return f"{'an' if noun.one[0] in 'aeiou' else 'a'} {noun.one}"
+
+    def another(self, noun: Noun) -> str:
+        return f"another {noun.one}"
 
     def the_one(self, noun: Noun) -> str:
         return f"the {noun.one}"
@@ -155,6 +162,9 @@ class English(Language):
 
     def within(self, along: str) -> str:
         return "each time" if along == "count" else f"in each {along}"
+
+    def per_line(self, along: str) -> str:
+        return self.within(along)
 
     def in_line(self, along: str, number: int) -> str:
         return f"in {self.line(along, number)}"

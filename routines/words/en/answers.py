@@ -29,19 +29,19 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
     ),
     "every even reply": ("Go on from {value} by twos. Is each of those numbers on our grid?",),
     "line": (
-        "One {line} on it is always {value} more.",
+        "From one {line} to the next it is {value} more.",
         "Look, from {line} to {line} it is {value} more.",
     ),
     "line back": (
-        "One {line} on it is always {value} less.",
+        "From one {line} to the next it is {value} less.",
         "Look, from {line} to {line} it is {value} less.",
     ),
     "line later": (
-        "One {line} on it is always {value} later.",
+        "From one {line} to the next it is {value} later.",
         "Look, from {line} to {line} it is {value} later.",
     ),
     "line earlier": (
-        "One {line} on it is always {value} earlier.",
+        "From one {line} to the next it is {value} earlier.",
         "Look, from {line} to {line} it is {value} earlier.",
     ),
     "line reply": (

@@ -56,11 +56,23 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "any.statement": ("{feats} make a pattern {each_way}",),
     "any-count.statement": ("{feats} make a pattern",),
     "lines.statement": ("{statement} ({lines} {numbers})",),
-    "reason.pure": (
-        "{jumps}, and {total} is {pure}",
-        "{jumps}, and {total} {more} leaves the {feats} alone",
+    "made.pure": ("{jumps}, which is {pure}",),
+    "made.even": ("{jumps}, and {total} is even",),
+    "made.multiple": ("{jumps}, and {total} is {a_mark}",),
+    "reason.fills": ("{n} in a {fills}: {made}, so the {feats} change only from {fills} to {fills}",),
+    "reason.line-change": (
+        "{n} in a {fills}: {jumps}, and {total} {more} does not change the {feats}",
+        "{n} in a {fills}: {made}, so the {feats} stay the same",
     ),
-    "reason.jumps": ("{jumps}, so the {feats} come back", "{jumps}, and that leaves the {feats} as they were"),
+    "reason.line-made": ("{n} in a {fills}: {made}",),
+    "reason.stays": (
+        "{jumps}, and {total} {more} does not change the {feats}",
+        "{made}, so the {feats} stay the same",
+    ),
+    "reason.comes-back": (
+        "{jumps}, and {total} {more} does not change the {feats}",
+        "{made}, so the {feats} come back",
+    ),
     "reason.span": (
         "{in_line}, from {a} to {b}, the {feats} stay {x}",
         "from {a} to {b} {in_line} the {short} stay {x}",
@@ -79,14 +91,15 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "past.statement": ("every count is {r} past {a_mark}",),
     "past.core": ("every one is {r} past {a_mark}", "each one we say is {r} past {a_mark}"),
     "past.says": ("we are always {r} past {a_mark}",),
-    "past.reason": ("{a} is {r} past {m_a}, and each jump of {d} is {pure_d}", "{a} is {r} past {m_a}, and {jumps}"),
+    "past.reason": ("{a} is {r} past {m_a}, and each jump of {d} is {pure_d}",),
+    "past.reason-jumps": ("{a} is {r} past {m_a}, and {jumps}",),
     "parity.all.statement": ("every count is {x}",),
     "parity.all.core": (
         "all the numbers here are {x}",
         "every number we say is {x}",
     ),
     "parity.all.says": ("we only say {x} numbers",),
-    "parity.all.reason": ("{a} is {x} and each jump is {d}", "{a} is {x}, and a jump of {d} is even"),
+    "parity.all.reason": ("{a} is {x}, and a jump of {d} is even",),
     "parity.turns.statement": ("{x} and {y} take turns",),
     "parity.turns.core": (
         "{x} and {y} take turns: {x}, {y}, {x}, {y}",
@@ -98,6 +111,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "parity.keep.statement": ("each {line} is all even or all odd: {series}", "{lines} are {series} all through"),
     "parity.keep.core": ("each {line} is all even or all odd", "in a {line} they are all even or all odd"),
+    "parity.keep.reason-line": ("{n} in a {fills}: {jumps}, and {total} is even",),
     "parity.keep.reason": ("{jumps}, and {total} is even", "{jumps}, and {total} {more} keeps even numbers even"),
     "parity.turns-line.statement": ("even and odd take turns {each_way}",),
     "parity.turns-line.core": (
@@ -106,7 +120,19 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "parity.turns-line.reason": ("{jumps}, and {total} is odd", "{jumps}, and {total} {more} turns even into odd"),
     "note.digit": ("at {until} the {feat} {be} {y}, not {x}", "at {until} the {feat} {be} {y} where {x} was due"),
+    "note.another": ("at {until} we come to {another}, and the {feat} {be} {y}",),
+    "note.below-zero": ("at {until} we go below 0",),
+    "note.absent": ("at {until} no {feat} is written",),
+    "note.full": ("at {until}, {x} {places} make 1 {larger}",),
+    "note.full-twice": ("at {until}, {x} {places} make 1 {larger}, and 10 {larger_many} make 1 {largest}",),
+    "note.full-and-more": ("at {until}, {x} {places} make 1 {larger} and {rest}",),
+    "note.opened": ("at {until} {a_larger} is opened into 10 {places}, and the {feat} {be} {y}",),
+    "note.clock": ("at {until} the {feats} we write go from {before} back to {found}",),
+    "note.clock-back": ("at {until} the {feats} we write go from {before} up to {found}",),
     "note.restart": ("at {until} the {feat} {restart} {y}",),
+    "note.digit-short": ("at {until} it is {y}, not {x}",),
+    "note.restart-short": ("at {until} it starts again at {y}",),
+    "note.is": ("at {until} the {feat} {be} {y}",),
     "note.plain": ("it stops at {until}",),
 }
 

@@ -14,7 +14,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.says, on a clock": ("when I go {direction}, it is always {diff} {more}",),
     "run.reason-jumps, on a clock": ("{jumps}", "{jumps}, so each time it is {total} {more}"),
     "run.reason-one, on a clock": ("each jump is {total}",),
-    "reason.pure, on a clock": ("{jumps}, and {total} {more} the {feats} are the same",),
+    "reason.line-change, on a clock": ("{n} in a {fills}: {jumps}, and {total} {more} the {feats} are the same",),
+    "reason.stays, on a clock": ("{jumps}, and {total} {more} the {feats} are the same",),
+    "reason.comes-back, on a clock": ("{jumps}, and {total} {more} the {feats} are the same",),
     "no.step, on a clock": ("{diff} {after} {a} it is {b}",),
     "no.neighbour, on a clock": ("one step {direction} from {a} we come to {b}, {diff} {more}",),
 }

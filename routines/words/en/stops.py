@@ -84,11 +84,33 @@ QUESTIONS = {
 }
 
 ANSWERS = {
-    "target": "{idea} So {far} stands in {place}.",
-    "beside": "{idea} In {place} we will have {far}.",
-    "place": "{far} stands in {place}.",
-    "hard": "{next} comes next.",
-    "dies": "{next} comes next, and it does not fit “{idea}”",
+    "target": (
+        "{far}, because {by_lower}",
+        "There stands {far}, because {by_lower}",
+        "I say {far}, because {by_lower}",
+    ),
+    "hard": ("{next}: {how}.", "Next is {next}: {how}.", "We get {next}: {how}."),
+    "plain": ("{next} comes next.", "Next is {next}.", "We get {next} next."),
+    "dies": (
+        "{next} comes next, and it does not fit “{idea}”",
+        "Next is {next}, and it does not fit “{idea}”",
+        "We get {next}, and it does not fit “{idea}”",
+    ),
+}
+
+HOWS = {
+    "to zero": "{by} more reaches zero",
+    "from zero": "that is {by} below zero",
+    "below zero": "{rest} and {by} make {sum}, below zero",
+    "filled": "{rest} and {by} make {sum}",
+    "filled in units": "{rest} and {by} more is {many}, that is {sum}",
+    "over": "{to} to {landmark}, then {on} more",
+    "over back": "{to} back to {landmark}, then {on} more",
+    "opened": "{full} less {by} is {rest}",
+    "both digits": "both digits change",
+    "all digits": "all {k} digits change",
+    "some digits": "{k} of {many} digits change",
+    "more digits": "now there are {many} digits",
 }
 
 REASONS = {
@@ -102,4 +124,4 @@ REASONS = {
 
 PARTS = ("digits", "parts")
 
-STOPS = Stops(QUESTIONS, ANSWERS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)

@@ -27,6 +27,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.totals": ("{line} {i} adds to {x}, and {line} {j} adds to {y}",),
     "small": ("the grid is too small to try it",),
     "no.table": ("the {nth} count is {v}, and {n} × {factor} = {w}",),
+    "no.table-rest": ("{v} is {rest} more than {below}, and {below} is {many} × {size}",),
     "no.opposites": ("the opposites here are {pairs}",),
     "no.opposites-none": ("no two counts here are opposites",),
 }

@@ -36,6 +36,7 @@ class Spanish(Language):
     more, less, up, down = "más", "menos", "sube", "baja"
     later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS
+    places = names.PLACES
     part_features = names.PARTS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
@@ -159,6 +160,9 @@ class Spanish(Language):
     def a(self, noun: Noun) -> str:
         return f"{'una' if noun.feminine else 'un'} {noun.one}"
 
+    def another(self, noun: Noun) -> str:
+        return f"{'otra' if noun.feminine else 'otro'} {noun.one}"
+
     def the_one(self, noun: Noun) -> str:
         if noun.one == noun.many:
             return self.the_many(noun)
@@ -185,6 +189,9 @@ class Spanish(Language):
 
     def within(self, along: str) -> str:
         return "cada vez" if along == "count" else f"en cada {self.lines[along].one}"
+
+    def per_line(self, along: str) -> str:
+        return "cada vez" if along == "count" else f"por {self.lines[along].one}"
 
     def in_line(self, along: str, number: int) -> str:
         return f"en {self.line(along, number)}"

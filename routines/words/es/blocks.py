@@ -13,13 +13,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_short} se alternan: primero {x} y luego {y}",
         "{the_feats} se alternan, primero {x} y luego {y}",
         "{the_feats} van {x}, {y}, y otra vez {x}, {y}",
-        "{the_feats} se alternan",
+        "{the_short} se alternan",
     ),
     "repeat.statement": ("{the_feats} se repiten cada {k} números: {series}",),
     "repeat.core": (
         "{the_short} vuelven a salir cada {k} números",
         "{the_feats} vuelven a salir cada {k} números",
         "después de {k} números {the_feats} empiezan otra vez igual",
+        "{the_short} se repiten cada {k}",
     ),
     "keep.statement": (
         "{the_feats} se quedan en su {line}: {series}",
@@ -29,6 +30,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} {the_short} no cambian",
         "{the_feats} son iguales en cada {line}",
         "en cada {line} {the_feats} no cambian",
+        "{per_line} {the_short} no cambian",
     ),
     "turns-line.statement": ("{the_feats} se alternan {each_way}: {series} {in_line}",),
     "turns-same.statement": (
@@ -37,6 +39,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "turns-line.core": (
         "{within} se alternan {the_short}",
+        "{per_line} se alternan {the_short}",
         "{the_feats} se alternan {each_way}",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
@@ -58,11 +61,23 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "any.statement": ("{the_feats} forman un patrón {each_way}",),
     "any-count.statement": ("{the_feats} forman un patrón",),
     "lines.statement": ("{statement} ({lines} {numbers})",),
-    "reason.pure": (
-        "{jumps}, o sea, {pure}",
-        "{jumps}, y con {total} {more} {the_feats} no cambian",
+    "made.pure": ("{jumps}, o sea, {pure}",),
+    "made.even": ("{jumps}, y {total} es par",),
+    "made.multiple": ("{jumps}, y {total} es {a_mark}",),
+    "reason.fills": ("{n} por {fills}: {made}, y {the_feats} solo cambian de {fills} en {fills}",),
+    "reason.line-change": (
+        "{n} por {fills}: {jumps}, y con {total} {more} {the_feats} no cambian",
+        "{n} por {fills}: {made}, y por eso {the_feats} no cambian",
     ),
-    "reason.jumps": ("{jumps}, y por eso vuelven {the_feats}", "{jumps}, y así {the_feats} quedan como estaban"),
+    "reason.line-made": ("{n} por {fills}: {made}",),
+    "reason.stays": (
+        "{jumps}, y con {total} {more} {the_feats} no cambian",
+        "{made}, y por eso {the_feats} no cambian",
+    ),
+    "reason.comes-back": (
+        "{jumps}, y con {total} {more} {the_feats} no cambian",
+        "{made}, y por eso vuelven {the_feats}",
+    ),
     "reason.span": (
         "{in_line}, de {a} a {b}, {the_feats} siguen en {x}",
         "de {a} a {b} {in_line} {the_short} siguen en {x}",
@@ -81,11 +96,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "past.statement": ("cada número es {r} más que {a_mark}",),
     "past.core": ("cada uno es {r} más que {a_mark}", "cada uno que decimos es {r} más que {a_mark}"),
     "past.says": ("siempre nos pasamos {r} de {a_mark}",),
-    "past.reason": ("de {m_a} a {a} hay {r}, y cada salto de {d} es {pure_d}", "de {m_a} a {a} hay {r}, y {jumps}"),
+    "past.reason": ("de {m_a} a {a} hay {r}, y cada salto de {d} es {pure_d}",),
+    "past.reason-jumps": ("de {m_a} a {a} hay {r}, y {jumps}",),
     "parity.all.statement": ("todos los números son {x_all}",),
-    "parity.all.core": ("todos los números que decimos son {x_all}", "cada número que decimos es {x}, siempre"),
+    "parity.all.core": ("todos los números que decimos son {x_all}", "aquí todos los números son {x_all}"),
     "parity.all.says": ("solo decimos números {x_all}",),
-    "parity.all.reason": ("{a} es {x} y cada salto es de {d}", "{a} es {x}, y un salto de {d} es par"),
+    "parity.all.reason": ("{a} es {x}, y un salto de {d} es par",),
     "parity.turns.statement": ("pares e impares se alternan: {x}, {y}",),
     "parity.turns.core": (
         "van alternando: {x}, {y}, {x}, {y}, y así siempre",
@@ -100,6 +116,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {line} todos son pares o todos son impares",
         "si miras una {line}, todos son pares o todos impares",
     ),
+    "parity.keep.reason-line": ("{n} por {fills}: {jumps}, y {total} es par",),
     "parity.keep.reason": ("{jumps}, y {total} es par", "{jumps}, y con {total} {more} un par sigue siendo par"),
     "parity.turns-line.statement": ("pares e impares se alternan {each_way}",),
     "parity.turns-line.core": (
@@ -108,7 +125,19 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("{until:en} {the_feat} {be} {y}, no {x}", "{until:en} {the_feat} {be} {y} y tocaba {x}"),
+    "note.another": ("{until:en} llegamos a {another}: {the_feat} {be} {y}",),
+    "note.below-zero": ("{until:en} bajamos de 0",),
+    "note.absent": ("{until:en} no se escribe {the_feat}",),
+    "note.full": ("{until:en}, {x} {places} hacen 1 {larger}",),
+    "note.full-twice": ("{until:en}, {x} {places} hacen 1 {larger}, y 10 {larger_many} hacen 1 {largest}",),
+    "note.full-and-more": ("{until:en}, {x} {places} hacen 1 {larger} y {rest}",),
+    "note.opened": ("{until:en} se cambia {a_larger} por 10 {places}, y {the_feat} {be} {y}",),
+    "note.clock": ("{until:en} {the_feats} que escribimos vuelven de {before} a {found}",),
+    "note.clock-back": ("{until:en} {the_feats} que escribimos pasan de {before} a {found}",),
     "note.restart": ("{until:en} {the_feat} {restart} {y}",),
+    "note.digit-short": ("{until:en} es {y}, no {x}",),
+    "note.restart-short": ("{until:en} vuelve a empezar en {y}",),
+    "note.is": ("{until:en} {the_feat} {be} {y}",),
     "note.plain": ("deja de cumplirse {until:en}",),
 }
 

@@ -17,7 +17,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "run.reason-jumps, on a clock": ("{jumps}", "{jumps}, así que cada vez es {total} {more}"),
     "run.reason-one, on a clock": ("cada salto es de {total}",),
-    "reason.pure, on a clock": ("{jumps}, y {total} {more} {the_feats} son iguales",),
+    "reason.line-change, on a clock": ("{n} por {fills}: {jumps}, y {total} {more} {the_feats} son iguales",),
+    "reason.stays, on a clock": ("{jumps}, y {total} {more} {the_feats} son iguales",),
+    "reason.comes-back, on a clock": ("{jumps}, y {total} {more} {the_feats} son iguales",),
     "no.step, on a clock": ("{diff} {after} de {a} llegamos a {b}",),
     "no.neighbour, on a clock": ("{direction}, desde {a} llegamos a {b}, {diff} {more}",),
 }

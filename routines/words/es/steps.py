@@ -1,7 +1,7 @@
 """Spanish sentences about steps: step, neighbour, table, digit-run."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "step.statement": ("cada número es {d} {more} que el anterior", "cada vez es {d} {more}"),
+    "step.statement": ("cada número es {d} {more} que el anterior",),
     "step.core": ("cada uno es {d} {more} que el anterior",),
     "step.says": (
         "cada vez que contamos el número {up} {d}",
@@ -9,18 +9,26 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
     "step.reason-short": ("{b} es {d} {more} que {a}",),
-    "neighbour.statement": ("{direction} hay {diff} {more}", "{direction} siempre hay {diff} {more}"),
+    "neighbour.statement": ("{direction} hay {diff} {more}",),
     "neighbour.core": (
         "{direction} siempre hay {diff} {more}",
         "{direction} cada uno es {diff} {more}",
     ),
     "neighbour.says": ("siempre encuentro {diff} {more} {direction}",),
-    "neighbour.reason": ("{jumps}", "{direction} avanzamos {k} lugares en el conteo, y {jumps}"),
-    "neighbour.reason-back": (
-        "{direction} retrocedemos {k} lugares en el conteo, y {jumps}",
-        "{direction} volvemos {k} lugares atrás en el conteo: {jumps}",
+    "neighbour.reason": ("{n} por {fills}, y {jumps}, o sea, {diff} {more} {direction}",),
+    "neighbour.reason-back": ("{n} por {fills}: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",),
+    "neighbour.reason-short": ("{n} por {fills}: {jumps}",),
+    "neighbour.reason-one-more": ("{n} por {fills} y 1 más: {jumps}, o sea, {diff} {more} {direction}",),
+    "neighbour.reason-one-more-back": (
+        "{n} por {fills} y 1 más: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",
     ),
-    "neighbour.reason-short": ("{jumps}",),
+    "neighbour.reason-one-more-short": ("{n} por {fills} y 1 más: {jumps}",),
+    "neighbour.reason-one-less": ("{n} por {fills}, 1 menos: {jumps}, o sea, {diff} {more} {direction}",),
+    "neighbour.reason-one-less-back": (
+        "{n} por {fills}, 1 menos: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",
+    ),
+    "neighbour.reason-one-less-short": ("{n} por {fills}, 1 menos: {jumps}",),
+    "neighbour.reason-bare": ("{jumps}",),
     "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
     "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
     "table.statement": (
@@ -40,12 +48,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_feats} {rise} de {change} en {change} {each_way}",
     ),
     "run.core": (
-        "{each_way}, {the_feats} {rise} de {change} en {change}",
-        "{within} {the_feats} {rise} {change}",
+        "{within} {the_short} {rise} de {change} en {change}",
+        "{within} {the_short} {rise} {change}",
+        "{per_line} {the_short} {rise} {change}",
     ),
-    "run.reason-place": ("{total} {more} son {place} {more}", "{jumps}, y {total} {more} son {place} {more}"),
+    "run.reason-place-line": ("{n} por {fills}: {jumps}, y {total} {more} son {place} {more}",),
+    "run.reason-place": ("{jumps}, y {total} {more} son {place} {more}", "{total} {more} son {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
-    "run.reason-one": ("cada salto es de {total}", "cada salto es de {total} {more}"),
+    "run.reason-one": ("cada salto es de {total}",),
     "run.reason-carry": ("{total} {more} es lo mismo que {carry} {carry_more} y {own} {own_more}",),
     "run.reason-list": (
         "{in_line}, {the_feats} de {some} son {series}",

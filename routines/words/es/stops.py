@@ -82,11 +82,33 @@ QUESTIONS = {
 }
 
 ANSWERS = {
-    "target": "{idea} Por eso en {place} tendremos {far}.",
-    "beside": "{idea} En {place} tendremos {far}.",
-    "place": "En {place} tendremos {far}.",
-    "hard": "Llegamos {next:al}.",
-    "dies": "Llegamos {next:al}, y ahí ya no se cumple que {idea_lower}",
+    "target": (
+        "{far:el}, porque {by_lower}",
+        "Ahí va {far:el}, porque {by_lower}",
+        "Digo {far:el}, porque {by_lower}",
+    ),
+    "hard": ("{next:el}: {how}.", "Sigue {next:el}: {how}.", "Decimos {next:el}: {how}."),
+    "plain": ("Llegamos {next:al}.", "Sigue {next:el}.", "Decimos {next:el}."),
+    "dies": (
+        "Llegamos {next:al}, y ahí ya no se cumple que {idea_lower}",
+        "Sigue {next:el}, y ahí ya no se cumple que {idea_lower}",
+        "Decimos {next:el}, y ahí ya no se cumple que {idea_lower}",
+    ),
+}
+
+HOWS = {
+    "to zero": "con {by} más llegamos a cero",
+    "from zero": "eso es {by} por debajo de cero",
+    "below zero": "{rest} y {by} son {sum}, por debajo de cero",
+    "filled": "{rest} y {by} son {sum}",
+    "filled in units": "{rest} y {by} más son {many}, o sea, {sum}",
+    "over": "{to} hasta {landmark:el} y luego {on} más",
+    "over back": "{to} hacia atrás hasta {landmark:el} y luego {on} más",
+    "opened": "{full} menos {by} son {rest}",
+    "both digits": "cambian las dos cifras",
+    "all digits": "cambian las {k} cifras",
+    "some digits": "cambian {k} de {many} cifras",
+    "more digits": "ahora hay {many} cifras",
 }
 
 REASONS = {
@@ -100,4 +122,4 @@ REASONS = {
 
 PARTS = ("cifras", "partes")
 
-STOPS = Stops(QUESTIONS, ANSWERS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)

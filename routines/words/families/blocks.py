@@ -11,7 +11,7 @@ from typing import TypeVar
 from routines.counting.claims import BlockClaim
 from routines.counting.grid import Along
 
-from ..language import Feature
+from ..language import Feature, Noun
 from ..numbers import series
 from ..page import Page
 from .phrases import Life, Line, Phrases
@@ -37,7 +37,8 @@ class Block(Phrases[B]):
         lines = self.grid.lines(self.along)
         wanted = self.claim.lines
         if wanted:
-            lines = tuple(line for line in lines if self._number(line) in wanted) or lines
+            on_page = {self.page.line_number(i, self.along) for i in wanted}
+            lines = tuple(line for line in lines if self._number(line) in on_page) or lines
         return max(lines, key=len)
 
     def _shortest_length(self) -> int:
@@ -69,7 +70,7 @@ class Block(Phrases[B]):
         """The amount that leaves every reading as it is: 10 for ones digits, 12 in for inches."""
 
     def _number(self, line: Sequence[int]) -> int:
-        row, column = self.grid.place(line[0])
+        row, column = self.page.place(line[0])
         return column if self.along == "column" else row
 
     @cached_property
@@ -90,7 +91,7 @@ class Block(Phrases[B]):
         if not wanted:
             return said
         name = self.language.lines[self.along]
-        numbers = self.page.listing([str(i) for i in wanted])
+        numbers = self.page.listing([str(self.page.line_number(i, self.along)) for i in wanted])
         return self.say(
             "lines.statement", statement=said, lines=name.one if len(wanted) == 1 else name.many, numbers=numbers
         )
@@ -122,7 +123,7 @@ class Block(Phrases[B]):
         wanted = self.claim.lines
         lines = self.grid.lines(self.along)
         if wanted and index < len(wanted):
-            return self.language.in_line(self.along, wanted[index])
+            return self.language.in_line(self.along, self.page.line_number(wanted[index], self.along))
         return self.language.in_line(self.along, self._number(lines[index]) if index < len(lines) else index + 1)
 
     def _open_key(self) -> str:
@@ -150,23 +151,37 @@ class Block(Phrases[B]):
 
     def reasons(self) -> Iterator[Line]:
         yield from self.own_reasons()
+        yield from self._filling_reasons()
         moved = self.length * self.terms_along(self.along)
         period = self.period()
         if period and self.page.how_many_in(moved, period) is not None:
             yield from self._jump_reasons(moved, period)
         yield from self._listed_reasons()
 
+    def unit(self) -> Fraction | None:
+        """What 1 of the reading is worth; None where that is not one amount."""
+        return None
+
+    def _filling_reasons(self) -> Iterator[Line]:
+        """Why each line keeps a reading as it fills: the line is as long as one of the unit."""
+        unit, length = self.unit(), self.grid.line_length
+        fills = self.along != "count" and self.terms_along(self.along) == 1
+        if unit and fills and self.length == 1 and self.page.how_many_in(length, unit) == 1:
+            fields = {**self.fields, **self.in_a_line()}
+            yield from self.saying("reason.fills", made=self.made(length, unit), **fields)
+
     def own_reasons(self) -> Iterator[Line]:
         """Reasons better than jumps, if the family has any."""
         return iter(())
 
     def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
-        jumps, pure = self.page.jumps(moved), self.page.pure_move(moved, period)
-        more = self.page.more(self.count.scaled_step)
-        fields = {**self.fields, "jumps": jumps, "total": self.page.move(moved), "more": more}
-        if pure:
-            yield from self.saying("reason.pure", pure=pure, **fields)
-        yield from self.saying("reason.jumps", **fields)
+        more, made = self.page.more(self.count.scaled_step), self.made(moved, period)
+        jumps, total = self.page.jumps(moved), self.page.move(moved)
+        fields = {**self.fields, "jumps": jumps, "total": total, "more": more, "made": made, **self.in_a_line()}
+        if moved == self.grid.line_length and self.along != "count":
+            yield from self.saying("reason.line-change", "reason.line-made", **fields)
+        yield from self.saying("reason.stays" if self.length == 1 else "reason.comes-back", **fields)
+        yield lambda: made
         yield lambda: jumps
 
     def _listed_reasons(self) -> Iterator[Line]:
@@ -180,14 +195,26 @@ class Block(Phrases[B]):
             readings = self.short_series(self._readings(most))
             yield from self.saying(f"reason.list{end}", some=self.some(terms), series=readings, **self.fields)
 
-    def note(self) -> str:
+    def notes(self) -> Iterator[Line]:
         n = self.life.breaks_at
         if n is None:
-            return ""
-        due, found = self._due(n), self.reading(n)
-        if due is None or found is None or due == found:
-            return super().note()
-        return self.say("note.digit", until=self.page.value(n), x=due, y=found, **self.fields)
+            return
+        due, found, until = self._due(n), self.reading(n), self.page.value(n)
+        if due is None or due == found:
+            return
+        if found is None:
+            yield from self.saying("note.absent", until=until, **self.fields)
+            return
+        unit = self.unit_named()
+        if unit is not None and self.length == 1:
+            yield from self.saying(
+                "note.another", until=until, y=found, another=self.language.another(unit), **self.fields
+            )
+        yield from self.saying("note.digit", "note.digit-short", until=until, x=due, y=found, **self.fields)
+
+    def unit_named(self) -> Noun | None:
+        """What 1 of the reading is called, where it is called so: the tens digit counts tens."""
+        return None
 
     def _due(self, n: int) -> str | None:
         """What the n-th count would have to show for its line to repeat; None where its line is too short to tell."""
@@ -223,7 +250,7 @@ class Block(Phrases[B]):
         if self.length != 1 or self.along == "count" or n == line[0] or x is None or y is None or x == y:
             return None
         across = 1 if self.along == "row" else 0
-        at = [self.grid.place(m)[across] for m in (line[0], n)]
+        at = [self.page.place(m)[across] for m in (line[0], n)]
         lines = self.language.lines["column" if self.along == "row" else "row"]
         return {
             "in_line": self.language.in_line(self.along, self._number(line)),

@@ -12,7 +12,7 @@ from routines.counting.kinds.names import Kind
 from routines.counting.kinds.units import UNITS
 from routines.counting.patterns.readings import part_reading
 
-from ..language import Feature
+from ..language import Feature, Noun
 from ..page import Page
 from .blocks import Block
 from .phrases import Line
@@ -45,6 +45,10 @@ class DigitReader:
             return self.page.parts(n).get(str(self.part))
         return part_reading(self.count, self.part, self.page.grid.terms).at(n)
 
+    def shown(self, number: int) -> str:
+        """A part's number as a clock writes it: minutes with two digits."""
+        return f"{number:02d}" if self.part == "minutes" else str(number)
+
     def period(self) -> Fraction | None:
         """The amount that brings the same digit or part back; None for a part that nothing brings back."""
         if self.part is None:
@@ -61,6 +65,14 @@ class DigitReader:
         if self.part == "whole":
             return Fraction(1)
         return next((unit.size for unit in UNITS.values() if unit.part == self.part), None)
+
+    def unit_named(self, place: int) -> Noun | None:
+        """What 1 at a place is called; None for a part, for coins, and for the ones of whole numbers."""
+        if self.part is not None or self.count.kind not in (Kind.WHOLE, Kind.DECIMAL):
+            return None
+        if place == 0:
+            return self.page.named_mark(Fraction(1))
+        return self.page.language.places.get(place)
 
     def _part_period(self) -> Fraction | None:
         names = self.count.part_names()
@@ -98,6 +110,12 @@ class Digit(Block[DigitClaim]):
 
     def period(self) -> Fraction | None:
         return self._reader.period()
+
+    def unit(self) -> Fraction | None:
+        return self._reader.unit()
+
+    def unit_named(self) -> Noun | None:
+        return self._reader.unit_named(self._reader.place)
 
 
 class DigitSum(Block[DigitSumClaim]):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
-from functools import cached_property
+from functools import cached_property, partial
 
 from routines.counting.claims import HowManyClaim, LandmarksClaim
 from routines.counting.grid import Fill
@@ -30,6 +30,11 @@ class Landmarks(Phrases[LandmarksClaim]):
         modulus = self._multiple.numerator * self.count.scale
         return tuple(n for n in range(1, self.grid.terms + 1) if (start + (n - 1) * step) * parts % modulus == 0)
 
+    def _named(self, mark: Noun) -> Noun:
+        """What they are called: among half meters stand whole ones too, if there are any."""
+        twice = any(self.count.value(n) % (2 * self._multiple) == 0 for n in self._found)
+        return mark.among if mark.among and twice else mark
+
     def _every(self) -> int:
         if self.claim.every is not None:
             return self.claim.every
@@ -40,8 +45,8 @@ class Landmarks(Phrases[LandmarksClaim]):
 
     @cached_property
     def _fields(self) -> dict[str, object]:
-        mark = self.page.mark(self._multiple)
-        lines = self.claim.lines or ()
+        mark = self._named(self.page.mark(self._multiple))
+        lines = [self.page.line_number(line, str(self.claim.lie)) for line in self.claim.lines or ()]
         every, first = self._every(), self._first()
         return {
             "mark": mark.one,
@@ -68,36 +73,47 @@ class Landmarks(Phrases[LandmarksClaim]):
         return self.say(f"lie.{lie}.statement", **self._fields)
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
-        mark = self.page.child_mark(self._multiple)
+        mark = self._named(self.page.child_mark(self._multiple))
         child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": self.language.the_many(mark)}
         return f"lie.{self._lie().removesuffix('-first')}", {**self._fields, **child}
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
-        pure = self.page.pure_move(every, self._multiple)
-        fields = {"jumps": self.page.jumps(every), "total": self.page.move(every), "pure": pure}
-        yield from self.saying("lie.reason" if fields["pure"] else "lie.reason-bare", **fields)
-        yield lambda: str(fields["jumps"])
+        yield from self._reasons_by_lines(every)
+        yield lambda: self.made(every, self._multiple)
+        yield lambda: self.page.jumps(every)
 
-    def note(self) -> str:
+    def _reasons_by_lines(self, every: int) -> Iterator[Line]:
+        """Why they lie so, by how many counts stand in a line."""
+        length, lie = self.grid.line_length, self._lie()
+        fields = {**self._fields, **self.in_a_line()}
+        beside = ("row", "rows") if self.grid.fill is Fill.DOWN else ("column", "columns")
+        if lie in beside and length % every == 0:
+            yield from self.saying("lie.reason-line", made=self.made(length, self._multiple), **fields)
+        elif lie in beside and every % length == 0:
+            made, across = self.made(every, self._multiple), every // length
+            yield from self.saying("lie.reason-lines", made=made, across=across, **fields)
+        elif lie.startswith("down-") and abs(every - length) == 1:
+            made, key = self.made(every, self._multiple), "more" if every > length else "less"
+            yield from self.saying(f"lie.reason-one-{key}", made=made, **fields)
+
+    def notes(self) -> Iterator[Line]:
         n = self.life.breaks_at
-        if n is None:
-            return ""
-        if self.grid.fill is Fill.ACROSS_UP and n > self._last_row_end():
-            return super().note()
-        row, column = self.grid.place(n)
-        return self.say("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)
+        if n is None or (self.grid.fill is Fill.ACROSS_UP and n > self._last_row_end()):
+            return
+        row, column = self.page.place(n)
+        yield from self.saying("lie.note-outside", until=self.page.value(n), row=row, column=column, **self._fields)
 
     def _last_row_end(self) -> int:
-        """The last term that still fits the rows in view, whose numbers then stay as they are."""
-        return self.grid.fill_lines * self.grid.line_length - self.grid.lead
+        """The last term that still fits the rows on the page, whose numbers then stay as they are."""
+        return self.page.printed.fill_lines * self.grid.line_length - self.grid.lead
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         found, fields = self._found, dict(self._fields)
         if not found:
             return self.say("no.none", **fields)
         shown = found[:6]
-        places = [self.grid.place(n) for n in shown]
+        places = [self.page.place(n) for n in shown]
         fields |= {
             "some": self.some(shown),
             "numbers": self.page.listing([str(n) for n in shown]),
@@ -145,7 +161,17 @@ class HowMany(Phrases[HowManyClaim]):
             "stretch": self._stretch().one,
             "k": block[0] if block else 0,
             "series": self.short_series([str(many) for many in block]),
+            "edge": self._edge(),
         }
+
+    def _edge(self) -> str:
+        """Where the first whole stretch begins."""
+        first = self._stretches[0][0] if self._stretches else 0
+        return self.page.spot((first + (self.count.step < 0)) * self._multiple)
+
+    def _starts_whole(self) -> bool:
+        """Whether the very first count begins a whole stretch."""
+        return self.count.step > 0 and self.count.value(1) % self._multiple == 0
 
     def _form(self) -> str:
         block = self._block()
@@ -154,10 +180,20 @@ class HowMany(Phrases[HowManyClaim]):
         return "many.one-only" if block[0] == 1 else "many.one"
 
     def statement(self) -> str:
-        return self.say(f"{self._form()}.statement", **self._fields)
+        return self._from_the_edge(self.say(f"{self._form()}.statement", **self._fields))
+
+    def _from_the_edge(self, said: str) -> str:
+        """What is said, with where whole stretches begin if that is not the first count."""
+        if self._starts_whole() or not self._stretches:
+            return said
+        return self.say("many.from" if self.count.step > 0 else "many.below", statement=said, **self._fields)
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
         return self._form(), self._fields
+
+    def cores(self) -> Iterator[Line]:
+        for core in super().cores():
+            yield partial(self._from_the_edge, core())
 
     def _pointed_out(self) -> Iterator[Line]:
         filled = [(j, terms) for j, terms in self._stretches if terms]
@@ -188,16 +224,13 @@ class HowMany(Phrases[HowManyClaim]):
             if filled:
                 yield from self._pointed_out()
             else:
-                yield from self.saying("many.reason-bare", jumps=self.page.jumps(1))
+                yield lambda: self.page.jumps(1)
             return
-        pure = self.page.pure(total, self._multiple)
-        fields = {"jumps": self.page.jumps(jumps), "total": self.page.difference(total), "pure": pure}
-        yield from self.saying("many.reason" if pure else "many.reason-bare", **fields)
+        yield lambda: self.made(jumps, self._multiple)
+        yield lambda: self.page.jumps(jumps)
 
-    def note(self) -> str:
-        if not self.life.breaks_at:
-            return ""
-        return self.say("many.note", until=self.page.value(self.life.breaks_at), **self._fields)
+    def stops_at(self) -> str:
+        return self.say("many.note", until=self.page.value(self.life.breaks_at or 1), **self._fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         many = [str(len(terms)) for _, terms in self._stretches]

@@ -14,7 +14,7 @@ from routines.counting.claims import Claim
 from routines.counting.grid import Fill
 
 from ..numbers import series
-from ..page import Page
+from ..page import TIMES_FROM, Page
 
 Line = Callable[[], str]
 C = TypeVar("C", bound=Claim)
@@ -76,9 +76,40 @@ class Phrases(ABC, Generic[C]):
     def refutation(self, counterexample: Sequence[int]) -> str:
         """What is there instead, when the claim is false."""
 
-    def note(self) -> str:
-        """What happens where the claim stops holding; empty if there is nothing exact to say."""
-        return self.say("note.plain", until=self.page.value(self.life.breaks_at)) if self.life.breaks_at else ""
+    def notes(self) -> Iterator[Line]:
+        """Why the claim ends where it ends, in numbers; none if there is nothing exact to say."""
+        return iter(())
+
+    def stops_at(self) -> str:
+        """Where the claim ends, and nothing more."""
+        return self.say("note.plain", until=self.page.value(self.life.breaks_at or 1))
+
+    def made(self, k: int, multiple: Fraction) -> str:
+        """What `k` jumps make, as so many of a multiple: "5 jumps of 6 make 30, which is 3 tens"."""
+        page, many = self.page, self.page.how_many_in(k, multiple)
+        jumps, total = page.jumps(k), page.move(k)
+        if many is None:
+            return jumps
+        noun = page.named_mark(multiple)
+        if noun is None:
+            if many == 1:
+                return jumps
+            same = {Fraction(many), multiple} == {Fraction(k), abs(self.count.step)}
+            if page.level >= TIMES_FROM and not same:
+                return self.say("made.pure", jumps=jumps, pure=f"{many} × {page.difference(multiple)}")
+            return self.say("made.multiple", jumps=jumps, total=total, a_mark=self.language.a(page.mark(multiple)))
+        if not noun.counts:
+            return self.say("made.even", jumps=jumps, total=total)
+        pure = f"{many} {noun.one if many == 1 else noun.many}"
+        if page.counts_in(multiple, many):
+            return self.language.jumps(k, pure if k == 1 else page.jump, pure)
+        written_so = total.startswith(f"{many} ") and total.count(" ") == 1 and "/" not in total
+        return jumps if written_so else self.say("made.pure", jumps=jumps, pure=pure)
+
+    def in_a_line(self) -> dict[str, object]:
+        """How many counts stand in a line as it fills, as fields of a phrase."""
+        line = self.language.lines["column" if self.grid.fill is Fill.DOWN else "row"]
+        return {"n": self.grid.line_length, "fills": line.one, "line_names": line.many}
 
     @property
     def seed(self) -> int:

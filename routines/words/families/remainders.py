@@ -136,13 +136,17 @@ class Remainder(Block[RemainderClaim]):
             if (self.page.how_many_in(along, Fraction(2)) is None) != turns:
                 return
             fields = {**self._form_fields, "total": self.page.move(along), "jumps": self.page.jumps(along)}
+            if form == "parity.keep" and along == self.grid.line_length:
+                yield from self.saying("parity.keep.reason-line", **{**fields, **self.in_a_line()})
             yield from self.saying(f"{form}.reason", **fields)
         elif form and self.page.how_many_in(1, self.modulus) and not (form == "all" and self.page.on_clock):
             pure_a = self.page.pure(self.count.value(self.line[0]), self.modulus)
             pure_d = self.page.pure_move(1, self.modulus)
+            fields = {**self._form_fields, "jumps": self.page.jumps(1), "pure_a": pure_a, "pure_d": pure_d}
             if pure_d and (form == "past" or pure_a):
-                fields = {**self._form_fields, "jumps": self.page.jumps(1), "pure_a": pure_a, "pure_d": pure_d}
                 yield from self.saying(f"{form}.reason", **fields)
+            elif form == "past":
+                yield from self.saying("past.reason-jumps", **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         if not (self.is_parity and counterexample) or self.claim.lines:

@@ -40,7 +40,7 @@ class DigitRun(Phrases[DigitRunClaim]):
     @cached_property
     def _fields(self) -> dict[str, object]:
         feature = self._reader.feature()
-        row, column = self.grid.place(self._line[0])
+        row, column = self.page.place(self._line[0])
         number = column if self._along == "column" else row
         return {
             **self.page.about(feature),
@@ -83,6 +83,11 @@ class DigitRun(Phrases[DigitRunClaim]):
             fields["jumps"] = self.page.jumps(jumps)
             if self._reader.part is None and self.count.kind != Kind.MONEY and self.claim.place != 0:
                 place = self.language.place_amount(abs(self._change), self._reader.place)
+                if abs(self._change) == 1:
+                    each = place if jumps == 1 else self.page.jump
+                    yield lambda: self.language.jumps(jumps, each, place)
+                if jumps == self.grid.line_length:
+                    yield from self.saying("run.reason-place-line", place=place, **fields, **self.in_a_line())
                 yield from self.saying("run.reason-place", place=place, **fields)
             elif jumps > 1:
                 yield from self.saying("run.reason-jumps", **fields)
@@ -102,22 +107,62 @@ class DigitRun(Phrases[DigitRunClaim]):
         """What 1 in the digit or part stands for; None where that depends on how the count is written."""
         return self._reader.unit()
 
-    def note(self) -> str:
+    def notes(self) -> Iterator[Line]:
         n = self.life.breaks_at
-        if n is None:
-            return ""
-        cell = self.cell_before(n, 1, self._along)
-        found, before = self._reader.number(n), None if cell is None else self._reader.number(cell)
-        if found is None or before is None:
-            return super().note()
+        cell = None if n is None else self.cell_before(n, 1, self._along)
+        if n is None or cell is None:
+            return
+        found, before = self._reader.number(n), self._reader.number(cell)
+        if before is None or found == before + self._change:
+            return
+        if found is None:
+            yield from self.saying("note.absent", until=self.page.value(n), **self._fields)
+            return
         due = before + self._change
-        if due == found:
-            return super().note()
-        fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
+        # Of a fraction with two names the parts are read off the first: 8/4 = 2.
+        until = self.page.value(n) if self._reader.part is None else self.page.in_full(n)
+        fields = {**self._fields, "until": until, "y": found, "x": due}
         if not self._past_the_end(due):
-            return self.say("note.digit", **fields)
-        turned_back = found < before if self._change > 0 else found > before
-        return self.say("note.restart", **fields) if turned_back else super().note()
+            yield from self.saying("note.digit", **fields)
+            return
+        if self.count.scaled(n) < 0 <= self.count.scaled(cell):
+            yield from self.saying("note.below-zero", **fields)
+        yield from self._notes_on_places(cell, n, due)
+        if found < before if self._change > 0 else found > before:
+            if self.page.on_clock:
+                key = "note.clock" if self._change > 0 else "note.clock-back"
+                fields |= {"before": self._reader.shown(before), "found": self._reader.shown(found)}
+                yield from self.saying(key, **fields)
+            yield from self.saying("note.restart", "note.restart-short", **fields)
+        else:
+            yield from self.saying("note.is", **fields)
+
+    def _notes_on_places(self, cell: int, n: int, due: int) -> Iterator[Line]:
+        """A place that is full makes one of the next; one that is used up is filled from the next."""
+        reader, found = self._reader, self._reader.number(n)
+        place, larger = reader.unit_named(reader.place), reader.unit_named(reader.place + 1)
+        if reader.place == 0 and self.count.kind == Kind.WHOLE:
+            place = self.language.places[0]
+        away_from_zero = abs(self.count.scaled(n)) > abs(self.count.scaled(cell))
+        if place is None or larger is None or reader.part is not None or away_from_zero != (due > 0):
+            return
+        fields = {**self._fields, "until": self.page.value(n), "y": found, "x": due}
+        if found is not None and found == due - 10:
+            fields |= {"places": place.many, "larger": larger.one, "larger_many": larger.many}
+            rest = f"{found} {place.one if found == 1 else place.many}"
+            largest = reader.unit_named(reader.place + 2)
+            full_too = self.count.value(n) % Fraction(10) ** (reader.place + 2) == 0
+            if largest is not None and full_too:
+                yield from self.saying("note.full-twice", **fields, largest=largest.one)
+            yield from self.saying("note.full-and-more" if found else "note.full", **fields, rest=rest)
+        elif found is not None and found == due + 10:
+            yield from self.saying("note.opened", **fields, a_larger=self.language.a(larger), places=place.many)
+        elif self._part_of(n, larger_place := reader.place + 1) != self._part_of(cell, larger_place):
+            yield from self.saying("note.another", **fields, another=self.language.another(larger))
+
+    def _part_of(self, n: int, place: int) -> int:
+        """How many of a place the n-th count holds: 21 tens in 210."""
+        return int(abs(self.count.value(n)) // Fraction(10) ** place)
 
     def _past_the_end(self, due: int) -> bool:
         """Whether a digit or part has no such number: no digit is 10, no clock shows 62 minutes."""

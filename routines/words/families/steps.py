@@ -7,6 +7,7 @@ from functools import cached_property
 from routines.counting.claims import NeighbourClaim, StepClaim, TableClaim
 from routines.counting.grid import Fill
 
+from ..page import TIMES_FROM
 from .phrases import Line, Phrases
 
 
@@ -82,11 +83,15 @@ class Neighbour(Phrases[NeighbourClaim]):
         offset, direction = self._offset, self._direction()
         if abs(offset) == 1:
             key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
-            keys = (key, "neighbour.reason-short")
+            keys = (key, "neighbour.reason-bare")
             return self.saying(*keys, direction=direction, diff=self.page.jump, jumps=self.page.jumps(1))
-        key = "neighbour.reason" if offset > 0 else "neighbour.reason-back"
-        k = abs(offset)
-        return self.saying(key, "neighbour.reason-short", direction=direction, k=k, jumps=self.page.jumps(k))
+        k, length = abs(offset), self.grid.line_length
+        back = "" if offset > 0 else "-back"
+        aside = {0: "", 1: "-one-more", -1: "-one-less"}.get(k - length)
+        fields = {**self._fields, **self.in_a_line(), "k": k, "jumps": self.page.jumps(k)}
+        if aside is None:
+            return self.saying("neighbour.reason-bare", **fields)
+        return self.saying(f"neighbour.reason{aside}{back}", f"neighbour.reason{aside}-short", **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         pair = self._pair_of(counterexample)
@@ -134,5 +139,16 @@ class Table(Phrases[TableClaim]):
         return self.saying("table.reason", **self._fields(self._example(), self.count.step))
 
     def refutation(self, counterexample: Sequence[int]) -> str:
-        n = counterexample[-1] if counterexample else 1
-        return self.say("no.table", **self._fields(n, self._step()))
+        n, step = counterexample[-1] if counterexample else 1, self._step()
+        value = self.count.value(n)
+        many, rest = divmod(value, abs(step))
+        if self.page.level < TIMES_FROM or rest == 0:
+            return self.say("no.table", **self._fields(n, step))
+        return self.say(
+            "no.table-rest",
+            v=self.page.value(n),
+            rest=self.page.difference(rest),
+            below=self.page.amount(value - rest),
+            many=many,
+            size=self.page.difference(step),
+        )

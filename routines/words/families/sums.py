@@ -132,7 +132,7 @@ class Sums(Phrases[SumsClaim]):
         return Fraction(sum(map(self.count.scaled, terms)), self.count.scale)
 
     def _number(self, line: Sequence[int], along: str) -> int:
-        row, column = self.grid.place(line[0])
+        row, column = self.page.place(line[0])
         return row if along == "row" else column
 
 
@@ -170,16 +170,14 @@ class Opposites(Phrases[OppositesClaim]):
     def reasons(self) -> Iterator[Line]:
         return self.saying("opposites.reason", **self._fields)
 
-    def note(self) -> str:
+    def notes(self) -> Iterator[Line]:
         n = self.life.breaks_at
-        if n is None:
-            return ""
-        other = self.count.position_of(-self.count.value(n))
-        if other is None:
-            return super().note()
+        other = None if n is None else self.count.position_of(-self.count.value(n))
+        if n is None or other is None:
+            return
         low, high = sorted((n, other), key=self.count.value)
         value = self.page.value
-        return self.say("opposites.note", until=value(n), low=value(low), high=value(high))
+        yield from self.saying("opposites.note", until=value(n), low=value(low), high=value(high))
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         pairs = self._real_pairs()

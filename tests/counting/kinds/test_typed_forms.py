@@ -167,6 +167,7 @@ def test_a_school_with_a_decimal_comma_types_it(kind: str, text: str, value: str
         ("length", "2 pies y 9 pulgadas", "33"),
         ("elapsed", "1 hora y 35 minutos", "95"),
         ("capacity", "2 tazas", "16"),
+        ("capacity", "3/4 de taza", "6"),
         ("mass", "3 libras", "48"),
         ("elapsed", "1 hora 35 minutos", "95"),
         ("money", "35 centavos", "35"),

@@ -116,8 +116,9 @@ class TestBelowZero:
         assert heard("N03", "3/4", "-1/2", 6, "fraction") == [(3, "-2/4", "-1/4")]
 
     def test_the_sign_is_lost(self) -> None:
-        assert heard("N05", "0.2", "-0.1", 6, "decimal")[0] == (4, "0.1", "-0.1")
-        assert heard("N05", "1/3", "-1/3", 6, "fraction", 5)[0] == (3, "1/3", "-1/3")
+        assert heard("N08", "0.2", "-0.1", 6, "decimal") == [(4, "0.1", "-0.1")]
+        assert heard("N08", "1/3", "-1/3", 6, "fraction", 5) == [(3, "1/3", "-1/3")]
+        assert heard("N05", "0.2", "-0.1", 6, "decimal")[0] == (5, "0.2", "-0.2")
 
     def test_zero_is_skipped_or_is_the_end(self) -> None:
         assert heard("N02", "0.2", "-0.1", 6, "decimal") == [(3, "-0.1", "0.0")]

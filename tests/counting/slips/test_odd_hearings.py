@@ -234,3 +234,14 @@ def test_the_words_of_a_count_are_named_as_its_text_is(grid: Grid, data: st.Data
     elif at == n - 1:
         # The words of a clock that turns, or of rounded sayings, may be those of the count that is due.
         assert isinstance(named, Right | EqualName | Repeated), (words, text)
+
+
+@pytest.mark.parametrize(
+    ("mark", "said"), [(",", "3,000"), (".", "3.000"), (" ", "3 000"), ("", "3,000"), (",", "3000")]
+)
+def test_a_full_thousand_with_its_mark_is_no_three_with_decimals(mark: str, said: str) -> None:
+    style = Style(thousands=mark, decimal_mark="," if mark == "." else ".")
+    grid = Grid(Count.parse(kind="whole", start="200", step="200", terms=10, style=style), 5)
+    heard = classify(grid, 9, said)
+    assert isinstance(heard, SkippedAhead)
+    assert heard.by == 6

@@ -62,7 +62,7 @@ def test_kept_and_new_are_the_same_to_the_letter(address, headers, routine, owne
     def never(*args, **options):
         raise AssertionError("Looked for patterns of a plan whose patterns are kept.")
 
-    for name in ("routines.models.shown_plan.find_patterns", "routines.models.shown_ideas.ideas_of"):
+    for name in ("routines.models.shown_plan.patterns_to_say", "routines.models.shown_ideas.ideas_of"):
         monkeypatch.setattr(name, never)
     monkeypatch.setattr("routines.worked_out.keeping._keep", never)
     assert page_of(client, at, **headers) == new

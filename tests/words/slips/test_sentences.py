@@ -40,7 +40,8 @@ def shortened(text: str, grid: Grid, n: int) -> str:
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)
 def test_every_rule_has_its_sentences_and_every_sentence_a_rule(language: Language) -> None:
-    assert set(language.replies.slips) == {rule.id for area in AREAS for rule in area.rules} | set(FORMS)
+    told = {key.partition(" ")[0] for key in language.replies.slips}
+    assert told == {rule.id for area in AREAS for rule in area.rules} | set(FORMS)
 
 
 @pytest.mark.parametrize("language", LANGUAGES.values(), ids=LANGUAGES)

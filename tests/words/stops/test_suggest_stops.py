@@ -65,11 +65,10 @@ def test_the_first_stop_is_where_the_target_can_be_seen() -> None:
 def test_an_answer_follows_only_from_what_makes_it_so() -> None:
     eighths = grid_of("fraction", "1/8", "1/8", 24, 8)
     down = suggest_stops(eighths, [a_claim("neighbour", direction="down", difference=1)], 4)[0]
-    assert "So 2 2/8 stands in row 3, column 2." in down.answer
+    assert down.answer == "2 2/8, because each step down a column is 1 more."
     wholes = suggest_stops(eighths, [a_claim("landmarks", multiple=1, lie="column", lines=[8])], 4)
     answer = next(stop.answer for stop in wholes if stop.after == 16)
-    assert answer.endswith("In row 3, column 8 we will have 3.")
-    assert "So " not in answer
+    assert answer.startswith("3, because ")
 
 
 def test_a_measure_that_has_come_down_to_nothing_is_not_counted_on_below_it() -> None:
@@ -84,13 +83,13 @@ def test_what_is_seen_says_until_when() -> None:
     # 1:16 1:21 ... 1:41 / 1:46 1:51 1:56 | 2:01: the hour is 1 up to the 9th count.
     clock = grid_of("clock", "1:16", "5 min", 6, 6)
     stop = suggest_stops(clock, [a_claim("digit", part="hours", along="count", blocks=[[1]])], 4)[0]
-    assert "until 2:01" in stop.answer
+    assert "until 2:01" in stop.why
 
 
 def test_a_time_in_spanish_takes_its_article_and_its_verb() -> None:
     clock = grid_of("clock", "1:16", "5 min", 6, 6)
     answers = [stop.answer for stop in suggest_stops(clock, audience=Audience(4, "es"))]
-    assert "tendremos la 1:56." in answers[0]
+    assert answers[0].startswith("La 1:56, porque ")
 
 
 def test_small_customary_units_go_by_the_unit_above() -> None:
@@ -153,14 +152,15 @@ def test_every_place_and_answer_is_where_the_grid_has_it(grid: Grid) -> None:
     count = grid.count
     for level in LENGTHS:
         for choice, stop in zip(choose(grid, ()), suggest_stops(grid, (), level), strict=True):
-            if found := re.search(r"(?:^|So )(\S.*?) stands in row (\d+), column (\d+)\.", stop.answer):
-                grown = grid.grown(max(grid.terms, stop.after + grid.line_length))
-                n = grown.at(int(found[2]), int(found[3]))
+            if found := re.search(r"^(?:There stands |I say )?(.+?)(?: \([^)]+\))?, because ", stop.answer):
+                place = re.search(r"row (\d+), column (\d+)", stop.question)
+                assert place is not None
+                n = grid.grown(grid.terms + 2 * grid.line_length).at(int(place[1]), int(place[2]))
                 assert n is not None
-                assert found[1].split("So ")[-1] == count.text(n)
-                assert f"row {found[2]}, column {found[3]}" in stop.question
+                assert found[1] == count.text(n)
             elif choice.reason != "end":
-                assert stop.answer.startswith(f"{count.text(stop.after + 1)} comes next"), stop.answer
+                said = re.escape(count.text(stop.after + 1))
+                assert re.match(rf"(?:Next is |We get )?{said}\b", stop.answer), stop.answer
             if choice.reason == "hard":
                 assert count.text(stop.after) in stop.question
 

@@ -78,6 +78,7 @@ class Spanish(Saying):
     parts_of_day = ((0, "madrugada"), (6 * 60, "mañana"), (NOON, "tarde"), (20 * 60, "noche"))
     midnight_and_noon = ("medianoche", "mediodía")
     halves_of_day = ("a. m.", "p. m.")
+    part_written_of = "de {}"
     units: Mapping[str, UnitName] = {
         "in": UnitName("pulgada", "pulgadas", "feminine"),
         "ft": UnitName("pie", "pies", "masculine"),

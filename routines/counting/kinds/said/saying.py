@@ -45,6 +45,8 @@ class Saying(ABC):
 
     code: str
     joints: Joints
+    part_written_of: str = "{}"
+    """A unit's name after a part of it that is written as a fraction: 3/4 cup, 3/4 de taza."""
     units: Mapping[str, UnitName]
     """The names of the units, by their signs."""
     coins: Mapping[str, tuple[CoinName, CoinName]]

@@ -3,27 +3,46 @@
 from ...language import SlipWords
 
 
-def _kept(place: str, digit: str) -> SlipWords:
-    return SlipWords(
-        f"The jump from {{a}} leads into another {place}, and that {place} is not {{joined}}.",
-        f"How does the {digit} change in the jump from {{a}}?",
-        f"Do we stay in the same {place}?",
-    )
+def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) -> dict[str, SlipWords]:
+    """A place that is left as it was: entered with its digit unchanged, made by the smaller ones, or opened."""
+    return {
+        rule: SlipWords(
+            f"The jump from {{a}} leads into another {place}, and that {place} is not counted.",
+            f"How does the {digit} change in the jump from {{a}}?",
+            f"Do we stay in the same {place}?",
+        ),
+        f"{rule} made": SlipWords(
+            f"In the jump of {{size}} from {{a}} the {smaller} make a new {place}, and the new {place} is not counted.",
+            f"What do the {smaller} make together in the jump from {{a}}?",
+            f"Do the {smaller} make a new {place}?",
+        ),
+        f"{rule} opened": SlipWords(
+            f"In the jump from {{a}} one {place} is opened, and it is still counted in full.",
+            f"What do we open in the jump from {{a}}, and how many {several} are left?",
+            f"Are we still in the same {place}?",
+        ),
+    }
 
 
 WORDS = {
-    "C01": _kept("ten", "tens digit"),
-    "C02": _kept("hundred", "hundreds digit"),
-    "C03": _kept("thousand", "thousands digit"),
-    "C04": _kept("whole", "whole"),
-    "C05": SlipWords(
-        "The jump from {a} leads into another {large}, and that {large} is not {joined}.",
-        "When we jump from {a}, do we still have as many whole {larges}?",
-        "Do we have as many {larges} as before?",
-    ),
+    **_not_counted("C01", "ten", "tens", "tens digit", "ones"),
+    **_not_counted("C02", "hundred", "hundreds", "hundreds digit", "tens"),
+    **_not_counted("C03", "thousand", "thousands", "thousands digit", "hundreds"),
+    **_not_counted("C04", "whole", "wholes", "number of wholes", "parts"),
+    **_not_counted("C05", "{large}", "{larges}", "number of {larges}", "{smalls}"),
     "C06": SlipWords(
-        "In the jump from {a} one place runs over into the next, and that one is not {joined}.",
+        "In the jump from {a} one place runs over into the next, and that is not counted there.",
         "Which places change in the jump from {a}, and which ones stay as they were?",
+        "Which digits of {a} change now?",
+    ),
+    "C06 made": SlipWords(
+        "In the jump of {size} from {a} the smaller places make one more in the next, and it is not counted there.",
+        "What do the smaller places make together in the jump from {a}?",
+        "Which digits of {a} change now?",
+    ),
+    "C06 opened": SlipWords(
+        "In the jump from {a} one is opened in the next larger place, and it is still counted there.",
+        "In which place do we open one in the jump from {a}, and what is left there?",
         "Which digits of {a} change now?",
     ),
     "C07": SlipWords(

@@ -11,7 +11,7 @@ WORDS = {
     "W02": SlipWords(
         "After {a} another ten than {b} is said: the order of the tens is not yet sure.",
         "Which ten are we in at {a}, and which ten comes next?",
-        "Which ten comes next after the ten of {a}?",
+        "Is that the very next ten after {a}?",
     ),
     "W03": SlipWords(
         "{b} is left out: its word has no ones part to count.",

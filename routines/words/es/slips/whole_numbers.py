@@ -11,7 +11,7 @@ WORDS = {
     "W02": SlipWords(
         "El orden de las decenas aún no es seguro: después {a:del} se dice otra decena y no {b}.",
         "¿En qué decena está {a:el} y cuál toca ahora?",
-        "¿Cuál es la decena {a:del} y cuál toca ahora?",
+        "¿Es esa la decena que sigue {a:al}?",
     ),
     "W03": SlipWords(
         "Se olvida decir {b:el}: su palabra no tiene unidades que contar.",

@@ -1,0 +1,113 @@
+"""The first six patterns to put before a class, out of the list in its order. Common practice, no source.
+
+The list itself is in the order of EXACT 28 and 29, which ranks by class of claim; here is chosen what of it to say first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import chain
+from typing import TypeVar
+
+from ..audience import DEFAULT_LEVEL
+from ..claims import DigitClaim, HowManyClaim, LandmarksClaim, OppositesClaim, RemainderClaim, TableClaim, stated
+from ..count import Count
+from ..grid import Grid
+from ..kinds.names import Kind
+from ..results import Pattern
+from .friendly import LEARNED_WITH_THE_TABLES, is_read_by
+from .ranking import FIRST_SIX, YOUNG, barred_places
+from .said_again import are_kin, says_again
+
+AnyPattern = TypeVar("AnyPattern", bound=Pattern)
+
+MET_OFTEN_ENOUGH = 3
+HELD_IN_MIND = 4
+READ_BY = frozenset(map(Fraction, (2, 5, 10, 100, 1000)))
+
+
+def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_LEVEL) -> list[AnyPattern]:
+    """The same patterns, six to say first and then the others, each in the order of the list.
+
+    First comes what the board shows plainly, and what no pattern before it has said. Where these are fewer than six, what is
+    said again fills up, then what is not plain, and last what a class of this level is not to meet first.
+    """
+    first: list[AnyPattern] = []
+    for one in found:
+        if len(first) == FIRST_SIX:
+            break
+        if not any(_put_off(one, grid, level)) and not any(says_again(one.claim, a.claim, grid.count) for a in first):
+            first.append(one)
+    others = _without(first, found)
+    if len(first) < FIRST_SIX:
+        first += sorted(others, key=lambda one: _put_off(one, grid, level))[: FIRST_SIX - len(first)]
+    return first + _without(first, others)
+
+
+def _put_off(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int]:
+    """What keeps a pattern from the first six, as a sort key: (0, 0) for what may be there; what is left over comes last."""
+    barred = barred_places(pattern.claim, grid, level)
+    if barred or _is_plain(pattern, grid, level):
+        return barred, 0
+    return 0, 2 if isinstance(pattern.claim, RemainderClaim) else 1
+
+
+def _without(chosen: Sequence[AnyPattern], found: Sequence[AnyPattern]) -> list[AnyPattern]:
+    claims = {one.claim for one in chosen}
+    return [one for one in found if one.claim not in claims]
+
+
+def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
+    """Whether the board shows a pattern plainly to a class of this level, and the count bears it out.
+
+    What is over near the end of the view is offered as the idea that does not last. Multiples met once or twice are no
+    pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
+    learned with the tables are looked for where the jumps bring them to mind. A place is times the step for those who multiply.
+    The nought before the point says nothing.
+    """
+    if ends_near_the_view(pattern, grid):
+        return isinstance(pattern.claim, OppositesClaim)  # with another pair it is no less so
+    match pattern.claim:
+        case TableClaim():
+            return level >= YOUNG
+        case DigitClaim(place=int() as place):
+            return Fraction(10) ** place <= max(abs(grid.count.value(1)), abs(grid.count.value(grid.terms)))
+        case LandmarksClaim(multiple=multiple):
+            often = len(pattern.cells) >= MET_OFTEN_ENOUGH or is_read_by(multiple, grid.count)
+            return often and not _is_far_fetched(stated(multiple), grid.count)
+        case HowManyClaim(multiple=multiple, block=block):
+            return len(stated(block)) <= HELD_IN_MIND and is_read_by(multiple, grid.count)
+        case RemainderClaim() as claim:
+            return _is_plainly_left_over(claim, grid, level)
+    return True
+
+
+def _is_far_fetched(multiple: Fraction, count: Count) -> bool:
+    """Whether a class counting so does not think of these multiples: of the eights counting by tens."""
+    return count.kind == Kind.WHOLE and multiple in LEARNED_WITH_THE_TABLES and not are_kin(multiple, abs(count.step))
+
+
+def ends_near_the_view(pattern: Pattern, grid: Grid) -> bool:
+    """Whether it is over within one and a half times the terms (EXACT 29)."""
+    return pattern.breaks_at is not None and 2 * pattern.breaks_at <= 3 * grid.terms
+
+
+def _is_plainly_left_over(claim: RemainderClaim, grid: Grid, level: int) -> bool:
+    """Whether a remainder is the part that children read, and held in mind.
+
+    What is the same of every whole number is plain, and what they are read by; that all counts land on a multiple is so of
+    every kind. Fractions are read as they are written, and so are measures before division. Below zero what is left over is
+    not what is written, -4 is 1 past a multiple of 5, but on multiples and halfway between two.
+    """
+    count, modulus = grid.count, stated(claim.modulus)
+    if (claim.block_length or 0) > HELD_IN_MIND:
+        return False
+    same = claim.along == "count" and claim.block_length == 1
+    if count.kind == Kind.WHOLE:
+        known = same or modulus in READ_BY
+    else:
+        known = (same and not any(chain(*stated(claim.blocks)))) or (count.kind != Kind.FRACTION and level >= YOUNG)
+    if not known or count.wrap is not None or min(count.value(1), count.value(grid.terms)) >= 0:
+        return known
+    return all(2 * value % modulus == 0 for n in range(1, grid.terms + 1) if (value := count.value(n)) < 0)

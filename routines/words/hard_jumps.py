@@ -1,0 +1,103 @@
+"""How a child can tell where a hard jump leads: what fills up, what is opened, what lies on the way, which digits change."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from routines.counting.kinds.names import Kind
+from routines.counting.kinds.unit_names import WRITTEN_BY_NAME
+from routines.counting.kinds.units import UNITS, Unit
+from routines.counting.slips.jump import Jump
+from routines.counting.written_units import unit_above, written_units
+
+READ_BY_DIGITS = (Kind.WHOLE, Kind.DECIMAL, Kind.MONEY)
+
+Told = tuple[str, dict[str, str]]
+"""Under which key it is told, and what stands between the braces."""
+
+
+def ways_to_tell(jump: Jump, landmark: Fraction, *, asked_for_digits: bool) -> Iterator[Told]:
+    """The ways to tell a jump past, onto or away from a landmark, the best first; there may be none."""
+    read_by_digits = jump.count.kind in READ_BY_DIGITS
+    if asked_for_digits and read_by_digits:
+        yield from _digits(jump)
+    yield from _at_zero(jump)
+    yield from _filled(jump, landed=landmark == jump.b)
+    yield from _over(jump, landmark)
+    yield from _opened(jump)
+    if read_by_digits:
+        yield from _digits(jump)
+
+
+def _at_zero(jump: Jump) -> Iterator[Told]:
+    """0.4 more reaches zero; that is 5 below zero; 20 and 5 make 25, below zero."""
+    before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
+    if jump.b == 0 and jump.s > 0:
+        yield "to zero", {"by": text(by)}
+    elif jump.b < 0 and jump.s < 0 and jump.a == 0:
+        yield "from zero", {"by": text(by)}
+    elif jump.b < 0 and jump.s < 0 and jump.a < 0:
+        yield "below zero", {"rest": text(before), "by": text(by), "sum": text(before + by)}
+
+
+def _sizes(jump: Jump) -> list[Fraction]:
+    """What the jump may fill or open: a whole or a larger unit first, then tens, hundreds, thousands."""
+    above = unit_above(jump.count)
+    places = sorted(jump.places.above, key=lambda place: (place.name not in ("unit", "whole"), place.size))
+    sizes = [*([above] if above else []), *(place.size for place in places)]
+    return [size for size in sizes if size > abs(jump.s)]
+
+
+def _filled(jump: Jump, *, landed: bool) -> Iterator[Told]:
+    """9 in and 9 in more is 18 in, that is 1 ft 6 in; 4 and 6 make 10 on the way to 100."""
+    before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
+    if abs(jump.b) <= before or jump.a * jump.b < 0:
+        return
+    rests = (before % size for size in _sizes(jump) if 0 < before % size < before and before % size + by >= size)
+    rest = next(rests, None)
+    if rest is None:
+        return
+    told = {"rest": text(rest), "by": text(by), "sum": text(rest + by)}
+    small = _small_unit(jump)
+    if small is not None and (rest + by) % small.size == 0:
+        yield "filled in units", told | {"many": f"{(rest + by) / small.size} {small.symbol}"}
+    elif landed or small is not None:
+        yield "filled", told
+
+
+def _small_unit(jump: Jump) -> Unit | None:
+    """The smaller one of two units that are written by their signs; minutes on a clock."""
+    if jump.count.kind == Kind.CLOCK:
+        return UNITS["min"]
+    units = written_units(jump.count)
+    return units.small if units and units.large and units.small.symbol not in WRITTEN_BY_NAME else None
+
+
+def _over(jump: Jump, landmark: Fraction) -> Iterator[Told]:
+    """2 to 60, then 4 more."""
+    to, on = abs(landmark - jump.a), abs(jump.b - landmark)
+    if to and on and to + on == abs(jump.s):
+        text = jump.count.difference_text
+        yield ("over back" if jump.s < 0 else "over"), {"to": text(to), "on": text(on)}
+
+
+def _opened(jump: Jump) -> Iterator[Told]:
+    """10 less 1 is 9 on the way from 20 to 19; 1 less 1/3 is 2/3."""
+    before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
+    if abs(jump.b) >= before or jump.a * jump.b < 0:
+        return
+    full = next((size for size in _sizes(jump) if before % size == 0), None)
+    if full is not None:
+        yield "opened", {"full": text(full), "by": text(by), "rest": text(full - by)}
+
+
+def _digits(jump: Jump) -> Iterator[Told]:
+    """Both digits change; 2 of 3 digits change; now there are 3 digits."""
+    before, due = ([sign for sign in text if sign.isdigit()] for text in (jump.said, jump.due))
+    many = {"many": str(len(due))}
+    if len(due) > len(before):
+        yield "more digits", many
+    elif len(due) == len(before) > 1:
+        changed = sum(a != b for a, b in zip(before, due, strict=True))
+        key = "some digits" if changed < len(due) else "both digits" if changed == 2 else "all digits"
+        if changed > 1:
+            yield key, many | {"k": str(changed)}
