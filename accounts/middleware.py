@@ -13,9 +13,7 @@ from .compiled_once import compiled_once
 from .kept_text import KeptText
 from .models import School
 from .requests import Request
-from .views.sign_in import answer_signed_out_fragment, ask_to_sign_in
-
-FORM_TYPES = ("application/x-www-form-urlencoded", "multipart/form-data")
+from .views.sign_in import FORM_TYPES, answer_signed_out_fragment, ask_to_sign_in
 
 
 class SchoolMiddleware:

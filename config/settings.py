@@ -167,7 +167,7 @@ MIDDLEWARE = [
     "csp.middleware.CSPMiddleware",
     # Before whatever reads a cookie or a field.
     "config.text_gate.TextMiddleware",
-    "django.contrib.sessions.middleware.SessionMiddleware",
+    "accounts.sessions.KnownSessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "accounts.middleware.SchoolMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",

@@ -9,6 +9,7 @@ from accounts.written_once import Later, long, write, written_once
 from grade_bands.models import Area, ClassGroup, GradeBand
 from routines.coverage.forms import DaysForm, Window, WindowForm
 from routines.coverage.queries import CoverageRow, amount_in_words
+from routines.coverage.targets import TargetsSeen
 
 
 class Cell(NamedTuple):
@@ -19,6 +20,7 @@ class Cell(NamedTuple):
     available: int
     taught: int | None
     amount: str
+    targets: TargetsSeen
 
     @property
     def amount_in_words(self) -> str:
@@ -36,15 +38,19 @@ class Line(NamedTuple):
 
     @classmethod
     def of(cls, row: CoverageRow) -> Self:
-        cells = (Cell(Area(one.area), one.expected, one.available, one.taught, one.amount) for one in row.cells)
+        cells = (
+            Cell(Area(one.area), one.expected, one.available, one.taught, one.amount, one.targets) for one in row.cells
+        )
         return cls(row.grade.pk, row.grade.name, tuple(cells), row.weeks, row.lessons)
 
 
 def table(rows: Iterable[CoverageRow], window: Window) -> SafeString:
     """The table with its key, and the ways to take it along."""
+    lines = tuple(map(Line.of, rows))
     return _piece(window)(
         "coverage/_table.html",
-        lines=long(tuple(map(Line.of, rows))),
+        lines=long(lines),
+        any_said=any(cell.targets for line in lines for cell in line.cells),
         query=window.query,
         query_by_grade=window.by_grade.query,
         of_one_class=bool(window.class_group),

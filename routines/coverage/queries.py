@@ -4,6 +4,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
@@ -13,6 +14,16 @@ from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
+from routines.coverage.targets import (
+    NOTHING_SAID,
+    SAID,
+    Audience,
+    Place,
+    TargetsSeen,
+    audiences,
+    own_besides,
+    targets_of_class,
+)
 from routines.models import BankTotal, Lesson, TaughtOn
 
 FEW = 3
@@ -29,7 +40,7 @@ class CoverageCell:
     """One grade and area: how many routines the bank holds for it and how many lessons touched it.
 
     `weeks` are those lessons week by week, oldest first. Both are None where the reader may not see the number (a grade
-    with one class, for an administrator).
+    with one class, for an administrator). `targets` is what was said of target patterns in the logs that she may open.
     """
 
     grade: Grade
@@ -39,6 +50,7 @@ class CoverageCell:
     available: int
     taught: int | None
     weeks: tuple[int, ...] | None
+    targets: TargetsSeen = NOTHING_SAID
 
     @property
     def amount(self) -> str:
@@ -117,7 +129,11 @@ def coverage(
     available: Mapping[tuple[int, str], int] = {
         (grade, area): counts for grade, area, counts in _available([grade.pk for grade in grades])
     }
-    weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
+    if class_group:
+        weekly = _weekly_of_class(class_group, first, last)
+        targets = targets_of_class(user, class_group, first, last)
+    else:
+        weekly, targets = _of_grades(user, grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
@@ -132,6 +148,7 @@ def coverage(
                 available=available.get((seen.pk, area.value), 0),
                 taught=sum(weeks) if shown else None,
                 weeks=weeks if shown else None,
+                targets=targets.get((seen.pk, area.value), NOTHING_SAID),
             )
             for area, weeks in of_areas.items()
         )
@@ -153,23 +170,37 @@ def in_weeks(lessons: Counter[date] | None, mondays: Sequence[date]) -> tuple[in
     return tuple(lessons[monday] for monday in mondays) if lessons else (0,) * len(mondays)
 
 
-def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
+def _of_grades(
+    user: User, grades: Sequence[Grade], year: SchoolYear, first: date, last: date
+) -> tuple[Weekly, dict[Place, TargetsSeen]]:
     weekly: Weekly = defaultdict(Counter)
-    for grade, area, monday, lessons in _by_week(
-        year, [grade.pk for grade in grades], weeks_between(first, last)[0], first, last
-    ):
-        weekly[grade, area][monday] += lessons
-    return weekly
+    targets: dict[Place, TargetsSeen] = {}
+
+    def add(place: Place, said: Sequence[int]) -> None:
+        if any(said):
+            targets[place] = targets.get(place, NOTHING_SAID).with_more(*said)
+
+    monday = weeks_between(first, last)[0]
+    read = audiences(user, year, grades)
+    for audience, keys in read.items():
+        for grade, area, week, lessons, *said in _by_week(year, keys, monday, first, last, audience):
+            weekly[grade, area][week] += lessons
+            add((grade, area), said)
+    if None not in read:
+        for place, said in own_besides(user, year, first, last, read["team"]):
+            add(place, said)
+    return weekly, targets
 
 
 @compiled_once
 def _by_week(
-    year: SchoolYear, grades: list[int], monday: date, first: date, last: date
-) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
+    year: SchoolYear, grades: list[int], monday: date, first: date, last: date, audience: Audience | None
+) -> QuerySet[TaughtOn, Any]:
     """`monday`: that of the first week, where the index begins."""
     weeks = TaughtOn.objects.filter(year=year, grade__in=grades, monday__range=(monday, last))
     days = weeks.filter(day__range=(first, last), lessons__gt=0).order_by()
-    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+    sums = {name: Sum(f"{audience}_{name}") for name in SAID} if audience else {}
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"), **sums)
 
 
 def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:
