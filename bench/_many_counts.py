@@ -99,7 +99,6 @@ def fill(
         told("indexes")
         import_module("routines.migrations.0014_fill_kept_numbers_and_search").fill_days(apps)
         import_module("routines.migrations.0016_bank_totals").fill(apps, None)
-        import_module("routines.migrations.0021_fill_what_was_said_of_targets").fill(apps, None)
         told("totals")
 
 
@@ -227,6 +226,7 @@ def _lessons(classes: list[ClassGroup], told: Callable[[str], object]) -> None:
     same = {
         "surface": Lesson.Surface.PAPER, "practice": False, "ended": True, "sharing": Lesson.Sharing.ONLY_ME,
         "last_seq": 0, "closed": False, "deleted_at": None,
+        "targets_seen": 0, "targets_not_yet": 0, "targets_not_recorded": 0,
     }  # fmt: skip
     made = lessons()
     while part := list(islice(made, ROWS_AT_A_TIME)):

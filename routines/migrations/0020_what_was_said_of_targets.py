@@ -6,7 +6,7 @@ from django.db import migrations, models
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('routines', '0019_indexes_of_one_grade_and_of_weeks'),
+        ('routines', '0019_index_of_one_grade'),
     ]
 
     operations = [
@@ -54,5 +54,9 @@ class Migration(migrations.Migration):
             model_name='taughton',
             name='team_seen',
             field=models.PositiveIntegerField(default=0),
+        ),
+        migrations.AddIndex(
+            model_name='taughton',
+            index=models.Index(fields=['year', 'grade', 'monday', 'area', 'day', 'lessons', 'team_seen', 'team_not_yet', 'team_not_recorded', 'coach_seen', 'coach_not_yet', 'coach_not_recorded'], name='taughton_by_week'),
         ),
     ]

@@ -106,7 +106,13 @@ class TaughtOn(models.Model):
 
     class Meta:
         # What coverage adds up by week, from the index alone.
-        indexes = [models.Index(fields=["year", "grade", "monday", "area", "day", "lessons"], name="taughton_by_week")]
+        indexes = [
+            models.Index(
+                fields=["year", "grade", "monday", "area", "day", "lessons"]
+                + [f"{of}_{said}" for of in ("team", "coach") for said in ("seen", "not_yet", "not_recorded")],
+                name="taughton_by_week",
+            )
+        ]
         constraints = [models.UniqueConstraint(fields=["year", "grade", "area", "day"], name="taughton_once")]
 
     def __str__(self) -> str:

@@ -17,8 +17,4 @@ class Migration(migrations.Migration):
             model_name='routine',
             index=models.Index(fields=['status', 'grade', '-shared_at', '-id', 'area', 'kind', 'direction', 'step_numerator', 'step_denominator', 'shows', 'owner'], name='routine_of_grade'),
         ),
-        migrations.AddIndex(
-            model_name='taughton',
-            index=models.Index(fields=['year', 'grade', 'monday', 'area', 'day', 'lessons'], name='taughton_by_week'),
-        ),
     ]
