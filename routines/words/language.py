@@ -87,7 +87,8 @@ class Replies(NamedTuple):
 
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
-    that have no name of their own. notes: one line for the teacher about anything that was heard.
+    that have no name of their own. notes: one line for the teacher about anything that was heard. called: what the counts
+    are called, numbers or times, where a language has holes for it.
     """
 
     slips: Mapping[str, SlipWords]
@@ -97,6 +98,7 @@ class Replies(NamedTuple):
     joined: tuple[str, str]
     cent: str
     notes: Mapping[str, str]
+    called: tuple[Mapping[str, str], Mapping[str, str]]
 
 
 class Stops(NamedTuple):

@@ -159,7 +159,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             f"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>: <v:V> (?:is|comes) in {AT_EN}",
-            f"{JUMPS_EN} after <a:V> it is <v:V>{PART_EN}(?:: |, in ){AT_EN}",
+            f"{JUMPS_EN} from <a:V> leads? to <v:V>{PART_EN}(?:: |, in ){AT_EN}",
         ),
         (
             f"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>: llegamos a <v:V>(?: en la|,) {AT_ES}",
@@ -197,12 +197,12 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "we say <a:V>, then <b:V>",
-            f"{JUMPS_EN} leads? to <a:V> and one more to <b:V>",
+            f"from <start:V>, {JUMPS_EN} leads? to <a:V> and one more to <b:V>",
             "the very first jump leads from <a:V> to <b:V>",
         ),
         (
             "decimos <a:V> y luego <b:V>",
-            f"{JUMPS_ES} llevan? a <a:V> y uno más a <b:V>",
+            f"desde <start:V>, {JUMPS_ES} llevan? a <a:V> y uno más a <b:V>",
             "el primer salto ya lleva de <a:V> a <b:V>",
         ),
         neighbours_are,

@@ -51,14 +51,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "skipped": (
         "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
-        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
-        "No. {mark} {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
-        "No. {mark} De {start} a {value} van {total}: {jumps} {lead} a {before} y uno más a {after}. No cabe "
+        "No. {mark} Decimos {before} y luego {after}. Saltamos por encima de {value}.",
+        "No. {mark} Desde {start:el}, {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
+        "No. {mark} De {start} a {value} van {total}. Desde {start:el}, {jumps} {lead} a {before} y uno más a {after}. No cabe "
         "un número entero de saltos.",
     ),
     "skipped at once": (
         "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
-        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
+        "No. {mark} Decimos {before} y luego {after}. Saltamos por encima de {value}.",
         "No. {mark} El primer salto ya lleva de {before} a {after}: saltamos por encima de {value}.",
         "No. {mark} De {start} a {value} van {total}, menos que un salto de {step}: el primer salto ya lo pasa.",
     ),
