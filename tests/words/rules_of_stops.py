@@ -176,7 +176,7 @@ RULES: tuple[Rule, ...] = (
     ),
 )
 
-PROBE_EN = "(?:say|is|would|whether) <v:V>"
+PROBE_EN = "(?:say|is|will|would|whether) <v:V>"
 PROBE_ES = "(?:diremos(?: alguna vez)?|vamos a decir|diríamos|si diríamos) <v:V>"
 PROBES: tuple[Rule, ...] = (
     Rule((PROBE_EN,), (PROBE_ES,), lambda c, h: c.same(h["v"], Fraction(c.extra["value"]))),  # type: ignore[arg-type]

@@ -18,12 +18,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "is the {nth} count, in row {row}, column {column}.",
     ),
     "later": (
-        "Yes, if we go on: {value} comes in row {row}, column {column}.",
-        "Yes, if we go on. From {start}, {jumps} {make} {total}: {value} comes in row {row}, column {column}.",
+        "Yes, if we go on: {value} comes in {where}.",
+        "Yes, if we go on. From {start}, {jumps} {make} {total}: {value} comes in {where}.",
         "It is not on the board yet. From {start} to {value} is {total}, and {jumps} {make} {total}. So {value} would "
-        "be the {nth} count: row {row}, column {column}.",
+        "be the {nth} count: {where}.",
         "It is past the board. {value} is {total} away from {start}, and {jumps} {make} exactly {total}, so {value} "
-        "must be the {nth} count: row {row}, column {column}.",
+        "must be the {nth} count: {where}.",
     ),
     "here, on a clock": (
         "Yes, {value} is there: row {row}, column {column}. Point to it.",
@@ -34,12 +34,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "row {row}, column {column}.",
     ),
     "later, on a clock": (
-        "Yes, if we go on: {value} comes {part}, in row {row}.",
-        "Yes, if we go on: {jumps} from {start} {lead} to {value} {part}, in row {row}, column {column}.",
+        "Yes, if we go on: {value} comes {part}, in {where}.",
+        "Yes, if we go on: {jumps} from {start} {lead} to {value} {part}, in {where}.",
         "It is not on the board yet. The first {asked} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
-        "{turn} time round the clock, row {row}, column {column}.",
+        "{turn} time round the clock, {where}.",
         "It is past the board. The first {asked} comes {part}: {jumps} {make} {total}, and no fewer will do. It is the "
-        "{nth} count, {turn} time round the clock, row {row}, column {column}.",
+        "{nth} count, {turn} time round the clock, {where}.",
     ),
     "behind": (
         "No. We start at {start} and go {way}, away from {value}.",
@@ -111,5 +111,10 @@ LOCATING = Locating(
     down_to_zero="Down to 0, ",
     make=("makes", "make"),
     lead=("leads", "lead"),
+    above=(
+        "column {column}, in today's top line",
+        "column {column}, 1 line above today's top line",
+        "column {column}, {lines} lines above today's top line",
+    ),
     forwards=("up", "down"),
 )

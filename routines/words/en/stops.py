@@ -67,7 +67,7 @@ QUESTIONS = {
         ),
         (
             "If we kept counting, would we ever say {probe}? Where would it be, and how do you know?",
-            "Is {probe} one of our counts if we go on? In which row and column, and why?",
+            "Will {probe} be one of our counts if we go on? In which row and column, and why?",
         ),
         (
             "If we make {jump} again and again, will we say {probe}? In which row and column? Find two ways to be sure.",
