@@ -52,7 +52,8 @@ class Locating(NamedTuple):
     """Sentences about where a value is counted, the marks that tell a skipped one, and the ways to one that is.
 
     ways: the moves of a route, one of them and several. way: what a route starts from, its moves. make, lead: verbs after
-    one jump and after several. forwards: the direction of a count that goes up, and of one that goes down.
+    one jump and after several. above: a place past the end of a page that is filled from below, so many lines above its top
+    line. forwards: the direction of a count that goes up, and of one that goes down.
     """
 
     sentences: Mapping[str, ByBand]
@@ -64,6 +65,7 @@ class Locating(NamedTuple):
     down_to_zero: str
     make: tuple[str, str]
     lead: tuple[str, str]
+    above: tuple[str, str, str]
     forwards: tuple[str, str]
 
 
@@ -87,7 +89,8 @@ class Replies(NamedTuple):
 
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
-    that have no name of their own. notes: one line for the teacher about anything that was heard.
+    that have no name of their own. notes: one line for the teacher about anything that was heard. called: what the counts
+    are called, numbers or times, where a language has holes for it.
     """
 
     slips: Mapping[str, SlipWords]
@@ -97,6 +100,7 @@ class Replies(NamedTuple):
     joined: tuple[str, str]
     cent: str
     notes: Mapping[str, str]
+    called: tuple[Mapping[str, str], Mapping[str, str]]
 
 
 class Stops(NamedTuple):
