@@ -35,7 +35,6 @@ ASKED_LIKE = {
     "ones digit kept": "round number more",
     "two digits kept": "round number more",
     "minutes kept": "round number more",
-    "unfriendly once": "unfriendly landing",
     "unfriendly seldom": "unfriendly",
 }
 

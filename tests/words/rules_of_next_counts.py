@@ -247,11 +247,11 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("which jumps of <s:D> land right on",),
         ("qué saltos de <s:D> caen justo en",),
-        some_land,
+        lambda c, h: some_land(c, {**h, "least": 2}),
     ),
     Rule(
-        ("here only one jump of <s:D> lands right on",),
-        ("aquí un solo salto de <s:D> cae justo en",),
+        ("(?:here only one|which) jump of <s:D> lands right on",),
+        ("(?:aquí un solo|qué) salto de <s:D> cae justo en",),
         lambda c, h: some_land(c, {**h, "one": True}),
     ),
     Rule(

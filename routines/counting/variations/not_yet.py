@@ -71,7 +71,7 @@ def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], aud
     for slip in slips[:SLIPS_PRACTISED]:
         yield from _smaller_place(grid, slip)
     yield from fold_that_shows(grid, unseen)
-    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience) if n > EARLY or _passes_zero(grid, n)]
+    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience) if _is_worth_practice(grid, n)]
     friendlier = list(_friendlier_start(grid, audience.level))
     hard = [change for slip in hardest for change in (*hard_place_again(grid, slip), *_smaller_place(grid, slip))]
     # Counting by ones from 1 is far from where the class was; the hard place is not.
@@ -135,6 +135,13 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
     likely = [[jump.n for jump, _ in places(rule, jumps, audience.language)] for rule in heavy]
     met = sorted((n <= EARLY, len(at), n) for at in likely for n in at)
     return [met[0][2]] if met else [spot.n for spot in spots if spot.n > EARLY][:1]
+
+
+def _is_worth_practice(grid: Grid, n: int) -> bool:
+    """Whether a hard place comes late enough, and no later than the table of a count that began in its table."""
+    count = grid.count
+    in_the_table = count.kind == Kind.WHOLE and count.start % count.step == 0 and _is_known(count, count.start)
+    return (n > EARLY or _passes_zero(grid, n)) and (not in_the_table or _is_known(count, count.value(n)))
 
 
 def _passes_zero(grid: Grid, n: int) -> bool:

@@ -113,6 +113,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Which jumps of {size} land right on {a_mark}, and which go over one? How can you tell?",
         "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
     ),
+    "unfriendly once": (
+        "Each jump is {size} now. What comes next? Show us.",
+        "Where do we land right on {a_mark} now, and where do we jump over one?",
+        "Which jump of {size} lands right on {a_mark}, and which go over one? How can you tell?",
+        "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
+    ),
     "by tens": (
         "Now each jump is {size}. What stays the same? Point to it.",
         "Each jump is {size} now. Which digit changes and which one stays, and why?",

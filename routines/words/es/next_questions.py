@@ -115,6 +115,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Qué saltos de {size} caen justo en {a_mark} y cuáles pasan por encima? ¿Cómo lo sabes?",
         "¿Después de cuántos saltos de {size} caemos otra vez en {a_mark}? Haz una regla y ponla a prueba.",
     ),
+    "unfriendly once": (
+        "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
+        "¿Dónde caemos ahora justo en {a_mark} y dónde saltamos por encima?",
+        "¿Qué salto de {size} cae justo en {a_mark} y cuáles pasan por encima? ¿Cómo lo sabes?",
+        "¿Después de cuántos saltos de {size} caemos otra vez en {a_mark}? Haz una regla y ponla a prueba.",
+    ),
     "by tens": (
         "Ahora cada salto es de {size}. ¿Qué se queda igual? Señálalo.",
         "Ahora cada salto es de {size}. ¿Qué cifra cambia, cuál se queda y por qué?",

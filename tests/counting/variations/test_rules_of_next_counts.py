@@ -127,3 +127,11 @@ def test_past_ten_nothing_is_hard() -> None:
     small = next(one for one in next_counts(grid, "not-yet", 1) if one.change == "smaller place")
     assert small.typed_start == "27"
     assert "past 30 in place of 100" in small.what
+
+
+@given(st.integers(3, 9), st.integers(1, 6), st.integers(8, 30))
+def test_after_a_hard_lesson_a_count_of_the_table_stays_in_it(step: int, first: int, terms: int) -> None:
+    grid = Grid(Count(kind="whole", start=first * step, step=step, terms=terms), 4)  # type: ignore[arg-type]
+    for one in next_counts(grid, "not-yet", 3):
+        hard = one.grid.count.value(4)
+        assert one.change != "hard place" or step == 5 or hard <= 12 * step
