@@ -124,6 +124,10 @@ class NextCounts(NamedTuple):
     questions: Mapping[str, ByBand]
     why: str
     cut: str
+    in_a_line: str
+    empty: tuple[str, str, str]
+    beside: Mapping[Fill, str]
+    along: Mapping[str, str]
 
 
 class Folds(NamedTuple):
