@@ -140,6 +140,8 @@ def test_halves_are_called_halves_alone_only_where_no_whole_stands_among_them(ki
         for pattern in find_patterns(grid, audience=audience):
             multiple = pattern.claim.parameters.get("multiple")
             noun = names.get((grid.count.base_unit or grid.count.kind, str(multiple)))
+            if kind == Kind.CLOCK:
+                noun = LANGUAGES[audience.language].clock_landmarks.get(str(multiple), noun)
             if pattern.claim.family != "landmarks" or noun is None or noun.among is None:
                 continue
             with_wholes = any(grid.count.value(n) % (2 * multiple) == 0 for n in pattern.cells)
@@ -153,7 +155,7 @@ def test_halves_are_called_halves_alone_only_where_no_whole_stands_among_them(ki
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_how_many_begins_where_the_first_whole_stretch_begins(kind: str) -> None:
-    begins = {"en": ("From ", "Below "), "es": ("A partir de", "Debajo de")}
+    begins = {"en": ("From ", "Below "), "es": ("A partir de", "Por debajo de")}
 
     @PER_KIND
     @given(grids(kind), AUDIENCES)
@@ -161,7 +163,10 @@ def test_how_many_begins_where_the_first_whole_stretch_begins(kind: str) -> None
         for pattern in find_patterns(grid, audience=audience):
             if pattern.claim.family == "how-many":
                 count, multiple = grid.count, pattern.claim.parameters["multiple"]
-                at_once = count.step > 0 and count.value(1) % multiple == 0
+                one_line_each = re.search(
+                    r", (?:one (?:row|column) each|una (?:fila|columna) entera)$", pattern.statement
+                )
+                at_once = (count.step > 0 and count.value(1) % multiple == 0) or bool(one_line_each)
                 assert pattern.statement.startswith(begins[audience.language]) != at_once, pattern.statement
 
     each()
