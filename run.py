@@ -258,6 +258,7 @@ def bench(options: argparse.Namespace) -> int:
     if not names or set(names) - set(there):
         stop(f"There is no such measurement. There are: {', '.join(there) or 'none yet'}.")
     size = {"BENCH_COUNTS": str(options.counts)} if options.counts else {}
+    size |= {"BENCH_KEEP": os.path.abspath(options.keep)} if options.keep else {}
     return max(run("-c", f"from bench.{name} import main; raise SystemExit(main())", **size) for name in names)
 
 
@@ -296,6 +297,9 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     measured = add("bench", bench, "measure")
     measured.add_argument("name", nargs="?")
     measured.add_argument("--counts", type=int, help="scale: how many counts the large bank has (100000)")
+    measured.add_argument(
+        "--keep", metavar="FOLDER", help="scale: leave the filled banks there, and begin with those that are there"
+    )
     add("proof", proof, "the engine against its brute force, and its slips against themselves").add_argument(
         "--grids", type=int, default=1000
     )

@@ -2,8 +2,10 @@
 
 from django.contrib.auth.backends import BaseBackend
 from django.contrib.auth.hashers import make_password
+from django.db.models import QuerySet
 from django.http import HttpRequest
 
+from .compiled_once import compiled_once
 from .models import User
 from .same_text import passphrase_text
 
@@ -23,4 +25,10 @@ class NameOrEmailBackend(BaseBackend):
         return person if person.check_password(password) and person.is_active else None
 
     def get_user(self, user_id: int) -> User | None:
-        return User.objects.active().filter(pk=user_id).first()
+        return next(iter(_active(user_id)), None)
+
+
+@compiled_once
+def _active(person: int) -> QuerySet[User]:
+    """Asked for by every page."""
+    return User.objects.active().filter(pk=person)

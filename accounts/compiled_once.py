@@ -15,17 +15,19 @@ All else is refused when it is first asked: another column of a row, a query of 
 clock. Tests compare each such query with the one that is written anew (tests/conftest.py).
 """
 
-import copy
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
-from functools import lru_cache, update_wrapper
+from functools import lru_cache, partial, update_wrapper
 from itertools import chain, count
+from operator import itemgetter
 from typing import Any, Generic, NamedTuple, ParamSpec, TypeVar
 
 from django.core.exceptions import EmptyResultSet
 from django.db import DEFAULT_DB_ALIAS, connection, connections
+from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.models import Model, QuerySet
+from django.db.models.query import FlatValuesListIterable, ModelIterable, ValuesListIterable, get_related_populators
 from django.db.models.sql.compiler import SQLCompiler
 from django.utils import timezone
 from django.utils.translation import get_language
@@ -92,14 +94,16 @@ class Shape(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Compiled:
-    """places: of each parameter which value stands there, None for one that stands there always."""
+    """places: of each parameter which value stands there, None for one that stands there always.
 
-    queryset: QuerySet[Any, Any]
-    compiler: SQLCompiler
+    converters: by the place of a column, what makes its value of what the database gives. read: makes a result of a row.
+    """
+
     sql: str
     params: tuple[Any, ...]
     places: tuple[int | None, ...]
-    converters: Any
+    converters: tuple[tuple[int, tuple[Sequence[Callable[[Any, Any, Any], Any]], Any]], ...]
+    read: Callable[[Sequence[Any]], Any]
 
     def filled(self, values: Sequence[Any]) -> tuple[Any, ...]:
         """The parameters with these values."""
@@ -109,14 +113,22 @@ class Compiled:
         )
 
     def rows(self, values: Sequence[Any]) -> list[Any]:
-        written = self.sql, self.filled(values)
-        compiler = copy.copy(self.compiler)
-        compiler.connection = connections[DEFAULT_DB_ALIAS]  # each thread has its own
-        compiler.as_sql = lambda *args, **options: written  # type: ignore[method-assign]
-        compiler.get_converters = lambda expressions: self.converters  # type: ignore[method-assign]
-        queryset = self.queryset.all()
-        queryset.query.get_compiler = lambda *args, **options: compiler  # type: ignore[method-assign]
-        return list(queryset)
+        own = connections[DEFAULT_DB_ALIAS]  # each thread has its own
+        with own.cursor() as cursor:
+            cursor.execute(self.sql, self.filled(values))
+            found = cursor.fetchall()
+        if self.converters:
+            found = [self._converted(row, own) for row in found]
+        return [self.read(row) for row in found]
+
+    def _converted(self, row: Sequence[Any], own: BaseDatabaseWrapper) -> list[Any]:
+        values = list(row)
+        for at, (converters, expression) in self.converters:
+            value = values[at]
+            for convert in converters:
+                value = convert(value, expression, own)
+            values[at] = value
+        return values
 
     def how_many(self, values: Sequence[Any]) -> int:
         with connection.cursor() as cursor:
@@ -144,7 +156,47 @@ def _compiled(
         for param, turned in zip(params, changed, strict=True)
     )
     converters = compiler.get_converters([column for column, *_ in compiler.select[: compiler.col_count]])
-    return Compiled(queryset, compiler, sql, tuple(params), places, converters)
+    return Compiled(sql, tuple(params), places, tuple(converters.items()), _reader(make, queryset, compiler))
+
+
+def _reader(
+    make: Callable[..., Any], queryset: QuerySet[Any, Any], compiler: SQLCompiler
+) -> Callable[[Sequence[Any]], Any]:
+    """What the queryset itself would do with each row, prepared once: that takes it longer than the database does."""
+    way = queryset._iterable_class
+    if queryset._prefetch_related_lookups:  # type: ignore[attr-defined]
+        raise TypeError(f"{make.__qualname__} fetches further rows, which are to be asked for by themselves.")
+    if way is FlatValuesListIterable:
+        return itemgetter(0)
+    if way is ValuesListIterable:
+        columns = compiler.col_count  # behind them stand those that it is only ordered by
+        return lambda row: tuple(row[:columns])
+    if way is ModelIterable:
+        return _model_reader(compiler, queryset.db)
+    return partial(_refuse_rows, make.__qualname__)
+
+
+def _refuse_rows(name: str, row: Sequence[Any]) -> None:
+    raise TypeError(f"{name} gives neither rows of a model nor a list of values: it can only be counted.")
+
+
+def _model_reader(compiler: SQLCompiler, db: str) -> Callable[[Sequence[Any]], Model]:
+    known: dict[str, Any] = compiler.klass_info
+    model, fields = known["model"], known["select_fields"]
+    columns = slice(fields[0], fields[-1] + 1)
+    names = [column.target.attname for column, *_ in compiler.select[columns]]
+    related = get_related_populators(known, compiler.select, db)  # type: ignore[call-arg]  # the stubs know the next Django
+    annotations = tuple((compiler.annotation_col_map or {}).items())
+
+    def read(row: Sequence[Any]) -> Model:
+        found: Model = model.from_db(db, names, row[columns])
+        for one in related:
+            one.populate(row, found)
+        for name, at in annotations:
+            setattr(found, name, row[at])
+        return found
+
+    return read
 
 
 def _place(param: Any, turned: Any, first: Sequence[Any], second: Sequence[Any]) -> int:

@@ -6,6 +6,7 @@ and writes 15 KB with a form's token by a template.
 
 import json
 import os
+import re
 import sys
 from datetime import date
 from typing import Any
@@ -21,6 +22,9 @@ BARE = (
     "</body></html>"
 )
 ROWS = [f"Row {number} of a page that says nothing of a count, {number * number % 97:03}." for number in range(235)]
+PREVIEW = "/plans/new/9b2f3c1e-7a54-4d0e-8a56-5f1f6f0c2d11/preview/"
+SAME_COUNT, NEW_COUNT = "preview, words typed", "preview, a new count"
+"""Of 48 cells: while words are typed under one count, and each of a count that nobody asked for before."""
 PREVIEWED = {
     "title": "Fours", "grade": "2", "area": "", "language": "en", "kind": "whole", "start": "20", "step": "4",
     "terms": "48", "line_length": "6", "fill": "across", "lead": "0",
@@ -59,14 +63,20 @@ def prepare() -> dict[str, Any]:
         "coverage": "/coverage/",
         "lessons": "/lessons/",
         "my plans": "/plans/",
-        "live preview of 48 cells": "/plans/new/9b2f3c1e-7a54-4d0e-8a56-5f1f6f0c2d11/preview/",
+        SAME_COUNT: PREVIEW,
+        NEW_COUNT: PREVIEW,
     }
+    headers = {"HX-Request": "true"}
+    # As the page sends it: with what was shown of the number kind, which is shown anew only where that changes.
+    offered = client.post(PREVIEW, PREVIEWED, headers=headers).content.decode()
+    found = re.search(r'name="kind_before" value="([^"]*)"', offered)
+    assert found is not None
+    previewed = PREVIEWED | {"kind_before": found[1], "mark_before": "."}
     asked = {}
     for name, address in pages.items():
-        headers = {"HX-Request": "true"}
         for _ in range(2):
             with CaptureQueriesContext(connection) as queries:
-                body = PREVIEWED if "preview" in name else None
+                body = previewed if "preview" in name else None
                 answer = client.post(address, body, headers=headers) if body else client.get(address)
                 assert answer.status_code == 200, (address, answer.status_code)
         asked[name] = len(queries)
@@ -74,7 +84,7 @@ def prepare() -> dict[str, Any]:
         "session": client.cookies["countfold_session"].value,
         "pages": pages,
         "queries": asked,
-        "previewed": urlencode(PREVIEWED),
+        "previewed": urlencode(previewed),
         "counts": Routine.objects.in_bank().count(),
     }
 

@@ -8,7 +8,7 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass
 from pathlib import Path
 from socket import socket
@@ -28,12 +28,15 @@ class Prepared:
 
 
 @contextmanager
-def prepared_school(*prepared: str, server: str, database: str = "") -> Iterator[Prepared]:
+def prepared_school(*prepared: str, server: str, database: str = "", kept: Path | None = None) -> Iterator[Prepared]:
     """A school that the server's module prepares from these words, which says on stderr how far it is.
 
-    database: the address of an empty one of PostgreSQL, else SQLite in the folder. Raises: SystemExit where it cannot.
+    database: the address of one of PostgreSQL, else SQLite in the folder. kept: a folder that stays, with what was prepared
+    in it; without one it is gone afterwards. Raises: SystemExit where it cannot.
     """
-    with tempfile.TemporaryDirectory() as folder:
+    if kept:
+        kept.mkdir(parents=True, exist_ok=True)
+    with nullcontext(str(kept)) if kept else tempfile.TemporaryDirectory() as folder:
         environment = {**os.environ, "COUNTFOLD_DATA": folder, "DATABASE_URL": database}
         made = subprocess.run(  # noqa: S603 - our own module
             [sys.executable, "-m", server, "prepare", *prepared],
@@ -64,9 +67,14 @@ def serving(school: Prepared) -> Iterator[tuple[int, int, float]]:
 
 
 @contextmanager
-def served_school(*prepared: str, server: str, database: str = "") -> Iterator[tuple[int, dict[str, Any]]]:
+def served_school(
+    *prepared: str, server: str, database: str = "", kept: Path | None = None
+) -> Iterator[tuple[int, dict[str, Any]]]:
     """The port, and what the server tells of the school that it prepares from these words."""
-    with prepared_school(*prepared, server=server, database=database) as school, serving(school) as (port, _, _):
+    with (
+        prepared_school(*prepared, server=server, database=database, kept=kept) as school,
+        serving(school) as (port, _, _),
+    ):
         yield port, school.told
 
 

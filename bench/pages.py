@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from time import perf_counter
 from typing import Any
 
+from bench._page_server import NEW_COUNT, SAME_COUNT
 from bench._served_school import served_school
 from bench.lesson import TOKEN, at, write
 
@@ -62,7 +63,7 @@ class Measured:
     size: int = 0
 
 
-async def measure(readers: list[Reader], address: str, body: bytes | None) -> Measured:
+async def measure(readers: list[Reader], name: str, address: str, previewed: str) -> Measured:
     """All readers ask at the same moment: for the bare view, for the page, for the bare view again."""
     found = Measured()
 
@@ -75,7 +76,7 @@ async def measure(readers: list[Reader], address: str, body: bytes | None) -> Me
         if number == 2:  # the first ones load what they need
             found = Measured()
         await turn(found.bare, BARE[1])
-        await turn(found.times, address, body)
+        await turn(found.times, address, body_of(name, previewed, number))
         await turn(found.bare_again, BARE[1])
     return found
 
@@ -88,8 +89,14 @@ async def all_pages(port: int, school: dict[str, Any]) -> None:
     for count in READERS:
         readers = [Reader(port, school["session"]) for _ in range(count)]
         for name, address in school["pages"].items():
-            body = school["previewed"].encode() if "preview" in name else None
-            told(name, count, await measure(readers, address, body), school["queries"][name])
+            told(name, count, await measure(readers, name, address, school["previewed"]), school["queries"][name])
+
+
+def body_of(name: str, previewed: str, turn: int) -> bytes | None:
+    """What a page is sent in one turn; None where nothing is sent."""
+    if name not in (SAME_COUNT, NEW_COUNT):
+        return None
+    return previewed.replace("start=20", f"start={20 + turn}" if name == NEW_COUNT else "start=20").encode()
 
 
 def told(name: str, readers: int, found: Measured, queries: int) -> None:

@@ -2,7 +2,10 @@
 
 Two servers with a school each (bench/_many_counts.py): 1,000 counts with 5,000 lessons, and as many counts as `--counts` says
 (100,000, which have 500,000 lessons). The small one is asked twice in each turn; how far its two halves are apart is the noise.
+The queries are then asked by themselves, for the whole page and, of the bank, for the cards alone, as a changed filter asks.
 With DATABASE_URL, the address of a PostgreSQL that may make databases, both are made there for as long as this runs.
+`--keep FOLDER` (BENCH_KEEP) leaves both banks for the next run, which then begins at once; others are made where the generator
+has changed.
 """
 
 from __future__ import annotations
@@ -11,6 +14,8 @@ import asyncio
 import os
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
+from hashlib import sha256
+from pathlib import Path
 from typing import Any
 
 from bench._served_school import served_school
@@ -20,6 +25,7 @@ from bench.pages import Measured, Reader
 TURNS = int(os.environ.get("BENCH_TURNS", "40"))
 SMALL = 1000
 LARGE = int(os.environ.get("BENCH_COUNTS") or 100_000)
+KEEP = os.environ.get("BENCH_KEEP", "")
 GOALS = {"bank, filtered": 1.5, "bank, searched": 3.0, "bank, page 200": 1.5, "bank, team": 1.5, "coverage": 1.5}
 
 
@@ -32,14 +38,24 @@ def database(counts: int) -> Iterator[str]:
         return
     import psycopg
 
-    name = f"countfold_bench_{counts}"
+    name = f"countfold_bench_{named(counts)}"
     with psycopg.connect(server.replace("postgres://", "postgresql://"), autocommit=True) as connection:
-        connection.execute(f'DROP DATABASE IF EXISTS "{name}"')
-        connection.execute(f'CREATE DATABASE "{name}"')
+        there = connection.execute("SELECT 1 FROM pg_database WHERE datname = %s", [name]).fetchone()
+        if there and not KEEP:
+            connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+        if not (there and KEEP):
+            connection.execute(f'CREATE DATABASE "{name}"')
         try:
             yield f"{server.rsplit('/', 1)[0]}/{name}"
         finally:
-            connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+            if not KEEP:
+                connection.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+
+
+def named(counts: int) -> str:
+    """A bank of so many counts, as this generator makes it."""
+    generator = Path(__file__).with_name("_many_counts.py").read_bytes()
+    return f"{counts}_{sha256(generator).hexdigest()[:8]}"
 
 
 async def measure(
@@ -64,9 +80,10 @@ def told(found: Measured, name: str, small: dict[str, Any], large: dict[str, Any
     (queries, few), (more_queries, many) = small["queries"][name], large["queries"][name]
     goal = f"{GOALS[name]:.1f}" if name in GOALS else ""
     asked = str(queries) if queries == more_queries else f"{queries}/{more_queries}"
+    part = "".join(f"{school['part'][name][1]:>8.2f}" if name in school["part"] else "" for school in (small, large))
     write(
-        f"{name:<28}{before:>9.1f}{at(0.5, found.times):>9.1f}{at(0.5, found.times) / before:>7.2f}{goal:>6}"
-        f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.1f}{many:>9.1f}{asked:>9}"
+        f"{name:<28}{before:>8.1f}{at(0.5, found.times):>8.1f}{at(0.5, found.times) / before:>7.2f}"
+        f"{halves[1] / halves[0] - 1:>7.0%}{few:>9.2f}{many:>8.2f}{many / few:>7.2f}{goal:>6}{asked:>9}{part}"
     )
 
 
@@ -77,15 +94,24 @@ def main() -> int:
         for counts in (SMALL, LARGE):
             address = stack.enter_context(database(counts))
             schools.append(
-                stack.enter_context(served_school(str(counts), server="bench._scale_server", database=address))
+                stack.enter_context(
+                    served_school(
+                        str(counts),
+                        server="bench._scale_server",
+                        database=address,
+                        kept=Path(KEEP) / named(counts) if KEEP else None,
+                    )
+                )
             )
         small, large = schools
         write(
             f"{large[1]['counts']:,} counts and {large[1]['lessons']:,} lessons beside {small[1]['counts']:,} and "
-            f"{small[1]['lessons']:,}, on {small[1]['database']}; milliseconds of the whole page, and of its queries alone"
+            f"{small[1]['lessons']:,}, on {small[1]['database']}; milliseconds of the whole page, of its queries alone, and of "
+            "those for the cards alone"
         )
         write(
-            f"{'':<28}{'small':>9}{'large':>9}{'ratio':>7}{'goal':>6}{'noise':>7}{'in SQL':>9}{'large':>9}{'queries':>9}"
+            f"{'':<28}{'small':>8}{'large':>8}{'ratio':>7}{'noise':>7}{'in SQL':>9}{'large':>8}{'ratio':>7}{'goal':>6}"
+            f"{'queries':>9}{'cards':>8}{'large':>8}"
         )
         for name in small[1]["pages"]:
             told(*asyncio.run(measure(small, large, name)), small[1], large[1])

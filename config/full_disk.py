@@ -14,7 +14,7 @@ from django.utils.translation import gettext_lazy as _
 from django.views.defaults import server_error as django_server_error
 
 from accounts.kept_text import KeptText, is_secret
-from accounts.middleware import FORM_TYPES
+from accounts.views.sign_in import FORM_TYPES
 
 logger = logging.getLogger(__name__)
 

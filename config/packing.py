@@ -1,6 +1,6 @@
 """Answers shrunk for the way as Django's own middleware does it, at a level that takes half the time.
 
-A page of 400 KB of drawings took 4 ms at level 6 for 33 KB, and 2 ms at level 4 for 38 KB.
+The bank's page of 140 KB takes 1.3 ms at level 6 for 18.5 KB, 0.86 at level 4 for 20.4 KB, and 0.65 at level 3 for 22.2 KB.
 """
 
 import gzip
@@ -11,7 +11,7 @@ from django.http.response import HttpResponse, HttpResponseBase
 from django.middleware.gzip import GZipMiddleware, re_accepts_gzip
 from django.utils.cache import patch_vary_headers
 
-LEVEL = 4
+LEVEL = 3
 SHORTEST = 200
 
 

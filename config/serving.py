@@ -116,6 +116,7 @@ def show_qr(address: str) -> None:
     import segno
 
     segno.make(address).terminal(out=sys.stdout, compact=True)
+    sys.stdout.flush()  # where what is said goes into a log it would lie there until more is said
 
 
 def back_up_daily() -> None:

@@ -4,8 +4,10 @@ import os
 
 from django.core.wsgi import get_wsgi_application
 
+from .one_pool import share_one_pool
 from .text_gate import disarm_content_type
 
+share_one_pool()
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "config.settings")
 pages = disarm_content_type(get_wsgi_application())
 

@@ -7,17 +7,15 @@ from functools import partial
 
 import pytest
 from django.core.exceptions import EmptyResultSet
+from django.db import connection
 from django.test import Client
 from django.utils import timezone
 from hypothesis import HealthCheck, settings
 
+from accounts import written_once
 from accounts.compiled_once import CompiledOnce, values_of
 from accounts.models import School, User
-from accounts.templatetags.menu import drawn_menu
 from grade_bands.models import Grade, GradeBand, SchoolYear
-from routines.bank.cards import drawn_card
-from routines.bank.filter_column import drawn_column
-from routines.bank.pattern_list import drawn_list
 from tests.absent import NOT_TESTED
 from tests.factories import (
     ClassGroupFactory,
@@ -91,13 +89,13 @@ def compiled_queries_are_as_new(monkeypatch) -> None:
 
     def compare(query, args, options):
         kept = ask(query, args, options)
-        assert written_once(kept, args) == written_anew(query.queryset(*args, **options)), query.__qualname__
+        assert as_compiled(kept, args) == written_anew(query.queryset(*args, **options)), query.__qualname__
         return kept
 
     monkeypatch.setattr(CompiledOnce, "compiled", compare)
 
 
-def written_once(kept, args) -> tuple[str, tuple] | None:
+def as_compiled(kept, args) -> tuple[str, tuple] | None:
     return kept and (kept.sql, kept.filled(values_of(args)))
 
 
@@ -110,11 +108,24 @@ def written_anew(queryset) -> tuple[str, tuple] | None:
 
 @pytest.fixture(autouse=True)
 def nothing_remembered() -> None:
-    """What a process drew in one test is not shown in the next, which may speak another language."""
-    drawn_menu.cache_clear()
-    drawn_card.cache_clear()
-    drawn_list.cache_clear()
-    drawn_column.cache_clear()
+    """What a process wrote in one test is not shown in the next, whose names and keys may be the same."""
+    written_once.remembered.clear()
+    written_once.typed_drawings.clear()
+
+
+@pytest.fixture(autouse=True)
+def pieces_are_as_new(monkeypatch) -> None:
+    """Whatever a test is shown from memory would be written the same to the letter. What that asks is not counted."""
+    give = written_once.as_kept
+
+    def compare(text, make):
+        asked = len(connection.queries_log)
+        assert text.decode() == make()
+        while len(connection.queries_log) > asked:
+            connection.queries_log.pop()
+        return give(text, make)
+
+    monkeypatch.setattr(written_once, "as_kept", compare)
 
 
 # Owner, co-author and teammate teach in one band; other_teacher in another.

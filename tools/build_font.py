@@ -140,6 +140,8 @@ def table(name: str, widths: dict[str, int]) -> str:
 
 METRICS_TOP = '''"""Advance widths of our font in thousandths of its size. Written by tools/build_font.py; not edited by hand."""
 
+from functools import lru_cache
+
 DIGIT_HEIGHT = {height}
 
 '''
@@ -153,8 +155,13 @@ WIDTHS = {
 
 def text_width(text: str, size: float, weight: str = "regular") -> float:
     """Return how wide `text` runs at font size `size`, in the unit of `size`; an unknown character counts as a digit."""
+    return _units(text, weight) * size / 1000
+
+
+@lru_cache(maxsize=4096)  # the same numeral is measured at several sizes, and stands in many counts
+def _units(text: str, weight: str) -> int:
     widths = WIDTHS[weight]
-    return sum(widths.get(character, widths["0"]) for character in text) * size / 1000
+    return sum(widths.get(character, widths["0"]) for character in text)
 '''
 
 

@@ -2,12 +2,11 @@
 
 from datetime import date, datetime
 
-from babel import Locale, UnknownLocaleError
-from babel.dates import format_date, format_time
 from django import template
 from django.utils.timezone import is_aware, localtime
 from django.utils.translation import get_language
 
+from accounts.days_written import written_in
 from accounts.models import School
 
 register = template.Library()
@@ -16,19 +15,19 @@ register = template.Library()
 @register.filter
 def day(value: date | None, language: str = "") -> str:
     """ "November 29, 2026", in the language of the page unless another is given; nothing where there is no day."""
-    return format_date(_here(value), "long", locale=_locale(language)) if value else ""
+    return written_in(language or get_language()).day(_here(value)) if value else ""
 
 
 @register.filter
 def full_day(value: date | None) -> str:
     """ "Thursday, November 5, 2026": a day that is planned or remembered by its weekday."""
-    return format_date(_here(value), "full", locale=_locale()) if value else ""
+    return written_in(get_language()).full_day(_here(value)) if value else ""
 
 
 @register.filter
 def weekday(value: date | None) -> str:
     """ "Sunday"."""
-    return format_date(_here(value), "EEEE", locale=_locale()) if value else ""
+    return written_in(get_language()).weekday(_here(value)) if value else ""
 
 
 @register.filter
@@ -42,17 +41,10 @@ def time_of_day(value: datetime | None, school: School | None = None) -> str:
     """ "2:05 PM", or "14:05" where the school counts the hours to 24."""
     if not value:
         return ""
-    hours = "H:mm" if school is not None and school.clock == 24 else "h:mm a"
     here = localtime(value) if is_aware(value) else value
-    return format_time(here, hours, locale=_locale()).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
+    to_24 = school is not None and school.clock == 24
+    return written_in(get_language()).time(here, to_24=to_24).replace("\u202f", "\u00a0").replace(" ", "\u00a0")
 
 
 def _here(value: date) -> date:
     return localtime(value) if isinstance(value, datetime) and is_aware(value) else value
-
-
-def _locale(language: str = "") -> Locale:
-    try:
-        return Locale.parse((language or get_language() or "en").replace("-", "_"))
-    except (UnknownLocaleError, ValueError):
-        return Locale("en")

@@ -23,6 +23,7 @@ from .recovery import show_recovery_code
 
 BACKEND = "accounts.backends.NameOrEmailBackend"
 SIGN_IN_PAGE = "accounts/sign_in.html"
+FORM_TYPES = ("application/x-www-form-urlencoded", "multipart/form-data")
 
 
 def safe_address(request: HttpRequest, address: str) -> str:
@@ -45,6 +46,25 @@ def ask_to_sign_in(request: HttpRequest, *, address: str, kept: KeptText | None)
     context = sign_in_context(request, form=SignInForm(), address=address, kept=kept)
     too_long = kept is None and not all(is_secret(name) for name in request.POST)
     return render(request, SIGN_IN_PAGE, {**context, "too_long": too_long}, status=401)
+
+
+def answer_signed_out_meanwhile(request: Request) -> HttpResponse:
+    """For whoever was somebody when the view answered and is nobody now: the sign-in page, with what was typed."""
+    is_form = request.method == "POST"
+    if request.htmx or (is_form and request.content_type not in FORM_TYPES):
+        return answer_signed_out_fragment(request)
+    at = request.resolver_match
+    if is_form and at and at.view_name == "accounts:sign_in":
+        address, kept = (
+            safe_address(request, request.POST.get("next", "")),
+            KeptText.from_json(request.POST.get("kept", "")),
+        )
+    elif is_form and at and getattr(at.func, "login_required", True):
+        address, kept = request.get_full_path(), KeptText.from_post(request)
+    else:
+        address, kept = "/" if is_form else request.get_full_path(), None
+    context = sign_in_context(request, form=SignInForm(), address=address, kept=kept)
+    return render(request, SIGN_IN_PAGE, {**context, "signed_out_meanwhile": True}, status=401)
 
 
 def answer_signed_out_fragment(request: HttpRequest) -> HttpResponse:

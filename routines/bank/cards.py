@@ -5,79 +5,62 @@ A plan that cannot be read is a card of its own, so that one damaged row never t
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
-from django.template.loader import render_to_string
 from django.utils.safestring import SafeString
-from django.utils.translation import get_language
 
 from accounts.models import User
+from accounts.written_once import Later, write, written_once
 from routines import worked_out
 from routines.models import Routine, UnreadablePlan
 from routines.templatetags.countfold import times_taught
 
-CARDS_REMEMBERED = 500  # of about 5 KB each
-
-
-@dataclass(frozen=True, slots=True)
-class UnreadableCard:
-    """A routine of which only the title is left, and why."""
-
-    routine: Routine
-    unreadable: str
-
-    @property
-    def html(self) -> SafeString:
-        return render_to_string("bank/_card.html", {"card": self})
-
 
 @dataclass(frozen=True, slots=True)
 class Face:
-    """All that stands on a card. may_teach: with a way to teach it."""
+    """What stands on a card beside what its plan says. may_teach: with a way to teach it."""
 
     pk: int
     title: str
     grade: str
     taught: str
     may_teach: bool
-    language: str | None
-    says: worked_out.CardSays
 
 
 @dataclass(frozen=True, slots=True)
 class Card:
+    """says: None where a damaged row names no save."""
+
     routine: Routine
     face: Face
+    says: Later[worked_out.CardSays] | None
+    unreadable: str = ""
 
     @property
     def html(self) -> SafeString:
-        return drawn_card(self.face)
+        """Cards on which the same stands are the same to the letter, whoever looks at them."""
+        if self.says is None:
+            return write("bank/_card.html", card=self.face, unreadable=self.unreadable)
+        try:
+            return written_once("bank/_card.html", card=self.face, says=self.says)
+        except UnreadablePlan as error:
+            return write("bank/_card.html", card=self.face, unreadable=str(error))
 
 
-@lru_cache(maxsize=CARDS_REMEMBERED)
-def drawn_card(face: Face) -> SafeString:
-    """Cards on which the same stands are the same to the letter, whoever looks at them."""
-    return render_to_string("bank/_card.html", {"card": face})
-
-
-def cards_of(routines: Sequence[Routine], *, reader: User, may_teach: bool = False) -> list[Card | UnreadableCard]:
+def cards_of(routines: Sequence[Routine], *, reader: User, may_teach: bool = False) -> list[Card]:
     """What they say is read in one query. The routines come `as_cards`, and how often they were taught has been told."""
-    said: dict[int, worked_out.CardSays | UnreadablePlan] = {}
-    saves = {}
+    saves, damaged = {}, {}
     for routine in routines:
         try:
             saves[routine.pk] = worked_out.shown_now(routine)
         except UnreadablePlan as error:
-            said[routine.pk] = error
-    said |= zip(saves, worked_out.cards(list(saves.values())), strict=True)
-    return [_card(routine, said[routine.pk], reader, may_teach) for routine in routines]
+            damaged[routine.pk] = str(error)
+    said = dict(zip(saves, worked_out.cards(list(saves.values())), strict=True))
+    return [
+        Card(routine, _face(routine, reader, may_teach), said.get(routine.pk), damaged.get(routine.pk, ""))
+        for routine in routines
+    ]
 
 
-def _card(
-    routine: Routine, says: worked_out.CardSays | UnreadablePlan, reader: User, may_teach: bool
-) -> Card | UnreadableCard:
-    if isinstance(says, UnreadablePlan):
-        return UnreadableCard(routine, str(says))
+def _face(routine: Routine, reader: User, may_teach: bool) -> Face:
     taught = times_taught(routine.times_taught, reader)
-    face = Face(routine.pk, routine.title, routine.grade.name, taught, may_teach, get_language(), says)
-    return Card(routine, face)
+    return Face(routine.pk, routine.title, routine.grade.name, taught, may_teach)

@@ -11,7 +11,7 @@ from accounts.models import User
 from grade_bands.models import SchoolYear
 from routines.bank.paging import Order, Recipe, Some, Stream
 from routines.models import Routine, TimesTaught
-from routines.models.routine import RoutineQuerySet, met, tell_times_taught, told_as_taught
+from routines.models.routine import RoutineQuerySet, met_in_title_and_anywhere, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
 from routines.models.taught import TimesTaughtQuerySet
 
@@ -52,16 +52,15 @@ def by_title(routines: Some) -> Order:
 
 def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], since: str = "shared_at") -> Order:
     """Counts with all the words in the title before those with some of them elsewhere; in each part the newest first."""
-    found = routines.meeting(words)
-    in_title = met(words, in_title=True)
-    streams = (Stream(routines.filter(in_title), {0: 0}), Stream(found.exclude(in_title), {0: 1}))
+    titles, anywhere = met_in_title_and_anywhere(words)
+    streams = (Stream(titles.among(routines), {0: 0}), Stream(anywhere.but(titles, routines), {0: 1}))
 
     def place_of(routine: Routine) -> tuple[Any, ...] | None:
         moment = _moment(routine, since)
-        is_titled = Routine.objects.filter(in_title, pk=routine.pk).exists()
+        is_titled = titles.among(Routine.objects.filter(pk=routine.pk)).exists()
         return (0 if is_titled else 1, *moment) if moment else None
 
-    return Order(("part", f"-{since}", "-pk"), streams, place_of, found)
+    return Order(("part", f"-{since}", "-pk"), streams, place_of, anywhere.counted_among(routines))
 
 
 def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:

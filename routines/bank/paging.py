@@ -108,6 +108,11 @@ class Page:
     later: dict[str, int] | None = None
     said: str = ""
 
+    def how_many(self, order: Order) -> "HowMany":
+        """How many counts the list has: nothing is counted where all of them are on this page."""
+        is_all = self.earlier is None and self.later is None
+        return HowMany(len(self.routines)) if is_all else HowMany.of(order.every)
+
 
 def read_page(order: Order, query: Mapping[str, str], *, reader: User, size: int) -> Page:
     """The page that an address asks for; the first, and a sentence, where there is no such page."""
@@ -255,9 +260,11 @@ class HowMany:
     @classmethod
     def of(cls, some: Some) -> "HowMany":
         # In the bank's own order, for its index has all that is filtered by; any other would be read row by row.
+        # Not so those that come in no order: they are looked up by key.
         if isinstance(some, Recipe):
             return cls(some.how_many(("-shared_at", "-pk"), COUNTED_UP_TO + 1))
-        return cls(some.order_by("-shared_at", "-pk").values("pk")[: COUNTED_UP_TO + 1].count())
+        ordered = some.order_by("-shared_at", "-pk") if some.ordered else some
+        return cls(ordered.values("pk")[: COUNTED_UP_TO + 1].count())
 
     @property
     def is_more(self) -> bool:

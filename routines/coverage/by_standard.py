@@ -22,6 +22,7 @@ from routines.counting import CountError, Kind
 from routines.counting.standards import Features, read_features
 from routines.coverage.forms import Window
 from routines.coverage.queries import AMOUNTS, FEW, NOT_TO_BE_MADE, grades_hidden_from, weeks_between, weeks_in_words
+from routines.coverage.targets import TargetsSeen
 from routines.lessons.targets_seen import families_of_targets
 from routines.models import Lesson, Routine, RoutineVersion, TargetOutcome
 from routines.models.facts import kind_of_area
@@ -29,19 +30,6 @@ from routines.models.lesson import LessonQuerySet
 
 Place = tuple[int, int]
 """The keys of a grade and a standard."""
-
-
-@dataclass(frozen=True, slots=True)
-class TargetsSeen:
-    """Target patterns of the lessons whose log the reader may open, by what was said of them.
-
-    classes: how many different ones had those lessons.
-    """
-
-    seen: int = 0
-    not_yet: int = 0
-    not_recorded: int = 0
-    classes: int = 0
 
 
 @dataclass(frozen=True, slots=True)

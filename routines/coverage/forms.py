@@ -1,6 +1,6 @@
 """From which day to which day coverage looks, and at which grades or which class."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any
@@ -15,7 +15,7 @@ from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.templatetags.dates import day as written
 from accounts.typed_numbers import typed_id
-from grade_bands.models import ClassGroup, GradeBand, SchoolYear, Term
+from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear, Term
 from routines.coverage.queries import grades_seen_by
 
 INVALID = {"invalid": _("Write the day as year-month-day, such as 2026-11-20.")}
@@ -50,6 +50,10 @@ class Window:
         """The same days and grades for what is taken along, where no class stands by itself."""
         return replace(self, class_group=None)
 
+    def is_same_as(self, other: "Window") -> bool:
+        """The same days, chosen alike."""
+        return (self.first, self.last, self.chosen) == (other.first, other.last, other.chosen)
+
     @property
     def file_name(self) -> str:
         return f"coverage-{self.first}-to-{self.last}"
@@ -61,21 +65,22 @@ def bands_looked_at(user: User, year: SchoolYear) -> QuerySet[GradeBand]:
     return GradeBand.objects.filter(grades__in=grades_seen_by.queryset(user, year)).distinct()
 
 
+def bands_of(grades: Iterable[Grade]) -> list[GradeBand]:
+    """The bands of these grades, which were read with them, in their own order."""
+    return sorted({grade.band for grade in grades}, key=lambda band: band.order)
+
+
 @compiled_once
 def classes_looked_at(user: User, year: SchoolYear) -> QuerySet[ClassGroup]:
     """Classes of the year of which the user may see the coverage by itself: her own, all for a coach, else none."""
-    classes = ClassGroup.objects.in_year(year).in_grade_order().select_related("grade")
+    classes = ClassGroup.objects.in_year(year).in_grade_order()
     if user.is_administrator:
         return classes.none()
     return classes if user.is_coach else classes.taught_by(user)
 
 
-class WindowForm(forms.Form):
-    """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.
-
-    `years` are the school's, the latest first, at least one of them; empty fields mean this year so far. A band or class
-    that is not on offer is left out, as of a year before.
-    """
+class DaysForm(forms.Form):
+    """From which day to which, both of which may be left empty."""
 
     first = forms.DateField(
         required=False, label=_("From"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
@@ -83,6 +88,14 @@ class WindowForm(forms.Form):
     last = forms.DateField(
         required=False, label=_("To"), widget=forms.DateInput(attrs={"type": "date"}), error_messages=INVALID
     )
+
+
+class WindowForm(DaysForm):
+    """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.
+
+    `years` are the school's, the latest first, at least one of them; empty fields mean this year so far. A band or class
+    that is not on offer is left out, as of a year before.
+    """
 
     def __init__(self, query: Mapping[str, Any], *, years: Sequence[SchoolYear], today: date, user: User) -> None:
         super().__init__(query)

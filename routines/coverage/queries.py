@@ -1,9 +1,10 @@
 """What the bank holds and what lessons have touched, by grade and area, from kept totals: never by teacher."""
 
-from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from django.db.models import Count, QuerySet, Sum
 from django.utils.translation import gettext
@@ -13,6 +14,16 @@ from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.translated import Translated
 from grade_bands.models import Area, ClassGroup, Grade, GradeBand, SchoolYear
+from routines.coverage.targets import (
+    NOTHING_SAID,
+    SAID,
+    Audience,
+    Place,
+    TargetsSeen,
+    audiences,
+    own_besides,
+    targets_of_class,
+)
 from routines.models import BankTotal, Lesson, TaughtOn
 
 FEW = 3
@@ -29,7 +40,7 @@ class CoverageCell:
     """One grade and area: how many routines the bank holds for it and how many lessons touched it.
 
     `weeks` are those lessons week by week, oldest first. Both are None where the reader may not see the number (a grade
-    with one class, for an administrator).
+    with one class, for an administrator). `targets` is what was said of target patterns in the logs that she may open.
     """
 
     grade: Grade
@@ -39,6 +50,7 @@ class CoverageCell:
     available: int
     taught: int | None
     weeks: tuple[int, ...] | None
+    targets: TargetsSeen = NOTHING_SAID
 
     @property
     def amount(self) -> str:
@@ -47,7 +59,7 @@ class CoverageCell:
 
     @property
     def amount_in_words(self) -> str:
-        return str(AMOUNTS[self.amount])
+        return amount_in_words(self.amount)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +75,10 @@ class CoverageRow:
     def weeks_in_words(self) -> str:
         """For who hears the bars instead of seeing them."""
         return weeks_in_words(self.weeks or ())
+
+
+def amount_in_words(amount: str) -> str:
+    return str(AMOUNTS[amount])
 
 
 def weeks_in_words(weeks: Iterable[int]) -> str:
@@ -110,13 +126,19 @@ def coverage(
     """
     grades = grades_looked_at(user, year, band=band, class_group=class_group)
     hidden = grades_hidden_from(user, year)
-    available: Mapping[tuple[int, str], int] = {(grade, area): counts for grade, area, counts in _available()}
-    weekly = _weekly_of_class(class_group, first, last) if class_group else _weekly(grades, year, first, last)
+    available: Mapping[tuple[int, str], int] = {
+        (grade, area): counts for grade, area, counts in _available([grade.pk for grade in grades])
+    }
+    if class_group:
+        weekly = _weekly_of_class(class_group, first, last)
+        targets = targets_of_class(user, class_group, first, last)
+    else:
+        weekly, targets = _of_grades(user, grades, year, first, last)
     mondays = weeks_between(first, last)
     rows = []
     for seen in grades:
         shown = seen.pk not in hidden
-        of_areas = {area: tuple(weekly[seen.pk, area.value, monday] for monday in mondays) for area in Area}
+        of_areas = {area: in_weeks(weekly.get((seen.pk, area.value)), mondays) for area in Area}
         cells = tuple(
             CoverageCell(
                 grade=seen,
@@ -126,6 +148,7 @@ def coverage(
                 available=available.get((seen.pk, area.value), 0),
                 taught=sum(weeks) if shown else None,
                 weeks=weeks if shown else None,
+                targets=targets.get((seen.pk, area.value), NOTHING_SAID),
             )
             for area, weeks in of_areas.items()
         )
@@ -135,35 +158,57 @@ def coverage(
 
 
 @compiled_once
-def _available() -> QuerySet[BankTotal, tuple[int, str, int]]:
-    return BankTotal.objects.values_list("grade", "area", "counts")
+def _available(grades: list[int]) -> QuerySet[BankTotal, tuple[int, str, int]]:
+    return BankTotal.objects.filter(grade__in=grades).values_list("grade", "area", "counts")
 
 
-Weekly = Counter[tuple[int, str, date]]
-"""Lessons by grade, area and the Monday of their week."""
+Weekly = defaultdict[tuple[int, str], Counter[date]]
+"""Lessons of a grade and area by the Monday of their week."""
 
 
-def _weekly(grades: Iterable[Grade], year: SchoolYear, first: date, last: date) -> Weekly:
-    weekly: Weekly = Counter()
-    for grade, area, monday, lessons in _by_week(year, [grade.pk for grade in grades], first, last):
-        weekly[grade, area, monday] += lessons
-    return weekly
+def in_weeks(lessons: Counter[date] | None, mondays: Sequence[date]) -> tuple[int, ...]:
+    return tuple(lessons[monday] for monday in mondays) if lessons else (0,) * len(mondays)
+
+
+def _of_grades(
+    user: User, grades: Sequence[Grade], year: SchoolYear, first: date, last: date
+) -> tuple[Weekly, dict[Place, TargetsSeen]]:
+    weekly: Weekly = defaultdict(Counter)
+    targets: dict[Place, TargetsSeen] = {}
+
+    def add(place: Place, said: Sequence[int]) -> None:
+        if any(said):
+            targets[place] = targets.get(place, NOTHING_SAID).with_more(*said)
+
+    monday = weeks_between(first, last)[0]
+    read = audiences(user, year, grades)
+    for audience, keys in read.items():
+        for grade, area, week, lessons, *said in _by_week(year, keys, monday, first, last, audience):
+            weekly[grade, area][week] += lessons
+            add((grade, area), said)
+    if None not in read:
+        for place, said in own_besides(user, year, first, last, read["team"]):
+            add(place, said)
+    return weekly, targets
 
 
 @compiled_once
 def _by_week(
-    year: SchoolYear, grades: list[int], first: date, last: date
-) -> QuerySet[TaughtOn, tuple[int, str, date, int]]:
-    days = TaughtOn.objects.filter(year=year, grade__in=grades, day__range=(first, last), lessons__gt=0).order_by()
-    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"))
+    year: SchoolYear, grades: list[int], monday: date, first: date, last: date, audience: Audience | None
+) -> QuerySet[TaughtOn, Any]:
+    """`monday`: that of the first week, where the index begins."""
+    weeks = TaughtOn.objects.filter(year=year, grade__in=grades, monday__range=(monday, last))
+    days = weeks.filter(day__range=(first, last), lessons__gt=0).order_by()
+    sums = {name: Sum(f"{audience}_{name}") for name in SAID} if audience else {}
+    return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"), **sums)
 
 
 def _weekly_of_class(class_group: ClassGroup, first: date, last: date) -> Weekly:
     """From the lessons themselves, of which one class has few."""
-    weekly: Weekly = Counter()
+    weekly: Weekly = defaultdict(Counter)
     lessons = Lesson.objects.counted().filter(class_group=class_group, taught_on__range=(first, last)).order_by()
     for grade, area, day, times in lessons.values_list("grade", "area", "taught_on").annotate(times=Count("pk")):
-        weekly[grade, area, day - timedelta(days=day.weekday())] += times
+        weekly[grade, area][day - timedelta(days=day.weekday())] += times
     return weekly
 
 

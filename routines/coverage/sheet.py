@@ -33,6 +33,7 @@ def coverage_document(*, rows: Sequence[CoverageRow], window: Window, school: Sc
         "school": school,
         "areas": Area,
         "rows": rows,
+        "any_said": any(cell.targets for row in rows for cell in row.cells),
         "gaps": [
             (grade, ", ".join(str(cell.area_name) for cell in cells))
             for grade, cells in groupby(gaps(rows), key=lambda cell: cell.grade)

@@ -33,7 +33,8 @@ def by_standard_shown(request: SignedInRequest, form: WindowForm | None) -> Http
     chosen = grade_chosen(request, grades)
     rows = by_standard(request.user, window, [chosen]) if chosen else []
     empty = gaps_by_standard(rows)
-    context = window_context(request, form, window) | {
+    context = window_context(request, form, window, grades, chosen) | {
+        "offered": form.offered(),
         "grades": grades,
         "grade": chosen,
         "page": Paginator(rows, ROWS_ON_A_PAGE).get_page(request.GET.get("page")),

@@ -13,7 +13,10 @@ from routines.coverage.queries import CoverageRow, weeks_between
 
 def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
     """What the rows hold, and nothing that they do not tell: `rows` are those that the reader may see."""
-    head = [_("grade"), _("area"), _("expected"), _("in the bank today"), _("lessons taught"), _("from"), _("to")]
+    head = [
+        _("grade"), _("area"), _("expected"), _("in the bank today"), _("lessons taught"),
+        _("target patterns seen"), _("not yet"), _("not recorded"), _("from"), _("to"),
+    ]  # fmt: skip
     mondays = weeks_between(window.first, window.last)
     lines = [
         [
@@ -22,6 +25,7 @@ def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
             _("yes") if cell.expected else _("no"),
             cell.available,
             _("one class: not shown") if cell.taught is None else cell.taught,
+            *([cell.targets.seen, cell.targets.not_yet, cell.targets.not_recorded] if cell.targets else [None] * 3),
             window.first.isoformat(),
             window.last.isoformat(),
             *([None] * len(mondays) if cell.weeks is None else cell.weeks),

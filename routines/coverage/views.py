@@ -1,5 +1,7 @@
 """The coach's view: what each grade's counts have touched, by area; drill down to routines and lessons."""
 
+from collections.abc import Iterable
+
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
@@ -9,8 +11,9 @@ from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.coverage.behind import Field, behind
+from routines.coverage.drawn import other_looks, picker, table
 from routines.coverage.expectations import expectations
-from routines.coverage.forms import Window, WindowForm, bands_looked_at, classes_looked_at
+from routines.coverage.forms import Window, WindowForm, bands_looked_at, bands_of, classes_looked_at
 from routines.coverage.queries import CoverageRow, coverage, gaps, grades_seen_by
 from routines.coverage.ways import Ways
 
@@ -23,15 +26,18 @@ def window_form(request: SignedInRequest) -> WindowForm | None:
     return WindowForm(request.GET, years=years, today=timezone.localdate(), user=request.user) if years else None
 
 
-def window_context(request: SignedInRequest, form: WindowForm, window: Window) -> dict[str, object]:
-    """What every page needs to offer another window."""
+def window_context(
+    request: SignedInRequest, form: WindowForm, window: Window, grades: Iterable[Grade], grade: Grade | None = None
+) -> dict[str, object]:
+    """What both tables need to offer another window. grades: those that are looked at. grade: one that stays chosen."""
+    looks_at_some = window.band or window.class_group
+    bands = bands_looked_at(request.user, window.year) if looks_at_some else bands_of(grades)
+    classes = classes_looked_at(request.user, window.year)
     return {
         "section": "coverage",
         "form": form,
         "window": window,
-        "offered": form.offered(),
-        "bands": bands_looked_at(request.user, window.year),
-        "classes": classes_looked_at(request.user, window.year),
+        "picker": picker(form, window, bands, classes, grade.pk if grade else None),
     }
 
 
@@ -58,9 +64,10 @@ def shown(request: SignedInRequest, form: WindowForm | None) -> HttpResponse:
     window = form.window()
     rows = rows_of(request.user, window)
     empty = gaps(rows)
-    context = window_context(request, form, window) | {
-        "areas": Area,
+    context = window_context(request, form, window, [row.grade for row in rows]) | {
+        "looks": other_looks(form, window),
         "rows": rows,
+        "table": table(rows, window) if rows else "",
         "expectations": expectations([row.grade for row in rows]),
         "gaps": [(gap.grade, gap.area_name, Ways.for_area(gap.grade, gap.area)) for gap in empty[:GAPS_SHOWN]],
         "further_gaps": max(0, len(empty) - GAPS_SHOWN),

@@ -29,7 +29,7 @@ from routines.lessons.kinds import (
 from routines.lessons.roles import Participant
 from routines.lessons.state import reduce_events
 from routines.lessons.targets_seen import keep_targets
-from routines.lessons.totals import Counted, count_again
+from routines.lessons.totals import Counted, count_again, count_days_again
 from routines.models import Lesson, LessonEvent
 from routines.words_erased.late_words import is_erased
 from routines.words_erased.list_of_erasures import known
@@ -169,11 +169,12 @@ class _Appending:
             lesson.ended = reduce_events(event.as_dict() for event in kept).ended
         if undoes or (lesson.written_at is None and kinds & WRITES):
             lesson.written_at = _first_written(lesson)
-        if "target" in kinds or undoes:
-            keep_targets(lesson)
+        says_else = ("target" in kinds or undoes) and keep_targets(lesson)
         lesson.save(update_fields=["last_seq", "last_event_at", "closed", "ended", "written_at"])
         if lesson.is_counted is not was_counted:
             count_again(Counted.of(lesson))
+        elif says_else and lesson.is_counted and lesson.is_shared:
+            count_days_again([Counted.of(lesson).of_day])
 
 
 def _first_written(lesson: Lesson) -> datetime | None:

@@ -18,7 +18,8 @@ from routines.lessons.events import BATCH_LIMIT, HIGHEST_T, Taken, append_events
 from routines.lessons.log import Log, LogChanges, log_of, write_cell
 from routines.lessons.roles import Participant, Role
 from routines.lessons.state import LessonState, reduce_events
-from routines.lessons.totals import Counted, count_again
+from routines.lessons.targets_seen import families_of_targets
+from routines.lessons.totals import Counted, count_again, count_days_again
 from routines.models import Lesson, LessonEvent, Reflection, RoutineVersion, TargetOutcome
 
 
@@ -50,6 +51,7 @@ def start_lesson(
         year=class_group.year,
         grade=class_group.grade,
         area=version.routine.area,
+        targets_not_recorded=len(families_of_targets(version.plan)),
     )
     if opening is None:
         keep_events(lesson=lesson, events=[made_event(1, "server", timezone.now(), "lesson.open", opening_of(lesson))])
@@ -147,7 +149,8 @@ def delete_lesson(*, lesson: Lesson) -> None:
     TargetOutcome.objects.filter(lesson=held).delete()
     held.deleted_at = timezone.now()
     held.sharing = Lesson.Sharing.ONLY_ME
-    held.save(update_fields=["deleted_at", "sharing"])
+    held.targets_seen = held.targets_not_yet = held.targets_not_recorded = 0
+    held.save(update_fields=["deleted_at", "sharing", "targets_seen", "targets_not_yet", "targets_not_recorded"])
     if was_counted:
         count_again(Counted.of(held))
     lesson.refresh_from_db()
@@ -300,8 +303,11 @@ def save_reflection(
             "updated_at": timezone.now(),
         },
     )
-    lesson.sharing = sharing
-    lesson.save(update_fields=["sharing"])
+    held = Lesson.objects.select_for_update().get(pk=lesson.pk)
+    before, lesson.sharing, held.sharing = held.sharing, sharing, sharing
+    held.save(update_fields=["sharing"])
+    if held.is_counted and sharing != before:
+        count_days_again([Counted.of(held).of_day])
     return reflection
 
 

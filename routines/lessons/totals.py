@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db import transaction
-from django.db.models import Count
+from django.db.models import Aggregate, Count, Q, Sum
 
 from grade_bands.models import SchoolYear
 from routines.models import Lesson, TaughtInYear, TaughtOn, TimesTaught
@@ -20,6 +20,18 @@ OfYear = tuple[int, int]
 """Routine, year; as everywhere here by their keys."""
 OfDay = tuple[int, int, str, date]
 """Year, grade, area, day."""
+
+
+SHARED_WITH = {
+    "team": [Lesson.Sharing.TEAM, Lesson.Sharing.TEAM_AND_COACH],
+    "coach": [Lesson.Sharing.TEAM_AND_COACH],
+}
+NUMBERS_OF_A_DAY: dict[str, Aggregate] = {"lessons": Count("pk")} | {
+    f"{audience}_{said}": Sum(f"targets_{said}", filter=Q(sharing__in=sharing), default=0)
+    for audience, sharing in SHARED_WITH.items()
+    for said in ("seen", "not_yet", "not_recorded")
+}
+"""The columns of a day's total, by what they are of its lessons."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,12 +48,16 @@ class Counted:
     def of(cls, lesson: Lesson) -> "Counted":
         return cls(lesson.routine_id, lesson.year_id, lesson.grade_id, lesson.area, lesson.taught_on)
 
+    @property
+    def of_day(self) -> OfDay:
+        return (self.year, self.grade, self.area, self.taught_on)
+
 
 @transaction.atomic
 def count_again(*places: Counted) -> None:
     """Bring the numbers of these places to what the lessons say, each place once."""
     count_years_again({(place.routine, place.year) for place in places})
-    count_days_again({(place.year, place.grade, place.area, place.taught_on) for place in places})
+    count_days_again({place.of_day for place in places})
 
 
 @transaction.atomic
@@ -67,7 +83,7 @@ def count_years_again(wanted: Iterable[OfYear]) -> None:
 
 @transaction.atomic
 def count_days_again(wanted: Iterable[OfDay]) -> None:
-    """How many lessons there were."""
+    """How many lessons there were, and what those that are shared say of target patterns."""
     ordered = sorted(wanted)
     TaughtOn.objects.bulk_create(
         [
@@ -78,9 +94,11 @@ def count_days_again(wanted: Iterable[OfDay]) -> None:
     )
     for year, grade, area, day in ordered:
         total = TaughtOn.objects.select_for_update().get(year=year, grade=grade, area=area, day=day)
-        total.lessons = Lesson.objects.counted().filter(year=year, grade=grade, area=area, taught_on=day).count()
+        lessons = Lesson.objects.counted().filter(year=year, grade=grade, area=area, taught_on=day)
+        for name, number in lessons.aggregate(**NUMBERS_OF_A_DAY).items():
+            setattr(total, name, number)
         total.monday = monday_of(day)
-        total.save(update_fields=["lessons", "monday"])
+        total.save(update_fields=[*NUMBERS_OF_A_DAY, "monday"])
 
 
 def monday_of(day: date) -> date:
@@ -124,8 +142,8 @@ def _in_all(rows: Iterable[tuple[int, ...]]) -> tuple[int, int]:
 def wrong_days(year: SchoolYear) -> set[OfDay]:
     """The (year, grade, area, day) whose number of lessons is not what they come to."""
     lessons = Lesson.objects.counted().filter(year=year).order_by()
-    by = lessons.values_list("grade", "area", "taught_on").annotate(lessons=Count("pk"))
-    right = {(grade, area, day, monday_of(day), number) for grade, area, day, number in by}
+    by = lessons.values_list("grade", "area", "taught_on").annotate(**NUMBERS_OF_A_DAY)
+    right = {(grade, area, day, monday_of(day), *numbers) for grade, area, day, *numbers in by}
     rows = TaughtOn.objects.filter(year=year, lessons__gt=0)
-    kept = set(rows.values_list("grade", "area", "day", "monday", "lessons"))
+    kept = set(rows.values_list("grade", "area", "day", "monday", *NUMBERS_OF_A_DAY))
     return {(year.pk, grade, area, day) for grade, area, day, *_ in right ^ kept}

@@ -6,10 +6,8 @@ from enum import Enum
 from types import UnionType
 from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
 
-from annotated_types import Ge, GroupedMetadata, Le, MaxLen
-from pydantic.fields import FieldInfo
-
 from routines.models.plan_document import Part, Words
+from routines.models.plan_field import Field
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,16 +75,19 @@ def _paths_of_words(path: str, field: Declared) -> Iterator[str]:
 
 def _declared(hint: Any, default: Any = None) -> Declared:
     base, *extras = get_args(hint) if get_origin(hint) is Annotated else (hint,)
-    said = list(_flat(extras))
-    bounds = {type(one): one for one in said}
-    infos = [one for one in reversed(said) if isinstance(one, FieldInfo)]
+    said = [one for one in reversed(extras) if isinstance(one, Field)]
+
+    def first(name: str) -> Any:
+        """What is said last stands above what it is made of."""
+        return next((found for one in said if (found := getattr(one, name)) not in (None, "")), None)
+
     of = {
-        "title": next((info.title for info in infos if info.title), ""),
-        "hint": next((_first_line(info.examples[0]) for info in infos if info.examples), ""),
-        "limit": bounds[MaxLen].max_length if MaxLen in bounds else None,
-        "low": bounds[Ge].ge if Ge in bounds else None,
-        "high": bounds[Le].le if Le in bounds else None,
-        "is_words": Words in said,
+        "title": first("title") or "",
+        "hint": first("example") or "",
+        "limit": first("max_length"),
+        "low": first("ge"),
+        "high": first("le"),
+        "is_words": Words in extras,
         "default": default,
     }
     if get_origin(base) is Literal:
@@ -98,17 +99,3 @@ def _declared(hint: Any, default: Any = None) -> Declared:
     if get_origin(base) is UnionType:
         return Declared(next(one for one in get_args(base) if one is not type(None)), **of)
     return Declared(get_origin(base) or base, **of)
-
-
-def _flat(extras: list[Any]) -> Iterator[Any]:
-    """Metadata with what is grouped inside it, in order."""
-    for one in extras:
-        yield one
-        if isinstance(one, FieldInfo):
-            yield from one.metadata
-        elif isinstance(one, GroupedMetadata):
-            yield from one
-
-
-def _first_line(example: Any) -> str:
-    return str(example[0] if isinstance(example, list) else example)

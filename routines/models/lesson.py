@@ -97,7 +97,8 @@ class Lesson(models.Model):
     """A lesson keeps the version it taught and its own year, grade and area, so that coverage is one indexed aggregate.
 
     `last_seq`, `last_event_at`, `written_at` (when its first standing term came) and `ended` follow from its events and are
-    brought up to date with them. `closed`: somebody wrote after it had been over by itself.
+    brought up to date with them; so are how many targets of its plan were seen, not yet, or not recorded. `closed`: somebody
+    wrote after it had been over by itself.
     """
 
     class Surface(models.TextChoices):
@@ -129,6 +130,9 @@ class Lesson(models.Model):
     last_event_at = models.DateTimeField(null=True, editable=False)
     written_at = models.DateTimeField(null=True, editable=False)
     closed = models.BooleanField(default=False, editable=False)
+    targets_seen = models.PositiveSmallIntegerField(default=0, editable=False)
+    targets_not_yet = models.PositiveSmallIntegerField(default=0, editable=False)
+    targets_not_recorded = models.PositiveSmallIntegerField(default=0, editable=False)
     deleted_at = models.DateTimeField(null=True, editable=False)
 
     objects = LessonQuerySet.as_manager()
@@ -167,6 +171,10 @@ class Lesson(models.Model):
     def is_counted(self) -> bool:
         """Whether coverage counts it, as `LessonQuerySet.counted` has it."""
         return not self.practice and self.written_at is not None and self.deleted_at is None
+
+    @property
+    def is_shared(self) -> bool:
+        return self.sharing != Lesson.Sharing.ONLY_ME
 
     def is_quiet(self, now: datetime | None = None) -> bool:
         return (now or timezone.now()) - (self.last_event_at or self.created_at) > QUIET

@@ -14,10 +14,10 @@ from functools import lru_cache
 from typing import Annotated, Any, Literal, Self
 
 from django.utils.translation import gettext_noop as _
-from pydantic import ConfigDict, Field, StringConstraints
 
 from routines.counting import Audience, Claim, Count, Fill, Grid, Kind, Outcome, Style
 from routines.counting.languages import LANGUAGES
+from routines.models.plan_field import Field
 
 SCHEMA = 1
 
@@ -35,19 +35,19 @@ class Words:
     """Marks a text that people write in their own words: it is searched, and it can be erased."""
 
 
-Choice = Annotated[str, Field(strict=True, max_length=20)]
-Value = Annotated[str, Field(strict=True, max_length=40)]  # a number as typed
-Label = Annotated[str, Field(strict=True, max_length=40), Words]
-Sentence = Annotated[str, Field(strict=True, max_length=SENTENCE_LIMIT), Words]
-Text = Annotated[str, Field(strict=True, max_length=TEXT_LIMIT), Words]
-Terms = Annotated[int, Field(strict=True, ge=2, le=200)]
+Choice = Annotated[str, Field(max_length=20)]
+Value = Annotated[str, Field(max_length=40)]  # a number as typed
+Label = Annotated[str, Field(max_length=40), Words]
+Sentence = Annotated[str, Field(max_length=SENTENCE_LIMIT), Words]
+Text = Annotated[str, Field(max_length=TEXT_LIMIT), Words]
+Terms = Annotated[int, Field(ge=2, le=200)]
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
     """A group of named parts that holds none but its own."""
 
-    __pydantic_config__ = ConfigDict(extra="forbid")
+    __pydantic_config__ = {"extra": "forbid"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,9 +78,9 @@ class Fold(Part):
     """How the count is written: the length of a line, which way it is filled, and how many cells stay empty before the
     first count."""
 
-    line_length: Annotated[int, Field(strict=True, ge=1, le=200, title=_("Line length"))] = 5
+    line_length: Annotated[int, Field(ge=1, le=200, title=_("Line length"))] = 5
     fill: Annotated[Fill, Field(title=_("How it is filled"))] = Fill.ACROSS
-    lead: Annotated[int, Field(strict=True, ge=0, le=199, title=_("Empty cells before the first count"))] = 0
+    lead: Annotated[int, Field(ge=0, le=199, title=_("Empty cells before the first count"))] = 0
 
     def grid(self, count: Count) -> Grid:
         """The count folded so. Raises CountError with the field at fault."""
@@ -99,30 +99,30 @@ class Target(Part):
 class ExpectedAnswer(Part):
     """What students will probably say; `n` is the term it is about (0 when none)."""
 
-    words: Annotated[Sentence, Field(title=_("Words"), examples=[_("What they may say")])] = ""
-    reply: Annotated[Sentence, Field(title=_("Reply"), examples=[_("What you ask back")])] = ""
+    words: Annotated[Sentence, Field(title=_("Words"), example=_("What they may say"))] = ""
+    reply: Annotated[Sentence, Field(title=_("Reply"), example=_("What you ask back"))] = ""
     sort: Annotated[Sort, Field(title=_("Sort"))] = "own"
-    n: Annotated[int, Field(strict=True, ge=0, le=400, title=_("About count"))] = 0
+    n: Annotated[int, Field(ge=0, le=400, title=_("About count"))] = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Stop(Part):
     """A chosen place to pause: after the `after`-th count. Times are in seconds."""
 
-    after: Annotated[int, Field(strict=True, ge=1, le=200, title=_("After count"))] = 1
-    question: Annotated[Sentence, Field(title=_("Question"), examples=[_("What do you ask here?")])] = ""
-    answer: Annotated[Sentence, Field(title=_("Answer"), examples=[_("The answer you hope for")])] = ""
+    after: Annotated[int, Field(ge=1, le=200, title=_("After count"))] = 1
+    question: Annotated[Sentence, Field(title=_("Question"), example=_("What do you ask here?"))] = ""
+    answer: Annotated[Sentence, Field(title=_("Answer"), example=_("The answer you hope for"))] = ""
     routes: Annotated[
         tuple[Sentence, ...],
         Field(
             max_length=LIST_LIMIT,
             title=_("Routes to it, one a line"),
-            examples=[[_("Routes through the grid, one a line")]],
+            example=_("Routes through the grid, one a line"),
         ),
     ] = ()
-    think: Annotated[int, Field(strict=True, ge=0, le=600, title=_("Think, seconds"))] = 20
-    partner: Annotated[int, Field(strict=True, ge=0, le=1200, title=_("Partner, seconds"))] = 60
-    share: Annotated[int, Field(strict=True, ge=0, le=1800, title=_("Share, seconds"))] = 90
+    think: Annotated[int, Field(ge=0, le=600, title=_("Think, seconds"))] = 20
+    partner: Annotated[int, Field(ge=0, le=1200, title=_("Partner, seconds"))] = 60
+    share: Annotated[int, Field(ge=0, le=1800, title=_("Share, seconds"))] = 90
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,7 +130,7 @@ class NextCount(Part):
     """What to count next, by how it went."""
 
     outcome: Annotated[Outcome, Field(title=_("How it went"))] = Outcome.AS_PLANNED
-    why: Annotated[Sentence, Field(title=_("Why"), examples=[_("What changes, and why")])] = ""
+    why: Annotated[Sentence, Field(title=_("Why"), example=_("What changes, and why"))] = ""
     count: CountSection | None = None
     fold: Fold | None = None
 
@@ -156,7 +156,7 @@ class Story(Part):
 class Plan(Part):
     title: Annotated[
         str,
-        StringConstraints(strict=True, strip_whitespace=True, min_length=1, max_length=TITLE_LIMIT),
+        Field(strip_whitespace=True, min_length=1, max_length=TITLE_LIMIT),
         Words,
         Field(title=_("Title")),
     ]
@@ -180,7 +180,7 @@ class Plan(Part):
     stops: Annotated[tuple[Stop, ...], Field(max_length=LIST_LIMIT)] = ()
     next_counts: Annotated[tuple[NextCount, ...], Field(max_length=LIST_LIMIT)] = ()
     standards: Annotated[
-        tuple[Annotated[str, Field(strict=True, max_length=60), Words], ...],
+        tuple[Annotated[str, Field(max_length=60), Words], ...],
         Field(max_length=LIST_LIMIT, title=_("Standards")),
     ] = ()
     notes: Annotated[Text, Field(title=_("Notes to yourself and colleagues"))] = ""

@@ -6,17 +6,19 @@ A document of an older schema goes through STEPS, one schema after the other, be
 from collections.abc import Callable, Mapping
 from dataclasses import fields
 from functools import cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from django.utils.translation import gettext as _
-from pydantic import TypeAdapter, ValidationError
-from pydantic_core import ErrorDetails
 
 from accounts.text import DEEPEST, is_text, mended
 from routines.counting import CountError, Style
 from routines.errors import say
 from routines.models.declared import declared_at
 from routines.models.plan_document import SCHEMA, Plan
+
+if TYPE_CHECKING:
+    from pydantic import TypeAdapter
+    from pydantic_core import ErrorDetails
 
 STEPS: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
 """By schema: what makes a document of the next schema of it, named after what changed. Nothing has changed yet."""
@@ -38,6 +40,8 @@ def read_document(document: Any) -> Plan:
         raise PlanError("plan", '"plan" should be a group of named parts.')
     _require_text(document)
     current = _brought_up(document)
+    from pydantic import ValidationError  # see plan_field.py
+
     try:
         plan = _reader().validate_python({name: part for name, part in current.items() if name != "schema"})
     except ValidationError as error:
@@ -47,7 +51,9 @@ def read_document(document: Any) -> Plan:
 
 
 @cache
-def _reader() -> TypeAdapter[Plan]:
+def _reader() -> "TypeAdapter[Plan]":
+    from pydantic import TypeAdapter
+
     return TypeAdapter(Plan)
 
 
@@ -111,7 +117,7 @@ def _require_text(value: Any, path: str = "", depth: int = DEEPEST) -> None:
 # What is wrong, said
 
 
-def _said(error: ErrorDetails) -> PlanError:
+def _said(error: "ErrorDetails") -> PlanError:
     """The sentence for one thing that is wrong, by its code and its place."""
     place, code, given = error["loc"], error["type"], error["input"]
     if code == "unexpected_keyword_argument":

@@ -2,12 +2,16 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Container, Iterable, Sequence
+from dataclasses import dataclass, replace
+from functools import reduce
+from operator import and_
 from typing import Self
 
 from django.conf import settings
-from django.db import models, transaction
+from django.db import connection, models, transaction
 from django.db.models import Count, Exists, F, OuterRef, Q, Subquery, Value
 from django.db.models.functions import Abs, Cast, Coalesce
+from django.db.models.lookups import IsNull
 from django.utils import timezone
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
@@ -17,21 +21,21 @@ from accounts.models import User
 from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
+from .among import Among
 from .bank_total import count_bank_again
-from .search_word import SearchWord
+from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
 from .taught import TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 
-# The columns by which the bank is filtered; a new filter's column is put at the end of both indexes too.
+# The columns by which the bank is filtered; a new filter's column is put at the end of its indexes too.
 FILTERED_BY = ("grade", "area", "kind", "direction", "step_numerator", "step_denominator", "shows", "owner")
 
-# What a card is made of; of the plan it needs the text that is stored, and its place.
+# What a card is made of beside the text of its plan that is stored.
 ON_A_CARD = (
-    "title", "status", "area", "owner", "created_at", "shared_at",
-    "grade__name", "grade__order", "grade__level",
-    "current_version__routine", "current_version__number",
+    "title", "status", "area", "owner",
+    "current_version", "grade__name", "grade__order", "grade__level",
 )  # fmt: skip
 
 # A number of lessons elsewhere is told only where as many classes had them.
@@ -59,25 +63,83 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
 
 
-# Of a word with so many counts or fewer their keys are read and named, so that nothing else is looked at; a walk through the
-# bank soon meets one that more have. Several words may meet seldom, and PostgreSQL guesses badly how often: three counts
-# where ten thousand had the word, which took seconds. So of these more are read.
+# Of a word that so many counts have or fewer their keys are read, so that nothing else is looked at: how often a word is met
+# PostgreSQL guesses badly, one where ten thousand had it, and SQLite not at all. A walk through the bank soon meets one
+# that more have. Where few are left they are looked up by key.
 FEW, OFTEN = 1_000, 20_000
 
 
-def met(words: Sequence[Asked], *, in_title: bool = False) -> Q:
-    """Which routines have all of these words."""
-    at_most = OFTEN if len(words) > 1 else FEW
-    named: set[int] | None = None
-    found = Q()
+models.BigAutoField.register_lookup(Among)
+
+
+@dataclass(frozen=True, slots=True)
+class Met:
+    """Which counts have all of some words. named: the keys of those that have all the words which were read; None where
+    none was, for each is met too often. often: the rows of words that are met so."""
+
+    named: frozenset[int] | None = None
+    often: tuple[SearchWordQuerySet, ...] = ()
+
+    def also(self, rows: SearchWordQuerySet, keys: Sequence[int]) -> "Met":
+        """Those of them that have one word more: its rows, and the keys that were read of them."""
+        if len(keys) > OFTEN:
+            return replace(self, often=(*self.often, rows))
+        return replace(self, named=frozenset(keys) if self.named is None else self.named.intersection(keys))
+
+    def among(self, routines: "RoutineQuerySet") -> "RoutineQuerySet":
+        """Those of these counts, in the order in which they are asked for."""
+        few = self.named is not None and len(self.named) <= FEW
+        return self._looked_up(routines) if few else routines.filter(self._where())
+
+    def counted_among(self, routines: "RoutineQuerySet") -> "RoutineQuerySet":
+        """The same to be counted, in no order."""
+        return routines.filter(self._where()) if self.named is None else self._looked_up(routines).order_by()
+
+    def but(self, others: "Met", routines: "RoutineQuerySet") -> "RoutineQuerySet":
+        """Those of these counts that the others leave."""
+        if self.named is None or others.named is None or others.often:
+            return self.among(routines.exclude(others._where()))
+        return replace(self, named=self.named - others.named).among(routines)
+
+    def _looked_up(self, routines: "RoutineQuerySet") -> "RoutineQuerySet":
+        """Each by its key. SQLite, which keeps no statistics, would else walk through the whole bank; PostgreSQL knows better."""
+        if connection.vendor != "sqlite":
+            return routines.filter(self._where())
+        theirs = Exists(routines.filter(self._where_often(), pk=OuterRef("pk")).order_by())
+        return Routine.objects.filter(theirs, pk__among=sorted(self.named or ()))
+
+    def _where(self) -> Q:
+        return self._where_often() if self.named is None else Q(pk__among=sorted(self.named)) & self._where_often()
+
+    def _where_often(self) -> Q:
+        # Not by EXISTS, which PostgreSQL would turn round: it would begin with the word, and read every count that has it.
+        a_row = (Subquery(rows.filter(routine=OuterRef("pk")).values("pk")[:1]) for rows in self.often)
+        return reduce(and_, (Q(IsNull(row, False)) for row in a_row), Q())
+
+
+def met(words: Sequence[Asked]) -> Met:
+    """Where all of these words are met, in the title or elsewhere."""
+    found = Met()
     for word in words:
-        rows = SearchWord.objects.meeting(word, in_title=in_title)
-        keys = list(rows.values_list("routine", flat=True)[: at_most + 1])
-        if len(keys) > at_most:
-            found &= Q(Exists(rows.filter(routine=OuterRef("pk"))))
-        else:
-            named = set(keys) if named is None else named & set(keys)
-    return found if named is None else Q(pk__in=sorted(named)) & found
+        rows = SearchWord.objects.meeting(word)
+        found = found.also(rows, _read(rows))
+    return found
+
+
+def met_in_title_and_anywhere(words: Sequence[Asked]) -> tuple[Met, Met]:
+    """Each row is read once for both, in titles and elsewhere apart: that is quicker than reading where it stands."""
+    titles = anywhere = Met()
+    for word in words:
+        rows = SearchWord.objects.meeting(word)
+        in_title = rows.filter(in_title=True)
+        titled, others = _read(in_title), _read(rows.filter(in_title=False))
+        titles = titles.also(in_title, titled)
+        anywhere = anywhere.also(rows, titled + others)
+    return titles, anywhere
+
+
+def _read(rows: SearchWordQuerySet) -> list[int]:
+    return list(rows.values_list("routine", flat=True)[: OFTEN + 1])
 
 
 # Each word looked for is a search of its own.
@@ -113,7 +175,8 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
         return self.filter(owner__in={user.pk, *team.values_list("teachers", flat=True)} - {None})
 
     def for_grades(self, names: Iterable[str]) -> Self:
-        return self.filter(grade__in=Grade.objects.filter(name__in=names).order_by().values("pk"))
+        found = Grade.objects.filter(name__in=(listed := list(names))).order_by().values("pk")
+        return self.filter(grade=found[:1]) if len(listed) == 1 else self.filter(grade__in=found)
 
     def for_areas(self, areas: Iterable[str]) -> Self:
         return self.filter(area__in=areas)
@@ -145,13 +208,13 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
             wanted |= Q(step_size__gte=ten)
         return self.annotate(step_size=Abs("step_numerator")).filter(wanted)
 
-    def matching(self, text: str) -> Self:
+    def matching(self, text: str) -> "RoutineQuerySet":
         """Every word of the text, up to the twelfth, begins a word in title, story, count, patterns or standards."""
         return self.meeting(asked_for(text)[:MOST_WORDS_LOOKED_FOR])
 
-    def meeting(self, words: Sequence[Asked]) -> Self:
+    def meeting(self, words: Sequence[Asked]) -> "RoutineQuerySet":
         """Routines with all of these words."""
-        return self.filter(met(words)) if words else self
+        return met(words).among(self) if words else self
 
     def taught_when(self, when: str, user: User, year: SchoolYear | None) -> Self:
         """when: "ever", "not-yet", or "this-year", by the numbers the user is told, so that a filter tells no more."""
@@ -169,7 +232,7 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def as_cards(self, *further: str) -> Self:
         """What a card is made of, and no more, for lists are long. further: columns besides."""
-        return self.select_related("grade", "current_version").with_document().only(*ON_A_CARD, *further)
+        return self.select_related("grade").with_document().only(*ON_A_CARD, *further)
 
 
 @compiled_once
@@ -208,6 +271,11 @@ def _times(
 ) -> models.QuerySet[TimesTaught, tuple[int, int, int, int, int]]:
     rows = TimesTaught.objects.filter(year=year, routine__in=routines)
     return rows.values_list("routine", "class_group", "grade", "teacher", "lessons")
+
+
+def names_no_save(routine: int) -> UnreadablePlan:
+    """Of a damaged row."""
+    return UnreadablePlan(routine, "plan", gettext("It names no save as its newest one."))
 
 
 class Routine(models.Model):
@@ -269,6 +337,8 @@ class Routine(models.Model):
             # A page of the bank is looked for in one of these alone, whatever filters are on; then its rows are read.
             models.Index(fields=["status", "-shared_at", "-id", *FILTERED_BY], name="routine_newest"),
             models.Index(fields=["status", "title", "-id", *FILTERED_BY], name="routine_by_title"),
+            # The same for one grade, which is asked for most: nothing of the others is looked through.
+            models.Index(fields=["status", "grade", "-shared_at", "-id", *FILTERED_BY[1:]], name="routine_of_grade"),
         ]
         constraints = [
             models.CheckConstraint(
@@ -300,7 +370,7 @@ class Routine(models.Model):
     def newest_save(self) -> RoutineVersion:
         """The current version. Raises UnreadablePlan where a damaged row names none."""
         if self.current_version is None:
-            raise UnreadablePlan(self.pk, "plan", gettext("It names no save as its newest one."))
+            raise names_no_save(self.pk)
         return self.current_version
 
     def is_author(self, user: User) -> bool:

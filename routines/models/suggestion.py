@@ -27,8 +27,9 @@ class SuggestionQuerySet(models.QuerySet["Suggestion"]):
     def answered_by(self, user: User, *answers: str) -> Self:
         return self.filter(Exists(self._answers(user).filter(answer__in=answers)))
 
-    def unanswered_by(self, user: User) -> Self:
-        return self.filter(~Exists(self._answers(user)))
+    def waiting_for(self, user: User) -> Self:
+        """What she has not answered, or kept for later: she has one answer to each, or none."""
+        return self.filter(~Exists(self._answers(user).exclude(answer=SuggestionAnswer.Answer.KEPT)))
 
     def with_taken(self) -> Self:
         """Adds `taken`: somebody took it. That is all its sender is told, and never who."""

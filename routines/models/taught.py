@@ -85,7 +85,11 @@ class TaughtInYear(models.Model):
 
 
 class TaughtOn(models.Model):
-    """How many lessons one grade had in one area on one day. `monday` is that of its week."""
+    """How many lessons one grade had in one area on one day, and what was said of target patterns in those that are shared.
+
+    `monday` is that of its week. `team_...`: of lessons that their teachers share, `coach_...`: of those among them that a
+    coach may open too.
+    """
 
     year = models.ForeignKey("grade_bands.SchoolYear", on_delete=models.CASCADE, related_name="+", db_index=False)
     grade = models.ForeignKey("grade_bands.Grade", on_delete=models.CASCADE, related_name="+", db_index=False)
@@ -93,8 +97,22 @@ class TaughtOn(models.Model):
     day = models.DateField()
     monday = models.DateField()
     lessons = models.PositiveIntegerField(default=0)
+    team_seen = models.PositiveIntegerField(default=0)
+    team_not_yet = models.PositiveIntegerField(default=0)
+    team_not_recorded = models.PositiveIntegerField(default=0)
+    coach_seen = models.PositiveIntegerField(default=0)
+    coach_not_yet = models.PositiveIntegerField(default=0)
+    coach_not_recorded = models.PositiveIntegerField(default=0)
 
     class Meta:
+        # What coverage adds up by week, from the index alone.
+        indexes = [
+            models.Index(
+                fields=["year", "grade", "monday", "area", "day", "lessons"]
+                + [f"{of}_{said}" for of in ("team", "coach") for said in ("seen", "not_yet", "not_recorded")],
+                name="taughton_by_week",
+            )
+        ]
         constraints = [models.UniqueConstraint(fields=["year", "grade", "area", "day"], name="taughton_once")]
 
     def __str__(self) -> str:

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 class Fit:
     """What is known of a document before it is laid out.
 
-    `first` is the look to begin with, counted from 0, the roomiest. What is no picture is at least `least` and at most
-    `most` times as tall with a look as with the next tighter one. Where that should not hold, what is found still fits.
+    `first` is the look to begin with, counted from 0, the roomiest; where a print has a `Guess`, what that says. What is no
+    picture is at least `least` and at most `most` times as tall with a look as with the next tighter one. Where that should
+    not hold, what is found still fits.
     """
 
     first: int

@@ -12,6 +12,7 @@ from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
 from routines.paper.fitting import PLAN_FIT
+from routines.paper.guessing import PLAN_GUESS
 from routines.paper.languages import LANGUAGES, phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.print import Print
@@ -189,4 +190,5 @@ PLAN_PAGE = Print(
     sheets=lambda subject, wishes: [plan_sheet(subject)],
     pages=1,
     fit=PLAN_FIT,
+    guess=PLAN_GUESS,
 )

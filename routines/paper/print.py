@@ -11,6 +11,7 @@ from django.utils.safestring import SafeString
 from routines.models import Lesson
 from routines.models.shown_plan import ShownPlan
 from routines.paper.fitting import Fit
+from routines.paper.guessing import Guess
 from routines.paper.subject import Subject
 
 
@@ -40,6 +41,7 @@ class Print:
     sheets: Callable[[Subject, Wishes], list[SafeString]]
     pages: int
     fit: Fit
+    guess: Guess | None = None
     picture: Callable[[ShownPlan], Mapping[str, Any]] = lambda shown: {}
     choices: str = ""
     for_children: Callable[[Wishes], bool] = lambda wishes: False

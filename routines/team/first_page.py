@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Q, QuerySet
+from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
@@ -12,12 +13,12 @@ from accounts.compiled_once import compiled_once
 from accounts.models import RecoveryCode, School, User
 from accounts.templatetags.dates import day
 from accounts.translated import Translated
+from accounts.written_once import Later, written_once
 from grade_bands.models import ClassGroup, SchoolYear
-from routines import worked_out
 from routines.coverage.queries import CoverageCell, coverage, gaps
 from routines.models import Lesson, PlanDraft, Routine, RoutineNote, Suggestion
 from routines.models.routine import routines_written_with
-from routines.team.small_counts import cards_said
+from routines.team.small_counts import pictures_of
 
 NEW_COUNTS = 6
 SHARED_LESSONS = 5
@@ -35,16 +36,29 @@ YEAR_ENDS_SOON = timedelta(days=45)
 
 @dataclass(frozen=True, slots=True)
 class SmallCount:
-    """A count with its small grid; says is None where its plan cannot be read."""
+    """A count with its small grid as SVG, None where it names no plan."""
 
     routine: Routine
-    says: worked_out.CardSays | None
+    picture: Later[SafeString] | None
+
+    @property
+    def html(self) -> SafeString:
+        count = self.routine
+        return written_once(
+            "team/_new_count.html",
+            pk=count.pk,
+            title=count.title,
+            grade=count.grade.name,
+            who=count.owner.display_name,
+            shared_at=count.shared_at,
+            picture=self.picture,
+        )
 
 
 def with_grids(routines: Sequence[Routine]) -> list[SmallCount]:
     """They come `as_cards`, and the reader may open them."""
-    said = cards_said(routines)
-    return [SmallCount(routine, said.get(routine.pk)) for routine in routines]
+    pictures = pictures_of(routines)
+    return [SmallCount(routine, pictures.get(routine.pk)) for routine in routines]
 
 
 def own_drafts(user: User) -> list[Routine]:
@@ -61,7 +75,7 @@ def _own_drafts(user: User, joined: list[int]) -> QuerySet[Routine]:
 def new_in_the_bank(user: User) -> QuerySet[Routine]:
     """What colleagues put into the bank, the latest first."""
     by_others = Routine.objects.in_bank().exclude(owner=user).order_by("-shared_at", "-pk")
-    return by_others.as_cards("owner__display_name").select_related("owner")[:NEW_COUNTS]
+    return by_others.as_cards("shared_at", "owner__display_name").select_related("owner")[:NEW_COUNTS]
 
 
 @compiled_once

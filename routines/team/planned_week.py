@@ -5,14 +5,16 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from django.db.models import QuerySet
+from django.utils.safestring import SafeString
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
+from accounts.written_once import Later
 from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_in_year, classes_of
 from routines.models import Lesson, Planned
 from routines.models.planned import PlannedQuerySet
 from routines.team.school_days import DAYS, SCHOOL_DAYS
-from routines.team.small_counts import small_counts
+from routines.team.small_counts import small_pictures
 from routines.team.taught_as_planned import lessons_of
 
 # A page stays readable, whatever somebody planned into one week.
@@ -23,13 +25,13 @@ MOST_CLASSES = 60
 
 @dataclass(frozen=True, slots=True)
 class PlannedCount:
-    """One planned count as its reader sees it. picture: its grid as SVG, "" where she may not open it.
+    """One planned count as its reader sees it. picture: its grid as SVG, None where she may not open it.
 
     lesson: the one that ticks it, None before it was taught or where she is not told.
     """
 
     planned: Planned
-    picture: str
+    picture: Later[SafeString] | None
     lesson: Lesson | None
     may_change: bool
     may_teach: bool
@@ -138,13 +140,13 @@ def _week(user: User, monday: date, rows: Sequence[Planned], left_out: int, clas
 
 def planned_counts(rows: Sequence[Planned], reader: User) -> list[PlannedCount]:
     """Rows of one week, read with their titles, as the reader sees them. Four queries, whatever the number."""
-    said = small_counts([row.routine_id for row in rows], reader)
+    pictures = small_pictures([row.routine_id for row in rows], reader)
     taught = lessons_of(rows, reader)
     classes = {group.pk for group in classes_of(reader)}
     return [
         PlannedCount(
             row,
-            said[row.routine_id].picture if row.routine_id in said else "",
+            pictures.get(row.routine_id),
             taught.get(row.pk),
             may_change=row.by_id == reader.pk or row.class_group_id in classes,
             may_teach=row.routine_open and row.class_group_id in classes,

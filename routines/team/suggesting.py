@@ -39,21 +39,20 @@ def counts_for(gap: Field) -> list[Routine]:
     return counts_for_a_standard(gap.grade, gap.standard) if gap.standard else counts_for_a_gap(gap.grade, gap.area)
 
 
-def waiting_for(user: User, at_most: int) -> list[Suggestion]:
-    """What she was sent and has not answered, or kept for later; the newest first."""
-    return _waiting_for(user, SchoolYear.objects.now(), at_most=at_most)
+def waiting_for(user: User, at_most: int, year: SchoolYear | None = None) -> list[Suggestion]:
+    """What she was sent and has not answered, or kept for later; the newest first. year: this year, where it was read."""
+    return _waiting_for(user, year or SchoolYear.objects.now(), at_most=at_most)
 
 
 @compiled_once
 def _waiting_for(user: User, year: SchoolYear | None, *, at_most: int) -> QuerySet[Suggestion]:
-    sent = Suggestion.objects.sent_to(user, year)
-    waiting = sent.unanswered_by(user) | sent.answered_by(user, Answer.KEPT)
-    return waiting.with_titles_for(user).in_words()[:at_most]
+    waiting = Suggestion.objects.sent_to(user, year).waiting_for(user)
+    return waiting.with_titles_for(user).select_related("by")[:at_most]
 
 
 def declined_by(user: User, at_most: int) -> list[Suggestion]:
     declined = Suggestion.objects.sent_to(user, SchoolYear.objects.now()).answered_by(user, Answer.DECLINED)
-    return list(declined.with_titles_for(user).in_words()[:at_most])
+    return list(declined.with_titles_for(user).select_related("by")[:at_most])
 
 
 def take(*, suggestion: int, routine: Routine, by: User) -> None:

@@ -5,6 +5,7 @@ import logging
 import zlib
 from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from hashlib import sha256
 from typing import Any, Generic, NamedTuple, TypeVar
 
@@ -13,7 +14,9 @@ from django.db.models import QuerySet
 from django.utils.translation import get_language
 
 from accounts.compiled_once import compiled_once
+from accounts.written_once import Later
 from routines.models import Routine, RoutineVersion, UnreadablePlan, WorkedOut
+from routines.models.routine import names_no_save
 from routines.models.shown_plan import ShownPlan
 
 from .made_by import made_by
@@ -26,9 +29,13 @@ DROPPED_AT_A_TIME = 500
 
 
 class Save(NamedTuple):
-    """A saved plan, its document as the text that is stored, and the level of the grade for which it is shown."""
+    """A saved plan, its document as the text that is stored, and the level of the grade for which it is shown.
 
-    version: RoutineVersion
+    version, routine: their keys.
+    """
+
+    version: int
+    routine: int
     document: str
     level: int
 
@@ -36,13 +43,15 @@ class Save(NamedTuple):
 def save_of(version: RoutineVersion, level: int) -> Save:
     """As it is stored now. Raises RoutineVersion.DoesNotExist."""
     for document in RoutineVersion.objects.filter(pk=version.pk).documents():
-        return Save(version, document, level)
+        return Save(version.pk, version.routine_id, document, level)
     raise RoutineVersion.DoesNotExist
 
 
 def shown_now(routine: Routine) -> Save:
     """The newest save of a routine that was read with its document and its grade. Raises UnreadablePlan where it has none."""
-    return Save(routine.newest_save, routine.document or "", routine.grade.level)
+    if routine.current_version_id is None or routine.document is None:
+        raise names_no_save(routine.pk)
+    return Save(routine.current_version_id, routine.pk, routine.document, routine.grade.level)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,24 +68,24 @@ PAGE = Place("page", PageSays.made_of, PageSays.read)
 PLACES: tuple[Place[Any], ...] = (CARD, PAGE)
 
 
-def cards(saves: Sequence[Save]) -> list[CardSays | UnreadablePlan]:
-    """What the card of each says, in the order given; in the place of one that cannot be read the reason."""
-    return _said(CARD, saves)
+def cards(saves: Sequence[Save]) -> list[Later[CardSays]]:
+    """What the card of each says, in the order given. When one is asked for, all are read.
+
+    Asked, one that cannot be read raises UnreadablePlan.
+    """
+    return _later(CARD, saves)
 
 
-def page(save: Save) -> PageSays:
-    """What the page of a saved plan says. Raises UnreadablePlan."""
-    said = _said(PAGE, [save])[0]
-    if isinstance(said, UnreadablePlan):
-        raise said
-    return said
+def page(save: Save) -> Later[PageSays]:
+    """What the page of a saved plan says. Asked, it raises UnreadablePlan where that cannot be read."""
+    return _later(PAGE, [save])[0]
 
 
 def work_out(save: Save) -> None:
     """Make what every place says, and keep it, unless it is kept: a copy says what its original says. Raises UnreadablePlan."""
     if missing([save]):
-        shown = _shown(save)
-        _keep([_Made.of(place, save, place.made_of(shown)) for place in PLACES])
+        plan = shown(save)
+        _keep([_Made.of(place, save, place.made_of(plan)) for place in PLACES])
 
 
 def missing(saves: Iterable[Save]) -> list[Save]:
@@ -125,6 +134,25 @@ def key_of(place: Place[Any], save: Save) -> str:
     return sha256(json.dumps(follows_from).encode()).hexdigest()
 
 
+def _later(place: Place[Says], saves: Sequence[Save]) -> list[Later[Says]]:
+    """What is said of each, known by all that it follows from."""
+    language, program = get_language(), made_by()
+    said: list[Says | UnreadablePlan] = []
+
+    def read(number: int) -> Says:
+        if not said:
+            made = _said(place, saves)
+            said.extend(made)
+        if isinstance(one := said[number], UnreadablePlan):
+            raise one
+        return one
+
+    return [
+        Later((program, place.name, language, save.level, mark_of(save.document)), partial(read, number))
+        for number, save in enumerate(saves)
+    ]
+
+
 def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePlan]:
     keys = [key_of(place, save) for save in saves]
     kept = _kept(keys)
@@ -134,7 +162,7 @@ def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePl
         known = kept.get(key)
         if known is None:
             try:
-                new = _Made.of(place, save, place.made_of(_shown(save)))
+                new = _Made.of(place, save, place.made_of(shown(save)))
             except UnreadablePlan as error:
                 said.append(error)
                 continue
@@ -146,9 +174,10 @@ def _said(place: Place[Says], saves: Sequence[Save]) -> list[Says | UnreadablePl
     return said
 
 
-def _shown(save: Save) -> ShownPlan:
-    save.version.plan = json.loads(save.document)  # the very text whose mark it goes by; lists come without their plans
-    return ShownPlan(save.version.read_plan(), save.level)
+def shown(save: Save) -> ShownPlan:
+    """A saved plan itself, for what is not kept of it. Raises UnreadablePlan."""
+    stored = RoutineVersion(pk=save.version, routine_id=save.routine, plan=json.loads(save.document))
+    return ShownPlan(stored.read_plan(), save.level)
 
 
 def _kept(keys: Sequence[str]) -> dict[str, dict[str, Any]]:
@@ -194,7 +223,7 @@ def _keep(made: Sequence[_Made]) -> None:
     rows = {one.key: one.row() for one in made}
     try:
         with transaction.atomic():
-            held = RoutineVersion.objects.filter(pk__in={one.save.version.pk for one in made}).order_by("pk")
+            held = RoutineVersion.objects.filter(pk__in={one.save.version for one in made}).order_by("pk")
             standing = {mark_of(document) for document in held.select_for_update(no_key=True).documents()}
             WorkedOut.objects.bulk_create(
                 [rows[key] for key in sorted(rows) if rows[key].document in standing],

@@ -1,16 +1,20 @@
 """Querysets compiled once: the same rows as ever, and a refusal for whatever could make another query of an argument."""
 
 from datetime import date, timedelta
+from typing import Any
 
 import pytest
 from django.db import connection
-from django.db.models import Q, QuerySet
+from django.db.models import Count, F, Model, Q, QuerySet
 from django.test.utils import CaptureQueriesContext
 
 from accounts.compiled_once import compiled_once, hold, is_held
 from accounts.models import User
 from grade_bands.models import ClassGroup, Grade, SchoolYear
+from routines.models import Routine
+from routines.plans.actions import copy_routine
 from tests.factories import ClassGroupFactory, UserFactory
+from tests.routines.making import make_routine
 
 
 @compiled_once
@@ -53,6 +57,77 @@ def test_each_argument_finds_its_own_rows(owner, teammate, grade_two, grade_thre
     with CaptureQueriesContext(connection) as queries:
         assert in_grades(owner, [grade_two.pk])[0].grade == grade_two
     assert len(queries) == 1
+
+
+@compiled_once
+def with_all_they_have(teacher: User) -> QuerySet[ClassGroup]:
+    """Rows of other models, of no model and of none at all beside them; columns that are left out and that are made anew."""
+    groups = ClassGroup.objects.filter(teachers=teacher).select_related("grade__band", "year").defer("name")
+    told = groups.annotate(taught_by=Count("teachers"), began=F("year__starts_on"))
+    return told.filter(languages__isnull=False).order_by("grade__order", "pk").distinct()
+
+
+@compiled_once
+def names_of(teacher: User) -> QuerySet[ClassGroup, str]:
+    return (
+        ClassGroup.objects.filter(teachers=teacher).order_by("-grade__order").values_list("name", flat=True).distinct()
+    )
+
+
+@compiled_once
+def lists_of(teacher: User) -> QuerySet[ClassGroup, tuple]:
+    groups = ClassGroup.objects.filter(teachers=teacher).annotate(n=Count("teachers"))
+    return groups.order_by("-grade__order").values_list("n", "languages", "year__starts_on", "name")
+
+
+@compiled_once
+def ordered_by_another(teacher: User) -> QuerySet[ClassGroup, tuple]:
+    return ClassGroup.objects.filter(teachers=teacher).order_by("-grade__order").values_list("name", "pk").distinct()
+
+
+@compiled_once
+def copies_with_origin(owner: User) -> QuerySet[Routine]:
+    return Routine.objects.filter(owner=owner).select_related("copied_from", "current_version__by").order_by("pk")
+
+
+@compiled_once
+def with_prefetched(teacher: User) -> QuerySet[ClassGroup]:
+    return ClassGroup.objects.filter(teachers=teacher).prefetch_related("teachers")
+
+
+@compiled_once
+def as_dicts(teacher: User) -> QuerySet[ClassGroup, dict]:
+    return ClassGroup.objects.filter(teachers=teacher).values("pk")
+
+
+def all_of(row: Model) -> dict[str, Any]:
+    """Everything that was read into a row, and into the rows that hang on it."""
+    held = {name: value for name, value in vars(row).items() if name != "_state"}
+    fields = {name: value and all_of(value) for name, value in row._state.fields_cache.items()}
+    return {**held, "_state": (row._state.db, row._state.adding, fields)}
+
+
+def test_rows_are_those_of_the_queryset(owner, teammate, grade_three, year):
+    ClassGroupFactory(name="3 Oak", grade=grade_three, year=year, teachers=[owner, teammate], languages=["en", "es"])
+    routine = make_routine(owner)
+    copy_routine(routine=routine, by=owner)
+    for made in (with_all_they_have, copies_with_origin):
+        expected = [all_of(row) for row in made.queryset(owner)]
+        assert len(expected) == 2
+        assert [all_of(row) for row in made(owner)] == expected
+    for listed in (names_of, lists_of, ordered_by_another):
+        expected = list(listed.queryset(owner))
+        assert len(expected) == 2
+        assert listed(owner) == expected
+        assert type(listed(owner)[0]) is type(expected[0])
+
+
+def test_what_would_be_read_otherwise_is_refused(owner):
+    with pytest.raises(TypeError, match="further rows"):
+        with_prefetched(owner)
+    assert as_dicts.how_many(owner) == 1
+    with pytest.raises(TypeError, match="only be counted"):
+        as_dicts(owner)
 
 
 def test_days_are_asked_for_as_days(year):

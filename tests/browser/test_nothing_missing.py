@@ -5,13 +5,17 @@ from urllib.parse import urljoin
 
 import pytest
 from django.urls import get_resolver
+from django.utils import timezone
 
 from accounts.actions import invite, offer_new_passphrase
 from accounts.models import School
 from grade_bands.actions import load_standards
 from grade_bands.models import Standard
 from routines.plans.actions import copy_routine
+from routines.team.planning import put_in_the_week
+from routines.team.suggesting import suggest
 from tests.config.test_urls import patterns
+from tests.factories import UserFactory
 from tests.routines.making import make_lesson, make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -60,18 +64,27 @@ class Watched:
 
 
 @pytest.fixture
-def school_life(owner, teammate, administrator, grade_two, year):
+def school_life(owner, teammate, coach, administrator, grade_two, year):
+    """What addresses need to lead to a page; `pks`: of those that lead to something else than the count."""
     load_standards()
     routine = make_routine(owner)
     copy = copy_routine(routine=routine, by=owner)
     lesson = make_lesson(routine, owner, sharing="team")
-    return {"routine": routine, "copy": copy, "lesson": lesson}
+    planned, _ = put_in_the_week(
+        routine=routine, class_group=owner.class_groups.get(), on=timezone.localdate(), by=owner
+    )
+    suggestion = suggest(routine=routine, by=coach, why="For the fair.", by_when=None, to={"to_teacher": owner})
+    note = routine.notes.create(by=owner, text="Chant it first.")
+    pks = {"planned_move": planned.pk, "suggestion_withdraw": suggestion.pk}
+    pks |= {"note_change": note.pk, "note_remove": note.pk, "routine_compare": copy.pk}
+    pks |= {"hand_on": UserFactory(display_name="Leaver Lund", is_active=False).pk}
+    return {"routine": routine, "lesson": lesson, "pks": pks}
 
 
 def pages_for(school_life, grade, year) -> list[str]:
-    """Every address that answers a browser with a page, once."""
-    pks = {"edit_grade": grade.pk, "edit_year": year.pk, "edit_band": grade.band_id}
-    pks |= {"edit_class": grade.class_groups.first().pk, "routine_compare": school_life["copy"].pk}
+    """Every address of the URLconf, in its order."""
+    pks = {"edit_grade": grade.pk, "edit_year": year.pk, "edit_band": grade.band_id, "carry_over": year.pk}
+    pks |= {"edit_class": grade.class_groups.first().pk, **school_life["pks"]}
     values = {
         "<uuid:key>": str(school_life["lesson"].key),
         "<int:grade>": str(grade.pk),

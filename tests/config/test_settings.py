@@ -111,6 +111,7 @@ def test_sqlite_is_set_for_keeping_what_was_acknowledged(tmp_path):
     assert database.execute("PRAGMA journal_mode").fetchone() == ("wal",)
     assert database.execute("PRAGMA synchronous").fetchone() == (2,)  # SQLite: 2 is FULL
     assert database.execute("PRAGMA foreign_keys").fetchone() == (1,)
+    assert database.execute("PRAGMA cache_size").fetchone() == (-8000,)  # below 0: in KiB
     database.close()
     assert running.DATABASES["default"]["CONN_MAX_AGE"] is None
 

@@ -69,7 +69,9 @@ def start(folder: Path, killed_at: str) -> subprocess.Popen[str]:
     )
 
 
-@pytest.mark.parametrize("killed_at", ["0007_recovery_code", "0012_worked_out_once", "0018_lesson_shared"])
+@pytest.mark.parametrize(
+    "killed_at", ["0007_recovery_code", "0012_worked_out_once", "0021_fill_what_was_said_of_targets"]
+)
 def test_killed_in_the_middle_the_next_start_ends_it(earlier, tmp_path, killed_at):
     folder = shutil.copytree(earlier, tmp_path / "data")
     before = everything(folder)

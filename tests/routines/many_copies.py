@@ -6,6 +6,7 @@ Copies keep their titles, owners, days and lessons; their keys lie `APART` for e
 from django.db import connection
 from django.db.models import F, Field, Max, Model
 
+from routines.lessons.totals import NUMBERS_OF_A_DAY
 from routines.models import (
     BankTotal,
     Lesson,
@@ -20,7 +21,7 @@ from routines.models import (
 
 APART = 1_000_000
 COPIED = (RoutineVersion, Routine, RoutinePattern, SearchWord, Lesson, TimesTaught, TaughtInYear)
-ADDED_UP = ((TaughtOn, "lessons"), (BankTotal, "counts"))
+ADDED_UP = (*((TaughtOn, number) for number in NUMBERS_OF_A_DAY), (BankTotal, "counts"))
 
 
 def copy_all(times: int) -> None:

@@ -16,7 +16,7 @@ from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear, hold_classes_of
-from routines.bank.cards import Card, UnreadableCard, cards_of
+from routines.bank.cards import Card, cards_of
 from routines.bank.filter_column import filter_column
 from routines.bank.forms.filters import BankFilter, in_bank_showing
 from routines.bank.paging import HowMany, Recipe, read_page, read_rows
@@ -24,7 +24,6 @@ from routines.models import Routine
 from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 24
-AnyCard = Card | UnreadableCard
 
 
 @require_GET
@@ -39,7 +38,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
     total = HowMany.of(Recipe(in_bank_showing, decided_by=(BankFilter(),)))
-    found = HowMany.of(order.every) if wanted.how_many_on() else total
+    found = page.how_many(order) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
     cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
     elsewhere = wanted.without_grades
@@ -68,7 +67,7 @@ def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list
     return [grade for grade in grades if grade.pk in taught]
 
 
-def by_nearness(cards: Sequence[AnyCard], own: list[Grade]) -> list[tuple[str, list[AnyCard]]]:
+def by_nearness(cards: Sequence[Card], own: list[Grade]) -> list[tuple[str, list[Card]]]:
     """The cards of one's own grades and those of others, each with its heading."""
     keys = {grade.pk for grade in own}
     mine = [card for card in cards if card.routine.grade_id in keys]

@@ -41,6 +41,7 @@ def my_plans(request: SignedInRequest) -> HttpResponse:
     older = PlanDraft.objects.of(request.user).count() - SHOWN_AT_MOST if len(unfinished) > SHOWN_AT_MOST else 0
     context = {
         "section": "plans",
+        "this_year": year,
         "unfinished": [unfinished_row(draft) for draft in unfinished[:SHOWN_AT_MOST]],
         "groups": [
             (title, hint, [card for card in cards if card.routine.status == status]) for title, hint, status in groups

@@ -1,14 +1,19 @@
 """One routine: its grid, whose patterns light up their cells, its whole plan, where it came from and how it went."""
 
-from typing import Any, TypeVar
+from collections.abc import Callable
+from datetime import date, datetime
+from functools import partial
+from typing import Any, NamedTuple, TypeVar
+from uuid import UUID
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
-from django.db.models import Model, QuerySet
+from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_POST
 from django.views.decorators.vary import vary_on_headers
@@ -19,6 +24,7 @@ from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.sent_once import SentBefore, keep_once
 from accounts.typed_numbers import typed_id
+from accounts.written_once import Later, write, written_once
 from grade_bands.models import SchoolYear, Standard
 from routines import worked_out
 from routines.bank.alike import alike
@@ -26,7 +32,7 @@ from routines.bank.cards import cards_of
 from routines.bank.forms.co_author import CoAuthorForm, may_be_taken_in
 from routines.bank.forms.note import NoteForm
 from routines.bank.pattern_list import pattern_list
-from routines.bank.shown_picture import shown_picture
+from routines.bank.shown_picture import ShownPicture, shown_picture
 from routines.lessons.noticed import noticed_at
 from routines.models import Lesson, Routine, RoutineNote, RoutineVersion
 from routines.models.facts import count_in_words
@@ -35,6 +41,7 @@ from routines.models.routine import NOT_IN_BANK, tell_times_taught
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import copy_routine
 from routines.plans.suggestions.counted_before import notes_to_self
+from routines.templatetags.countfold import times_taught
 from routines.words_erased.late_words import what_went
 
 NOTES_AT_FIRST = 20
@@ -42,7 +49,12 @@ LESSONS_AT_FIRST = 6
 VERSIONS_AT_FIRST = 8
 COPIES_AT_FIRST = 6
 
-R = TypeVar("R", bound=Model)
+ON_ITS_PAGE = (
+    "title", "status", "area", "kind", "direction", "line_length", "step_numerator", "step_denominator",
+    "copied_from", "current_version", "owner__display_name", "grade__name", "grade__level",
+)  # fmt: skip
+
+R = TypeVar("R")
 
 
 @require_GET
@@ -52,33 +64,30 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
     found = next(iter(_opened(request.user, pk)), None)
     if found is None:
         raise Http404
-    says = worked_out.page(worked_out.shown_now(found))
-    plan = found.plan
-    shown = ShownPlan(plan, found.grade.level)
-    context = {"section": "bank", "routine": found, "plan": plan, "shown": shown, "says": says}
+    said = _what_it_says(request, worked_out.shown_now(found))
     if wants_fragment(request):
-        if request.htmx.target == "pictures":
-            return render(request, "bank/_pictures.html", context | _pictures(request, shown, says))
-        return render(request, "bank/_lit_grid.html", context | _lit_grid(request, shown, says))
+        piece = "bank/_pictures.html" if request.htmx.target == "pictures" else "bank/_lit_grid.html"
+        return HttpResponse(write(piece, **said))
     hold(found, "co_authors", co_authors_of(found))
-    hold(found, "standards", _standards_of(found))
     like_it = alike(found)
     tell_times_taught([found, *like_it], request.user, year)
-    context |= {
-        **_lit_grid(request, shown, says),
-        **_pictures(request, shown, says),
-        "said": [answer for answer in plan.expected if answer.sort != "slip"],
-        "slips": [answer for answer in plan.expected if answer.sort == "slip"],
+    written = _writing(request)
+    context = {
+        "section": "bank",
+        "routine": found,
+        "head": written("bank/_routine_head.html", **_head(request, found), plan=said["plan"], says=said["says"]),
+        "plan": written("bank/_routine_plan.html", **said),
+        "went": written(
+            "bank/_routine_went.html",
+            **_lessons(request, found),
+            **_lineage(request, found),
+            notes_to_self=tuple(notes_to_self(request.user, routine=found)),
+            asked=said["asked"],
+        ),
+        "together": _writing_together(request, found),
         "alike": cards_of(like_it, reader=request.user),
-        "co_author_names": [author.display_name for author in found.co_authors.all()],
-        **_writing_together(request, found),
-        "origin": _origin(request, found),
-        "hidden_title": NOT_IN_BANK,
-        **_lineage(request, found),
-        **_lessons(request, found),
         **_notes(request, found),
-        "notes_to_self": notes_to_self(request.user, routine=found),
-        "note_form": NoteForm(),
+        "note_fields": written_once("bank/_note_fields.html", note_form=NoteForm),
         "may_edit": found.may_edit(request.user),
         "may_share": found.status == Routine.Status.DRAFT and found.is_author(request.user),
         "may_retire": found.may_retire(request.user),
@@ -89,17 +98,17 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
 @compiled_once
 def _opened(reader: User, pk: int) -> QuerySet[Routine]:
     found = Routine.objects.visible_to(reader).filter(pk=pk).with_document()
-    return found.select_related("owner", "grade", "current_version").defer("search_text")
+    return found.select_related("owner", "grade").only(*ON_ITS_PAGE)
 
 
 @compiled_once
 def co_authors_of(routine: Routine) -> QuerySet[User]:
-    return User.objects.filter(co_authored_routines=routine)
+    return User.objects.filter(co_authored_routines=routine).only("display_name")
 
 
 @compiled_once
-def _standards_of(routine: Routine) -> QuerySet[Standard]:
-    return Standard.objects.filter(routine=routine)
+def _standards_of(routine: Routine) -> QuerySet[Standard, str]:
+    return Standard.objects.filter(routine=routine).values_list("code", flat=True)
 
 
 def _newest(
@@ -114,28 +123,152 @@ def _newest(
     return shown[:at_first], rows.queryset(*args, at_most=None).count() - at_first
 
 
-def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    shown, older = _newest(request, "notes", _notes_on, found, at_first=NOTES_AT_FIRST)
-    return {"notes": shown, "older_notes": older}
-
-
-def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    """The latest lessons whose reflection may be read here, each with what was noticed."""
-    shown, older = _newest(request, "lessons", _shared_about, found, request.user, at_first=LESSONS_AT_FIRST)
-    noticed = noticed_at(shown)
-    return {"lessons": [(lesson, noticed[lesson.pk]) for lesson in shown], "older_lessons": older}
-
-
-def _writing_together(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    """Whom the owner may take in. The form's own widget would draw each of them by a template."""
-    if found.owner_id != request.user.pk:
-        return {}
-    return {"may_take_in": CoAuthorForm.base_fields["person"], "colleagues": _offered(found, found.owner_id)}
-
-
 @compiled_once
 def _offered(routine: Routine, owner: int) -> QuerySet[User]:
     return may_be_taken_in(routine, owner).only("display_name")
+
+
+@compiled_once
+def _notes_on(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineNote, tuple[int, int, str, datetime, str]]:
+    notes = RoutineNote.objects.filter(routine=routine)
+    return notes.values_list("pk", "by", "by__display_name", "at", "text")[:at_most]
+
+
+@compiled_once
+def _shared_about(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Lesson]:
+    shared = Lesson.objects.shared_about(routine, reader)
+    return shared.select_related("reflection", "class_group")[:at_most]
+
+
+@compiled_once
+def _saves_of(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineVersion, tuple[int, datetime, str]]:
+    saves = RoutineVersion.objects.filter(routine=routine).newest_first()
+    return saves.values_list("number", "at", "by__display_name")[:at_most]
+
+
+@compiled_once
+def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Routine, tuple[int, str, str]]:
+    copies = Routine.objects.visible_to(reader).filter(copied_from=routine)
+    return copies.values_list("pk", "title", "owner__display_name")[:at_most]
+
+
+class Origin(NamedTuple):
+    """What a count was copied from, where that may be opened."""
+
+    title: str
+    owner: str
+
+
+class Head(NamedTuple):
+    """What stands above a plan. copied_from: the key of what it was copied from, None for nothing."""
+
+    pk: int
+    title: str
+    grade: str
+    area: str
+    owner: str
+    co_authors: tuple[str, ...]
+    status: str
+    copied_from: int | None
+    origin: Origin | None
+
+
+class Taught(NamedTuple):
+    """A lesson whose reflection may be read here, and what was noticed."""
+
+    key: UUID
+    taught_on: date
+    class_name: str
+    outcome: str
+    noticed: tuple[str, ...]
+
+
+class Saved(NamedTuple):
+    number: int
+    at: datetime
+    by: str
+
+
+class Copied(NamedTuple):
+    pk: int
+    title: str
+    owner: str
+
+
+class Note(NamedTuple):
+    pk: int
+    by: str
+    is_own: bool
+    at: datetime
+    text: str
+
+
+class LitGrid(NamedTuple):
+    """The drawn grid and its list of patterns."""
+
+    grids: worked_out.Grids
+    patterns: SafeString
+
+
+def _writing(request: SignedInRequest) -> Callable[..., SafeString]:
+    """The page as it opens is remembered; what an address chooses of it is written for that address."""
+    return write if request.GET else written_once
+
+
+def _what_it_says(request: SignedInRequest, save: worked_out.Save) -> dict[str, Any]:
+    """All that follows from the saved plan, as values of pieces. Asked, they raise UnreadablePlan."""
+    says = worked_out.page(save)
+    later = partial(Later, says.mark)
+    shown = later(lambda: worked_out.shown(save))
+    return {
+        "says": says,
+        "shown": shown,
+        "plan": later(lambda: shown().plan),
+        "said": later(lambda: [answer for answer in shown().plan.expected if answer.sort != "slip"]),
+        "slips": later(lambda: [answer for answer in shown().plan.expected if answer.sort == "slip"]),
+        "lit": later(lambda: _lit_grid(request, shown, says)),
+        "picture": later(lambda: shown_picture(shown().grid.count, request.GET)),
+        "pictures": later(lambda: _pictures(shown_picture(shown().grid.count, request.GET), shown(), says())),
+        "asked": Later(request.GET.urlencode(), lambda: request.GET),
+    }
+
+
+def _lit_grid(request: SignedInRequest, shown: Later[ShownPlan], says: Later[worked_out.PageSays]) -> LitGrid:
+    """`lit` in the query string says which patterns are lit, two at most.
+
+    `layers`=all asks for the drawing with every pattern waiting in it; without it those of the folded list are left out.
+    """
+    listed, lit_at_first = says().patterns, says().lit
+    every = request.GET.get("layers") == "all"
+    keys = [item.key for item in listed]
+    asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
+    lit = tuple(asked) if "lit" in request.GET else lit_at_first
+    as_kept = set(lit) == set(lit_at_first) and not every
+    grids = says().grids if as_kept else worked_out.drawn_grids(shown(), listed, lit, every=every)
+    return LitGrid(grids, pattern_list(says, lit))
+
+
+def _pictures(picture: ShownPicture, shown: ShownPlan, says: worked_out.PageSays) -> worked_out.Pictures:
+    """The picture that `picture` and `first` in the query string ask for."""
+    kept = picture.kind == says.picture and picture.is_first
+    return says.pictures if kept else worked_out.drawn_pictures(shown, picture.kind, picture.first)
+
+
+def _head(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+    origin = _origin(request, found)
+    authors = tuple(author.display_name for author in found.co_authors.all())
+    head = Head(
+        found.pk,
+        found.title,
+        found.grade.name,
+        found.get_area_display(),
+        found.owner.display_name,
+        authors,
+        found.status,
+        found.copied_from_id,
+        Origin(origin.title, origin.owner.display_name) if origin else None,
+    )
+    return {"routine": head, "hidden_title": NOT_IN_BANK, "for_administrator": request.user.is_administrator}
 
 
 def _origin(request: SignedInRequest, found: Routine) -> Routine | None:
@@ -145,62 +278,52 @@ def _origin(request: SignedInRequest, found: Routine) -> Routine | None:
     return next(iter(_opened(request.user, found.copied_from_id)), None)
 
 
+def _lessons(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+    """The latest lessons whose reflection may be read here."""
+    shown, older = _newest(request, "lessons", _shared_about, found, request.user, at_first=LESSONS_AT_FIRST)
+    noticed = noticed_at(shown)
+    lessons = tuple(
+        Taught(
+            lesson.key,
+            lesson.taught_on,
+            lesson.class_group.name,
+            lesson.reflection.get_outcome_display(),
+            tuple(noticed[lesson.pk]),
+        )
+        for lesson in shown
+    )
+    taught = times_taught(found.times_taught, request.user)
+    return {"lessons": lessons, "older_lessons": older, "times_taught": found.times_taught, "taught": taught}
+
+
 def _lineage(request: SignedInRequest, found: Routine) -> dict[str, Any]:
-    """The saves of the plan, and the copies that others made of it."""
+    """The saves of the plan, the copies that others made of it, and the standards that it serves."""
     versions, older = _newest(request, "lineage", _saves_of, found, at_first=VERSIONS_AT_FIRST)
     copies, further = _newest(request, "lineage", _copies_of, found, request.user, at_first=COPIES_AT_FIRST)
-    return {"versions": versions, "copies": copies, "further_lineage": older + further}
-
-
-@compiled_once
-def _notes_on(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineNote]:
-    return RoutineNote.objects.filter(routine=routine).select_related("by")[:at_most]
-
-
-@compiled_once
-def _shared_about(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Lesson]:
-    shared = Lesson.objects.shared_about(routine, reader)
-    return shared.select_related("reflection", "class_group", "teacher")[:at_most]
-
-
-@compiled_once
-def _saves_of(routine: Routine, *, at_most: int | None) -> QuerySet[RoutineVersion]:
-    return RoutineVersion.objects.filter(routine=routine).select_related("by").defer("plan").newest_first()[:at_most]
-
-
-@compiled_once
-def _copies_of(routine: Routine, reader: User, *, at_most: int | None) -> QuerySet[Routine]:
-    copies = Routine.objects.visible_to(reader).filter(copied_from=routine).select_related("owner")
-    return copies.only("title", "owner__display_name")[:at_most]
-
-
-def _lit_grid(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:
-    """The drawn grid and its pattern list. `lit` in the query string says which patterns are lit, two at most.
-
-    `layers`=all asks for the drawing with every pattern waiting in it; without it those of the folded list are left out.
-    """
-    every = request.GET.get("layers") == "all"
-    keys = [item.key for item in says.patterns]
-    asked = [key for key in request.GET.getlist("lit") if key in keys][:2]
-    lit = asked if "lit" in request.GET else list(says.lit)
     return {
-        "grids": (
-            says.grids
-            if set(lit) == set(says.lit) and not every
-            else worked_out.drawn_grids(shown, says.patterns, lit, every=every)
-        ),
-        "patterns": pattern_list(says.patterns, lit),
+        "versions": tuple(Saved(*version) for version in versions),
+        "copies": tuple(Copied(*copy) for copy in copies),
+        "further_lineage": older + further,
+        "standards": tuple(_standards_of(found)),
     }
 
 
-def _pictures(request: SignedInRequest, shown: ShownPlan, says: worked_out.PageSays) -> dict[str, Any]:
-    """`picture` and `first` in the query string say which picture of which dozen."""
-    picture = shown_picture(shown.grid.count, request.GET)
-    kept = picture.kind == says.picture and picture.is_first
-    return {
-        "picture": picture,
-        "pictures": says.pictures if kept else worked_out.drawn_pictures(shown, picture.kind, picture.first),
-    }
+def _notes(request: SignedInRequest, found: Routine) -> dict[str, Any]:
+    shown, older = _newest(request, "notes", _notes_on, found, at_first=NOTES_AT_FIRST)
+    notes = tuple(Note(pk, name, by == request.user.pk, at, text) for pk, by, name, at, text in shown)
+    return {"notes": _writing(request)("bank/_notes.html", notes=notes), "older_notes": older}
+
+
+def _writing_together(request: SignedInRequest, found: Routine) -> SafeString | None:
+    """Whom the owner may take in. The form's own widget would draw each of them by a template."""
+    if found.owner_id != request.user.pk:
+        return None
+    return written_once(
+        "bank/_together.html",
+        field=CoAuthorForm.base_fields["person"],
+        co_authors=tuple((author.pk, author.display_name) for author in found.co_authors.all()),
+        colleagues=tuple((person.pk, person.display_name) for person in _offered(found, found.owner_id)),
+    )
 
 
 @require_POST
@@ -269,7 +392,8 @@ def add_note(request: SignedInRequest, pk: int) -> HttpResponse:
             return keep_once(request, make)
         except SentBefore as before:
             form.add_error(None, before.sentence)
-    return render(request, "bank/note.html", {"section": "bank", "routine": found, "note_form": form}, status=422)
+    fields = write("bank/_note_fields.html", note_form=form)
+    return render(request, "bank/note.html", {"section": "bank", "routine": found, "note_fields": fields}, status=422)
 
 
 @require_GET

@@ -8,11 +8,12 @@ from django.shortcuts import render
 from django.views.decorators.http import require_GET
 
 from accounts.compiled_once import compiled_once
-from accounts.listed import Listed, Part
+from accounts.listed import Part, how_many, listed_page
 from accounts.models import User
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
 from grade_bands.models import ClassGroup
+from routines.lessons.lines import COLUMNS, Line, own_lines, shared_lines
 from routines.models import Lesson
 from routines.models.lesson import LessonQuerySet
 
@@ -30,13 +31,18 @@ def lessons(request: SignedInRequest) -> HttpResponse:
         group = next((one for one in classes if one.pk == asked), None)
         if group is None:
             raise Http404
-    own, shared = Listed(_own, request.user, group), Listed(_shared, request.user)
+    own = listed_page(Line, _own, request.user, group, size=PAGE_SIZE, asked=request.GET.get("page"))
+    shared = None
+    if group is None:
+        shared = listed_page(Line, _shared, request.user, size=SHARED_ON_A_PAGE, asked=request.GET.get("shared"))
     context = {
         "section": "lessons",
-        "page": own.page(PAGE_SIZE, request.GET.get("page")),
+        "page": own,
+        "own_lines": own_lines(own),
         "classes": classes,
         "group": group,
-        "shared": shared.page(SHARED_ON_A_PAGE, request.GET.get("shared")) if group is None else None,
+        "shared": shared,
+        "shared_lines": shared_lines(shared) if shared else "",
     }
     return render(request, "lessons/lessons.html", context)
 
@@ -60,5 +66,5 @@ def _shared(reader: User, *, part: Part) -> QuerySet[Any, Any]:
 def _part(lessons: LessonQuerySet, reader: User, part: Part) -> QuerySet[Any, Any]:
     if part is None:
         return lessons.order_by().values("pk")
-    titled = lessons.with_titles_for(reader).select_related("class_group", "reflection", "teacher")
-    return titled[part[0] : part[1]]
+    lines = lessons.with_titles_for(reader).values_list(*COLUMNS, how_many(lessons))
+    return lines[part[0] : part[1]]

@@ -4,7 +4,6 @@ import io
 from math import ceil
 from uuid import UUID
 
-import segno
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
 from django.http import Http404, HttpResponse
@@ -90,6 +89,8 @@ def code_svg(request: Request) -> HttpResponse:
     held = pass_of(request)
     if held is None or not held.code:
         raise Http404
+    import segno  # here, for few requests need it
+
     drawn = io.BytesIO()
     address = request.build_absolute_uri(reverse("lesson_pair_code", args=[held.code]))
     segno.make(address, micro=False).save(

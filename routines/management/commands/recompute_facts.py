@@ -40,12 +40,13 @@ class Command(BaseCommand):
                     saves.append(worked_out.shown_now(routine))
                 except UnreadablePlan as error:
                     self._told_unreadable(routine, error)
+            routines = {routine.pk: routine for routine in part}
             for save in worked_out.missing(saves):
                 try:
                     worked_out.work_out(save)
                     drawn += 1
                 except UnreadablePlan as error:
-                    self._told_unreadable(save.version.routine, error)
+                    self._told_unreadable(routines[save.routine], error)
             current |= {key for save in saves for key in worked_out.keys_of(save)}
             done += len(part)
             self.stdout.write(f"{done} of {total}")

@@ -9,6 +9,7 @@ from django.http import HttpResponse, QueryDict
 from django.shortcuts import render
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.safestring import SafeString
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
@@ -16,6 +17,7 @@ from django_htmx.http import trigger_client_event
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
+from accounts.written_once import made_once, typed_drawings
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
 from routines.errors import say
@@ -28,6 +30,8 @@ from routines.plans.forms.marks import COMMA, POINT, read_posted, turned
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.reading_distance import far_reading
 from routines.plans.suggestions.counted_before import counted_before
+from routines.templatetags.countfold import grid as grid_tag
+from routines.templatetags.countfold import strip
 from routines.words import SpokenPattern, check, title_of
 
 SHOWN_AT_FIRST = 6
@@ -100,12 +104,24 @@ class LivePlan:
 
         With what was found in the whole grid stands what held for a while on it and is over.
         """
-        found = list(self.shown.listed)
-        known = {item.pattern.claim for item in found}
+        return self.shown.listed + self._over
+
+    @cached_property
+    def _over(self) -> list[ShownPattern]:
+        """What held for a while. The grid is looked at anew for each count until which it may have held."""
+        known = {item.pattern.claim for item in self.shown.listed}
         over = [idea.pattern for idea in dying_ideas(self.shown.grid, self.shown.audience)]
-        return found + [
-            ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known
-        ]
+        return [ShownPattern(f"d{at}", pattern, False) for at, pattern in enumerate(over) if pattern.claim not in known]
+
+    @cached_property
+    def offered(self) -> list[ShownPattern]:
+        """What is listed, as far as it can be shown: what is over stands last, and is looked for only where it could be."""
+        found = self.shown.listed
+        if self.shows_all or len(found) < ALL_SHOWN or any(item not in found for item in self.lit):
+            return self.listed
+        written = {claim for claim, words in self.form.own_words.items() if words}
+        known = {text_of_claim(item.pattern.claim) for item in found} if written else set()
+        return self.listed if written - known else found
 
     @cached_property
     def lit(self) -> list[ShownPattern]:
@@ -121,6 +137,9 @@ class LivePlan:
         return found
 
     def _find(self, claim: Claim) -> ShownPattern | None:
+        for item in self.shown.listed:
+            if item.pattern.claim == claim:
+                return item
         for same in (lambda other: other == claim, lambda other: same_subject(other, claim)):
             for item in self.listed:
                 if same(item.pattern.claim):
@@ -135,14 +154,24 @@ class LivePlan:
         return next((item for item in others if item.pattern.holds == newest.pattern.holds), others[0])
 
     @cached_property
-    def found(self) -> list[FoundRow]:
-        lit = {item.key for item in self.lit}
-        return [self._row(item, item.key in lit) for item in self.listed]
+    def _lit_keys(self) -> set[str]:
+        return {item.key for item in self.lit}
 
-    def _row(self, item: ShownPattern, lit: bool) -> FoundRow:
-        value = text_of_claim(item.pattern.claim)
+    @property
+    def lit_now(self) -> list[str]:
+        """The claims that are lit, as text, in the order of the list."""
+        return [text_of_claim(item.pattern.claim) for item in self.offered if item.key in self._lit_keys]
+
+    def _row(self, item: ShownPattern) -> FoundRow:
+        value, lit = text_of_claim(item.pattern.claim), item.key in self._lit_keys
         wrong = self.form.wrong_words.get(value, "")
         return FoundRow(item.key, value, item.pattern, item.target, lit, self.form.own_words.get(value, ""), wrong)
+
+    def _always_shown(self, item: ShownPattern) -> bool:
+        """Whether it is ticked, lit or written about."""
+        if item.target or item.key in self._lit_keys:
+            return True
+        return bool(self.form.own_words) and bool(self.form.own_words.get(text_of_claim(item.pattern.claim)))
 
     @property
     def shows_all(self) -> bool:
@@ -152,12 +181,12 @@ class LivePlan:
     def rows(self) -> list[FoundRow]:
         """The first few, and always those ticked, lit or written about; all of them when asked for."""
         most = ALL_SHOWN if self.shows_all else SHOWN_AT_FIRST
-        return [row for at, row in enumerate(self.found) if at < most or row.target or row.lit or row.words]
+        return [self._row(item) for at, item in enumerate(self.offered) if at < most or self._always_shown(item)]
 
     @property
     def all_to_show(self) -> int:
         """How many are listed when all are asked for."""
-        return min(len(self.found), ALL_SHOWN)
+        return min(len(self.offered), ALL_SHOWN)
 
     @property
     def further(self) -> int:
@@ -167,7 +196,7 @@ class LivePlan:
     @property
     def unshown(self) -> int:
         """How many stay out of the list even when all are asked for: the least noticeable ones."""
-        return len(self.found) - len(self.rows) if self.shows_all else 0
+        return len(self.offered) - len(self.rows) if self.shows_all else 0
 
     @property
     def is_large(self) -> bool:
@@ -194,7 +223,25 @@ class LivePlan:
 
     @cached_property
     def too_wide(self) -> str:
-        return far_reading(self.shown.grid)
+        grid = self.shown.grid
+        return made_once(("far reading", grid), lambda: SafeString(far_reading(grid)), memory=typed_drawings)
+
+    @property
+    def strip(self) -> SafeString:
+        grid, landmarks = self.shown.grid, self.shown.landmarks
+        return made_once(("strip", grid, landmarks), lambda: strip(grid, landmarks), memory=typed_drawings)
+
+    @property
+    def picture(self) -> SafeString:
+        """The grid to be tapped: the same while only words and times are typed."""
+        grid, landmarks, lit = self.shown.grid, self.shown.landmarks, self.lit_patterns
+        said = tuple((item.claim, item.groups, item.breaks_at, item.holds, item.statement) for item in lit)
+        options: dict[str, Any] = {"title": self.in_words, "interactive": True, "chosen": self.tapped}
+        return made_once(
+            ("grid", grid, landmarks, said, self.in_words, self.tapped),
+            lambda: grid_tag(grid, size="plan", lit=lit, landmarks=landmarks, **options),
+            memory=typed_drawings,
+        )
 
     @cached_property
     def in_words(self) -> str:

@@ -3,8 +3,12 @@
 from datetime import timedelta
 
 import pytest
+from django.http import QueryDict
 from django.utils import timezone
 
+from grade_bands.models import Grade
+from routines.bank.forms.filters import BankFilter
+from routines.bank.paging import HowMany, read_page
 from routines.bank.views import bank
 from routines.models import Routine
 from tests.routines.bank.walking import link, pages, titles_on, walked
@@ -97,6 +101,15 @@ def test_how_many_are_said_up_to_a_thousand(shown, owner, visit, monkeypatch):
     monkeypatch.setattr("routines.bank.paging.COUNTED_UP_TO", 5)
     assert "More than 5 counts." in client.get("/bank/").text
     assert "1 of more than 5 counts." in client.get("/bank/?q=xe").text
+
+
+@pytest.mark.parametrize("query", ["grade=2&q=xh", "q=count", "whose=mine", "kind=clock", "q=xh&page=1"])
+@pytest.mark.parametrize("size", [3, 8])
+def test_a_page_that_shows_all_counts_them_as_the_database_does(shown, owner, monkeypatch, query, size):
+    wanted = BankFilter.read(QueryDict(query), list(Grade.objects.all()))
+    order = wanted.order(owner, None)
+    page = read_page(order, QueryDict(query), reader=owner, size=size)
+    assert page.how_many(order) == HowMany.of(order.every)
 
 
 def test_the_order_by_title_goes_on_in_the_middle_of_equal_titles(owner, visit, monkeypatch):

@@ -109,7 +109,9 @@ def test_its_queries_do_not_grow(sevens, owner, grade_two, visit, django_assert_
     client.get(cell, DAYS)
     with django_assert_max_num_queries(40) as before:
         client.get(cell, DAYS)
+    few = len(before)
     for number in range(5):
         say(make_lesson(sevens, owner, taught_on=date(2026, 10, 1 + number)), t0="seen")
-    with django_assert_max_num_queries(len(before)):
+    client.get(cell, DAYS)  # its card says that it was taught more often, and is written anew
+    with django_assert_max_num_queries(few):
         client.get(cell, DAYS)

@@ -1,14 +1,15 @@
 """Teaching numbers are what the lessons come to, after everything that can happen to a lesson."""
 
 from datetime import timedelta
+from functools import partial
 from io import StringIO
 
 import pytest
 from django.core.management import CommandError, call_command
 from django.db.models import Sum
 
-from routines.lessons.recording import delete_lesson, move_lesson, reopen_lesson
-from routines.lessons.totals import Counted, count_again, wrong_days, wrong_years
+from routines.lessons.recording import delete_lesson, move_lesson, reopen_lesson, save_reflection
+from routines.lessons.totals import NUMBERS_OF_A_DAY, Counted, count_again, wrong_days, wrong_years
 from routines.models import BankTotal, Lesson, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
 from tests.at_once import at_once
 from tests.factories import ClassGroupFactory, SchoolYearFactory
@@ -86,6 +87,49 @@ def test_moving_takes_it_from_one_place_to_the_other(owner, grade_three, year):
     assert kept() == (1, 1, 1)
 
 
+def said() -> tuple[dict[str, int], dict[str, int]]:
+    """What a day's totals say of target patterns to a team, and to a coach; every one is what the lessons come to."""
+    kept()
+    of_day = TaughtOn.objects.aggregate(**{name: Sum(name) for name in NUMBERS_OF_A_DAY if name != "lessons"})
+    team, coach = (
+        {name.removeprefix(f"{to}_"): of_day[name] for name in of_day if name.startswith(to)}
+        for to in ("team", "coach")
+    )
+    return team, coach
+
+
+NOTHING = {"seen": 0, "not_yet": 0, "not_recorded": 0}
+
+
+def test_what_was_said_of_targets_follows_the_events_and_whom_they_are_shared_with(owner):
+    lesson = make_lesson(make_routine(owner), owner)  # its targets: two
+    share = partial(save_reflection, lesson=lesson)
+    assert said() == (NOTHING, NOTHING)
+    append(lesson, event(901, "target", {"position": 0, "seen": "seen"}))
+    assert said() == (NOTHING, NOTHING)
+    share(sharing="team")
+    assert said() == ({"seen": 1, "not_yet": 0, "not_recorded": 1}, NOTHING)
+    append(lesson, event(902, "target", {"position": 1, "seen": "not-yet"}))
+    share(sharing="team-coach")
+    assert said() == ({"seen": 1, "not_yet": 1, "not_recorded": 0},) * 2
+    append(lesson, event(903, "target", {"position": 0, "seen": ""}))
+    assert said() == ({"seen": 0, "not_yet": 1, "not_recorded": 1},) * 2
+    share(sharing="team")
+    assert said() == ({"seen": 0, "not_yet": 1, "not_recorded": 1}, NOTHING)
+    delete_lesson(lesson=lesson)
+    assert said() == (NOTHING, NOTHING)
+
+
+def test_a_shared_lesson_that_moves_takes_along_what_was_said(owner):
+    lesson = make_lesson(make_routine(owner), owner, sharing="team-coach")
+    other_day = TAUGHT_ON + timedelta(days=1)
+    move_lesson(lesson=lesson, class_group=lesson.class_group, taught_on=other_day, practice=False)
+    assert said() == ({**NOTHING, "not_recorded": 2},) * 2
+    assert TaughtOn.objects.get(coach_not_recorded=2).day == other_day
+    move_lesson(lesson=lesson, class_group=lesson.class_group, taught_on=other_day, practice=True)
+    assert said() == (NOTHING, NOTHING)
+
+
 def test_counting_again_changes_nothing(owner):
     lesson = make_lesson(make_routine(owner), owner)
     before = kept()
@@ -132,6 +176,8 @@ def spoil(what: str) -> None:
         "a total that is gone": lambda: TaughtInYear.objects.all().delete(),
         "a day": lambda: TaughtOn.objects.update(lessons=0),
         "another day": lambda: TaughtOn.objects.update(day=TAUGHT_ON + timedelta(days=3)),
+        "what a team saw": lambda: TaughtOn.objects.update(team_seen=4),
+        "what a coach may read": lambda: TaughtOn.objects.update(coach_not_recorded=0),
         "the monday of a day": lambda: TaughtOn.objects.update(monday=TAUGHT_ON),
         "a word": lambda: SearchWord.objects.filter(word="sevens").update(word="eights"),
         "no words": lambda: SearchWord.objects.all().delete(),
@@ -146,11 +192,12 @@ def spoil(what: str) -> None:
 @pytest.mark.parametrize(
     "what",
     ["a number too high", "a row that is gone", "a total", "a total that is gone", "a day", "another day",
-     "the monday of a day", "a word", "no words", "a place in the title", "what is shown",
+     "what a team saw", "what a coach may read", "the monday of a day",
+     "a word", "no words", "a place in the title", "what is shown",
      "a total of the bank", "a total of the bank that is gone", "one of nothing"],
 )  # fmt: skip
 def test_the_check_finds_and_mends_what_differs(owner, what):
-    make_lesson(make_routine(owner), owner)
+    make_lesson(make_routine(owner), owner, sharing="team-coach")
     assert "Everything is as" in check()
     spoil(what)
     with pytest.raises(CommandError, match="differ"):

@@ -5,12 +5,15 @@ from uuid import uuid4
 
 import pytest
 from django.urls import reverse
+from django.utils.safestring import mark_safe
 
+from accounts import written_once
 from routines.models import Lesson
 from routines.models.plan_document import CountSection
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.suggestions.counted_before import counted_before
-from routines.plans.views.live import LivePlan
+from routines.plans.views import live as live_page
+from routines.plans.views.live import FoundRow, LivePlan
 from tests.routines.making import make_lesson
 from tests.routines.plan_sheets import saved_plan, sheet
 
@@ -22,6 +25,11 @@ HTMX = {"HTTP_HX_REQUEST": "true"}
 def live(grades=(), **fields: object) -> LivePlan:
     typed = {name: value if isinstance(value, list) else [str(value)] for name, value in sheet(**fields).items()}
     return LivePlan(PlanForm(typed, grades=list(grades)))
+
+
+def rows_of(shown: LivePlan) -> list[FoundRow]:
+    """A row for every pattern, as if all were shown."""
+    return [shown._row(item) for item in shown.listed]
 
 
 def test_the_grid_and_its_patterns_come_as_a_fragment(owner, visit):
@@ -72,7 +80,7 @@ SIXES = {"start": 10, "step": 6, "terms": 25, "line_length": 5}
 
 def as_the_page_fills_it(shown: LivePlan) -> dict[str, object]:
     """The boxes of the list as a browser sends them when nobody touched them."""
-    lit = [row.value for row in shown.found if row.lit]
+    lit = [row.value for row in rows_of(shown) if row.lit]
     return {"lit": ["", *lit], "lit_before": lit, **({"lit_by_itself": "1"} if shown.lit_by_itself else {})}
 
 
@@ -98,7 +106,7 @@ def test_a_light_put_out_stays_out_in_another_fold():
 
 
 def test_of_three_lights_the_newest_stays_and_one_goes_out():
-    found = live().found
+    found = rows_of(live())
     asked = [row.value for row in found[:3]]
     lit = [text_of_claim(item.pattern.claim) for item in live(lit=["", *asked], lit_before=asked[:2]).lit]
     assert len(lit) == 2
@@ -106,7 +114,7 @@ def test_of_three_lights_the_newest_stays_and_one_goes_out():
 
 
 def test_a_light_follows_its_subject_into_another_fold():
-    tens = next(row for row in live().found if row.pattern.claim.family == "landmarks")
+    tens = next(row for row in rows_of(live()) if row.pattern.claim.family == "landmarks")
     followed = live(line_length=5, lit=["", tens.value]).lit
     assert [item.pattern.claim.parameters.get("multiple") for item in followed] == [
         tens.pattern.claim.parameters.get("multiple")
@@ -114,9 +122,9 @@ def test_a_light_follows_its_subject_into_another_fold():
 
 
 def test_a_ticked_pattern_stays_ticked():
-    ticked = live().found[2]
+    ticked = rows_of(live())[2]
     again = live(target=[ticked.value])
-    assert [row.value for row in again.found if row.target] == [ticked.value]
+    assert [row.value for row in rows_of(again) if row.target] == [ticked.value]
 
 
 @pytest.mark.parametrize("text", ["", "{", "[]", '{"family": "nothing"}', "[" * 5000])
@@ -125,14 +133,14 @@ def test_a_tick_box_that_holds_no_claim_is_left_out(text):
 
 
 def test_a_ticked_pattern_of_another_fold_is_named_and_leaves_with_the_save():
-    rows_of_six = next(row for row in live().found if row.pattern.claim.parameters.get("along") == "column")
+    rows_of_six = next(row for row in rows_of(live()) if row.pattern.claim.parameters.get("along") == "column")
     refolded = live(line_length=7, target=[rows_of_six.value])
     assert [row.value for row in refolded.gone] == [rows_of_six.value]
     assert refolded.form.reading.targets == ()
 
 
 def test_a_ticked_pattern_that_makes_no_sense_for_another_kind_is_named_too():
-    digits = next(row for row in live().found if row.pattern.claim.family == "digit")
+    digits = next(row for row in rows_of(live()) if row.pattern.claim.family == "digit")
     as_fractions = live(kind="fraction", start="2/3", step="1/3", target=[digits.value])
     assert len(as_fractions.gone) == 1
 
@@ -147,18 +155,18 @@ def test_a_list_that_leaves_some_out_even_then_says_how_many_there_are(owner, vi
     monkeypatch.setattr("routines.plans.views.live.ALL_SHOWN", 10)
     fields = {"start": 10, "step": 6, "terms": 48, "line_length": 8, "all_found": "1"}
     shown = live(**fields)
-    assert shown.unshown == len(shown.found) - len(shown.rows) > 0
+    assert shown.unshown == len(rows_of(shown)) - len(shown.rows) > 0
     client, address = visit(owner), reverse("plan_preview", kwargs={"key": uuid4()})
     page = client.post(address, sheet(**fields), **HTMX).text
-    assert f"These are the {len(shown.rows)} most noticeable of {len(shown.found)}." in page
-    monkeypatch.setattr("routines.plans.views.live.ALL_SHOWN", len(shown.found))
+    assert f"These are the {len(shown.rows)} most noticeable of {len(rows_of(shown))}." in page
+    monkeypatch.setattr("routines.plans.views.live.ALL_SHOWN", len(rows_of(shown)))
     assert "most noticeable of" not in client.post(address, sheet(**fields), **HTMX).text
 
 
 def test_what_held_for_a_while_on_the_grid_and_is_over_is_listed():
     """By six from ten the tens digits go up by 3 down each column until 100, the 16th count, breaks them."""
     shown = live(start=10, step=6, terms=25, line_length=5)
-    over = [row.pattern for row in shown.found if row.pattern.claim.family == "digit-run"]
+    over = [row.pattern for row in rows_of(shown) if row.pattern.claim.family == "digit-run"]
     assert [(pattern.claim.parameters.get("change"), pattern.breaks_at) for pattern in over] == [(3, 16)]
     assert over[0] in shown.lit_patterns
 
@@ -192,3 +200,81 @@ def test_lessons_of_others_practice_other_counts_and_other_years_are_not_named(o
     assert counted_before(count, owner, date(2027, 9, 1)) == ""
     Lesson.objects.filter(teacher=owner, routine=shared, practice=False).delete()
     assert counted_before(count, owner, date(2026, 11, 25)) == ""
+
+
+MANY = {"start": "20", "step": "4", "terms": "48", "line_length": "6"}
+FEW = {"start": "7", "step": "13", "terms": "6", "line_length": "6"}
+
+
+def as_if_all_were_looked_for(shown: LivePlan) -> LivePlan:
+    shown.offered = shown.listed
+    return shown
+
+
+@pytest.mark.parametrize("count", [MANY, FEW, {"start": "4", "step": "7"}], ids=str)
+@pytest.mark.parametrize("asked", ["nothing", "all", "over", "words", "found"])
+def test_what_is_over_is_left_out_only_where_it_could_not_be_shown(count, asked):
+    whole = live(**count)
+    over = [text_of_claim(item.pattern.claim) for item in whole.listed if item.key.startswith("d")]
+    there = [text_of_claim(item.pattern.claim) for item in whole.shown.listed]
+    fields: dict[str, dict[str, object]] = {
+        "nothing": {},
+        "all": {"all_found": "1"},
+        "over": {"lit": ["", *over[-1:]], "lit_before": there[:1]},
+        "words": {"words_of": over[:1] + there[-1:], "words": ["So it begins", ""][: len(over[:1] + there[-1:])]},
+        "found": {"lit": ["", *there[-1:]]},
+    }
+    shown, all_looked_for = live(**count, **fields[asked]), as_if_all_were_looked_for(live(**count, **fields[asked]))
+    for name in ("rows", "lit_now", "all_to_show", "further", "unshown"):
+        assert getattr(shown, name) == getattr(all_looked_for, name), name
+
+
+def test_while_one_types_nothing_is_looked_for_that_is_not_shown(owner, visit, monkeypatch):
+    """The ideas that are over take the grid of every count on the way: four fifths of what a new count took."""
+
+    def never(*args: object) -> None:
+        raise AssertionError("Looked for what is over.")
+
+    monkeypatch.setattr("routines.plans.views.live.dying_ideas", never)
+    at = reverse("plan_preview", kwargs={"key": uuid4()})
+    page = visit(owner).post(at, sheet(**MANY), **HTMX).text
+    assert "Show all 24" in page
+    with pytest.raises(AssertionError, match="Looked for"):
+        visit(owner).post(at, sheet(**MANY, all_found="1"), **HTMX)
+
+
+def test_a_drawing_is_made_once_while_words_are_typed(owner, visit, monkeypatch):
+    """And anew for each part of what it shows."""
+    drawn: list[str] = []
+    for name in ("grid_tag", "strip"):
+        draw = getattr(live_page, name)
+        monkeypatch.setattr(
+            live_page, name, lambda *args, draw=draw, name=name, **options: drawn.append(name) or draw(*args, **options)
+        )
+    monkeypatch.setattr(written_once, "as_kept", lambda text, make: mark_safe(text.decode()))
+    client, at = visit(owner), reverse("plan_preview", kwargs={"key": uuid4()})
+
+    def drawings(**fields: object) -> list[str]:
+        drawn.clear()
+        client.post(at, sheet(**MANY | fields), **HTMX)
+        return sorted(drawn)
+
+    assert drawings() == ["grid_tag", "strip"]
+    assert drawings(title="Another title") == []
+    assert drawings(tapped="3 4") == ["grid_tag"]
+    assert drawings(lit=[""]) == ["grid_tag"]
+    for field in (
+        {"start": "24"},
+        {"line_length": "8"},
+        {"lead": "2"},
+        {"terms": "40"},
+        {"fill": "down"},
+        {"landmark": "12"},
+    ):
+        assert drawings(**field) == ["grid_tag", "strip"], field
+    assert drawings(kind="decimal", start="0.5", step="0.5") == ["grid_tag", "strip"]
+    comma = {"start": "0,5", "step": "0,5", "style-decimal_mark": ","}
+    assert drawings(kind="decimal", **comma) == ["grid_tag", "strip"]
+    for currency in ("USD", "EUR"):
+        assert drawings(kind="money", start="1", step="2", **{"style-currency": currency}) == ["grid_tag", "strip"]
+    assert drawings() == []

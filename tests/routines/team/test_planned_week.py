@@ -399,11 +399,11 @@ def test_a_full_week_takes_as_many_queries_as_an_empty_one_with_one_count(
     client = visit(owner)
     planned_for(owner, routine, monday)
     client.get(reverse("week"))
-    with django_assert_num_queries(12):
+    with django_assert_num_queries(11):
         client.get(reverse("week"))
     for day in range(5):
         for number in range(4):
             planned_for(owner, make_routine(owner, notes=f"{day} {number}"), monday + timedelta(days=day))
     client.get(reverse("week"))
-    with django_assert_num_queries(12):
+    with django_assert_num_queries(11):
         client.get(reverse("week"))

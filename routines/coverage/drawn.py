@@ -1,0 +1,104 @@
+"""Parts of the coverage's page, written once for all to whom they say the same."""
+
+from collections.abc import Callable, Iterable
+from typing import NamedTuple, Self
+
+from django.utils.safestring import SafeString
+
+from accounts.written_once import Later, long, write, written_once
+from grade_bands.models import Area, ClassGroup, GradeBand
+from routines.coverage.forms import DaysForm, Window, WindowForm
+from routines.coverage.queries import CoverageRow, amount_in_words
+from routines.coverage.targets import TargetsSeen
+
+
+class Cell(NamedTuple):
+    """As a CoverageCell: an area of one grade."""
+
+    area: Area
+    expected: bool
+    available: int
+    taught: int | None
+    amount: str
+    targets: TargetsSeen
+
+    @property
+    def amount_in_words(self) -> str:
+        return amount_in_words(self.amount)
+
+
+class Line(NamedTuple):
+    """As a CoverageRow: all that the table says of one grade."""
+
+    grade: int
+    name: str
+    cells: tuple[Cell, ...]
+    weeks: tuple[int, ...] | None
+    lessons: int | None
+
+    @classmethod
+    def of(cls, row: CoverageRow) -> Self:
+        cells = (
+            Cell(Area(one.area), one.expected, one.available, one.taught, one.amount, one.targets) for one in row.cells
+        )
+        return cls(row.grade.pk, row.grade.name, tuple(cells), row.weeks, row.lessons)
+
+
+def table(rows: Iterable[CoverageRow], window: Window) -> SafeString:
+    """The table with its key, and the ways to take it along."""
+    lines = tuple(map(Line.of, rows))
+    return _piece(window)(
+        "coverage/_table.html",
+        lines=long(lines),
+        any_said=any(cell.targets for line in lines for cell in line.cells),
+        query=window.query,
+        query_by_grade=window.by_grade.query,
+        of_one_class=bool(window.class_group),
+    )
+
+
+def _piece(window: Window) -> Callable[..., SafeString]:
+    """Of all the days that somebody may choose nobody asks for the same again."""
+    return write if window.chosen else written_once
+
+
+class Offer(NamedTuple):
+    """Another window: its name, what it is, how an address asks for it, and whether it is the one looked at."""
+
+    name: str
+    words: str
+    query: str
+    is_this: bool
+
+
+def other_looks(form: WindowForm, window: Window) -> SafeString:
+    """The ways to the other table and to the windows that are offered."""
+    offers = (Offer(name, words, one.query, one.is_same_as(window)) for name, words, one in form.offered())
+    return _piece(window)("coverage/_looks.html", by="area", query=window.query, offers=tuple(offers))
+
+
+class Choice(NamedTuple):
+    pk: int
+    name: str
+    chosen: bool
+
+
+NO_DAYS = Later("no days", DaysForm)
+
+
+def picker(
+    form: WindowForm,
+    window: Window,
+    bands: Iterable[GradeBand],
+    classes: Iterable[ClassGroup],
+    grade: int | None = None,
+) -> SafeString:
+    """The fields that ask for another window. grade: one that stays chosen."""
+    offered = {
+        "bands": tuple(Choice(band.pk, band.name, band == window.band) for band in bands),
+        "classes": tuple(Choice(group.pk, group.name, group == window.class_group) for group in classes),
+        "kept_grade": grade,
+    }
+    if any(form[name].value() for name in form.fields):
+        return write("coverage/_window.html", form=form, **offered)
+    return written_once("coverage/_window.html", form=NO_DAYS, **offered)
