@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from routines.counting import Audience, Count, Fill, Grid, Kind, Style
-from routines.words import SpokenPattern, find_patterns, ideas
+from routines.words import SpokenPattern, find_patterns, ideas, patterns_to_say
 from routines.words.languages import LANGUAGES
 from tests.counting.any_count import KINDS, grids
 
@@ -182,3 +182,35 @@ def test_rows_of_a_grid_filled_from_below_are_named_as_printed() -> None:
     )
     assert grid.place(18) == (2, 6)
     assert tens.because.endswith("160 lands on a ten too, in row 2, column 6.")
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_marks_that_come_more_than_once_in_a_line_are_told_by_how_often_they_come(kind: str) -> None:
+    """They come every k counts, so that is what the reason says: not what a whole line of jumps makes."""
+    beside = {Fill.DOWN: ("row", "rows"), Fill.ACROSS: ("column", "columns"), Fill.ACROSS_UP: ("column", "columns")}
+
+    @PER_KIND
+    @given(grids(kind), AUDIENCES)
+    def each(grid: Grid, audience: Audience) -> None:
+        for pattern in find_patterns(grid, audience=audience):
+            if pattern.claim.family != "landmarks" or pattern.claim.parameters["lie"] not in beside[grid.fill]:
+                continue
+            every = pattern.claim.parameters["every"]
+            if every < grid.line_length and grid.line_length % every == 0:
+                times = grid.line_length // every
+                assert re.search(rf"(?:is|son) {times} (?:times|veces) {every}\b", pattern.because), pattern.because
+
+    each()
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "terms", "length"),
+    [("fraction", "4", "-1/3", 15, 3), ("decimal", "-1.2", "0.4", 24, 6), ("fraction", "2 1/2", "-3/4", 12, 4)],
+)
+def test_how_many_in_each_whole_is_not_said_first_below_zero(
+    kind: str, start: str, step: str, terms: int, length: int
+) -> None:
+    grid = Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
+    said = patterns_to_say(grid, Audience(6))
+    assert "how-many" not in [one.claim.family for one in said[:6]]
+    assert not [one for one in said if one.claim.family == "how-many" and one.statement.startswith("Each ")]
