@@ -144,6 +144,7 @@ class Language(ABC):
 
     code: str
     conjunction: str
+    disjunction: str
     more: str
     less: str
     later: str
@@ -154,12 +155,17 @@ class Language(ABC):
     down: str
     landmark_nouns: Mapping[tuple[str, str], Noun]
     part_features: Mapping[str, Feature]
+    terms_of_fractions: Mapping[str, Feature]
     clock_parts: Mapping[str, Feature]
     digit_sum: Feature
     small_coins: Feature
     places: Mapping[int, Noun]
+    clock_landmarks: Mapping[str, Noun]
+    stretch_nouns: Mapping[tuple[str, str], Noun]
+    decades: Sequence[str]
     lines: Mapping[str, Noun]
     directions: Mapping[str, str]
+    going: Mapping[str, str]
     cell: str
 
     patterns: Mapping[str, tuple[str, ...]]
@@ -193,6 +199,10 @@ class Language(ABC):
         if clock:
             return self.earlier if difference < 0 else self.later
         return self.less if difference < 0 else self.more
+
+    def either(self, items: Sequence[str]) -> str:
+        """Write items as a list that ends in "or"."""
+        return f" {self.disjunction} ".join(items)
 
     @abstractmethod
     def many_jumps(self, times: int, step: str) -> str:
@@ -235,6 +245,14 @@ class Language(ABC):
         """Name what is said when counting by a number from 0, before multiples are met."""
 
     @abstractmethod
+    def ending_in(self, digits: Sequence[str]) -> Noun:
+        """Name the numbers that end in one of some digits."""
+
+    @abstractmethod
+    def those_ending(self, digits: Sequence[str]) -> str:
+        """Write "the ones ending in 0 or 5"."""
+
+    @abstractmethod
     def stretch(self, text: str) -> Noun:
         """Name a stretch from one multiple to the next that has no name of its own."""
 
@@ -263,6 +281,10 @@ class Language(ABC):
         """Name a digit of the whole dollars (pesos, ...) of an amount: 0 their ones."""
 
     @abstractmethod
+    def whole_number_of(self, unit: Noun) -> Feature:
+        """Name the whole number in an amount that is written with a fraction beside it."""
+
+    @abstractmethod
     def whole_units(self, unit: CoinName) -> Noun:
         """Name whole amounts: "whole dollars"."""
 
@@ -277,6 +299,10 @@ class Language(ABC):
     @abstractmethod
     def another(self, noun: Noun) -> str:
         """Write the singular with "another"."""
+
+    @abstractmethod
+    def to_the_next(self, noun: Noun) -> str:
+        """Write "to the next", after one of them."""
 
     @abstractmethod
     def the_one(self, noun: Noun) -> str:
@@ -308,7 +334,7 @@ class Language(ABC):
 
     @abstractmethod
     def per_line(self, along: str) -> str:
-        """The same in as few words as can be."""
+        """The same in as few words as can be, beside a name of many words."""
 
     @abstractmethod
     def in_line(self, along: str, number: int) -> str:
