@@ -70,6 +70,11 @@ def bring_data_up_to_date(*, keep_backups: bool) -> None:
     from . import backups
 
     executor = MigrationExecutor(connection)
+    if executor.loader.applied_migrations.keys() - executor.loader.disk_migrations.keys():
+        raise NotStarted(
+            "The database was brought up to date by a newer Countfold than this one. Start the newer one; or, to stay with "
+            "this one, put back the backup that was written before that upgrade: python3 run.py restore FILE."
+        )
     waiting = executor.migration_plan(executor.loader.graph.leaf_nodes())
     if keep_backups and executor.loader.applied_migrations and backups.on_this_database():
         failure = backups.try_to_write_backup()
