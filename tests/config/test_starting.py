@@ -128,6 +128,8 @@ def test_two_first_starts_at_once_make_one_school(tmp_path):
     assert all("The demo school is open" in output for output in outputs), outputs
     assert sum("Making the demo school" in output for output in outputs) == 1
     assert sum("Another start is getting the data ready. Waiting for it" in output for output in outputs) == 1
+    # The second found data there, and kept them first, as the pages under School say of every start.
+    assert len(list((tmp_path / "backups").glob("*.zip"))) == 1
 
 
 def test_what_is_a_fault_of_this_program_is_not_talked_away():
