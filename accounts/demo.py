@@ -3,14 +3,12 @@
 from django.conf import settings
 from django.http import HttpRequest
 
-LOOPBACK = ("localhost", "127.0.0.1", "::1")
+from .requests import LOOPBACK, names_this_machine
 
 
 def is_loopback(request: HttpRequest) -> bool:
     """Both ends on this machine: the address asked for, and the address it was asked from."""
-    host = request.get_host()
-    name = host[1 : host.index("]")] if host.startswith("[") else host.partition(":")[0]
-    return name in LOOPBACK and request.META.get("REMOTE_ADDR") in LOOPBACK
+    return names_this_machine(request) and request.META.get("REMOTE_ADDR") in LOOPBACK
 
 
 def one_click_sign_in_is_open(request: HttpRequest) -> bool:

@@ -36,5 +36,15 @@ class SignedInRequest(SchoolRequest):
     user: User
 
 
+LOOPBACK = ("localhost", "127.0.0.1", "::1")
+
+
+def names_this_machine(request: HttpRequest) -> bool:
+    """Whether the address it was asked for means, on every machine, that machine itself."""
+    host = request.get_host()
+    name = host[1 : host.index("]")] if host.startswith("[") else host.partition(":")[0]
+    return name in LOOPBACK
+
+
 def is_signed_in(request: HttpRequest) -> TypeGuard[SignedInRequest]:
     return request.user.is_authenticated

@@ -62,7 +62,7 @@ def all_or_nothing() -> Iterator[None]:
         yield
 
 
-def bring_data_up_to_date(*, keep_backups: bool) -> None:
+def bring_data_up_to_date() -> None:
     from django.core.management import call_command
     from django.db import connection
     from django.db.migrations.executor import MigrationExecutor
@@ -70,8 +70,13 @@ def bring_data_up_to_date(*, keep_backups: bool) -> None:
     from . import backups
 
     executor = MigrationExecutor(connection)
+    if executor.loader.applied_migrations.keys() - executor.loader.disk_migrations.keys():
+        raise NotStarted(
+            "The database was brought up to date by a newer Countfold than this one. Start the newer one; or, to stay with "
+            "this one, put back the backup that was written before that upgrade: python3 run.py restore FILE."
+        )
     waiting = executor.migration_plan(executor.loader.graph.leaf_nodes())
-    if keep_backups and executor.loader.applied_migrations and backups.on_this_database():
+    if executor.loader.applied_migrations and backups.on_this_database():
         failure = backups.try_to_write_backup()
         if failure and waiting:
             raise NotStarted(f"{failure} This version changes the database, which is not done without a backup.")
@@ -138,8 +143,10 @@ def open_demo(options: argparse.Namespace) -> None:
 
     from accounts.models import School
 
+    from . import backups
+
     with one_start_at_a_time():
-        bring_data_up_to_date(keep_backups=False)
+        bring_data_up_to_date()
         if not School.objects.exists():
             say("Making the demo school ...")
             call_command("make_demo_school")
@@ -149,6 +156,8 @@ def open_demo(options: argparse.Namespace) -> None:
     address = f"http://127.0.0.1:{options.port}/"
     say(f"\nThe demo school is open: {address}   (Ctrl+C closes it)")
     say("Its people, counts and lessons are all invented. Everyone signs in with one click.\n")
+    if backups.on_this_database():
+        threading.Thread(target=back_up_daily, daemon=True).start()
     fill_beside()
     if options.browser:
         threading.Timer(1, webbrowser.open, [address]).start()
@@ -161,7 +170,7 @@ def open_school(options: argparse.Namespace) -> None:
     if options.workers > 1 and backups.on_this_database():
         raise NotStarted("Several processes need PostgreSQL (DATABASE_URL): SQLite lets one write at a time.")
     with one_start_at_a_time():
-        bring_data_up_to_date(keep_backups=True)
+        bring_data_up_to_date()
         collect_static_files()
     report_checks()
     if backups.on_this_database():

@@ -46,13 +46,13 @@ def environment_hosts(name: str, default: str) -> list[str]:
 
 
 def environment_folder(name: str, default: Path) -> Path:
-    """A folder that is there and can be written to."""
+    """A folder that is there and can be written to; where it is made here, other accounts of the machine can't enter it."""
     text = environment_text(name)
     folder = Path(text) if text else default
     if not folder.is_absolute():
         raise ImproperlyConfigured(f"{name} must be a whole path from the root, not {text!r}.")
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except FileExistsError:
         raise ImproperlyConfigured(f"{name} must be a folder; {str(folder)!r} is a file.") from None
     except OSError as error:

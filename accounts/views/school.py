@@ -12,7 +12,7 @@ from ..access import administrators_only
 from ..actions import InvitedBefore, LastAdministrator, change_role, close_account, invite, offer_new_passphrase
 from ..forms import InviteForm, RoleForm, SchoolForm
 from ..models import OneTimeLink, School, User
-from ..requests import SignedInRequest
+from ..requests import SignedInRequest, names_this_machine
 from ..sent_once import key_of
 
 
@@ -76,7 +76,8 @@ def reset_passphrase(request: SignedInRequest, pk: int) -> HttpResponse:
 
 def show_link(request: HttpRequest, view: str, token: str, *, whom: str) -> HttpResponse:
     address = request.build_absolute_uri(reverse(view, args=[token]))
-    return render(request, "accounts/link.html", {"section": "school", "address": address, "whom": whom})
+    context = {"section": "school", "address": address, "whom": whom, "only_here": names_this_machine(request)}
+    return render(request, "accounts/link.html", context)
 
 
 @administrators_only

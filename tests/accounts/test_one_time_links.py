@@ -123,6 +123,14 @@ def test_the_link_is_shown_to_the_administrator_once(visit, administrator):
     assert address not in browser.get("/school/people/").content.decode()
 
 
+@pytest.mark.parametrize(("host", "said"), [("localhost", True), ("127.0.0.1:8000", True), ("testserver", False)])
+def test_a_link_that_opens_on_this_machine_alone_says_so(visit, administrator, host, said):
+    invited = {"display_name": "Lee Park", "role": "teacher"}
+    shown = visit(administrator).post("/school/people/invite/", invited, headers={"Host": host}).content.decode()
+    assert f'value="http://{host}/invitation/' in shown
+    assert ("opens on this machine only" in shown) is said
+
+
 def test_an_invitation_can_be_withdrawn(visit, administrator, invited):
     link = OneTimeLink.objects.get()
     assert "Lee Park" in visit(administrator).get("/school/people/").content.decode()

@@ -90,6 +90,18 @@ def test_the_secret_key_is_made_once_and_kept_to_its_owner(settings_with, tmp_pa
         assert stat.S_IMODE((tmp_path / "data" / "secret_key").stat().st_mode) == 0o600
 
 
+def test_a_data_folder_it_makes_is_its_owners_alone(settings_with, tmp_path):
+    settings_with()
+    assert stat.S_IMODE((tmp_path / "data").stat().st_mode) == 0o700
+
+
+def test_a_data_folder_that_was_there_stays_as_it_was(settings_with, tmp_path):
+    (tmp_path / "data").mkdir()
+    (tmp_path / "data").chmod(0o750)
+    settings_with()
+    assert stat.S_IMODE((tmp_path / "data").stat().st_mode) == 0o750
+
+
 def test_a_damaged_secret_key_is_said_and_not_replaced(settings_with, tmp_path):
     (tmp_path / "data").mkdir()
     (tmp_path / "data" / "secret_key").write_text("half")

@@ -3,14 +3,17 @@
 import re
 import shutil
 import socket
+import sqlite3
 import subprocess
 import sys
 from collections.abc import Iterator
+from contextlib import closing
 
 import pytest
 
 from config import serving
 from tests.config.commands import ROOT, environment, manage
+from tests.config.serving import served
 
 
 def start(folder: str, port: int, *, what: str = "serve", **more: str) -> subprocess.Popen:
@@ -85,6 +88,26 @@ def test_an_upgrade_is_not_done_without_a_backup(founded, small_disk, fill):
     assert "not done without a backup" in output
 
 
+def test_a_database_of_a_newer_version_is_left_alone(founded, tmp_path):
+    folder = shutil.copytree(founded, tmp_path / "data")
+    with closing(sqlite3.connect(folder / "countfold.sqlite3")) as database:
+        database.execute(
+            "INSERT INTO django_migrations (app, name, applied) VALUES ('routines', '9999_later', '2026-01-01')"
+        )
+        database.commit()
+    before = {path: path.read_bytes() for path in sorted((folder / "backups").iterdir())}
+    output = said(start(folder, 8109))
+    assert "by a newer Countfold" in output
+    assert "run.py restore FILE" in output
+    assert {path: path.read_bytes() for path in sorted((folder / "backups").iterdir())} == before
+    # The sentence is true: what was written before brings this version back.
+    [backup] = before
+    done = manage(folder, "restore", backup)
+    assert done.returncode == 0, done.stderr
+    with served(folder) as (_port, spoken):
+        assert any("Countfold is open" in line for line in spoken)
+
+
 def test_two_first_starts_at_once_make_one_school(tmp_path):
     with socket.socket() as one, socket.socket() as other:
         one.bind(("127.0.0.1", 0))
@@ -105,6 +128,8 @@ def test_two_first_starts_at_once_make_one_school(tmp_path):
     assert all("The demo school is open" in output for output in outputs), outputs
     assert sum("Making the demo school" in output for output in outputs) == 1
     assert sum("Another start is getting the data ready. Waiting for it" in output for output in outputs) == 1
+    # The second found data there, and kept them first, as the pages under School say of every start.
+    assert len(list((tmp_path / "backups").glob("*.zip"))) == 1
 
 
 def test_what_is_a_fault_of_this_program_is_not_talked_away():
