@@ -51,6 +51,8 @@ def pytest_collection_modifyitems(config, items) -> None:
 
 def opens_database(item) -> bool:
     asked = {"db", "transactional_db"}
+    if item.get_closest_marker("one_database"):
+        return False
     return item.get_closest_marker("django_db") is not None or not asked.isdisjoint(getattr(item, "fixturenames", ()))
 
 

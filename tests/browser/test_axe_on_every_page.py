@@ -13,7 +13,7 @@ from tests.browser.test_nothing_missing import pages_for, school_life
 from tests.config.test_urls import patterns
 
 __all__ = ["school_life"]
-pytestmark = pytest.mark.django_db(transaction=True)
+pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.one_database]
 
 WHO = ("owner", "coach", "administrator")
 WIDTHS = [1280, 320]
