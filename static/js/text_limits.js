@@ -2,12 +2,13 @@
 (() => {
   "use strict";
   const NEAR = 0.8;
+  const CODE = 10; // a text of a few letters, such as a currency, is always near its limit
 
   const words = () => JSON.parse(document.getElementById("page-words").textContent); // translated with the page
 
   function sentence(most, length) {
     const blanks = { most, over: length - most, left: most - length };
-    const name = length > most ? "too-long" : length >= most * NEAR ? "room-left" : "";
+    const name = length > most ? "too-long" : most > CODE && length >= most * NEAR ? "room-left" : "";
     return name && words()[name].replace(/\{(\w+)\}/g, (_whole, blank) => blanks[blank]);
   }
 

@@ -166,3 +166,13 @@ def test_a_text_says_how_much_room_is_left_and_is_never_cut(open_as, owner):
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page.get_by_text("Shorten this to 2000 characters; it has 2034.")).to_be_visible()
     assert len(notes.input_value()) == 2034
+
+
+def test_a_code_of_a_few_letters_is_not_called_nearly_full(open_as, administrator):
+    page = open_as(administrator)
+    page.goto("/school/")
+    currency, said = page.locator("#id_currency"), page.locator("#id_currency + [data-limit-says]")
+    currency.fill("EUR")
+    expect(said).to_have_count(0)
+    currency.fill("EURO")
+    expect(said).to_have_text("Shorten this by 1: 3 characters are the most.")

@@ -54,3 +54,9 @@ def test_what_she_may_not_see_is_not_chosen(counts, owner, teammate, visit):
     answer = post(visit(teammate), look="1", routine=[draft.pk, counts[0].pk])
     assert "damson" not in answer.text
     assert TICKED.findall(answer.text) == [str(counts[0].pk)]
+
+
+def test_an_empty_bank_has_no_filter_to_take_off(owner, visit):
+    client = visit(owner)
+    assert "The bank is empty." in client.get(reverse("booklet_choose")).text
+    assert "Take one filter off" in client.get(reverse("booklet_choose") + "?area=whole").text

@@ -52,6 +52,14 @@ def test_an_empty_school_leads_to_the_first_count(request, name, owner, visit):
     page = home(visit(request.getfixturevalue(name)))
     assert "The grid appears as you type." in page
     assert f'href="{reverse("plan_new")}"' in page
+    assert page.count("button-main") == 1
+
+
+def test_a_coach_with_a_class_and_no_plans_sees_one_filled_button(coach, owner, visit):
+    owner.class_groups.get().teachers.add(coach)
+    page = home(visit(coach))
+    assert "Nothing planned yet" in page
+    assert page.count("button-main") == 1
 
 
 def test_a_teachers_week_with_print_and_teach(owner, monday, visit):
