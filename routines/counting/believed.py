@@ -30,6 +30,8 @@ def worth_believing(pattern: Pattern, grid: Grid, level: int) -> bool:
         return False
     if not isinstance(claim, DigitClaim | DigitRunClaim | LandmarksClaim):
         return False
+    if grid.count.kind == Kind.FRACTION and getattr(claim, "part", None) in ("top", "bottom"):
+        return False  # only how we write it comes to an end: 7/4 is followed by 8/4, written 2
     count = grid.count
     if isinstance(claim, LandmarksClaim) and not (claim.lie != "scattered" and _are_known(claim, count, level)):
         return False

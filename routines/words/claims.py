@@ -48,7 +48,7 @@ def until(phrases: Phrases[Any]) -> str:
     n = phrases.life.breaks_at
     if n is None or phrases.life.holds != "shown":
         return ""
-    return phrases.say("until", until=phrases.page.value(n))
+    return phrases.say(phrases.ends, until=phrases.page.value(n))
 
 
 def because(phrases: Phrases[Any]) -> str:

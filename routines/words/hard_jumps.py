@@ -1,4 +1,4 @@
-"""How a child can tell where a hard jump leads: what fills up, what is opened, what lies on the way, which digits change."""
+"""How a child can tell where a hard jump leads: what fills up, what is broken apart, what lies on the way, what digits change."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -81,13 +81,14 @@ def _over(jump: Jump, landmark: Fraction) -> Iterator[Told]:
 
 
 def _opened(jump: Jump) -> Iterator[Told]:
-    """10 less 1 is 9 on the way from 20 to 19; 1 less 1/3 is 2/3."""
+    """1 less than 10 is 9; from 50 to 48: 10 is 8 and 2, so 50 is 48 and 2."""
     before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
     if abs(jump.b) >= before or jump.a * jump.b < 0:
         return
     full = next((size for size in _sizes(jump) if before % size == 0), None)
     if full is not None:
-        yield "opened", {"full": text(full), "by": text(by), "rest": text(full - by)}
+        key = "opened" if before == full else "opened like ten"
+        yield key, {"full": text(full), "by": text(by), "rest": text(full - by)}
 
 
 def _digits(jump: Jump) -> Iterator[Told]:

@@ -52,7 +52,8 @@ class Locating(NamedTuple):
     """Sentences about where a value is counted, the marks that tell a skipped one, and the ways to one that is.
 
     ways: the moves of a route, one of them and several. way: what a route starts from, its moves. make, lead: verbs after
-    one jump and after several. forwards: the direction of a count that goes up, and of one that goes down.
+    one jump and after several. above: a place past the end of a page that is filled from below, so many lines above its top
+    line. forwards: the direction of a count that goes up, and of one that goes down.
     """
 
     sentences: Mapping[str, ByBand]
@@ -64,6 +65,7 @@ class Locating(NamedTuple):
     down_to_zero: str
     make: tuple[str, str]
     lead: tuple[str, str]
+    above: tuple[str, str, str]
     forwards: tuple[str, str]
 
 
@@ -87,7 +89,8 @@ class Replies(NamedTuple):
 
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
-    that have no name of their own. notes: one line for the teacher about anything that was heard.
+    that have no name of their own. notes: one line for the teacher about anything that was heard. called: what the counts
+    are called, numbers or times, where a language has holes for it.
     """
 
     slips: Mapping[str, SlipWords]
@@ -97,6 +100,7 @@ class Replies(NamedTuple):
     joined: tuple[str, str]
     cent: str
     notes: Mapping[str, str]
+    called: tuple[Mapping[str, str], Mapping[str, str]]
 
 
 class Stops(NamedTuple):
@@ -120,6 +124,10 @@ class NextCounts(NamedTuple):
     questions: Mapping[str, ByBand]
     why: str
     cut: str
+    in_a_line: str
+    empty: tuple[str, str, str]
+    beside: Mapping[Fill, str]
+    along: Mapping[str, str]
 
 
 class Folds(NamedTuple):
@@ -136,6 +144,7 @@ class Language(ABC):
 
     code: str
     conjunction: str
+    disjunction: str
     more: str
     less: str
     later: str
@@ -146,12 +155,17 @@ class Language(ABC):
     down: str
     landmark_nouns: Mapping[tuple[str, str], Noun]
     part_features: Mapping[str, Feature]
+    terms_of_fractions: Mapping[str, Feature]
     clock_parts: Mapping[str, Feature]
     digit_sum: Feature
     small_coins: Feature
     places: Mapping[int, Noun]
+    clock_landmarks: Mapping[str, Noun]
+    stretch_nouns: Mapping[tuple[str, str], Noun]
+    decades: Sequence[str]
     lines: Mapping[str, Noun]
     directions: Mapping[str, str]
+    going: Mapping[str, str]
     cell: str
 
     patterns: Mapping[str, tuple[str, ...]]
@@ -185,6 +199,10 @@ class Language(ABC):
         if clock:
             return self.earlier if difference < 0 else self.later
         return self.less if difference < 0 else self.more
+
+    def either(self, items: Sequence[str]) -> str:
+        """Write items as a list that ends in "or"."""
+        return f" {self.disjunction} ".join(items)
 
     @abstractmethod
     def many_jumps(self, times: int, step: str) -> str:
@@ -227,6 +245,14 @@ class Language(ABC):
         """Name what is said when counting by a number from 0, before multiples are met."""
 
     @abstractmethod
+    def ending_in(self, digits: Sequence[str]) -> Noun:
+        """Name the numbers that end in one of some digits."""
+
+    @abstractmethod
+    def those_ending(self, digits: Sequence[str]) -> str:
+        """Write "the ones ending in 0 or 5"."""
+
+    @abstractmethod
     def stretch(self, text: str) -> Noun:
         """Name a stretch from one multiple to the next that has no name of its own."""
 
@@ -255,6 +281,10 @@ class Language(ABC):
         """Name a digit of the whole dollars (pesos, ...) of an amount: 0 their ones."""
 
     @abstractmethod
+    def whole_number_of(self, unit: Noun) -> Feature:
+        """Name the whole number in an amount that is written with a fraction beside it."""
+
+    @abstractmethod
     def whole_units(self, unit: CoinName) -> Noun:
         """Name whole amounts: "whole dollars"."""
 
@@ -269,6 +299,10 @@ class Language(ABC):
     @abstractmethod
     def another(self, noun: Noun) -> str:
         """Write the singular with "another"."""
+
+    @abstractmethod
+    def to_the_next(self, noun: Noun) -> str:
+        """Write "to the next", after one of them."""
 
     @abstractmethod
     def the_one(self, noun: Noun) -> str:
@@ -300,7 +334,7 @@ class Language(ABC):
 
     @abstractmethod
     def per_line(self, along: str) -> str:
-        """The same in as few words as can be."""
+        """The same in as few words as can be, beside a name of many words."""
 
     @abstractmethod
     def in_line(self, along: str, number: int) -> str:

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from routines.counting.audience import Audience, band_of
 from routines.counting.count import Count
-from routines.counting.grid import Grid
+from routines.counting.grid import Fill, Grid
 from routines.counting.kinds.clock import DAY
 from routines.counting.kinds.currency import currency_named
 from routines.counting.kinds.names import Kind
@@ -151,7 +151,12 @@ def _time(count: Count, value: Fraction, *, half: bool) -> str:
 
 def _met_facts(grid: Grid, n: int, language: Language, facts: dict[str, str]) -> str:
     row, column = grid.place(n)
-    facts |= {"nth": language.nth(n), "row": str(row), "column": str(column)}
+    facts |= {
+        "nth": language.nth(n),
+        "row": str(row),
+        "column": str(column),
+        "where": where_past_the_end(grid, n, language),
+    }
     if grid.count.wrap is not None:
         minute = since_midnight(grid.count, grid.count.value(n)) % DAY
         facts["part"] = language.locating.parts_of_day[part_of_day(minute, language.code)]
@@ -160,6 +165,15 @@ def _met_facts(grid: Grid, n: int, language: Language, facts: dict[str, str]) ->
         return "start"
     where = "here" if n <= grid.terms else "later"
     return where if grid.count.wrap is None else f"{where}, on a clock"
+
+
+def where_past_the_end(grid: Grid, n: int, language: Language) -> str:
+    """Where the n-th count stands, or will stand; a page that is filled from below has no row yet for what lies above it."""
+    row, column = grid.place(n)
+    if grid.fill is not Fill.ACROSS_UP or n <= grid.terms:
+        return language.cell.format(row=row, column=column)
+    lines = (grid.lead + n - 1) // grid.line_length - (grid.lead + grid.terms - 1) // grid.line_length
+    return language.locating.above[min(lines, 2)].format(column=column, lines=lines)
 
 
 def _skipped_facts(count: Count, met: Location, language: Language, facts: dict[str, str], value: str) -> None:

@@ -17,6 +17,9 @@ from .languages import LANGUAGES
 # Bands of levels whose children say "the leftovers" for the remainders by 3.
 YOUNGER = 1
 TIMES_FROM = 3
+NUMERATORS_FROM = 4
+# Spaces in a name beside which a child of K to 2 has few words left: "las cifras de las decenas de millar".
+LONG_NAME = 6
 
 
 class Page:
@@ -145,14 +148,34 @@ class Page:
         noun, named = self._mark(multiple)
         return noun if named else None
 
+    def named_stretch(self, multiple: Fraction) -> Noun | None:
+        """A stretch from one multiple to the next under a name of its own, or None."""
+        unit = self.count.base_unit or self.count.kind
+        return self.language.stretch_nouns.get((unit, str(multiple))) or self.named_mark(multiple)
+
     def mark(self, multiple: Fraction) -> Noun:
         """The multiples of `multiple`, named."""
         return self._mark(multiple)[0]
 
-    def child_mark(self, multiple: Fraction) -> Noun:
-        """The multiples of `multiple` as a class names them that has not met the word: "counts by 5"."""
+    def landmark(self, multiple: Fraction) -> Noun:
+        """The multiples of `multiple` as landmarks: on a clock they are times of day."""
+        on_clock = self.language.clock_landmarks.get(str(multiple)) if self.on_clock else None
+        return on_clock or self.mark(multiple)
+
+    def child_mark(self, multiple: Fraction, *, by_ending: bool = True) -> Noun:
+        """The multiples of `multiple` as a class names them that has not met the word, by how they end: "counts by 7"."""
         noun, named = self._mark(multiple)
+        ending = self.child_ending(multiple)
+        if ending and by_ending:
+            return self.language.ending_in(ending)
         return noun if named or self.band > YOUNGER else self.language.counted_by(self.difference(multiple))
+
+    def child_ending(self, multiple: Fraction) -> tuple[str, ...]:
+        """The last digits by which a class that has not met the word knows the multiples; () where there are none."""
+        in_ones = self.count.kind == Kind.WHOLE or (self.count.kind == Kind.MONEY and self.count.style.units == "one")
+        if not in_ones or self.band > YOUNGER or self.named_mark(multiple):
+            return ()
+        return {Fraction(5): ("0", "5"), Fraction(10): ("0",)}.get(multiple, ())
 
     def _mark(self, multiple: Fraction) -> tuple[Noun, bool]:
         key = (multiple.numerator, multiple.denominator)
@@ -181,9 +204,9 @@ class Page:
         return "" if many is None else self._pure(many, self.move(k), multiple)
 
     def _pure(self, many: int, written: str, multiple: Fraction) -> str:
-        if many == 0 or self.counts_in(multiple, 0):
-            return ""
         noun = self.named_mark(multiple)
+        if many == 0 or (noun is not None and self.counts_in(multiple, 0)):
+            return ""
         if noun is None or not noun.counts:
             # The sign is met in grade 3 (3.OA.A.1).
             return "" if abs(many) == 1 or self.level < TIMES_FROM else f"{many} × {self.difference(multiple)}"
@@ -203,6 +226,7 @@ class Page:
                 "the_feat": self.language.the_one(noun),
                 "the_feats": self.language.the_many(noun),
                 "short": short.many,
+                "the_short_one": self.language.the_one(short),
                 "the_short": self.language.the_many(short),
                 "be": self.language.be(plural=plural),
                 "stay": self.language.stay(plural=plural),
@@ -215,14 +239,24 @@ class Page:
         found = self._lines.get(along)
         if found is None:
             line = self.language.lines[along]
-            way = self.language.each_way(along, upwards=self.grid.fill is Fill.ACROSS_UP)
+            upwards = self.grid.fill is Fill.ACROSS_UP
+            way = self.language.each_way(along, upwards=upwards)
             found = self._lines[along] = {
                 "line": line.one,
                 "lines": line.many,
                 "each_way": way,
-                "within": self.language.within(along),
-                "per_line": self.language.per_line(along),
+                # Filled from below a column is followed upwards, which has to be said.
+                "in_each": self.language.within(along),
+                "within": way if along == "column" and upwards else self.language.within(along),
             }
+        return found
+
+    def about_all(self, feature: Feature, along: str) -> dict[str, object]:
+        """The fields of phrases that name what is read off the counts of lines, the lines briefly beside a long name."""
+        found = {**self.about(feature), **self.about_lines(along)}
+        if str(found["the_short"]).count(" ") >= LONG_NAME:
+            brief = self.language.per_line(along)
+            found |= {"in_each": brief, "within": brief}
         return found
 
     def digit(self, place: int) -> Feature:
@@ -241,11 +275,15 @@ class Page:
     def part(self, part: str) -> Feature:
         """A part of the written counts, named."""
         feature = (self.language.clock_parts if self.on_clock else self.language.part_features).get(part)
+        if self.level >= NUMERATORS_FROM:
+            feature = self.language.terms_of_fractions.get(part, feature)
         if feature is not None:
             return feature
         unit = next((unit.symbol for unit in UNITS.values() if unit.part == part), None)
         if unit is not None:
             name = NAMES[unit, self.language.code]
+            if "top" in self.count.part_names():  # 2 1/4 cups are no 2 cups
+                return self.language.whole_number_of(Noun(name.one, name.several, name.form == "feminine"))
             return Feature(Noun(name.several, name.several, name.form == "feminine"), plural=True)
         own = currency_named(self.count.style.currency, self.language.code)
         english = currency_named(self.count.style.currency, "en")

@@ -95,7 +95,8 @@ class SpokenSlip(Slip):
             "least": jump.count.difference_text(jump.places.least),
             "joined": language.replies.joined[jump.s < 0],
         }
-        return fields | _unit_names(jump, language)
+        called = language.replies.called[jump.count.wrap is not None]
+        return {**fields, **_unit_names(jump, language), **called}
 
 
 @dataclass(frozen=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -9,7 +10,7 @@ from typing import Any
 
 from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
-from routines.counting.grid import Grid
+from routines.counting.grid import Fill, Grid
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.variations import Variation
@@ -23,12 +24,17 @@ from .sentences import capital, filled, sentence
 from .slips import facts_of, jump_phrase
 
 COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "until")
+# The stop of a sentence; one that ends in a time ends in the time's own.
+LAST_STOP = re.compile(r"(?<![ap]\.m)(?<![ap]\. m)\.$")
 # Changes that ask what another one asks.
 ASKED_LIKE = {
     "smaller place": "hard place",
     "first jumps": "multiples",
     "other fold": "fold",
     "by tens from": "by tens",
+    "ones digit kept": "round number more",
+    "two digits kept": "round number more",
+    "minutes kept": "round number more",
     "unfriendly seldom": "unfriendly",
 }
 
@@ -43,7 +49,11 @@ class SpokenVariation(Variation):
     def what(self) -> str:
         """What changes: for the teacher, and so the same at all grades."""
         told = self._language.next_counts
+        also = [told.in_a_line.format(self.written["in a line"])] if "in a line" in self.written else []
+        if "empty" in self.written:
+            also.append(told.empty[min(int(self.written["empty"]), 2)].format(self.written["empty"]))
         what = self._filled(told.changes[self.change][0])
+        what = sentence(", ".join([LAST_STOP.sub("", what), *also])) if also else what
         return f"{what} {self._filled(told.cut)}" if "cut" in self.written else what
 
     @cached_property
@@ -69,6 +79,15 @@ class SpokenVariation(Variation):
     def _filled(self, wording: str) -> str:
         return capital(filled(wording, self._fields))
 
+    @property
+    def _along(self) -> str:
+        """Along which lines there is something to see: those of what is shown, else those that the fill does not run along."""
+        if self.shows:
+            told = self.shows[0].parameters
+            along = str(told.get("along") or told.get("lie") or "count").removesuffix("s")
+            return along if along in ("row", "column") else "count"
+        return "row" if self.grid.fill is Fill.DOWN else "column"
+
     @cached_property
     def _fields(self) -> dict[str, str]:
         """What stands between the braces of the sentences; the change's own numbers before those of its grid."""
@@ -81,6 +100,8 @@ class SpokenVariation(Variation):
             "size": count.difference_text(count.step),
             "start": count.text(1),
             "length": str(self.grid.line_length),
+            "along": language.next_counts.along[self._along],
+            "beside": language.next_counts.beside[self.grid.fill],
             **self.written,
         }
         for name in COUNTS_IN_SENTENCES:

@@ -91,7 +91,9 @@ def test_what_cannot_be_written_is_not_remembered(written):
 
 
 @pytest.mark.parametrize(
-    "value", [User(pk=1), ["a list"], {"a": "dict"}, Hidden(Later("one", str)), (Later("one", str),)], ids=repr
+    "value",
+    [User(pk=1), ["a list"], {"a": "dict"}, Hidden(Later("one", str)), (Later("one", str),)],
+    ids=["a row", "a list", "a dict", "what hides a later one", "a later one in a tuple"],
 )
 def test_what_may_change_is_refused(value, written):
     with pytest.raises(TypeError):
@@ -140,7 +142,7 @@ def test_the_head_is_that_of_the_reader_of_today(owner, administrator, school, v
     owner.save()
     school.save()
     page = client.get(reverse("bank")).text
-    assert "Another School · &lt;Another&gt; Name" in page
+    assert '>Another School</span> · <span class="who">&lt;Another&gt; Name<' in page
     assert "Owner Ota, " not in page
 
 

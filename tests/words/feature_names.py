@@ -12,8 +12,8 @@ from tests.words.written_values import Notation
 Feature = tuple[str, object]
 
 PARTS = {
-    "top": "top numbers?|números? de arriba",
-    "bottom": "bottom numbers?|números? de abajo",
+    "top": "top numbers?|numerators?|números? de arriba|numerador(?:es)?",
+    "bottom": "bottom numbers?|denominators?|números? de abajo|denominador(?:es)?",
     "whole": "whole parts?|partes? enteras?",
     "inches": "inches|pulgadas",
     "feet": "feet|pies",

@@ -62,12 +62,20 @@ def marks_every(c: Context, h: dict[str, Any]) -> bool:
     found = marks(c)
     every = h.get("k", 1)
     gaps = {b - a for a, b in pairwise(found)}
+    if "end" in h and multiple_of(c) != Fraction(10, sum(map(str.isdigit, h["end"]))):
+        return False
     return h.get("m", multiple_of(c)) == multiple_of(c) and gaps <= {every} and h.get("n", found[0]) == found[0]
 
 
 def these_are_marks(c: Context, h: dict[str, Any]) -> bool:
     terms = texts(c, h["l"], marks(c))
     return terms is not None and terms == marks(c)[: len(terms)] and h["m"] == multiple_of(c)
+
+
+def all_end_in(c: Context, h: dict[str, Any]) -> bool:
+    """Every whole number, or amount in small coins, ends in one of the digits, and they say what it is a multiple of."""
+    digits = [int(digit) for digit in h["end"] if digit.isdigit()]
+    return all(c.value(n) % 10 in digits for n in c.terms) and multiple_of(c) == Fraction(10, len(digits))
 
 
 def all_are_marks(c: Context, h: dict[str, Any]) -> bool:
@@ -106,7 +114,30 @@ def holds_so_many(c: Context, h: dict[str, Any]) -> bool:
     said = series[:-1] if dots else series
     turns = said * (len(many) // len(said) + 1)
     fits = said == many[: len(said)] if dots or h.get("once") else turns[: len(many)] == many
-    return h["m"] == multiple_of(c) and fits
+    again = h.get("s2", series) == series
+    return h["m"] == multiple_of(c) and fits and again and ("fills" not in h or lines_are_stretches(c, h))
+
+
+def lines_are_stretches(c: Context, h: dict[str, Any]) -> bool:
+    """Each line, as the grid fills, is one interval between multiples with all of its counts."""
+    m = multiple_of(c)
+    along = "column" if h["fills"] in ("column", "columna") else "row"
+    size = m / abs(c.grid.count.step)
+    lines = [{c.value(n) // m for n in line} for line in c.readings.lines(along)]
+    whole = all(len(line) == size for line in c.readings.lines(along))
+    return h["m"] == m and whole and all(len(line) == 1 for line in lines)
+
+
+DECADES_EN = "twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties"
+DECADES_ES = "veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa"
+
+
+def so_many_in_ten(c: Context, h: dict[str, Any]) -> bool:
+    names = (DECADES_EN if h["tens"] in DECADES_EN.split("|") else DECADES_ES).split("|")
+    low = 10 * (names.index(h["tens"]) + 2)
+    many = 1 if h["k"] in ("one", "uno") else h["k"]
+    ends = sorted((c.value(1), c.value(c.grid.terms)))
+    return many == len(terms_in(c, low, low + 10)) and ends[0] <= low and low + 10 <= ends[1] and multiple_of(c) == 10
 
 
 def said_between(c: Context, h: dict[str, Any]) -> bool:

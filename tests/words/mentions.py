@@ -27,10 +27,10 @@ NAMED = "|".join(
 PAST = f"parts? past an? {MULTIPLES}|partes? que pasan? de (?:una? )?{MULTIPLES}"
 LINES = {"row": "rows?|filas?", "column": "columns?|columnas?"}
 DIRECTIONS = {
-    "right": "across a row|al pasar un lugar a la derecha",
-    "down": "down a column|al bajar un lugar",
-    "down-right": "down and right|en diagonal hacia abajo y a la derecha",
-    "down-left": "down and left|en diagonal hacia abajo y a la izquierda",
+    "right": "across a row|al pasar un lugar a la derecha|si paso un lugar a la derecha",
+    "down": "down a column|al bajar un lugar|si bajo un lugar",
+    "down-right": "down and right|en diagonal hacia abajo y a la derecha|en diagonal hacia la derecha",
+    "down-left": "down and left|en diagonal hacia abajo y a la izquierda|en diagonal hacia la izquierda",
 }
 DIAGONALS = {
     "right": "to the right|one right|and right|a la derecha|hacia la derecha",
@@ -77,6 +77,8 @@ def is_of(claim: Claim, name: str, grid: Grid, notation: Notation) -> bool:
 
 def named_at_the_end(words: str, notation: Notation) -> Feature | None:
     """The feature that the last of some words name, as many of them as make a name."""
+    if "parte" not in words:  # "tazas enteras" are read as the cups
+        words = re.sub(r" enter[oa]s?$", "", words)
     pieces = re.sub(
         r"^.*[“«]|^.*(?:every|each|cada) (?:row|column|fila|columna),? ", "", words, flags=re.IGNORECASE
     ).split()
@@ -116,11 +118,11 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
 
 
 def wrong_lines(text: str, claim: Claim) -> Iterator[str]:
-    """Rows where columns are meant, or lines where none are; the lines of landmarks are read with their numbers."""
+    """Rows where columns are meant, or lines where none are; the lines of landmarks and stretches are read by their rules."""
     open_along = claim.parameters.get("along") is None and (
         claim.family in READ_OFF or claim.parameters.get("which") == "line-totals"
     )
-    if claim.family == "landmarks" or open_along:
+    if claim.family in ("landmarks", "how-many") or open_along:
         return
     if claim.family == "neighbour":
         text = re.sub("|".join(DIRECTIONS.values()), "~", text, flags=re.IGNORECASE)

@@ -8,7 +8,7 @@ from typing import Any
 from routines.counting.claims import BlockClaim
 from tests.words.sentence_checker import Context
 
-BACK = ("less", "menos", "earlier", "antes", "before")
+BACK = ("less", "menos", "earlier", "antes", "before", "baja")
 
 
 def signed(size: Fraction, more: str) -> Fraction:

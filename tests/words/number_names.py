@@ -57,15 +57,22 @@ MEASURE_WORTH = {
     "cuarto, medio o litro entero|cuartos, medios y litros enteros": Fraction(250),
     "half or full hour|half and full hours|media hora u hora entera|medias horas y horas enteras": Fraction(30),
     "quarter, half or full hour|quarter, half and full hours": Fraction(15),
-    "cuarto de hora, media hora u hora entera": Fraction(15),
-    "cuartos de hora, medias horas y horas enteras": Fraction(15),
+    "cuarto, media u hora entera": Fraction(15),
+    "cuartos, medias y horas enteras": Fraction(15),
     "quarter hours?|cuartos? de hora": Fraction(15),
     "half hours?|medias? horas?": Fraction(30),
     "full hours?|horas? enteras?": Fraction(60),
+    "o'clock times?|horas? en punto": Fraction(60),
+    "half past times?|half past or o'clock time|half past and o'clock times": Fraction(30),
+    "media hora u hora en punto|medias horas y horas en punto": Fraction(30),
+    "cuarto, media u hora en punto|cuartos, medias y horas en punto": Fraction(15),
     "noons? and midnights?|noon or midnight|mediodía o medianoche|mediodías y medianoches": Fraction(720),
 }
 # Whole dollars, euros, ...: the words before or after "whole" are the currency's own.
 MONEY = r"whole [^\W\d]+(?: [^\W\d]+){0,2}|[^\W\d]+(?: [^\W\d]+){0,2} enter[oa]s?"
+
+# How those who have not met multiples know them: by their last digits.
+ENDING = r"(?:(?:ones|numbers?) ending in|(?:números? )?que terminan? en) 0(?: (?:or|o) 5)?"
 
 
 def _longest_first(names: dict[str, Fraction]) -> str:
@@ -80,5 +87,7 @@ def multiple_named(name: str, notation: Notation) -> Fraction | None:
     """What a name is worth in the base unit; None for "multiple of 7", which says it itself."""
     if notation.kind == "money" and re.fullmatch(MONEY, name):
         return Fraction(10**notation.digits)
+    if re.fullmatch(ENDING, name):
+        return Fraction(5 if name.endswith("5") else 10)
     names = MEASURE_WORTH | PLACE_WORTH
     return next((worth for key, worth in names.items() if re.fullmatch(key, name)), None)

@@ -68,6 +68,15 @@ def is_met(c: Context, h: dict[str, Any]) -> bool:
     return place and h.get("n", n) == n and part and h.get("turn", 1) == (turn(c, n) if "turn" in h else 1)
 
 
+def stands_above(c: Context, h: dict[str, Any]) -> bool:
+    """A page that is filled from below: so many lines above the line that is its top line now."""
+    n, end = met(c), c.grid.terms
+    if n is None or c.grid.fill != "across-up":
+        return False
+    lines = c.place(end, upto=n)[0] - c.place(n, upto=n)[0]
+    return h["column"] == c.place(n)[1] and h.get("lines", 0) == lines
+
+
 def is_met_now(c: Context, h: dict[str, Any]) -> bool:
     return is_met(c, h) and (met(c) or 0) <= c.grid.terms
 

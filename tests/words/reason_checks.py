@@ -102,3 +102,10 @@ def clock_turns(c: Context, h: dict[str, Any]) -> bool:
     back = h["turn"] in ("back", "vuelven")
     shown = (c.readings.number(before), c.readings.number(n)) == (h["x"], h["y"])
     return breaks(c, h) and shown and back == (h["y"] < h["x"])
+
+
+def alike_on_both_sides(c: Context, h: dict[str, Any]) -> bool:
+    """A count above 0 and the one below with which a run ends read the same."""
+    terms = {c.value(n): n for n in range(1, (c.breaks_at or 0) + 1)}
+    both = h["v"] < 0 < h["a"] and terms[h["v"]] == c.breaks_at
+    return both and {c.readings.number(terms[h[side]]) for side in "av"} == {h["y"]}

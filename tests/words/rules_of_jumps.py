@@ -110,19 +110,26 @@ RULES: tuple[Rule, ...] = (
         lambda c, h: breaks(c, h) and opposite(c, h),
     ),
     Rule(
-        ("it stops at <v:V>", "it is different at <v:V>", "that changes at <v:V>", "until <v:V>"),
+        (
+            "it stops at <v:V>",
+            "it is different at <v:V>",
+            "that changes at <v:V>",
+            "until <v:V>",
+            "at <v:V> another pair comes",
+        ),
         (
             "deja de cumplirse (?:en|a) <v:V>",
             "(?:en|a) <v:V> cambia",
             "eso cambia (?:en|a) <v:V>",
             "hasta llegar a <v:V>",
+            "(?:en|a) <v:V> llega otra pareja",
         ),
         breaks,
     ),
     # the table
     Rule(
         ("the <n:O> is <k:N> jumps of <s:D> from zero", "the <n:O> one we say is <k:N> times <s:D>"),
-        ("el <n:O> número está a <k:N> saltos de <s:D> de cero", "el <n:O> número es <k:N> veces <s:D>"),
+        ("el <n:O> número está a <k:N> saltos de <s:D> desde cero", "el <n:O> número es <k:N> veces <s:D>"),
         table_term,
     ),
     # terms by their place in the count

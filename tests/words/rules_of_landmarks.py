@@ -3,20 +3,26 @@
 from fractions import Fraction
 
 from tests.words.landmark_checks import (
+    DECADES_EN,
+    DECADES_ES,
     all_are_marks,
+    all_end_in,
     carry_sum,
     holds_so_many,
     is_own_multiple,
     line_total,
+    lines_are_stretches,
     marks_every,
     marks_lie,
     place_sum,
     run_change,
     said_between,
     so_many_between,
+    so_many_in_ten,
     these_are_marks,
 )
 from tests.words.number_checks import claim_of
+from tests.words.number_names import ENDING
 from tests.words.rule_pieces import MORE, more
 from tests.words.sentence_checker import Rule
 from tests.words.sum_checks import step_is
@@ -77,22 +83,41 @@ RULES: tuple[Rule, ...] = (
         said_between,
     ),
     Rule(
+        ("every <m:M> has <k:N> of our counts, one (?P<fills_W>row|column)",),
+        ("en cada <m:M> hay <k:N>, una (?P<fills_W>fila|columna) entera",),
+        lambda c, h: lines_are_stretches(c, h) and holds_so_many(c, h),
+    ),
+    Rule(
         (
-            "each <m:M> in turn holds <s:S> counts, over and over",
-            "each <m:M> in turn holds <s:S>, then again",
-            "each <m:M> holds <k:N> counts?",
+            "there are <s:S> counts from one <m:M> to the next, over and over",
+            "there is <k:N> count from one <m:M> to the next",
+            "we say <s:S>, then <s2:S> again, <m:M> by <x:M>",
+            "we say <s:S>, over and over, <m:M> by <x:M>",
+            "we say <s:S> to a <m:M>, over and over",
+            "we say <k:N> to a <m:M>",
+            "each <m:M> has <k:N> counts, one (?P<fills_W>row|column) each",
+            "each <m:M> has <k:N> counts?",
             "we say <k:N> in each <m:M>",
             "every <m:M> has <k:N> of our",
         ),
         (
-            "en cada <m:M> hay <s:S> números, una y otra vez",
-            "en cada <m:M> hay <s:S>, una y otra vez",
+            "hay <s:S> números de una? <m:M> (?:al|a la) siguiente, una y otra vez",
+            "hay <k:N> número de una? <m:M> (?:al|a la) siguiente",
+            "en cada <m:M> hay <s:S>, luego otra vez <s2:S>",
+            "en cada <m:M> hay <s:S>, y se repite",
+            "decimos <s:S> por <m:M>, (?:y se repite|siempre)",
+            "decimos <k:N> por <m:M>",
+            "en cada <m:M> hay <k:N> números, una (?P<fills_W>fila|columna) entera",
             "en cada <m:M> hay <k:N> números?",
             "<k:N> números? en cada <m:M>",
-            "en cada <m:M> caben? <k:N> números?",
             "en cada <m:M> siempre hay <k:N> números",
         ),
         holds_so_many,
+    ),
+    Rule(
+        (f"<k:N> in the (?P<tens_W>{DECADES_EN})", f"only (?P<k_W>one) in the (?P<tens_W>{DECADES_EN})"),
+        (f"<k:N> de los (?P<tens_W>{DECADES_ES})", f"solo (?P<k_W>uno) de los (?P<tens_W>{DECADES_ES})"),
+        so_many_in_ten,
     ),
     Rule(
         ("the counts in each <m:M> (?P<once_W>go) <s:S>",),
@@ -100,6 +125,11 @@ RULES: tuple[Rule, ...] = (
         holds_so_many,
     ),
     # landmarks
+    Rule(
+        ("all (?:the ones we say )?end in (?P<end_W>0 or 5|0)",),
+        ("todos (?:los que decimos )?terminan en (?P<end_W>0 o 5|0)",),
+        all_end_in,
+    ),
     Rule(
         (
             "the <m:M> here are <l:S>: counts <n:S>, in rows <rows:S> and columns <columns:S>",
@@ -136,11 +166,17 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
+            "from the <n:O> on, every <k:O> one lands on an? <m:M>",
+            "from the <n:O> on, every <k:O> ends in (?P<end_W>0 or 5|0)",
+            "every <k:O> ends in (?P<end_W>0 or 5|0)",
             "every <k:O> (?:count|one we say) lands on an? <m:M>(?:, from the <n:O> on)?",
             "<m:M> come every <k:N> counts(?:, from the <n:O> on)?",
             "we land on an? <m:M> every <k:N> counts",
         ),
         (
+            "desde el <n:O> número, cada <k:N> números hay una? <m:M>",
+            "desde el <n:O>, uno de cada <k:N> termina en (?P<end_W>0 o 5|0)",
+            "uno de cada <k:N> termina en (?P<end_W>0 o 5|0)",
             "cada <k:N> números hay una? <m:M>(?:, desde el <n:O> número)?",
             "(?:los|las) <m:M> llegan cada <k:N> números(?:, desde el <n:O> número)?",
             "cada <k:N> números (?:llegamos a|decimos) una? <m:M>",
@@ -148,8 +184,18 @@ RULES: tuple[Rule, ...] = (
         marks_every,
     ),
     Rule(
-        ("multiples? of <m:D>", "counts? by <m:D>", "stretch of <m:D>"),
-        ("múltiplos? de <m:D>", "números? de <x:D> en <m:D>", "tramo de <m:D>"),
+        (
+            f"(?P<m_M>{ENDING}) (?:fill whole|move one|go down)",
+            "multiples? of <m:D>",
+            "counts? by <m:D>",
+            "stretch of <m:D>",
+        ),
+        (
+            f"(?P<m_M>{ENDING}) (?:llenan|bajan|van bajando)",
+            "múltiplos? de <m:D>",
+            "números? de <x:D> en <m:D>",
+            "tramo de <m:D>",
+        ),
         lambda c, h: is_own_multiple(c, h) and h.get("x", h["m"]) == h["m"],
     ),
 )

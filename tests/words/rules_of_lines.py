@@ -101,16 +101,15 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "<f:W> stays? at <x:S>",
-            "<f:W> are always <x:S>",
-            "the <f:W> are <x:S> in every count",
-            "in all the ones we say the <f:W> are <x:S>",
+            "the <f:W> (?:is|are) <x:S> in every count",
+            "in all the ones we say the <f:W> (?:is|are) <x:S>",
             "the <f:W> (?:is|are) always <x:S>",
         ),
         (
             "<f:W> se quedan? en <x:S>",
-            "<f:W> siempre son <x:S>",
-            "en todos los números <f:W> son <x:S>",
-            "(?:contamos|decimos) <f:W> son <x:S>",
+            r"(?<!a )(?:el|la|los|las) <f:W> siempre (?:es|son) <x:S>",
+            "en todos los números <f:W> (?:es|son) <x:S>",
+            "(?:contamos|decimos) <f:W> (?:es|son) <x:S>",
         ),
         always_shows,
     ),
@@ -157,13 +156,13 @@ RULES: tuple[Rule, ...] = (
         (
             "<d:D> " + MORE + " cada vez",
             "cada (?:número|uno|vez|vez que contamos) es <d:D> " + MORE,
-            "(?P<up_W>sube|baja) <d:D>",
+            "(?<!siempre )(?P<up_W>sube|baja) <d:D>",
         ),
         step_is,
     ),
     Rule(
         ("<d:D> " + MORE,),
-        ("<d:D> " + MORE,),
+        ("<d:D> " + MORE, "siempre (?P<more_W>sube|baja) <d:D>"),
         neighbour_is,
     ),
     # how many lines

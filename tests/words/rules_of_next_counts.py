@@ -76,7 +76,32 @@ def goes_on(c: Context, h: dict[str, Any]) -> bool:
 
 def as_before(c: Context, h: dict[str, Any]) -> bool:
     """From line to line it was so much before."""
-    return h["d"] == size(old(c)) * old(c).line_length
+    return is_beside(c, h) and h["d"] == size(old(c)) * old(c).line_length
+
+
+SIDES = {"across": ("below", "debajo"), "across-up": ("above", "arriba"), "down": ("beside", "al lado")}
+
+
+def is_beside(c: Context, h: dict[str, Any]) -> bool:
+    """On the page the next count in the same place of the next line is on this side."""
+    return str(h.get("side") or SIDES[c.grid.fill][0]).lower() in SIDES[c.grid.fill]
+
+
+def empty_first(c: Context, h: dict[str, Any]) -> bool:
+    """The new board begins with so many empty cells, and the old one with another number of them."""
+    return h.get("k", 0) == c.grid.lead != old(c).lead
+
+
+def kept_in_every_cell(c: Context, of: int) -> bool:
+    """What is left past multiples is the same as before in the cell of every count."""
+    first, step = Fraction(old(c).count.start), Fraction(old(c).count.step)
+    same_cells = (c.grid.lead, c.grid.line_length) == (old(c).lead, old(c).line_length)
+    return same_cells and all(c.value(n) % of == (first + (n - 1) * step) % of for n in c.terms)
+
+
+def landings(c: Context) -> int:
+    r = c.grid.count.form.round_number()
+    return sum(c.value(n) % r == 0 for n in c.terms if n > 1)
 
 
 def grown_by(c: Context, h: dict[str, Any]) -> bool:
@@ -102,7 +127,8 @@ def some_land(c: Context, h: dict[str, Any]) -> bool:
     r = c.grid.count.form.round_number()
     pairs = list(itertools.pairwise(c.value(n) for n in c.terms))
     over = [b for a, b in pairs if a % r and b % r and a // r != b // r]
-    return h["s"] == size(c.grid) and bool(over) and any(c.value(n) % r == 0 for n in c.terms)
+    enough = landings(c) == 1 if h.get("one") else landings(c) >= int(h.get("least", 1))
+    return h["s"] == size(c.grid) and bool(over) and enough
 
 
 def comes_back(c: Context, h: dict[str, Any]) -> bool:
@@ -127,7 +153,11 @@ def same_start(c: Context, h: dict[str, Any]) -> bool:
 def line_to_line(c: Context, h: dict[str, Any]) -> bool:
     """From line to line it is so much; still as before, or only now."""
     now, then = (size(grid) * grid.line_length for grid in (c.grid, old(c)))
-    return h["d"] == now and (now == then) == (str(h["when"]).lower() in ("still", "la diferencia sigue siendo"))
+    return (
+        is_beside(c, h)
+        and h["d"] == now
+        and (now == then) == (str(h["when"]).lower() in ("still", "la diferencia sigue siendo"))
+    )
 
 
 def the_other_way(c: Context, h: dict[str, Any]) -> bool:
@@ -210,9 +240,45 @@ RULES: tuple[Rule, ...] = (
         lambda c, h: all_of_them(c, {"times": str(h["times"]).replace(" el", "")}),
     ),
     Rule(
-        ("(?:some|which) jumps of <s:D> land right on",),
-        ("(?:algunos|qué) saltos de <s:D> caen justo en",),
-        some_land,
+        ("some jumps of <s:D> land right on",),
+        ("algunos saltos de <s:D> caen justo en",),
+        lambda c, h: some_land(c, {**h, "least": 2}),
+    ),
+    Rule(
+        ("which jumps of <s:D> land right on",),
+        ("qué saltos de <s:D> caen justo en",),
+        lambda c, h: some_land(c, {**h, "least": 2}),
+    ),
+    Rule(
+        ("(?:here only one|which) jump of <s:D> lands right on",),
+        ("(?:aquí un solo|qué) salto de <s:D> cae justo en",),
+        lambda c, h: some_land(c, {**h, "one": True}),
+    ),
+    Rule(
+        ("and here every (?:multiple of <m:D>|[^,.]+) is jumped over",),
+        ("y aquí pasan por encima de cada",),
+        lambda c, h: not any(c.value(n) % c.grid.count.form.round_number() == 0 for n in c.terms),
+    ),
+    Rule(("with no empty cell",), ("sin celda vacía",), empty_first),
+    Rule(
+        ("with <k:N> empty cells? first",),
+        ("con <k:N> celdas? vacías? al principio",),
+        empty_first,
+    ),
+    Rule(
+        ("in every cell the ones digit is the same as before",),
+        ("en cada celda la cifra de las unidades es la misma que antes",),
+        lambda c, h: kept_in_every_cell(c, 10),
+    ),
+    Rule(
+        ("in every cell the last two digits are the same as before",),
+        ("en cada celda las dos últimas cifras son las mismas que antes",),
+        lambda c, h: kept_in_every_cell(c, 100),
+    ),
+    Rule(
+        ("in every cell the minutes past the last full hour are the same as before",),
+        ("en cada celda los minutos después de la hora en punto son los mismos que antes",),
+        lambda c, h: kept_in_every_cell(c, 60),
     ),
     Rule(
         ("with jumps of <s:D>, [^,]+ comes back only every <k:N> jumps, not every <o:N>",),
@@ -264,7 +330,7 @@ RULES: tuple[Rule, ...] = (
         jumps_are,
     ),
     Rule(
-        ("neighbors in two lines are (?P<when_W>still|now) <d:D> apart",),
+        ("a number and the one just (?P<side_W>below|above|beside) it are (?P<when_W>still|now) <d:D> apart",),
         (
             "en el mismo lugar de la línea siguiente (?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
         ),
@@ -295,7 +361,7 @@ RULES: tuple[Rule, ...] = (
         grown_by,
     ),
     Rule(
-        ("neighbors in two lines were <d:D> apart before",),
+        ("a number and the one just (?P<side_W>below|above|beside) it were <d:D> apart before",),
         ("en el mismo lugar de la línea siguiente la diferencia era <d:D>",),
         as_before,
     ),
@@ -314,7 +380,7 @@ RULES: tuple[Rule, ...] = (
         tenfold,
     ),
     Rule(
-        ("past (?:each|the last) (?:multiple of )?<m:D>(?P<same_W> is the same as before)?",),
+        ("past (?:each|the last|an?) (?:multiple of )?<m:D>(?P<same_W> is the same as before)?",),
         ("después de cada (?:múltiplo de )?<m:D>(?P<same_W> es igual que antes)?",),
         left_past_each,
     ),

@@ -29,6 +29,7 @@ from tests.words.place_checks import (
     route_of_jumps,
     route_of_moves,
     short_of_a_jump,
+    stands_above,
 )
 from tests.words.rule_pieces import more
 from tests.words.sentence_checker import Rule
@@ -58,7 +59,11 @@ def moves(way: str, and_: str) -> str:
 WAY_EN = "rows? down|rows? up|right|left"
 WAY_ES = "filas? abajo|filas? arriba|a la derecha|a la izquierda"
 
+UP_EN = "column <column:N>, (?:<lines:N> lines? above|in) today's top line"
+UP_ES = "columna <column:N>, (?:<lines:N> líneas? por encima de la|en la línea) más alta de hoy"
+
 RULES: tuple[Rule, ...] = (
+    Rule((UP_EN,), (UP_ES,), stands_above),
     # numbers to ask about
     Rule(
         (
@@ -158,12 +163,12 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            f"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>: <v:V> (?:is|comes) in {AT_EN}",
-            f"{JUMPS_EN} after <a:V> it is <v:V>{PART_EN}(?:: |, in ){AT_EN}",
+            f"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>: <v:V> (?:is|comes) in(?: {AT_EN})?",
+            f"{JUMPS_EN} from <a:V> leads? to <v:V>{PART_EN}(?:(?:: |, in ){AT_EN})?",
         ),
         (
-            f"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>: llegamos a <v:V>(?: en la|,) {AT_ES}",
-            f"{JUMPS_ES} desde <a:V> llevan? a <v:V>{PART_ES}(?:: |, en la ){AT_ES}",
+            f"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>: llegamos a <v:V>(?:(?: en la|,) {AT_ES})?",
+            f"{JUMPS_ES} desde <a:V> llevan? a <v:V>{PART_ES}(?:(?:: |, en la ){AT_ES})?",
         ),
         jumps_to_asked,
     ),
@@ -174,12 +179,12 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            f"<v:V> (?:is|would be|must be) the <n:O> count(?:: |, in ){AT_EN}",
-            f"it is the <n:O> count(?:, the <turn:O> time round the clock)?(?:: |, in |, ){AT_EN}",
+            f"<v:V> (?:is|would be|must be) the <n:O> count(?:(?:: |, in ){AT_EN})?",
+            f"it is the <n:O> count(?:, the <turn:O> time round the clock)?(?:(?:: |, in |, ){AT_EN})?",
         ),
         (
-            f"<v:V> es el <n:O> número(?:: |, en la ){AT_ES}",
-            f"(?:es|sería|tiene que ser) el <n:O> número(?:, en la <turn:O> vuelta del reloj)?(?:: |, en la |, ){AT_ES}",
+            f"<v:V> es el <n:O> número(?:(?:: |, en la ){AT_ES})?",
+            f"(?:es|sería|tiene que ser) el <n:O> número(?:, en la <turn:O> vuelta del reloj)?(?:(?:: |, en la |, ){AT_ES})?",
         ),
         is_met,
     ),
@@ -197,12 +202,12 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "we say <a:V>, then <b:V>",
-            f"{JUMPS_EN} leads? to <a:V> and one more to <b:V>",
+            f"from <start:V>, {JUMPS_EN} leads? to <a:V> and one more to <b:V>",
             "the very first jump leads from <a:V> to <b:V>",
         ),
         (
             "decimos <a:V> y luego <b:V>",
-            f"{JUMPS_ES} llevan? a <a:V> y uno más a <b:V>",
+            f"desde <start:V>, {JUMPS_ES} llevan? a <a:V> y uno más a <b:V>",
             "el primer salto ya lleva de <a:V> a <b:V>",
         ),
         neighbours_are,

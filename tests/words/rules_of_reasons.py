@@ -3,6 +3,7 @@
 from tests.words.landmark_checks import marks_every
 from tests.words.number_checks import jump_is, jumps_make
 from tests.words.reason_checks import (
+    alike_on_both_sides,
     another_begins,
     beside_a_line,
     clock_turns,
@@ -34,6 +35,12 @@ RULES: tuple[Rule, ...] = (
         ("<n:N> " + POR + "(?: y|,) 1 (?P<aside_W>más|menos)",),
         line_and_one,
     ),
+    Rule(
+        ("and <n:N> " + IN_A + " is <q:N> times <k:N>",),
+        ("y <n:N> " + POR + " son <q:N> veces <k:N>",),
+        lambda c, h: line_holds(c, h) and h["n"] == h["q"] * h["k"] and marks_every(c, {"k": h["k"]}),
+    ),
+    Rule(("every <k:O> one,",), ("cada <k:N> números, y",), lambda c, h: marks_every(c, {"k": h["k"]})),
     Rule(("<n:N> " + IN_A,), ("<n:N> " + POR,), line_holds),
     Rule(
         ("<k:N> counts are <n:N> (?P<fills_W>row|column)s",),
@@ -63,7 +70,7 @@ RULES: tuple[Rule, ...] = (
         multiple_and_rest,
     ),
     # where whole stretches begin
-    Rule(("from <v:V> on,", "below <v:V>,"), ("a partir de <v:V>,", "debajo de <v:V>,"), first_whole_stretch),
+    Rule(("from <v:V> on,", "below <v:V>,"), ("a partir de <v:V>,", "por debajo de <v:V>,"), first_whole_stretch),
     # why it ends
     Rule(
         ("at <v:V>, <x:N> <p:M> make 1 <m:M>, and 10 <r:M> make 1 <u:M>",),
@@ -84,6 +91,11 @@ RULES: tuple[Rule, ...] = (
         ("at <v:V> we come to another <m:M>, and the <f:W> (?:is|are) <y:S>",),
         ("(?:en|a) <v:V> llegamos a otr[oa] <m:M>: (?:el|la|los|las) <f:W> (?:es|son) <y:S>",),
         another_begins,
+    ),
+    Rule(
+        ("the <f:W> of <a:V> and of <v:V> (?:is|are) <y:N>",),
+        ("(?:el|la|los|las) <f:W> de <a:V> y de <v:V> (?:es|son) <y:N>",),
+        alike_on_both_sides,
     ),
     Rule(("at <v:V> we go below 0",), ("(?:en|a) <v:V> bajamos de 0",), goes_below_zero),
     Rule(

@@ -160,12 +160,12 @@ RULES: tuple[Rule, ...] = (
         jump_size,
     ),
     Rule(
-        ("take the ones of <s:D> away",),
-        (),
+        ("to take <s:D> away", "of our <s:D>", "without our jump of <s:D>", "easier to work with than <s:D>"),
+        ("sin dar nuestro salto de <s:D>",),
         jump_size,
     ),
     Rule(
-        ("and not (?:by|one jump of) <s:D>", "a friendlier jump than <s:D>", "(?:larger|smaller) part of <s:D>"),
+        ("and not by <s:D>", "(?:larger|smaller) part of <s:D>"),
         ("un salto más cómodo que <s:D>", "la parte (?:mayor|menor) de <s:D>"),
         jump_size,
     ),
@@ -188,7 +188,8 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "the word for (?:the hundreds of )?<b:V>",
-            "another ten than <b:V>",
+            "a ten other than <b:V>",
+            "<b:V> has no hundreds",
             "(?:the whole )?<b:V> is left out",
             "the value of <b:V>",
             "the zero at the end of <b:V>",
@@ -225,13 +226,14 @@ RULES: tuple[Rule, ...] = (
             "las decenas y las unidades de <b:V> cambian de lugar",
             "el cero que está dentro de <b:V>",
             "las (?:centenas|décimas) vacías de <b:V>",
+            "en <b:V> no se oyen",
         ),
         due,
     ),
     # the count before
     Rule(
         (
-            "(?:after|from|at|between|touch|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
+            "(?:after|from|at|between|is|touch|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
             "when <a:V>",
             "<a:V> (?:is said again|was renamed)",
         ),

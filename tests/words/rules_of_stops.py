@@ -137,10 +137,15 @@ RULES: tuple[Rule, ...] = (
         ("<r:D> y <s:D> más son <u:D>, o sea, <t:D>", "<r:D> y <s:D> son <t:D>"),
         fills_up,
     ),
-    Rule(("<f:D> less <s:D> is <r:D>",), ("<f:D> menos <s:D> son <r:D>",), is_opened),
     Rule(
-        ("<p:D> (?:back )?to <l:V>, then <q:D> more",),
-        ("<p:D> (?:hacia atrás )?hasta (?:el )?<l:V> y luego <q:D> más",),
+        ("<f:D> is <r:D> and <s:D>, so <a:V> is <b:V> and <again:D>",),
+        ("<f:D> son <r:D> y <s:D>; <a:V> son <b:V> y <again:D>",),
+        lambda c, h: is_opened(c, h) and last_said(c, h) and next_is(c, h) and h["again"] == h["s"],
+    ),
+    Rule(("<s:D> less than <f:D> is <r:D>",), ("<f:D> menos <s:D> son <r:D>",), is_opened),
+    Rule(
+        ("<p:D> (?:back )?to <l:V>, then <q:D> (?:more|further back)",),
+        ("<p:D> (?:menos )?hasta (?:el )?<l:V> y luego <q:D> (?:más|menos)",),
         is_passed,
     ),
     Rule(
@@ -158,6 +163,11 @@ RULES: tuple[Rule, ...] = (
         ),
         digits_change,
     ),
+    Rule(
+        (),
+        ("con <b:V> deja de cumplirse",),
+        next_is,
+    ),
     Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
     Rule(
         ("(?:we said|point to|stop at|after|we are at|from|up to) <a:V>" + NOT_MORE,),
@@ -166,7 +176,7 @@ RULES: tuple[Rule, ...] = (
     ),
 )
 
-PROBE_EN = "(?:say|is|would|whether) <v:V>"
+PROBE_EN = "(?:say|is|will|would|whether) <v:V>"
 PROBE_ES = "(?:diremos(?: alguna vez)?|vamos a decir|diríamos|si diríamos) <v:V>"
 PROBES: tuple[Rule, ...] = (
     Rule((PROBE_EN,), (PROBE_ES,), lambda c, h: c.same(h["v"], Fraction(c.extra["value"]))),  # type: ignore[arg-type]

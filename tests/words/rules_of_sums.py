@@ -129,7 +129,7 @@ RULES: tuple[Rule, ...] = (
         opposite_pairs,
     ),
     Rule(
-        ("<a:V> and <b:V> are just as far", "<a:V> and <b:V> match"),
+        ("<a:V> and <b:V> are equally far", "<a:V> and <b:V> match"),
         ("<a:V> y <b:V> están igual", "<a:V> y <b:V> van juntos"),
         opposite,
     ),

@@ -19,7 +19,7 @@ from routines.counting.claims import Claim
 from routines.counting.grid import Grid
 from tests.brute_force.board import Board
 from tests.words.mentions import is_of, wrong_mentions
-from tests.words.number_names import MONEY, MULTIPLES, PLACES, multiple_named
+from tests.words.number_names import ENDING, MONEY, MULTIPLES, PLACES, multiple_named
 from tests.words.readings_back import Readings
 from tests.words.written_values import Notation
 
@@ -122,7 +122,8 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
         rf"|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
         rf"|counts? by {notation.difference}|números? de {notation.difference} en {notation.difference}"
-        rf"|stretch of {notation.difference}|tramo de {notation.difference})",
+        rf"|{ENDING}"
+        rf"|stretch(?:es)? of {notation.difference}|tramos? de {notation.difference})",
         "P": PLACES,
         "W": r"[^\d.,:;()]+?",
     }

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from routines.counting import Audience, Count, Fill, Grid, Kind, Style
-from routines.words import SpokenPattern, find_patterns, ideas
+from routines.words import SpokenPattern, find_patterns, ideas, patterns_to_say
 from routines.words.languages import LANGUAGES
 from tests.counting.any_count import KINDS, grids
 
@@ -140,6 +140,8 @@ def test_halves_are_called_halves_alone_only_where_no_whole_stands_among_them(ki
         for pattern in find_patterns(grid, audience=audience):
             multiple = pattern.claim.parameters.get("multiple")
             noun = names.get((grid.count.base_unit or grid.count.kind, str(multiple)))
+            if kind == Kind.CLOCK:
+                noun = LANGUAGES[audience.language].clock_landmarks.get(str(multiple), noun)
             if pattern.claim.family != "landmarks" or noun is None or noun.among is None:
                 continue
             with_wholes = any(grid.count.value(n) % (2 * multiple) == 0 for n in pattern.cells)
@@ -153,7 +155,7 @@ def test_halves_are_called_halves_alone_only_where_no_whole_stands_among_them(ki
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_how_many_begins_where_the_first_whole_stretch_begins(kind: str) -> None:
-    begins = {"en": ("From ", "Below "), "es": ("A partir de", "Debajo de")}
+    begins = {"en": ("From ", "Below "), "es": ("A partir de", "Por debajo de")}
 
     @PER_KIND
     @given(grids(kind), AUDIENCES)
@@ -161,7 +163,10 @@ def test_how_many_begins_where_the_first_whole_stretch_begins(kind: str) -> None
         for pattern in find_patterns(grid, audience=audience):
             if pattern.claim.family == "how-many":
                 count, multiple = grid.count, pattern.claim.parameters["multiple"]
-                at_once = count.step > 0 and count.value(1) % multiple == 0
+                one_line_each = re.search(
+                    r", (?:one (?:row|column) each|una (?:fila|columna) entera)$", pattern.statement
+                )
+                at_once = (count.step > 0 and count.value(1) % multiple == 0) or bool(one_line_each)
                 assert pattern.statement.startswith(begins[audience.language]) != at_once, pattern.statement
 
     each()
@@ -177,3 +182,35 @@ def test_rows_of_a_grid_filled_from_below_are_named_as_printed() -> None:
     )
     assert grid.place(18) == (2, 6)
     assert tens.because.endswith("160 lands on a ten too, in row 2, column 6.")
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_marks_that_come_more_than_once_in_a_line_are_told_by_how_often_they_come(kind: str) -> None:
+    """They come every k counts, so that is what the reason says: not what a whole line of jumps makes."""
+    beside = {Fill.DOWN: ("row", "rows"), Fill.ACROSS: ("column", "columns"), Fill.ACROSS_UP: ("column", "columns")}
+
+    @PER_KIND
+    @given(grids(kind), AUDIENCES)
+    def each(grid: Grid, audience: Audience) -> None:
+        for pattern in find_patterns(grid, audience=audience):
+            if pattern.claim.family != "landmarks" or pattern.claim.parameters["lie"] not in beside[grid.fill]:
+                continue
+            every = pattern.claim.parameters["every"]
+            if every < grid.line_length and grid.line_length % every == 0:
+                times = grid.line_length // every
+                assert re.search(rf"(?:is|son) {times} (?:times|veces) {every}\b", pattern.because), pattern.because
+
+    each()
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "terms", "length"),
+    [("fraction", "4", "-1/3", 15, 3), ("decimal", "-1.2", "0.4", 24, 6), ("fraction", "2 1/2", "-3/4", 12, 4)],
+)
+def test_how_many_in_each_whole_is_not_said_first_below_zero(
+    kind: str, start: str, step: str, terms: int, length: int
+) -> None:
+    grid = Grid(Count.parse(kind=kind, start=start, step=step, terms=terms), length)
+    said = patterns_to_say(grid, Audience(6))
+    assert "how-many" not in [one.claim.family for one in said[:6]]
+    assert not [one for one in said if one.claim.family == "how-many" and one.statement.startswith("Each ")]

@@ -41,14 +41,14 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
         (
             ("clock", "9:10", "10 min", 12, 6),
             2,
-            "By 10 min from 9:10: the full hours stand in column 6",
-            "De 10 min en 10 min desde 9:10: las horas enteras están en la columna 6",
+            "By 10 min from 9:10: the o'clock times stand in column 6",
+            "De 10 min en 10 min desde 9:10: las horas en punto están en la columna 6",
         ),
         # 7, 17, 27 ...: what jumps of ten do to the ones digit.
         (
             ("whole", "7", "10", 10, 5),
             1,
-            "By 10 from 7: the ones digits are 7 in every count",
+            "By 10 from 7: the ones digit is 7 in every count",
             None,
         ),
         # 25 min, 50 min, 75 min ... in rows of 4: no hour in line, and no class speaks of blocks of six.

@@ -22,7 +22,7 @@ MOST_OF_A_REASON = {0: 14, 1: 14, 2: 25, 3: 25, 4: 35, 5: 35, 6: 45, 7: 45, 8: 4
 # A child speaks of itself and its class, says where to look or what it sees, supposes, or names the line it points at.
 OF_ONESELF_OR_POINTING = re.compile(
     r"\b(?:I|me|my|we|our|look|here)\b"
-    r"|\b(?:me|mi|nos|mira|miro|encuentro|veo|noto|creo|encontré|descubrí|si (?:sumo|los junto))\b"
+    r"|\b(?:me|mi|nos|mira|miro|encuentro|veo|noto|creo|vi|descubrí|si (?:sumo|los junto))\b"
     r"|\b(?:contamos|decimos|damos|llegamos)\b",
     re.IGNORECASE,
 )

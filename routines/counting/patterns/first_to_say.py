@@ -63,7 +63,8 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
 
     What is over near the end of the view is offered as the idea that does not last. Multiples met once or twice are no
     pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
-    learned with the tables are looked for where the jumps bring them to mind. A place is times the step for those who multiply.
+    learned with the tables are looked for where the jumps bring them to mind. How many there are from one multiple to the next is
+    read otherwise below zero, where a whole has two sides. A place is times the step for those who multiply.
     The nought before the point says nothing.
     """
     if ends_near_the_view(pattern, grid):
@@ -77,7 +78,8 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
             often = len(pattern.cells) >= MET_OFTEN_ENOUGH or is_read_by(multiple, grid.count)
             return often and not _is_far_fetched(stated(multiple), grid.count)
         case HowManyClaim(multiple=multiple, block=block):
-            return len(stated(block)) <= HELD_IN_MIND and is_read_by(multiple, grid.count)
+            held = len(stated(block)) <= HELD_IN_MIND and is_read_by(multiple, grid.count)
+            return held and min(grid.count.value(1), grid.count.value(grid.terms)) >= 0
         case RemainderClaim() as claim:
             return _is_plainly_left_over(claim, grid, level)
     return True

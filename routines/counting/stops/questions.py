@@ -69,6 +69,14 @@ def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:
     below = goes_below_zero(grid, level)
     asked = probes(grid, audience=Audience(level))
     ends_here = not below and count.value(grid.terms + 1) < 0
+    # The very next count asks for no thinking past the end: one that comes a full line further on does.
+    a_line_on = grid.terms + grid.line_length
+    far = [probe.value for probe in asked if probe.n is not None and probe.n >= a_line_on]
+    on = count.value(a_line_on)
+    if not far and not ends_here and (below or on >= 0) and locate(grid, on).n == a_line_on:
+        far = [on]
+    if far:
+        return far[0]
     found = next((probe.value for probe in asked if probe.appears or ends_here), None)
     if found is None and not below and count.step < 0:
         # The last one before zero; where that stands on the board, one that lies behind the start.

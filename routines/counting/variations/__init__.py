@@ -74,7 +74,7 @@ def _offered(
         )
         if len(found) < MOST and is_new:
             shows = shown(change.grid, *change.shows)
-            found.append(Variation(outcome, change.name, change.grid, shows, change.written))
+            found.append(Variation(outcome, change.name, change.grid, shows, change.written | _told(change, grid)))
     return tuple(found) or tuple(_another_fold(grid, outcome, taken))
 
 
@@ -98,4 +98,18 @@ def _changes(
 def _another_fold(grid: Grid, outcome: Outcome, taken: Set[Numbers]) -> list[Variation]:
     """For the rare count that allows no other change; one offered already only where it has no other fold."""
     folds = sorted(other_lengths(grid), key=lambda new: _numbers(new, grid) in taken)
-    return [Variation(outcome, "other fold", new, (), {"length": str(new.line_length)}) for new in folds[:1]]
+    offered = [Change("other fold", new, {"length": str(new.line_length)}) for new in folds[:1]]
+    return [Variation(outcome, one.name, one.grid, (), one.written | _told(one, grid)) for one in offered]
+
+
+def _told(change: Change, old: Grid) -> dict[str, str]:
+    """What else differs from the old board and its own sentence does not say: where it stops, its lines, its empty cells."""
+    new, written = change.grid, change.written
+    told: dict[str, str] = {}
+    if new.terms < old.terms and not {"terms", "last", "cut"} & written.keys():
+        told |= {"cut": str(new.terms), "until": new.count.text(new.terms)}
+    if new.line_length != old.line_length and "length" not in written:
+        told["in a line"] = str(new.line_length)
+    if new.lead != old.lead:
+        told["empty"] = str(new.lead)
+    return told

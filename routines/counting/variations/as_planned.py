@@ -4,7 +4,9 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from ..claims import Claim, RemainderClaim
+from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..patterns import find_patterns
 from . import not_yet
 from .changes import Change, across_the_fill, changed, shown, small_unit
@@ -12,6 +14,9 @@ from .changes import Change, across_the_fill, changed, shown, small_unit
 # K-1 count by ones, twos, fives and tens.
 YOUNGEST = 1
 TEN = 10
+HUNDRED = 100
+# With longer jumps a count of amounts is cut to so many where it would go more than twice as far. Common practice.
+AMOUNTS_SHOWN = 8
 # Of a jump, in fifths: how far another start lies from the first.
 SHIFTS = (2, 3, 4)
 
@@ -36,9 +41,14 @@ def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Cla
 def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
     """16 after 6, 80 min after 20 min: what is left past the tens, or past the hour, is as before in every cell."""
     count = grid.count
-    size = count.form.round_number()
-    new = changed(grid, step=count.step + (size if count.step > 0 else -size))
-    if new is None or min(count.start, new.count.value(grid.terms)) < 0:
+    size = _kept_past(count)
+    longer = count.step + (size if count.step > 0 else -size)
+    new = changed(grid, step=longer, terms=_few_enough(grid, longer), keeps_cells=True)
+    if (
+        new is None
+        or (size == HUNDRED != abs(count.step) and count.step % size == 0)
+        or min(count.start, new.count.value(grid.terms)) < 0
+    ):
         return
     kept = [
         found.claim
@@ -46,7 +56,35 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
         if isinstance(found.claim, RemainderClaim) and found.claim.modulus == size
     ]
     told = {"size": count.difference_text(new.count.step), "round": count.difference_text(size)}
-    yield Change("round number more", new, told, shown(new, *kept)[:1])
+    name = _name_of_what_is_kept(count, size)
+    # Of digits and minutes is spoken as such, not as what is left.
+    yield Change(name, new, told, shown(new, *kept)[:1] if name == "round number more" else ())
+
+
+def _kept_past(count: Count) -> Fraction:
+    """The round number past which something is worth keeping: a hundred where the ones digits are all alike anyway, and
+    where the last two digits are quarters of a hundred."""
+    step = abs(count.step)
+    if count.kind == Kind.WHOLE and (step % TEN == 0 or step % 25 == 0):
+        return Fraction(HUNDRED)
+    return count.form.round_number()
+
+
+def _few_enough(grid: Grid, step: Fraction) -> int:
+    """How many counts to show of an amount with longer jumps: all, or whole lines of about eight."""
+    count = grid.count
+    if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) or count.wrap:
+        return grid.terms
+    if abs(count.start + step * (grid.terms - 1)) <= 2 * max(abs(count.start), abs(count.value(grid.terms))):
+        return grid.terms
+    length = grid.line_length
+    return min(grid.terms, max(AMOUNTS_SHOWN - AMOUNTS_SHOWN % length, 2 * length))
+
+
+def _name_of_what_is_kept(count: Count, size: Fraction) -> str:
+    if count.kind == Kind.WHOLE:
+        return "ones digit kept" if size == TEN else "two digits kept"
+    return "minutes kept" if count.kind == Kind.CLOCK else "round number more"
 
 
 def _other_start(grid: Grid) -> Iterator[Change]:

@@ -35,8 +35,12 @@ def changed(
     terms: int | None = None,
     line_length: int | None = None,
     style: Style | None = None,
+    keeps_cells: bool = False,
 ) -> Grid | None:
-    """The grid with some of its numbers changed; None where that is no count, or the same one."""
+    """The grid with some of its numbers changed; None where that is no count, or the same one.
+
+    keeps_cells: each count is compared with the one that stood in its cell, so the empty cells stay.
+    """
     old = grid.count
     try:
         count = Count(
@@ -47,11 +51,33 @@ def changed(
             style or old.style,
         )
         length = min(line_length or grid.line_length, count.terms)
-        new = Grid(count, length, grid.fill, grid.lead if grid.lead < length else 0)
+        new = Grid(count, length, grid.fill, grid.lead if keeps_cells else _lead(grid, count, length))
     except CountError:
         return None
     same = (new.count, new.line_length) == (old, grid.line_length)
     return None if same else new
+
+
+def _lead(old: Grid, new: Count, length: int) -> int:
+    """The empty cells first with which what is round stands at the same end of the lines again; none where they mean nothing.
+
+    A count that goes on keeps its columns, one that goes back has them the other way round.
+    """
+    count = old.count
+    if not old.lead or length != old.line_length:
+        return 0
+    if (new.start, new.step) == (count.start, count.step):
+        return old.lead
+    jumps = (new.start - count.start) / count.step
+    if new.step == count.step and jumps.denominator == 1:
+        lead = (old.lead + int(jumps)) % length
+    elif (new.start, new.step) == (count.value(old.terms), -count.step):
+        lead = length - 1 - (old.lead + old.terms - 1) % length
+    else:
+        return 0
+    size = new.form.round_number()
+    stand = {(lead + n - 1) % length for n in range(1, new.terms + 1) if new.value(n) % size == 0}
+    return lead if stand in ({0}, {length - 1}) else 0
 
 
 def is_shown(claim: Claim, grid: Grid) -> bool:

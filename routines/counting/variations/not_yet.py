@@ -25,9 +25,9 @@ from ..patterns.ranking import rank
 from ..slips.checked import count_number
 from ..slips.foreseeing import jumps_of, places, rules_for
 from ..slips.hearings import Heard
-from ..slips.known_facts import knows_multiples_of
+from ..slips.known_facts import is_known_multiple, knows_multiples_of
 from ..slips.slip import Slip
-from ..stops.hard_spots import hard_spots
+from ..stops.hard_spots import hard_spots, landmark_met
 from .changes import Change, changed, finest, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
@@ -37,7 +37,14 @@ EARLY = BEFORE + 1
 SELDOM, HEAVY = 2, 3
 SLIPS_PRACTISED = 2
 SMALLEST_TO_SHRINK = 100
+# In place of ten, past which nothing is hard, the same kind of crossing; with longer jumps it is of no such kind.
+SMALL_TEN, SMALL_STEP = 30, 2
 YOUNGEST = 1
+FEWEST = 6
+# Source: Common Core State Standards 3.OA.C.7 (the tables), 2.NBT.A.2 (by fives, tens and hundreds), 2.OA.C.3 (by twos).
+TABLES_FROM, COUNTED_BEFORE_TABLES = 3, ("1", "2", "5")
+# Of these and their tens and hundreds the endings come round again, so that all multiples are known. Common practice.
+KNOWN_BY_THEIR_ENDINGS = ("1", "2", "5", "25")
 IN_LINES = ("row", "column", "rows", "columns")
 
 
@@ -64,7 +71,7 @@ def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], aud
     for slip in slips[:SLIPS_PRACTISED]:
         yield from _smaller_place(grid, slip)
     yield from fold_that_shows(grid, unseen)
-    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience) if n > EARLY]
+    hardest = [] if slips else [SlippedAt(n) for n in _hardest(grid, audience) if _is_worth_practice(grid, n)]
     friendlier = list(_friendlier_start(grid, audience.level))
     hard = [change for slip in hardest for change in (*hard_place_again(grid, slip), *_smaller_place(grid, slip))]
     # Counting by ones from 1 is far from where the class was; the hard place is not.
@@ -78,7 +85,7 @@ def hard_place_again(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
     if n < 2:
         return
     count = grid.count
-    first = max(1, n - BEFORE)
+    first = max(1, n - (BEFORE if n > EARLY or not _passes_zero(grid, n) else BEFORE - 1))
     new = changed(grid, start=count.value(first), terms=SHORT, line_length=SHORT_LINE)
     if new is not None:
         told = {"start": count.text(first), "before": count.text(n - 1), "hard": count.text(n), "terms": str(SHORT)}
@@ -86,17 +93,18 @@ def hard_place_again(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
 
 
 def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
-    """The same jump at a landmark a tenth as large: past 100 in place of 1,000, past 1,000 in place of 5,000."""
+    """The same jump at a smaller landmark: past 30 in place of 100, 100 in place of 1,000, 1,000 in place of 5,000."""
     count, n = grid.count, slip.n
     spot = next((spot for spot in hard_spots(grid) if spot.n == n), None)
     if count.kind != Kind.WHOLE or spot is None or slip.of_writing or spot.landmark < SMALLEST_TO_SHRINK:
         return
     power = 10 ** (len(str(spot.landmark)) - 1)
-    smaller = Fraction(power if spot.landmark != power else power // 10)
+    smaller = Fraction(power if spot.landmark != power else max(power // 10, SMALL_TEN))
     first = max(1, n - BEFORE)
     start = count.value(first) - spot.landmark + smaller
     new = changed(grid, start=start, terms=SHORT, line_length=SHORT_LINE) if start >= 0 else None
-    if new is not None and abs(count.step) * 2 <= smaller:
+    longest = SMALL_STEP if smaller == SMALL_TEN else smaller / 2
+    if new is not None and abs(count.step) <= longest:
         at = n - first
         told = {
             "start": new.count.text(1),
@@ -109,7 +117,16 @@ def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
 
 
 def _hardest(grid: Grid, audience: Audience) -> list[int]:
-    """A landmark that is passed once or twice; else the place of a heavy slip that is seldom met."""
+    """Zero; of parts and measures the first round number that is passed; else a landmark that is passed once or twice, or
+    the place of a heavy slip that is seldom met."""
+    count = grid.count
+    if min(count.start, count.value(grid.terms)) < 0 < max(count.start, count.value(grid.terms)):
+        # Counting back is hard on leaving zero.
+        return [next(n for n in range(2, grid.terms + 1) if (count.value(n) < 0) is (count.step < 0))]
+    if count.wrap is None and count.kind not in (Kind.WHOLE, Kind.MONEY):
+        size = count.form.round_number()
+        passed = [n for n in range(2, grid.terms + 1) if landmark_met(count, n, size) is not None]
+        return passed[:1] if len(passed) < grid.terms - 1 else []
     spots = hard_spots(grid)
     if spots and spots[0].times <= SELDOM:
         return [next((spot.n for spot in spots if spot.n > EARLY), spots[0].n)]
@@ -118,6 +135,18 @@ def _hardest(grid: Grid, audience: Audience) -> list[int]:
     likely = [[jump.n for jump, _ in places(rule, jumps, audience.language)] for rule in heavy]
     met = sorted((n <= EARLY, len(at), n) for at in likely for n in at)
     return [met[0][2]] if met else [spot.n for spot in spots if spot.n > EARLY][:1]
+
+
+def _is_worth_practice(grid: Grid, n: int) -> bool:
+    """Whether a hard place comes late enough, and no later than the table of a count that began in its table."""
+    count = grid.count
+    in_the_table = count.kind == Kind.WHOLE and count.start % count.step == 0 and _is_known(count, count.start)
+    return (n > EARLY or _passes_zero(grid, n)) and (not in_the_table or _is_known(count, count.value(n)))
+
+
+def _passes_zero(grid: Grid, n: int) -> bool:
+    """Whether the jump to the n-th count leads out of or into what lies below zero."""
+    return EARLY <= n <= grid.terms and (grid.count.value(n - 1) < 0) is not (grid.count.value(n) < 0)
 
 
 def fold_that_shows(grid: Grid, unseen: Sequence[Claim]) -> Iterator[Change]:
@@ -164,24 +193,95 @@ def _fewer(grid: Grid) -> Iterator[Change]:
 
 
 def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:
-    """Start at a multiple of the step, or at what is round here; from there, start at the first jumps of all."""
+    """Start where every count is a known multiple of the step, or at what is round; from there, start with smaller numbers."""
     count = grid.count
-    known = _multiples_are_known(count)
-    size = abs(count.step) if known else count.form.round_number()
+    if not _multiples_are_known(count, level):
+        yield from _round_start(grid, level)
+        return
+    size = abs(count.step)
     start = (count.start / size + (1 if count.start % size * 2 >= size else 0)) // 1 * size
-    name = "multiples" if known else "round start"
-    if start == count.start and known:
-        start, name = (size if count.step > 0 else size * count.terms), "first jumps"
-        counted_long_ago = count.kind == Kind.WHOLE and size == 1 and level > YOUNGEST
-        if abs(start) >= abs(count.start) or min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
+    if start == count.start:
+        yield from _smaller_numbers(grid, level)
+        return
+    for first in dict.fromkeys((start, size if count.step > 0 else start)):
+        new = changed(grid, start=first, terms=_known_terms(grid, first))
+        if new is not None and _are_known(new) and _has_other_numbers(new.count, count):
+            claim = RemainderClaim(size, "count", ((Fraction(0),),))
+            # Every count is a multiple of what all are made of, wherever it starts.
+            says_something = size != finest(count)
+            told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
+            yield Change("multiples", new, told, shown(new, claim) if says_something else ())
             return
-    new = changed(grid, start=start)
+
+
+def _round_start(grid: Grid, level: int) -> Iterator[Change]:
+    """Start at what is round; a class that has not met the table of the step starts with smaller numbers."""
+    count = grid.count
+    size = count.form.round_number()
+    if count.kind == Kind.WHOLE and level < TABLES_FROM and abs(count.step) < size:
+        if count.start > count.step > 0:
+            yield from _with_smaller_numbers(grid, count.step, grid.terms)
+        return
+    new = changed(grid, start=(count.start / size + (1 if count.start % size * 2 >= size else 0)) // 1 * size)
     if new is not None and _has_other_numbers(new.count, count):
-        claim = RemainderClaim(size, "count", ((Fraction(0),),))
-        # Every count is a multiple of what all are made of, wherever it starts.
-        says_something = known and size != finest(count)
-        told = {"start": new.count.text(1), "size": count.difference_text(count.step)}
-        yield Change(name, new, told, shown(new, claim) if says_something else ())
+        yield Change("round start", new, {"start": new.count.text(1), "size": count.difference_text(count.step)})
+
+
+def _smaller_numbers(grid: Grid, level: int) -> Iterator[Change]:
+    """The first jumps of all, and back from there, as far as the numbers are known."""
+    count = grid.count
+    size = abs(count.step)
+    counted_long_ago = count.kind == Kind.WHOLE and size == 1 and level > YOUNGEST
+    if min(count.start, count.value(grid.terms)) < 0 or counted_long_ago:
+        return
+    terms = _known_terms(grid, size) or 0
+    start = size if count.step > 0 else size * terms
+    if terms and start < count.start:
+        yield from _with_smaller_numbers(grid, start, terms)
+
+
+def _with_smaller_numbers(grid: Grid, start: Fraction, terms: int) -> Iterator[Change]:
+    new = changed(grid, start=start, terms=terms)
+    if new is not None and _has_other_numbers(new.count, grid.count):
+        told = {"start": new.count.text(1), "size": new.count.difference_text(new.count.step)}
+        yield Change("first jumps", new, told)
+
+
+def _known_terms(grid: Grid, first: Fraction) -> int | None:
+    """How many counts from here are known multiples: all, or whole lines; None for too few."""
+    count = grid.count
+    step = count.step if first != abs(count.step) else abs(count.step)
+    known = 0
+    while known < grid.terms and _is_known(count, first + known * step):
+        known += 1
+    if known < grid.terms:
+        known -= known % grid.line_length
+    return known if known >= min(grid.terms, max(FEWEST, 2 * grid.line_length)) else None
+
+
+def _are_known(new: Grid) -> bool:
+    return all(_is_known(new.count, new.count.value(n)) for n in range(1, new.terms + 1))
+
+
+def _is_known(count: Count, value: Fraction) -> bool:
+    """Whether a value is one of the step's multiples that are known by heart."""
+    if count.kind not in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
+        return value % count.step == 0
+    parts = _parts(count)
+    if _digits(abs(count.step) * parts) in KNOWN_BY_THEIR_ENDINGS:
+        return True
+    # By ones everything is known that is counted at all.
+    return abs(count.step) == 1 or is_known_multiple(abs(value) * parts, abs(count.step) * parts)
+
+
+def _digits(size: Fraction) -> str:
+    """The digits of a size without the zeros at its end."""
+    return str(size).rstrip("0")
+
+
+def _parts(count: Count) -> int:
+    places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
+    return count.scale if places is None else 10**places
 
 
 def _has_other_numbers(new: Count, old: Count) -> bool:
@@ -190,10 +290,11 @@ def _has_other_numbers(new: Count, old: Count) -> bool:
     return 2 * len(same) < new.terms
 
 
-def _multiples_are_known(count: Count) -> bool:
+def _multiples_are_known(count: Count, level: int) -> bool:
     """Whether a class knows the multiples of the step by heart: the tables, the tens, what fills a dollar or a foot."""
     size = abs(count.step)
     if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
-        places = count.form.places_shown if isinstance(count.form, DecimalNumber) else None
-        return knows_multiples_of(size * (count.scale if places is None else 10**places))
+        many = size * _parts(count)
+        counted = level >= TABLES_FROM or _digits(many) in COUNTED_BEFORE_TABLES
+        return knows_multiples_of(many) and counted
     return count.wrap is None and count.form.round_number() % size == 0

@@ -4,7 +4,7 @@ lets the pattern slide."""
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
-from itertools import islice
+from itertools import islice, pairwise
 from math import gcd
 
 from ..claims import Claim, DigitClaim, LandmarksClaim
@@ -27,12 +27,13 @@ TEN = 10
 SMALL, NEARLY_FROM = 6, 3
 # Source: Common Core State Standards 5.NBT.A.3 (decimals to thousandths), 4.NF.C.6 (to hundredths).
 THOUSANDTHS_FROM = 5
-AMOUNTS_TRIED = 8
+AMOUNTS_TRIED = 12
 UNFRIENDLY = {Kind.MONEY: (35, 15, 45, 65), Kind.CLOCK: (25, 35, 40, 55), Kind.ELAPSED: (25, 35, 40, 55)}
 BEFORE = 4
 # What the first grades count by next: tens, of coins also quarters. Common practice, no source.
 BY_TENS: dict[Kind, tuple[int, ...]] = {Kind.WHOLE: (10,), Kind.MONEY: (10, 25)}
 HALF_DAY = 720
+BELOW_ZERO = (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION)
 
 
 def changes(grid: Grid, level: int) -> Iterator[Change]:
@@ -58,17 +59,34 @@ def _past_a_landmark(grid: Grid, level: int) -> Iterator[Change]:
     jumps = -((count.start - landmark) // step) if step > 0 else (count.start - landmark) // -step
     first = count.start + (jumps - before) * step
     new = changed(grid, start=first)
-    if new is None:
+    if new is None or not _looks_change(new.count, landmark):
         return
     told = {"start": new.count.text(1), "landmark": count.text_of(landmark), "size": count.difference_text(step)}
     yield Change("landmark", new, told, shown(new, across_the_fill(grid)))
+
+
+def _looks_change(count: Count, landmark: Fraction) -> bool:
+    """Whether the jumps to or over a landmark change what is written: a new digit, another part, a sign, half a day."""
+    if count.wrap:
+        return True
+    values = [(count.value(n), _look(count, n)) for n in range(1, count.terms + 1)]
+    return any(
+        look != other and min(value, after) <= landmark <= max(value, after)
+        for (value, look), (after, other) in pairwise(values)
+    )
+
+
+def _look(count: Count, n: int) -> tuple[tuple[str, str | None, int], ...]:
+    """The pieces of a count with how long each is written; the parts of a fraction tell no landmark."""
+    pieces = () if count.kind == Kind.FRACTION else count.pieces(n)
+    return (("sign", None, count.value(n) < 0), *((piece.kind, piece.part, len(piece.text)) for piece in pieces))
 
 
 def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     """A round number ten times as large, beyond every count in view; zero for older classes that count back."""
     count = grid.count
     values = (count.start, count.value(grid.terms))
-    if count.kind == Kind.WHOLE and count.step < 0 and level >= BELOW_ZERO_FROM and min(values) >= 0:
+    if count.kind in BELOW_ZERO and count.step < 0 and level >= BELOW_ZERO_FROM and min(values) >= 0:
         return Fraction(0)
     if count.wrap:
         passed = (max(values) // HALF_DAY) != (min(values) // HALF_DAY)
@@ -112,6 +130,7 @@ def _by_tens(grid: Grid, level: int) -> Iterator[Change]:
 
 def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
     count = grid.count
+    found: list[Change] = []
     for name, size, round_by in _harder(count, level):
         # Patterns come back in another place only where the start is so many times as large too.
         start = {"ten times": count.start * TEN, "finer": count.start / TEN}.get(name)
@@ -128,8 +147,16 @@ def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
         if name == "unfriendly":
             name = _how_it_meets(new, count, round_by, told)
         if name:
-            yield Change(name, new, told, shown(new, across_the_fill(new)))
-            return
+            found.append(Change(name, new, told, shown(new, across_the_fill(new))))
+    yield from sorted(found, key=_worth)[:1]
+
+
+def _worth(change: Change) -> int:
+    """What meets a round number early and again comes before what never does, and that before what does so only once."""
+    if change.name == "unfriendly landing":
+        again = _landings(change.grid, change.grid.count.form.round_number())[0]
+        return 0 if 2 * again <= change.grid.terms else 1
+    return {"unfriendly": 1, "unfriendly seldom": 2, "unfriendly once": 3}.get(change.name, 0)
 
 
 def _how_it_meets(grid: Grid, old: Count, round_by: Fraction, told: dict[str, str]) -> str:
@@ -140,18 +167,25 @@ def _how_it_meets(grid: Grid, old: Count, round_by: Fraction, told: dict[str, st
     count = grid.count
     values = [count.value(n) for n in range(1, grid.terms + 1)]
     met = any(value % round_by == 0 for value in values)
+    landed = _landings(grid, round_by)
     low, high = sorted((values[0], values[-1]))
     inside = range(int(low // round_by) + 1, int(-(-high // round_by)))
     crossed = any((many * round_by - count.start) % count.step for many in inside)
     if not crossed:
         return ""
-    if met:
-        return "unfriendly landing"
-    if round_by % old.step == 0:
+    if landed:
+        return "unfriendly landing" if len(landed) > 1 else "unfriendly once"
+    if not met and round_by % old.step == 0:
         return "unfriendly"
     seldom, often = _comes_back(round_by, count.step), _comes_back(round_by, old.step)
     told |= {"every": str(seldom), "often": str(often)}
-    return "unfriendly seldom" if seldom > often > 1 else ""
+    comes = any(count.value(n) % round_by == 0 for n in range(1, seldom + 1))
+    return "unfriendly seldom" if seldom > often > 1 and comes else ""
+
+
+def _landings(grid: Grid, round_by: Fraction) -> list[int]:
+    """The counts in view to which a jump leads and which are multiples of what is round."""
+    return [n for n in range(2, grid.terms + 1) if grid.count.value(n) % round_by == 0]
 
 
 def _comes_back(round_by: Fraction, step: Fraction) -> int:
@@ -198,21 +232,20 @@ def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
     if parts == 1 and units and round_by == 10 * units.small.size:
         yield from (step * unit for step in range(int(size / unit) + 1, many) if many % step)
         return
-    yield from (step * unit for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20))
+    apart = [step for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20)]
+    yield from (step * unit for step in apart)
+    yield from (step * unit for step in range(many // 2 + 1, many) if step not in apart and many % step)
     if parts > 1:
         yield from (share for share in (size / 2, size * 2) if share < round_by and round_by % share)
 
 
 def _one_more_in_a_line(grid: Grid) -> Iterator[Change]:
-    """One more in each line: what stood under each other now slides; else what is lined up only now."""
+    """One more in each line: what stood under each other now slides."""
     new = changed(grid, line_length=grid.line_length + 1)
     if new is None or new.terms <= new.line_length:
         return
-    before, now = lined_up(grid), lined_up(new)
-    if not before.keys() - now.keys():
-        first = next((claim for key, claim in now.items() if key not in before), None)
-        if isinstance(first, LandmarksClaim):
-            yield Change("fold", new, {"length": str(new.line_length)}, shown(new, first))
+    # A fold in which more lines up is for a class that is not there yet.
+    if not lined_up(grid).keys() - lined_up(new).keys():
         return
     known = landmark_multiples(grid.count)
     slid = [

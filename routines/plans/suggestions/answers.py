@@ -7,7 +7,8 @@ from itertools import zip_longest
 
 from routines.counting import Audience, Claim, Grid
 from routines.counting.believed import worth_believing
-from routines.counting.claims import NeighbourClaim, StepClaim
+from routines.counting.claims import LandmarksClaim, NeighbourClaim, OppositesClaim, RemainderClaim, StepClaim
+from routines.counting.probes import goes_below_zero
 from routines.models.shown_ideas import dying_ideas
 from routines.words import SpokenPattern, likely_slips, ordinal, patterns_to_say
 from routines.words.sentences import opening
@@ -16,6 +17,7 @@ from .near_misses import near_misses
 from .sentences import replies_to, ways
 
 STRAIGHT = ("right", "down")
+EVEN_KNOWN_FOR_LONG = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +62,7 @@ def suggest_answers(
     patterns.sort(key=lambda pattern: pattern.claim not in targets)
     sorts = [
         _easy(patterns, audience),
-        _deeper(patterns, audience),
+        _deeper(patterns, grid, audience),
         _not_for_long(patterns, grid, audience),
         _not_so(grid, audience),
         _slips(grid, audience),
@@ -89,10 +91,27 @@ def _easy(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[_Wo
             yield _of("easy", pattern, audience)
 
 
-def _deeper(patterns: Iterable[SpokenPattern], audience: Audience) -> Iterator[_Wording]:
-    for pattern in patterns:
-        if pattern.holds == "always" and not isinstance(pattern.claim, StepClaim | NeighbourClaim):
-            yield _of("deeper", pattern, audience)
+def _deeper(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[_Wording]:
+    """What lasts, and can be looked for; what is slight comes last."""
+    lasting = [pattern for pattern in patterns if _lasts(pattern, grid, audience.level)]
+    for pattern in sorted(lasting, key=lambda one: _is_slight(one.claim, audience.level)):
+        yield _of("deeper", pattern, audience)
+
+
+def _lasts(pattern: SpokenPattern, grid: Grid, level: int) -> bool:
+    """Whether it goes on as far as the class may count; of opposites another pair only makes more of them."""
+    if isinstance(pattern.claim, StepClaim | NeighbourClaim):
+        return False
+    if pattern.breaks_at is None or isinstance(pattern.claim, OppositesClaim):
+        return True
+    return grid.count.value(pattern.breaks_at) < 0 and not goes_below_zero(grid, level)
+
+
+def _is_slight(claim: Claim, level: int) -> bool:
+    """What every count shows, and even numbers to those who have known them for long."""
+    if isinstance(claim, LandmarksClaim):
+        return claim.multiple == 2 and level >= EVEN_KNOWN_FOR_LONG
+    return isinstance(claim, RemainderClaim) and claim.along == "count" and claim.block_length == 1
 
 
 def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> _Wording:

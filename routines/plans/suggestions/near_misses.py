@@ -18,6 +18,8 @@ from .sentences import said, ways
 TABLES_FROM, DOUBLES_FROM = 3, 4
 TABLES = range(2, 13)
 NEAR = 5
+# Levels K and 1.
+YOUNG = 1
 # So many round numbers past the end are thought of at most.
 NEAREST = 3
 
@@ -64,7 +66,10 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
     on, reach = (1 if count.step > 0 else -1), abs(last - count.value(1)) / 2
     sizes = [count.form.round_number() * power for power in (100, 10, 1)]
     # Nobody expects 300 of 240, 340, 440: what is round to a count by hundreds is a thousand.
-    for multiple in [size for size in sizes if count.step % size] or sizes[:1]:
+    friendly = [size for size in sizes if count.step % size] or sizes[:1]
+    if count.kind == Kind.WHOLE and audience.level <= YOUNG and count.step % 5 == 0:
+        friendly = [Fraction(10), Fraction(5), *friendly]  # the youngest look no further than the next ten
+    for multiple in friendly:
         first = last // multiple + 1 if on > 0 else -(-last // multiple) - 1
         for value in ((first + on * further) * multiple for further in range(NEAREST)):
             if value <= 0 or abs(value - last) > max(reach, abs(count.step)):
@@ -104,7 +109,13 @@ def _one_jump_too_few(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
     way = ("later", "earlier") if count.wrap else ("", "back")
     key = f"line {way[count.step < 0]}".strip()
     line = LANGUAGES[audience.language].lines["column" if grid.fill is Fill.DOWN else "row"].one
-    told = {"line": line, "value": count.difference_text(seen), "first": _in_a_sentence(grid, count.text(1), audience)}
+    at = (Fill.ACROSS, Fill.DOWN, Fill.ACROSS_UP).index(grid.fill)
+    told = {
+        "way": ways("line way", audience.language)[at],
+        "line": line,
+        "value": count.difference_text(seen),
+        "first": _in_a_sentence(grid, count.text(1), audience),
+    }
     yield NearMiss(ways(key, audience.language, **told), ways("line reply", audience.language, **told), verdict.because)
 
 

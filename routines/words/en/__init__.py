@@ -1,5 +1,7 @@
 """English."""
 
+from collections.abc import Sequence
+
 from routines.counting.kinds.said import CoinName
 from routines.counting.kinds.unit_names import NAMES
 
@@ -24,12 +26,16 @@ class English(Language):
     """English as US classrooms speak it."""
 
     code = "en"
-    conjunction = "and"
+    conjunction, disjunction = "and", "or"
     more, less, up, down = "more", "less", "up", "down"
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
+    clock_landmarks = names.CLOCK_LANDMARKS
+    stretch_nouns = names.STRETCHES
+    decades = names.DECADES
     places = names.PLACES
     part_features = names.PARTS
+    terms_of_fractions = names.TERMS_OF_FRACTIONS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
@@ -56,6 +62,13 @@ class English(Language):
         "down": "down a column",
         "down-right": "down and right",
         "down-left": "down and left",
+    }
+
+    going = {
+        "right": "when I go one to the right",
+        "down": "when I go down one",
+        "down-right": "when I go down and right",
+        "down-left": "when I go down and left",
     }
 
     def value(self, text: str, *, clock: bool) -> str:
@@ -93,6 +106,13 @@ class English(Language):
     def counted_by(self, text: str) -> Noun:
         return Noun(f"count by {text}", f"counts by {text}")
 
+    def ending_in(self, digits: Sequence[str]) -> Noun:
+        ending = self.either(digits)
+        return Noun(f"number ending in {ending}", f"numbers ending in {ending}")
+
+    def those_ending(self, digits: Sequence[str]) -> str:
+        return f"the ones ending in {self.either(digits)}"
+
     def stretch(self, text: str) -> Noun:
         return Noun(f"stretch of {text}", f"stretches of {text}")
 
@@ -121,6 +141,10 @@ class English(Language):
         name = f"{names.PLACES[place].many} of {coin.several}"
         return Feature(Noun(f"{name} digit", f"{name} digits"), brief=of_place)
 
+    def whole_number_of(self, unit: Noun) -> Feature:
+        brief = Noun(f"whole {unit.one}", f"whole {unit.many}")
+        return Feature(Noun(f"number of {brief.many}", f"numbers of {brief.many}"), brief=brief)
+
     def whole_units(self, unit: CoinName) -> Noun:
         return Noun(f"whole {unit.one}", f"whole {unit.several}")
 
@@ -137,6 +161,9 @@ class English(Language):
 
     def another(self, noun: Noun) -> str:
         return f"another {noun.one}"
+
+    def to_the_next(self, noun: Noun) -> str:
+        return "to the next"
 
     def the_one(self, noun: Noun) -> str:
         return f"the {noun.one}"

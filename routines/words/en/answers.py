@@ -14,7 +14,7 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "We are counting the {step} times table.",
         "Look, this is the {step} times table.",
     ),
-    "table reply": ("Where would {multiple} be? Look between its neighbors.",),
+    "table reply": ("Between which two counts would {multiple} be?",),
     "lands": (
         "We will land on {value}.",
         "I think we get to {value}.",
@@ -28,20 +28,21 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Here we leave out no even number.",
     ),
     "every even reply": ("Go on from {value} by twos. Is each of those numbers on our grid?",),
+    "line way": ("down one", "one to the right", "up one"),
     "line": (
-        "From one {line} to the next it is {value} more.",
+        "When I go {way}, it is {value} more.",
         "Look, from {line} to {line} it is {value} more.",
     ),
     "line back": (
-        "From one {line} to the next it is {value} less.",
+        "When I go {way}, it is {value} less.",
         "Look, from {line} to {line} it is {value} less.",
     ),
     "line later": (
-        "From one {line} to the next it is {value} later.",
+        "When I go {way}, it is {value} later.",
         "Look, from {line} to {line} it is {value} later.",
     ),
     "line earlier": (
-        "From one {line} to the next it is {value} earlier.",
+        "When I go {way}, it is {value} earlier.",
         "Look, from {line} to {line} it is {value} earlier.",
     ),
     "line reply": (

@@ -1,12 +1,12 @@
 """English sentences about what stays or comes back: digit, digit-sum, remainder."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "always.statement": ("{feats} are always {x}", "the {feats} are {x} in every count"),
+    "always.statement": ("the {feat} {be} always {x}", "the {feat} {be} {x} in every count"),
     "always.shown.statement": ("the {feat} {stay} {x}",),
     "always.core": ("the {feat} {be} always {x}",),
     "always.says": (
         "here the {feat} {be} always {x}",
-        "in all the ones we say the {feats} are {x}",
+        "in all the ones we say the {feat} {be} {x}",
     ),
     "turns.statement": ("{feats} take turns: {series}",),
     "turns.core": (
@@ -87,6 +87,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "reason.sums": ("{sums}",),
     "all.statement": ("every count lands on {a_mark}", "all counts are {marks}"),
     "all.core": ("every one we say lands on {a_mark}", "all the ones we say are {marks}"),
+    "all.ending.core": ("they all end in {ending}", "all the ones we say end in {ending}"),
     "all.reason": ("{a} is {pure_a}, and each jump of {d} is {pure_d}",),
     "past.statement": ("every count is {r} past {a_mark}",),
     "past.core": ("every one is {r} past {a_mark}", "each one we say is {r} past {a_mark}"),
@@ -121,6 +122,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.reason": ("{jumps}, and {total} is odd", "{jumps}, and {total} {more} turns even into odd"),
     "note.digit": ("at {until} the {feat} {be} {y}, not {x}", "at {until} the {feat} {be} {y} where {x} was due"),
     "note.another": ("at {until} we come to {another}, and the {feat} {be} {y}",),
+    "note.both": ("the {feat} of {a} and of {until} {be} {y}",),
     "note.below-zero": ("at {until} we go below 0",),
     "note.absent": ("at {until} no {feat} is written",),
     "note.full": ("at {until}, {x} {places} make 1 {larger}",),

@@ -18,28 +18,28 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "is the {nth} count, in row {row}, column {column}.",
     ),
     "later": (
-        "Yes, if we go on: {value} comes in row {row}, column {column}.",
-        "Yes, if we go on. From {start}, {jumps} {make} {total}: {value} comes in row {row}, column {column}.",
+        "Yes, if we go on: {value} comes in {where}.",
+        "Yes, if we go on. From {start}, {jumps} {make} {total}: {value} comes in {where}.",
         "It is not on the board yet. From {start} to {value} is {total}, and {jumps} {make} {total}. So {value} would "
-        "be the {nth} count: row {row}, column {column}.",
+        "be the {nth} count: {where}.",
         "It is past the board. {value} is {total} away from {start}, and {jumps} {make} exactly {total}, so {value} "
-        "must be the {nth} count: row {row}, column {column}.",
+        "must be the {nth} count: {where}.",
     ),
     "here, on a clock": (
         "Yes, {value} is there: row {row}, column {column}. Point to it.",
-        "Yes. {jumps} after {start} it is {value} {part}: row {row}, column {column}. Is there another way?",
+        "Yes. {jumps} from {start} {lead} to {value} {part}: row {row}, column {column}. Is there another way?",
         "From {start} to {value} {part} is {total}, and {jumps} {make} {total}. So it is the {nth} count: row {row}, "
         "column {column}.",
         "{value} {part} is {total} away from {start}, and {jumps} {make} exactly {total}. So it is the {nth} count, in "
         "row {row}, column {column}.",
     ),
     "later, on a clock": (
-        "Yes, if we go on: {value} comes {part}, in row {row}.",
-        "Yes, if we go on: {jumps} after {start} it is {value} {part}, in row {row}, column {column}.",
+        "Yes, if we go on: {value} comes {part}, in {where}.",
+        "Yes, if we go on: {jumps} from {start} {lead} to {value} {part}, in {where}.",
         "It is not on the board yet. The first {asked} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
-        "{turn} time round the clock, row {row}, column {column}.",
+        "{turn} time round the clock, {where}.",
         "It is past the board. The first {asked} comes {part}: {jumps} {make} {total}, and no fewer will do. It is the "
-        "{nth} count, {turn} time round the clock, row {row}, column {column}.",
+        "{nth} count, {turn} time round the clock, {where}.",
     ),
     "behind": (
         "No. We start at {start} and go {way}, away from {value}.",
@@ -51,14 +51,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "skipped": (
         "No. We say {before}, then {after}. We jump over {value}.",
-        "No. {mark} We say {before}, then {after}. Why do we jump over {value}?",
-        "No. {mark} {jumps} {lead} to {before} and one more to {after}, so {value} is jumped over.",
-        "No. {mark} {value} is {total} away from {start}: {jumps} {lead} to {before} and one more to {after}, so {value} "
-        "is jumped over.",
+        "No. {mark} We say {before}, then {after}. We jump over {value}.",
+        "No. {mark} From {start}, {jumps} {lead} to {before} and one more to {after}, so {value} is jumped over.",
+        "No. {mark} {value} is {total} away from {start}. From {start}, {jumps} {lead} to {before} and one more to {after}, "
+        "so it is jumped over.",
     ),
     "skipped at once": (
         "No. We say {before}, then {after}. We jump over {value}.",
-        "No. {mark} We say {before}, then {after}. Why do we jump over {value}?",
+        "No. {mark} We say {before}, then {after}. We jump over {value}.",
         "No. {mark} The very first jump leads from {before} to {after}, so {value} is jumped over.",
         "No. {mark} {value} is {total} away from {start}, less than one jump of {step}, so the first jump passes it.",
     ),
@@ -111,5 +111,10 @@ LOCATING = Locating(
     down_to_zero="Down to 0, ",
     make=("makes", "make"),
     lead=("leads", "lead"),
+    above=(
+        "column {column}, in today's top line",
+        "column {column}, 1 line above today's top line",
+        "column {column}, {lines} lines above today's top line",
+    ),
     forwards=("up", "down"),
 )

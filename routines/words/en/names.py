@@ -60,10 +60,29 @@ PLACES: dict[int, Noun] = {
     9: Noun("billion", "billions"),
 }
 
+# What a stretch from one multiple to the next is called, where that is not the name of the multiple.
+STRETCHES: dict[tuple[str, str], Noun] = {}
+
+# The counts from 20 to 29, from 30 to 39, ...
+DECADES = ("twenties", "thirties", "forties", "fifties", "sixties", "seventies", "eighties", "nineties")
+
 PARTS: dict[str, Feature] = {
     "top": Feature(Noun("top number", "top numbers")),
     "bottom": Feature(Noun("bottom number", "bottom numbers")),
     "whole": Feature(Noun("whole part", "whole parts")),
+}
+
+TERMS_OF_FRACTIONS: dict[str, Feature] = {
+    "top": Feature(Noun("numerator", "numerators")),
+    "bottom": Feature(Noun("denominator", "denominators")),
+}
+
+# Times of day that are landmarks, by the minutes they are multiples of; the others are called as lengths of time are.
+CLOCK_LANDMARKS: dict[str, Noun] = {
+    "30": Noun(
+        "half past time", "half past times", among=Noun("half past or o'clock time", "half past and o'clock times")
+    ),
+    "60": Noun("o'clock time", "o'clock times"),
 }
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}

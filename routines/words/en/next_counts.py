@@ -1,5 +1,7 @@
 """English sentences about what changes in a next count, and why: for the teacher, and so the same at all grades."""
 
+from routines.counting.grid import Fill
+
 from ..language import NextCounts
 from .next_questions import QUESTIONS
 
@@ -14,7 +16,7 @@ CHANGES = {
     ),
     "fold": (
         "The same count in lines of {length}.",
-        "In lines of {length} it lines up, where it can be seen at one glance: {shows}",
+        "In lines of {length} a pattern is seen at one glance: {shows}",
     ),
     "fewer": (
         "The same count, but only the first {terms}, as far as {last}.",
@@ -22,31 +24,43 @@ CHANGES = {
     ),
     "multiples": (
         "The same jumps of {size}, starting at {start}.",
-        "From {start} every count is a multiple of {size}, so the jumps are ones the class knows.",
+        "From {start} every count is a multiple of {size}, and the class knows these numbers.",
     ),
     "first jumps": (
-        "The same jumps of {size} with smaller, well-known numbers, starting at {start}.",
-        "With numbers that need no effort, the class can look at what the jumps do.",
+        "The same jumps of {size} with smaller numbers, starting at {start}.",
+        "With smaller numbers there is more time to look at what the jumps do.",
     ),
     "round start": (
         "The same jumps of {size}, starting at {start}.",
-        "So it is easier to follow what is left over past each {landmark}.",
+        "From {start} it is easier to follow what is left over past each {landmark}.",
     ),
     "smaller place": (
         "The same jumps, starting at {start}: past {landmark} in place of {larger}.",
-        "The jump from {before} to {hard} is the hard one again, with numbers that are easier to picture.",
+        "The jump from {before} to {hard} is the hard one again, with smaller numbers.",
     ),
     "round number more": (
         "The same start, each time {jump}: {round} more in each jump.",
         "In every cell, what is left past the last {landmark} is the same as before.",
     ),
+    "ones digit kept": (
+        "The same start, each time {jump}: {round} more in each jump.",
+        "In every cell the ones digit is the same as before.",
+    ),
+    "two digits kept": (
+        "The same start, each time {jump}: {round} more in each jump.",
+        "In every cell the last two digits are the same as before.",
+    ),
+    "minutes kept": (
+        "The same start, each time {jump}: {round} more in each jump.",
+        "In every cell the minutes past the last full hour are the same as before.",
+    ),
     "other start": (
         "The same jumps of {size} and the same lines, starting at {start}.",
-        "It looks different, and yet neighbors in two lines are still {kept} apart.",
+        "It looks different, and yet a number and the one just {beside} it are still {kept} apart.",
     ),
     "going on": (
         "The same jumps of {size}, going on from {end}, where the board ended.",
-        "What was seen is looked for further on, where neighbors in two lines are still {kept} apart.",
+        "What was seen is looked for further on, where a number and the one just {beside} it are still {kept} apart.",
     ),
     "back again": (
         "The same numbers the other way, from {start} to {last} by {size}.",
@@ -54,7 +68,7 @@ CHANGES = {
     ),
     "two in one": (
         "Jumps of {size}, in lines of {length}.",
-        "One jump does what two did, and neighbors in two lines are still {kept} apart.",
+        "One jump does what two did, and a number and the one just {beside} it are still {kept} apart.",
     ),
     "landmark": (
         "The same jumps of {size}, starting at {start}, so that the count passes {landmark}.",
@@ -78,11 +92,15 @@ CHANGES = {
     ),
     "unfriendly": (
         "Jumps of {size} instead of {old}.",
-        "Jumps of {size} do not fit evenly into {round}, so not every {landmark} is landed on.",
+        "Jumps of {size} do not fit evenly into {round}, and here every {landmark} is jumped over.",
     ),
     "unfriendly landing": (
         "Jumps of {size} instead of {old}.",
         "Some jumps of {size} land right on {a_mark}, and others go over one.",
+    ),
+    "unfriendly once": (
+        "Jumps of {size} instead of {old}.",
+        "Here only one jump of {size} lands right on {a_mark}, and others go over one.",
     ),
     "unfriendly seldom": (
         "Jumps of {size} instead of {old}.",
@@ -98,7 +116,7 @@ CHANGES = {
     ),
     "one more": (
         "The same count in lines of {length}.",
-        "Neighbors in two lines are now {across} apart, so there is something else to see in the lines.",
+        "A number and the one just {beside} it are now {across} apart, so there is something else to see in the lines.",
     ),
     "other fold": (
         "The same count in lines of {length}.",
@@ -107,5 +125,12 @@ CHANGES = {
 }
 
 NEXT_COUNTS = NextCounts(
-    CHANGES, QUESTIONS, why="{reason} Ask: “{ask}”", cut="Only the first {cut}, as far as {until}."
+    CHANGES,
+    QUESTIONS,
+    why="{reason} Ask: “{ask}”",
+    cut="Only the first {cut}, as far as {until}.",
+    in_a_line="in lines of {}",
+    empty=("with no empty cell", "with {} empty cell first", "with {} empty cells first"),
+    beside={Fill.ACROSS: "below", Fill.ACROSS_UP: "above", Fill.DOWN: "beside"},
+    along={"row": "along the rows", "column": "down the columns", "count": "along the count"},
 )

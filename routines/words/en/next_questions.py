@@ -15,20 +15,20 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "How is each count here written, and what does each part tell us? Make a rule, and test it on all of them.",
     ),
     "fold": (
-        "Look down the lines. What do you see now? Point to it.",
+        "Look {along}. What do you see now? Point to it.",
         "Each line has {length} numbers now. What lines up, and why does it line up here?",
         "The numbers are the same, with {length} in each line. What lines up now, and why does {length} make it so?",
-        "Which line lengths would make it line up, and which would not? Make a conjecture, and test it with another "
+        "Which line lengths would make the numbers line up, and which would not? Make a conjecture, and test it with another "
         "line length.",
     ),
     "fewer": (
         "Look at one line. What do you see? Point to it.",
         "Look at one line and then at the next. What stays, what changes, and why?",
-        "Take two lines only. How are they alike, and how many jumps of {size} lie between neighbors in them?",
+        "Take two lines only. How are they alike, and how many jumps of {size} lead from one count to the one just {beside} it?",
         "With so few counts on the board, what can you say for certain about the next line? Test it before we write.",
     ),
     "multiples": (
-        "We start at {start}. What comes next? Do you know these numbers?",
+        "We start at {start}. What comes next? What do you know about these numbers?",
         "Where have we met these numbers before, and how are they like those of our first count?",
         "Each count is a whole number of jumps of {size} from zero. Was that so in our first count, and where do we see it?",
         "Compare each count with the one in the same place of our first count. Is the difference always the same? Test "
@@ -37,7 +37,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "round start": (
         "We start at {start}. What comes next? Show us.",
         "We start at {start}. When do we come to {a_mark} again, and how do you know?",
-        "How many jumps of {size} lead past {a_mark}, and what is left over there? Show it on the grid.",
+        "Which jumps of {size} pass {a_mark}, and how much is left over each time? Show it on the grid.",
         "When will a count land exactly on {a_mark} again? Make a rule, and test it with another start.",
     ),
     "round number more": (
@@ -49,20 +49,21 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "other start": (
         "We start at {start} now. What is still the same? Point to it.",
         "We start at {start} now. What is still the same from line to line, and why?",
-        "Neighbors in two lines were {kept} apart before. Are they so from {start} on, and why? Show it on the grid.",
+        "A number and the one just {beside} it were {kept} apart before. Are they so from {start} on, and why? Show it "
+        "on the grid.",
         "Which things we found depend on the start, and which do not? Make a conjecture, and test it from {start}.",
     ),
     "going on": (
-        "We go on from {start}. What will we see again? Point.",
+        "We go on from {start}. What will we see again? Tell us.",
         "We go on from {start}. Will we see the same things again? Which ones, and why?",
         "We go on from {start}. Which of the things we found will go on, and which will end? Why?",
         "Which things we found will go on from {start}, and which will end? Make a conjecture, and test it.",
     ),
     "back again": (
         "Now we count the other way, from {start}. What comes next?",
-        "We count the other way now. Which of the things we saw are still there, and which turn round?",
-        "We count from {start} to {last} now. What stays true when the jumps turn round, and what goes the other way?",
-        "Which of our rules still hold when every jump is turned round, and which must be said anew? Test one.",
+        "We count the other way now. Which of the things we saw are still there, and which turn around?",
+        "We count from {start} to {last} now. What stays true when the jumps turn around, and what goes the other way?",
+        "Which of our rules still hold when every jump is turned around, and which must be said anew? Test one.",
     ),
     "two in one": (
         "Which numbers are gone now? Where would they be? Show us.",
@@ -80,12 +81,11 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Each jump is nearly {round}. What comes next? Show us.",
         "{size} is nearly {round}. How can that help us to find the next number?",
         "{size} is nearly {round}. How could we use that for each jump, and what must we put right each time?",
-        "How does it show in the digits that {size} is so near to {round}, and for how long? Make a conjecture, and "
-        "test it.",
+        "{size} is nearly {round}. What happens to the last digits now, and why? Make a conjecture, and test it.",
     ),
     "ten times": (
-        "Each jump is longer now. What looks the same? Point to it.",
-        "Each jump is ten times as long. What looks like our first count, and what is new?",
+        "Each jump is {size} now. What looks the same? Point to it.",
+        "Each jump is {size} now. What looks like our first count, what is new, and why?",
         "Each jump of {size} is ten times as long as before. Which patterns come back, and in which place?",
         "When each jump is ten times as long, which of our rules stay true, and in which place? Test one.",
     ),
@@ -98,7 +98,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "several parts": (
         "Each jump takes more parts now. Where is a whole? Point.",
         "Each jump takes several parts now. When will we land on a whole, and how do you know?",
-        "Each jump is {size} now. Which counts will land on a whole, and which will jump over it? How can you tell?",
+        "Each jump is {size} now. Which wholes do we land on, and which do we jump over? How can you tell?",
         "Which jumps would land on every whole, on some, or on none? Make a conjecture, and test it here.",
     ),
     "unfriendly": (
@@ -111,6 +111,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Each jump is {size} now. What comes next? Show us.",
         "Where do we land right on {a_mark} now, and where do we jump over one?",
         "Which jumps of {size} land right on {a_mark}, and which go over one? How can you tell?",
+        "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
+    ),
+    "unfriendly once": (
+        "Each jump is {size} now. What comes next? Show us.",
+        "Where do we land right on {a_mark} now, and where do we jump over one?",
+        "Which jump of {size} lands right on {a_mark}, and which go over one? How can you tell?",
         "After how many jumps of {size} will a count land on {a_mark} again? Make a rule, and test it.",
     ),
     "by tens": (

@@ -10,11 +10,11 @@ from .slips import WORDS
 ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ("Point and show us.", "Show us on the grid.", "Touch {a} and go on.", "Point to it."),
     (
-        "Put a finger on {a} in {line} and show us why.",
-        "Look along {along} and tell us why.",
-        "Make the jump again from {a} on the grid. Why?",
+        "Put a finger on {a} in {line} and show us.",
+        "Look along {along} and tell us.",
+        "Make the jump again from {a} on the grid.",
         "Show us on the grid how you know.",
-        "Use the grid. Why?",
+        "Show us on the grid.",
     ),
     (
         "Start at {a} in {line}, make {jump} on the grid, and say how you know.",
@@ -36,10 +36,10 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
 ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
     ("Point and show us.", "Show us on the grid.", "Point to it."),
     (
-        "Look along {along}: how did we write the others, and why?",
-        "Read it aloud next to {a} on the grid. What do you hear?",
-        "Compare it with {a} on the grid. Why?",
-        "Use the grid. Why?",
+        "Look along {along}, where we wrote the others, and tell us.",
+        "Read it aloud next to {a} on the grid.",
+        "Compare it with {a} on the grid.",
+        "Show us on the grid.",
     ),
     (
         "Look at the counts in {along}, and say what each part of them tells us.",
@@ -63,4 +63,5 @@ REPLIES = Replies(
     joined=("added", "taken away"),
     cent="cent",
     notes=NOTES,
+    called=({}, {}),
 )

@@ -34,7 +34,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.reason-bare": ("{jumps}",),
     "neighbour.reason-one": ("one step {direction} is the next count, and each jump is {diff}",),
     "neighbour.reason-one-back": ("one step {direction} is the count before, and each jump is {diff}",),
-    "table.statement": ("each count is its place times {step}", "count number n is n jumps of {step}"),
+    "table.statement": ("each count is its place times {step}",),
     "table.core": (
         "the {nth} is {n} jumps of {step} from zero",
         "the {nth} one we say is {n} times {step}",
@@ -43,8 +43,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the start is 1 × {factor}, and each jump is one more {step}: {n} × {factor} = {v}",
         "{v} is the {nth} count, and {n} × {factor} = {v}",
     ),
-    "run.statement": ("the {feat} {rises} {change} {each_way}", "{feats} go {up} {change} {each_way}"),
-    "run.core": ("{each_way} the {short} go {up} by {change}",),
+    "run.statement": ("{within} the {feat} {rises} by {change}",),
+    "run.core": ("{within} the {short} go {up} by {change}",),
     "run.reason-place-line": ("{n} in a {fills}: {jumps}, and {total} {more} is {place} {more}",),
     "run.reason-place": ("{jumps}, and {total} {more} is {place} {more}", "{total} {more} is {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, so each time it is {total} {more}"),
@@ -57,7 +57,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "step": (
-        "Show me one jump. Is it the same from the end of a line to the next?",
+        "Show me one jump. Is it the same from the end of one line to the start of the next?",
         "Put a finger on two neighbors. What happens between them?",
     ),
     "neighbour": (

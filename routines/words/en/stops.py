@@ -67,7 +67,7 @@ QUESTIONS = {
         ),
         (
             "If we kept counting, would we ever say {probe}? Where would it be, and how do you know?",
-            "Is {probe} one of our counts if we go on? In which row and column, and why?",
+            "Will {probe} be one of our counts if we go on? In which row and column, and why?",
         ),
         (
             "If we make {jump} again and again, will we say {probe}? In which row and column? Find two ways to be sure.",
@@ -105,8 +105,9 @@ HOWS = {
     "filled": "{rest} and {by} make {sum}",
     "filled in units": "{rest} and {by} more is {many}, that is {sum}",
     "over": "{to} to {landmark}, then {on} more",
-    "over back": "{to} back to {landmark}, then {on} more",
-    "opened": "{full} less {by} is {rest}",
+    "over back": "{to} back to {landmark}, then {on} further back",
+    "opened": "{by} less than {full} is {rest}",
+    "opened like ten": "{full} is {rest} and {by}, so {a} is {next} and {by}",
     "both digits": "both digits change",
     "all digits": "all {k} digits change",
     "some digits": "{k} of {many} digits change",

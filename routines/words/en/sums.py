@@ -45,13 +45,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "opposites.statement": ("{pairs}: opposites pair up", "the opposites here are {pairs}"),
     "opposites.pair": ("{a} and {b}",),
     "opposites.core": (
-        "{a} and {b} are just as far from zero",
+        "{a} and {b} are equally far from zero",
         "{a} and {b} match, one on each side of zero",
     ),
     "opposites.reason": (
         "from {low} to 0 is {far}, and from 0 to {high} is {far}",
         "{low} is {far} below 0 and {high} is {far} above 0",
     ),
+    "opposites.until": ("; at {until} another pair comes",),
     "opposites.note": ("at {until} one more pair comes, {low} and {high}",),
 }
 

@@ -5,6 +5,7 @@ sentences reach a count with words that need not agree with it ("hay", "llegar a
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 
 from routines.counting.kinds.said import CoinName
@@ -32,12 +33,16 @@ class Spanish(Language):
     """Spanish as bilingual classrooms in the Americas speak it."""
 
     code = "es"
-    conjunction = "y"
+    conjunction, disjunction = "y", "o"
     more, less, up, down = "más", "menos", "sube", "baja"
     later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS
+    clock_landmarks = names.CLOCK_LANDMARKS
+    stretch_nouns = names.STRETCHES
+    decades = names.DECADES
     places = names.PLACES
     part_features = names.PARTS
+    terms_of_fractions = names.TERMS_OF_FRACTIONS
     clock_parts = names.CLOCK_PARTS
     digit_sum = names.DIGIT_SUM
     small_coins = names.SMALL_COINS
@@ -68,6 +73,13 @@ class Spanish(Language):
         "down": "al bajar un lugar",
         "down-right": "en diagonal hacia abajo y a la derecha",
         "down-left": "en diagonal hacia abajo y a la izquierda",
+    }
+
+    going = {
+        "right": "si paso un lugar a la derecha",
+        "down": "si bajo un lugar",
+        "down-right": "si bajo en diagonal hacia la derecha",
+        "down-left": "si bajo en diagonal hacia la izquierda",
     }
 
     def value(self, text: str, *, clock: bool) -> str:
@@ -110,6 +122,13 @@ class Spanish(Language):
     def counted_by(self, text: str) -> Noun:
         return Noun(f"número de {text} en {text}", f"números de {text} en {text}")
 
+    def ending_in(self, digits: Sequence[str]) -> Noun:
+        ending = self.either(digits)
+        return Noun(f"número que termina en {ending}", f"números que terminan en {ending}")
+
+    def those_ending(self, digits: Sequence[str]) -> str:
+        return f"los que terminan en {self.either(digits)}"
+
     def stretch(self, text: str) -> Noun:
         return Noun(f"tramo de {text}", f"tramos de {text}")
 
@@ -142,6 +161,11 @@ class Spanish(Language):
         feature = self._digit(Noun(name.one, f"{name.many} de {coin.several}", name.feminine))
         return replace(feature, brief=self._digit(name).noun)
 
+    def whole_number_of(self, unit: Noun) -> Feature:
+        whole = ("entera", "enteras") if unit.feminine else ("entero", "enteros")
+        brief = Noun(f"{unit.one} {whole[0]}", f"{unit.many} {whole[1]}", unit.feminine)
+        return Feature(Noun(f"número entero de {unit.many}", f"números enteros de {unit.many}"), brief=brief)
+
     def whole_units(self, unit: CoinName) -> Noun:
         feminine = unit.gender == "feminine"
         whole = ("entera", "enteras") if feminine else ("entero", "enteros")
@@ -162,6 +186,9 @@ class Spanish(Language):
 
     def another(self, noun: Noun) -> str:
         return f"{'otra' if noun.feminine else 'otro'} {noun.one}"
+
+    def to_the_next(self, noun: Noun) -> str:
+        return "a la siguiente" if noun.feminine else "al siguiente"
 
     def the_one(self, noun: Noun) -> str:
         if noun.one == noun.many:

@@ -11,10 +11,10 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "¿Será así también en el {nth} número? Miremos ahí.",
     ),
     "table": (
-        "Estamos contando la tabla del {step}.",
+        "Estamos diciendo la tabla del {step}.",
         "Mira, es la tabla del {step}.",
     ),
-    "table reply": ("¿Dónde estaría {multiple}? Mira entre sus vecinos.",),
+    "table reply": ("¿Entre cuáles dos números estaría {multiple}?",),
     "lands": (
         "Vamos a llegar {value:al}.",
         "Creo que llegamos {value:al}.",
@@ -28,20 +28,21 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "No dejamos fuera ningún número par.",
     ),
     "every even reply": ("¿Qué número par viene justo después del {value}? ¿Está en la cuadrícula?",),
+    "line way": ("bajo un lugar", "paso un lugar a la derecha", "subo un lugar"),
     "line": (
-        "Si paso a la {line} siguiente, hay {value} más.",
+        "Si {way}, hay {value} más.",
         "Mira, de {line} en {line} hay {value} más.",
     ),
     "line back": (
-        "Si paso a la {line} siguiente, hay {value} menos.",
+        "Si {way}, hay {value} menos.",
         "Mira, de {line} en {line} hay {value} menos.",
     ),
     "line later": (
-        "Si paso a la {line} siguiente, es {value} más tarde.",
+        "Si {way}, es {value} más tarde.",
         "Mira, de {line} en {line} es {value} más tarde.",
     ),
     "line earlier": (
-        "Si paso a la {line} siguiente, es {value} antes.",
+        "Si {way}, es {value} antes.",
         "Mira, de {line} en {line} es {value} antes.",
     ),
     "line reply": (

@@ -1,13 +1,10 @@
 """Spanish sentences about what stays or comes back: digit, digit-sum, remainder."""
 
 SENTENCES: dict[str, tuple[str, ...]] = {
-    "always.statement": ("{the_feats} siempre son {x}", "en todos los números {the_feats} son {x}"),
+    "always.statement": ("{the_feat} siempre {be} {x}", "en todos los números {the_feat} {be} {x}"),
     "always.shown.statement": ("{the_feat} {stay} {x}",),
-    "always.core": ("{the_short} siempre son {x}",),
-    "always.says": (
-        "en cada número que decimos {the_feats} son {x}",
-        "en todos los que decimos {the_feats} son {x}",
-    ),
+    "always.core": ("{the_short_one} siempre {be} {x}",),
+    "always.says": ("en todos los que decimos {the_feat} {be} {x}",),
     "turns.statement": ("{the_feats} se alternan: {series}",),
     "turns.core": (
         "{the_short} se alternan: primero {x} y luego {y}",
@@ -27,10 +24,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "cada {line} conserva {the_feat}: {series}",
     ),
     "keep.core": (
-        "en cada {line} {the_short} no cambian",
+        "{in_each} {the_short} no cambian",
         "{the_feats} son iguales en cada {line}",
         "en cada {line} {the_feats} no cambian",
-        "{per_line} {the_short} no cambian",
     ),
     "turns-line.statement": ("{the_feats} se alternan {each_way}: {series} {in_line}",),
     "turns-same.statement": (
@@ -39,7 +35,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "turns-line.core": (
         "{within} se alternan {the_short}",
-        "{per_line} se alternan {the_short}",
         "{the_feats} se alternan {each_way}",
     ),
     "repeat-line.statement": ("{the_feats} se repiten cada {k} números {each_way}: {series} {in_line}",),
@@ -92,6 +87,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "reason.sums": ("{sums}",),
     "all.statement": ("todos los números son {marks}", "todos son {marks}"),
     "all.core": ("todos los números que decimos son {marks}", "todos los que decimos son {marks}"),
+    "all.ending.core": ("todos terminan en {ending}", "todos los que decimos terminan en {ending}"),
     "all.reason": ("{a} es {pure_a}, y cada salto de {d} es {pure_d}",),
     "past.statement": ("cada número es {r} más que {a_mark}",),
     "past.core": ("cada uno es {r} más que {a_mark}", "cada uno que decimos es {r} más que {a_mark}"),
@@ -126,6 +122,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("{until:en} {the_feat} {be} {y}, no {x}", "{until:en} {the_feat} {be} {y} y tocaba {x}"),
     "note.another": ("{until:en} llegamos a {another}: {the_feat} {be} {y}",),
+    "note.both": ("{the_feat} de {a} y de {until} {be} {y}",),
     "note.below-zero": ("{until:en} bajamos de 0",),
     "note.absent": ("{until:en} no se escribe {the_feat}",),
     "note.full": ("{until:en}, {x} {places} hacen 1 {larger}",),

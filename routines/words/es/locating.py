@@ -18,12 +18,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{value} es el {nth} número, en la fila {row}, columna {column}.",
     ),
     "later": (
-        "Sí, si seguimos: decimos {value} en la fila {row}, columna {column}.",
-        "Sí, si seguimos. Desde {start:el}, {jumps} {make} {total}: llegamos a {value} en la fila {row}, columna {column}.",
+        "Sí, si seguimos: decimos {value} en {where}.",
+        "Sí, si seguimos. Desde {start:el}, {jumps} {make} {total}: llegamos a {value} en {where}.",
         "Todavía no está en la pizarra. De {start} a {value} van {total}, y {jumps} {make} {total}. Sería el {nth} "
-        "número: fila {row}, columna {column}.",
+        "número, en {where}.",
         "Queda más allá de la pizarra. De {start} a {value} van {total}, y {jumps} {make} exactamente {total}; tiene que "
-        "ser el {nth} número: fila {row}, columna {column}.",
+        "ser el {nth} número, en {where}.",
     ),
     "here, on a clock": (
         "Sí, decimos {value}: fila {row}, columna {column}. Señala el lugar.",
@@ -34,12 +34,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "la fila {row}, columna {column}.",
     ),
     "later, on a clock": (
-        "Sí, si seguimos: decimos {value} {part}, en la fila {row}.",
-        "Sí, si seguimos: {jumps} desde {start} {lead} a {value} {part}, en la fila {row}, columna {column}.",
+        "Sí, si seguimos: decimos {value} {part}, en {where}.",
+        "Sí, si seguimos: {jumps} desde {start} {lead} a {value} {part}, en {where}.",
         "Todavía no está en la pizarra. Llegamos por primera vez a {value} {part}: {jumps} {make} {total}. Es el {nth} "
-        "número, {turn} vuelta del reloj, fila {row}, columna {column}.",
+        "número, {turn} vuelta del reloj, en {where}.",
         "Queda más allá de la pizarra. Llegamos por primera vez a {value} {part}: {jumps} {make} {total}, y menos no "
-        "bastan. Es el {nth} número, {turn} vuelta del reloj, fila {row}, columna {column}.",
+        "bastan. Es el {nth} número, {turn} vuelta del reloj, en {where}.",
     ),
     "behind": (
         "No. Empezamos con {start} y contamos hacia {way}, lejos de {value}.",
@@ -51,14 +51,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "skipped": (
         "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
-        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
-        "No. {mark} {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
-        "No. {mark} De {start} a {value} van {total}: {jumps} {lead} a {before} y uno más a {after}. No cabe "
+        "No. {mark} Decimos {before} y luego {after}. Saltamos por encima de {value}.",
+        "No. {mark} Desde {start:el}, {jumps} {lead} a {before} y uno más a {after}: saltamos por encima de {value}.",
+        "No. {mark} De {start} a {value} van {total}. Desde {start:el}, {jumps} {lead} a {before} y uno más a {after}. No cabe "
         "un número entero de saltos.",
     ),
     "skipped at once": (
         "No. Decimos {before} y luego {after}. Saltamos por encima de {value}.",
-        "No. {mark} Decimos {before} y luego {after}. ¿Por qué saltamos por encima de {value}?",
+        "No. {mark} Decimos {before} y luego {after}. Saltamos por encima de {value}.",
         "No. {mark} El primer salto ya lleva de {before} a {after}: saltamos por encima de {value}.",
         "No. {mark} De {start} a {value} van {total}, menos que un salto de {step}: el primer salto ya lo pasa.",
     ),
@@ -111,5 +111,10 @@ LOCATING = Locating(
     down_to_zero="Hasta el 0: ",
     make=("hace", "hacen"),
     lead=("lleva", "llevan"),
+    above=(
+        "la columna {column}, en la línea más alta de hoy",
+        "la columna {column}, 1 línea por encima de la más alta de hoy",
+        "la columna {column}, {lines} líneas por encima de la más alta de hoy",
+    ),
     forwards=("arriba", "abajo"),
 )

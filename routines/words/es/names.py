@@ -52,7 +52,7 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("min", "15"): Noun(
         "cuarto de hora",
         "cuartos de hora",
-        among=Noun("cuarto de hora, media hora u hora entera", "cuartos de hora, medias horas y horas enteras"),
+        among=Noun("cuarto, media u hora entera", "cuartos, medias y horas enteras"),
     ),
     ("min", "30"): Noun(
         "media hora",
@@ -80,10 +80,39 @@ PLACES: dict[int, Noun] = {
     9: Noun("millar de millón", "millares de millón"),
 }
 
+# What a stretch from one multiple to the next is called, where that is not the name of the multiple.
+STRETCHES: dict[tuple[str, str], Noun] = {
+    (kind, str(10**place)): PLACES[place] for kind in ("whole", "decimal") for place in (1, 2, 3)
+}
+
+# The counts from 20 to 29, from 30 to 39, ...
+DECADES = ("veinte", "treinta", "cuarenta", "cincuenta", "sesenta", "setenta", "ochenta", "noventa")
+
 PARTS: dict[str, Feature] = {
     "top": Feature(Noun("número de arriba", "números de arriba")),
     "bottom": Feature(Noun("número de abajo", "números de abajo")),
     "whole": Feature(Noun("parte entera", "partes enteras", feminine=True)),
+}
+
+TERMS_OF_FRACTIONS: dict[str, Feature] = {
+    "top": Feature(Noun("numerador", "numeradores")),
+    "bottom": Feature(Noun("denominador", "denominadores")),
+}
+
+# Times of day that are landmarks, by the minutes they are multiples of; the others are called as lengths of time are.
+CLOCK_LANDMARKS: dict[str, Noun] = {
+    "15": Noun(
+        "cuarto de hora",
+        "cuartos de hora",
+        among=Noun("cuarto, media u hora en punto", "cuartos, medias y horas en punto"),
+    ),
+    "30": Noun(
+        "media hora",
+        "medias horas",
+        feminine=True,
+        among=Noun("media hora u hora en punto", "medias horas y horas en punto", feminine=True),
+    ),
+    "60": Noun("hora en punto", "horas en punto", feminine=True),
 }
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}

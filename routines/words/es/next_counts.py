@@ -1,5 +1,7 @@
 """Spanish sentences about what changes in a next count, and why: for the teacher, and so the same at all grades."""
 
+from routines.counting.grid import Fill
+
 from ..language import NextCounts
 from .next_questions import QUESTIONS
 
@@ -22,23 +24,35 @@ CHANGES = {
     ),
     "multiples": (
         "Los mismos saltos de {size}, desde {start:el}.",
-        "Desde {start:el} cada número es un múltiplo de {size}, con saltos que la clase conoce.",
+        "Desde {start:el} cada número es un múltiplo de {size}, y la clase conoce esos números.",
     ),
     "first jumps": (
-        "Los mismos saltos de {size}, desde {start:el}.",
-        "Con números que ya domina, la clase puede mirar lo que hacen los saltos.",
+        "Los mismos saltos de {size}, con números más pequeños, desde {start:el}.",
+        "Con números más pequeños queda más tiempo para mirar lo que hacen los saltos.",
     ),
     "round start": (
         "Los mismos saltos de {size}, desde {start:el}.",
-        "Así es más fácil seguir lo que sobra después de cada {landmark}.",
+        "Desde {start:el} es más fácil seguir lo que sobra después de cada {landmark}.",
     ),
     "smaller place": (
         "Los mismos saltos, desde {start:el}: pasan por {landmark:el} en vez de {larger}.",
-        "El salto {before:del} {hard:al} es otra vez el difícil, con números más fáciles de imaginar.",
+        "El salto {before:del} {hard:al} es otra vez el difícil, con números más pequeños.",
     ),
     "round number more": (
         "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
-        "Lo que queda después de cada {landmark} es igual que antes en cada celda.",
+        "En cada celda, lo que sobra después de cada {landmark} es igual que antes.",
+    ),
+    "ones digit kept": (
+        "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
+        "En cada celda la cifra de las unidades es la misma que antes.",
+    ),
+    "two digits kept": (
+        "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
+        "En cada celda las dos últimas cifras son las mismas que antes.",
+    ),
+    "minutes kept": (
+        "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
+        "En cada celda los minutos después de la hora en punto son los mismos que antes.",
     ),
     "other start": (
         "Los mismos saltos de {size} y las mismas líneas, desde {start:el}.",
@@ -79,11 +93,15 @@ CHANGES = {
     ),
     "unfriendly": (
         "Saltos de {size} en vez de {old}.",
-        "Los saltos de {size} no caben justos en {round}: hay que ver dónde se cae justo y dónde se salta.",
+        "Los saltos de {size} no caben justos en {round} y aquí pasan por encima de cada {landmark}.",
     ),
     "unfriendly landing": (
         "Saltos de {size} en vez de {old}.",
         "Algunos saltos de {size} caen justo en {a_mark} y otros pasan por encima.",
+    ),
+    "unfriendly once": (
+        "Saltos de {size} en vez de {old}.",
+        "Aquí un solo salto de {size} cae justo en {a_mark} y otros pasan por encima.",
     ),
     "unfriendly seldom": (
         "Saltos de {size} en vez de {old}.",
@@ -109,5 +127,16 @@ CHANGES = {
 }
 
 NEXT_COUNTS = NextCounts(
-    CHANGES, QUESTIONS, why="{reason} Pregunta: «{ask}»", cut="Solo los primeros {cut}, hasta {until}."
+    CHANGES,
+    QUESTIONS,
+    why="{reason} Pregunta: «{ask}»",
+    cut="Solo los primeros {cut}, hasta {until}.",
+    in_a_line="en líneas de {}",
+    empty=("sin celda vacía", "con {} celda vacía al principio", "con {} celdas vacías al principio"),
+    beside={Fill.ACROSS: "debajo", Fill.ACROSS_UP: "arriba", Fill.DOWN: "al lado"},
+    along={
+        "row": "cada fila de lado a lado",
+        "column": "cada columna de arriba abajo",
+        "count": "el conteo en orden",
+    },
 )

@@ -15,20 +15,20 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Cómo se escribe cada número y qué nos dice cada parte? Haz una regla y pruébala con todos.",
     ),
     "fold": (
-        "Mira las líneas hacia abajo. ¿Qué ves ahora? Señálalo.",
+        "Mira {along}. ¿Qué ves ahora? Señálalo.",
         "Cada línea tiene ahora {length} números. ¿Qué queda alineado y por qué aquí?",
         "Son los mismos números, con {length} en cada línea. ¿Qué queda alineado ahora y por qué lo logra {length}?",
-        "¿Qué largos de línea lo alinean y cuáles no? Haz una conjetura y pruébala con otro largo de línea.",
+        "¿Qué largos de línea alinean los números y cuáles no? Haz una conjetura y pruébala con otro largo de línea.",
     ),
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
         "Mira una línea y después la otra. ¿Qué se queda, qué cambia y por qué?",
-        "Toma solo dos líneas. ¿En qué se parecen y cuántos saltos de {size} hay entre ellas?",
+        "Toma solo dos líneas. ¿En qué se parecen y cuántos saltos de {size} hay de un número al que está justo {beside}?",
         "Con tan pocos números en la pizarra, ¿qué puedes decir con certeza de la línea que sigue? Pruébalo antes de "
         "escribirla.",
     ),
     "multiples": (
-        "Empezamos con {start}. ¿Qué sigue? ¿Conoces estos números?",
+        "Empezamos con {start}. ¿Qué sigue? ¿Qué sabes de estos números?",
         "¿Dónde vimos antes estos números y en qué se parecen a los del primer conteo?",
         "Cada número está a un número exacto de saltos de {size} de cero. ¿Sobraba algo en el primer conteo? ¿Dónde se ve?",
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
@@ -37,7 +37,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "round start": (
         "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
         "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
-        "¿Con cuántos saltos de {size} pasamos {a_mark} y cuánto sobra? Muéstralo en la cuadrícula.",
+        "¿Qué saltos de {size} pasan {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Haz una regla y pruébala con otro comienzo.",
     ),
     "round number more": (
@@ -55,7 +55,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Haz una conjetura y pruébala desde {start:el}.",
     ),
     "going on": (
-        "Seguimos desde {start:el}. ¿Qué veremos otra vez? Señálalo.",
+        "Seguimos desde {start:el}. ¿Qué veremos otra vez? Dinos.",
         "Seguimos desde {start:el}. ¿Veremos otra vez lo mismo? ¿Qué cosas y por qué?",
         "Seguimos desde {start:el}. ¿Qué cosas de las que vimos seguirán y cuáles se acabarán? ¿Por qué?",
         "¿Qué cosas de las que vimos seguirán desde {start:el} y cuáles se acabarán? Haz una conjetura y pruébala.",
@@ -83,11 +83,11 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Cada salto es casi {round}. ¿Qué viene después? Muéstralo.",
         "{size} es casi {round}. ¿Cómo nos ayuda eso a encontrar el número que sigue?",
         "{size} es casi {round}. ¿Cómo podemos usarlo en cada salto y qué hay que corregir cada vez?",
-        "¿Cómo se ve en las cifras que {size} es casi {round} y hasta cuándo? Haz una conjetura y pruébala.",
+        "{size} es casi {round}. ¿Qué pasa ahora con las últimas cifras y por qué? Haz una conjetura y pruébala.",
     ),
     "ten times": (
-        "Cada salto es más largo. ¿Qué se ve igual? Señálalo.",
-        "Cada salto es diez veces más largo. ¿Qué se parece al primer conteo y qué es nuevo?",
+        "Ahora cada salto es de {size}. ¿Qué se ve igual? Señálalo.",
+        "Ahora cada salto es de {size}. ¿Qué se parece al primer conteo, qué es nuevo y por qué?",
         "Cada salto de {size} es diez veces el de antes. ¿Qué patrones vuelven y en qué lugar?",
         "Cuando cada salto es diez veces el de antes, ¿qué reglas se cumplen y en qué lugar? Prueba una.",
     ),
@@ -100,7 +100,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "several parts": (
         "Cada salto toma más partes. ¿Dónde hay un entero? Señálalo.",
         "Ahora cada salto toma varias partes. ¿Cuándo caeremos en un entero y cómo lo sabes?",
-        "Ahora cada salto es de {size}. ¿Qué números caen en un entero y cuáles lo saltan? ¿Cómo lo sabes?",
+        "Ahora cada salto es de {size}. ¿En qué enteros caemos y cuáles saltamos? ¿Cómo lo sabes?",
         "¿Qué saltos caerían en todos los enteros, en algunos o en ninguno? Haz una conjetura y pruébala aquí.",
     ),
     "unfriendly": (
@@ -113,6 +113,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
         "¿Dónde caemos ahora justo en {a_mark} y dónde saltamos por encima?",
         "¿Qué saltos de {size} caen justo en {a_mark} y cuáles pasan por encima? ¿Cómo lo sabes?",
+        "¿Después de cuántos saltos de {size} caemos otra vez en {a_mark}? Haz una regla y ponla a prueba.",
+    ),
+    "unfriendly once": (
+        "Ahora cada salto es de {size}. ¿Qué viene después? Muéstralo.",
+        "¿Dónde caemos ahora justo en {a_mark} y dónde saltamos por encima?",
+        "¿Qué salto de {size} cae justo en {a_mark} y cuáles pasan por encima? ¿Cómo lo sabes?",
         "¿Después de cuántos saltos de {size} caemos otra vez en {a_mark}? Haz una regla y ponla a prueba.",
     ),
     "by tens": (

@@ -10,23 +10,23 @@ from .slips import WORDS
 ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ("Señala y muéstranos.", "Muéstralo en la cuadrícula.", "Toca {a:el} y sigue.", "Señálalo."),
     (
-        "Señala {a:el} en {line} y muestra por qué.",
-        "Mira a lo largo de {along} y di por qué.",
-        "Haz otra vez el salto desde {a:el} en la cuadrícula. ¿Por qué?",
+        "Señala {a:el} en {line} y muéstranos.",
+        "Mira a lo largo de {along} y dinos.",
+        "Haz otra vez el salto desde {a:el} en la cuadrícula.",
         "Muestra en la cuadrícula cómo lo sabes.",
-        "Usa la cuadrícula. ¿Por qué?",
+        "Muéstralo en la cuadrícula.",
     ),
     (
         "Empieza con {a:el} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
-        "Compáralo con los otros números de {along}: ¿qué hace ahí {jump}?",
+        "Compáralo con {the_others} de {along}: ¿qué hace ahí {jump}?",
         "Haz {jump} una vez más desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
         "Muestra {jump} en la cuadrícula y explica cómo lo sabes.",
         "Compruébalo en la cuadrícula.",
     ),
     (
         "Di qué hace siempre {jump} en un lugar así y ponlo a prueba en {along}.",
-        "Escribe una regla para {jump} y pruébala con cada número de {along}.",
-        "¿Qué tendría que cumplir {jump} para que funcione? Busca en {along} un número que lo contradiga.",
+        "Di una regla para {jump} y pruébala con {each_one} de {along}.",
+        "¿Qué tendría que cumplir {jump} para que funcione? Busca en {along} {some_one} que lo contradiga.",
         "Muestra de dos maneras en la cuadrícula {jump} desde {a:el} y di qué tienen en común.",
         "Di como regla qué hace {jump} y muéstralo en la cuadrícula desde {a:el} en {line}.",
         "Ponlo a prueba en la cuadrícula.",
@@ -36,24 +36,43 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
 ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
     ("Señala y muéstranos.", "Muéstralo en la cuadrícula.", "Señálalo."),
     (
-        "Mira a lo largo de {along}: ¿cómo escribimos los otros y por qué?",
-        "Léelo en voz alta junto {a:al} de la cuadrícula. ¿Qué oyes?",
-        "Compáralo con {a:el} en la cuadrícula. ¿Por qué?",
-        "Usa la cuadrícula. ¿Por qué?",
+        "Mira a lo largo de {along} cómo escribimos {the_others} y dinos.",
+        "Léelo en voz alta junto {a:al} de la cuadrícula.",
+        "Compáralo con {a:el} en la cuadrícula.",
+        "Muéstralo en la cuadrícula.",
     ),
     (
-        "Mira los números de {along} y di qué nos dice cada parte.",
+        "Mira {the_ones} de {along} y di qué nos dice cada parte.",
         "Compáralo con {a:el} en la cuadrícula y explica qué nos dice cada parte.",
         "Léelo en voz alta junto {a:al} de la cuadrícula y explica las partes que oyes.",
         "Compruébalo en la cuadrícula.",
     ),
     (
-        "Escribe una regla para escribir un número así y pruébala con cada número de {along}.",
-        "¿Cuándo nombran un solo número dos formas de escribir? Prueba tu idea con los números de {along}.",
-        "Di como regla qué nos dice cada parte de un número y pruébala con {a:el} en {line} de la cuadrícula.",
+        "Di una regla para escribir {some_one} así y pruébala con {each_one} de {along}.",
+        "¿Cuándo nombran un solo número dos formas de escribir? Prueba tu idea con {the_ones} de {along}.",
+        "Di como regla qué nos dice cada parte de {some_one} y pruébala con {a:el} en {line} de la cuadrícula.",
         "Ponlo a prueba en la cuadrícula.",
     ),
 )
+
+OF_NUMBERS = {
+    "one_of_ours": "uno de nuestros números",
+    "the_next_one": "el número que sigue",
+    "that_one": "ese número",
+    "some_one": "un número",
+    "each_one": "cada número",
+    "the_ones": "los números",
+    "the_others": "los otros números",
+}
+OF_TIMES = {
+    "one_of_ours": "una de nuestras horas",
+    "the_next_one": "la hora que sigue",
+    "that_one": "esa hora",
+    "some_one": "una hora",
+    "each_one": "cada hora",
+    "the_ones": "las horas",
+    "the_others": "las otras horas",
+}
 
 REPLIES = Replies(
     WORDS,
@@ -63,4 +82,5 @@ REPLIES = Replies(
     joined=("suman", "quitan"),
     cent="céntimo",
     notes=NOTES,
+    called=(OF_NUMBERS, OF_TIMES),
 )

@@ -4,17 +4,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.statement": ("cada número es {d} {more} que el anterior",),
     "step.core": ("cada uno es {d} {more} que el anterior",),
     "step.says": (
-        "cada vez que contamos el número {up} {d}",
-        "en cada salto que damos el número {up} {d}",
+        "cada vez que contamos, el número {up} {d}",
+        "en cada salto que damos, el número {up} {d}",
     ),
     "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
     "step.reason-short": ("{b} es {d} {more} que {a}",),
     "neighbour.statement": ("{direction} hay {diff} {more}",),
-    "neighbour.core": (
-        "{direction} siempre hay {diff} {more}",
-        "{direction} cada uno es {diff} {more}",
-    ),
-    "neighbour.says": ("siempre encuentro {diff} {more} {direction}",),
+    "neighbour.core": ("{direction} siempre hay {diff} {more}",),
+    "neighbour.says": ("veo que {going}, siempre {up} {diff}",),
     "neighbour.reason": ("{n} por {fills}, y {jumps}, o sea, {diff} {more} {direction}",),
     "neighbour.reason-back": ("{n} por {fills}: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",),
     "neighbour.reason-short": ("{n} por {fills}: {jumps}",),
@@ -31,26 +28,19 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.reason-bare": ("{jumps}",),
     "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
     "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
-    "table.statement": (
-        "cada número es su lugar multiplicado por {step}",
-        "el número del lugar n está a n saltos de {step} de cero",
-    ),
+    "table.statement": ("cada número es su lugar multiplicado por {step}",),
     "table.core": (
-        "el {nth} número está a {n} saltos de {step} de cero",
+        "el {nth} número está a {n} saltos de {step} desde cero",
         "el {nth} número es {n} veces {step}",
     ),
     "table.reason": (
         "empezamos en 1 × {factor} y cada salto es un {step} más: {n} × {factor} = {v}",
         "{v} es el {nth} número, y {n} × {factor} = {v}",
     ),
-    "run.statement": (
-        "{the_feat} {rises} {change} {each_way}",
-        "{the_feats} {rise} de {change} en {change} {each_way}",
-    ),
+    "run.statement": ("{within} {the_feat} {rises} {change}",),
     "run.core": (
         "{within} {the_short} {rise} de {change} en {change}",
         "{within} {the_short} {rise} {change}",
-        "{per_line} {the_short} {rise} {change}",
     ),
     "run.reason-place-line": ("{n} por {fills}: {jumps}, y {total} {more} son {place} {more}",),
     "run.reason-place": ("{jumps}, y {total} {more} son {place} {more}", "{total} {more} son {place} {more}"),
@@ -84,6 +74,6 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
     ),
     "table": (
         "¿Qué lugar tiene en el conteo y cuántos saltos lo forman?",
-        "Elige otro. ¿A cuántos saltos está de cero?",
+        "Elige otro. ¿A cuántos saltos está desde cero?",
     ),
 }

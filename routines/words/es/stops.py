@@ -103,8 +103,9 @@ HOWS = {
     "filled": "{rest} y {by} son {sum}",
     "filled in units": "{rest} y {by} más son {many}, o sea, {sum}",
     "over": "{to} hasta {landmark:el} y luego {on} más",
-    "over back": "{to} hacia atrás hasta {landmark:el} y luego {on} más",
+    "over back": "{to} menos hasta {landmark:el} y luego {on} menos",
     "opened": "{full} menos {by} son {rest}",
+    "opened like ten": "{full} son {rest} y {by}; {a} son {next} y {by}",
     "both digits": "cambian las dos cifras",
     "all digits": "cambian las {k} cifras",
     "some digits": "cambian {k} de {many} cifras",
@@ -116,7 +117,7 @@ REASONS = {
     "hard": "El salto siguiente, {a:del} {next:al}, pasa por {landmark:el}.",
     "hard on": "El salto siguiente, desde {a:el}, llega {landmark:al}.",
     "hard back": "El salto siguiente, {a:del} {next:al}, deja atrás {landmark:el}.",
-    "dies": "{idea} El siguiente, {next:el}, es el primero que no encaja.",
+    "dies": "Hasta {a:el} se cumple: «{idea}» Con {next:el} deja de cumplirse por primera vez.",
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }
 

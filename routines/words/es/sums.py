@@ -52,6 +52,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "de {low} a 0 hay {far}, y de 0 a {high} hay {far}",
         "{low} está {far} bajo 0 y {high} está {far} sobre 0",
     ),
+    "opposites.until": ("; {until:en} llega otra pareja",),
     "opposites.note": ("{until:en} llega una pareja más, {low} y {high}",),
 }
 

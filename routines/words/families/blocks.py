@@ -77,8 +77,7 @@ class Block(Phrases[B]):
     def fields(self) -> dict[str, object]:
         """What the phrases of the family may hold."""
         return {
-            **self.page.about(self._feature()),
-            **self.page.about_lines(self.along),
+            **self.page.about_all(self._feature(), self.along),
             "in_line": self.language.in_line(self.along, self._number(self.line)),
             "k": self.length,
         }

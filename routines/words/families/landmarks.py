@@ -8,12 +8,17 @@ from functools import cached_property, partial
 
 from routines.counting.claims import HowManyClaim, LandmarksClaim
 from routines.counting.grid import Fill
+from routines.counting.kinds.names import Kind
+from routines.counting.patterns.first_to_say import HELD_IN_MIND
 
 from ..language import Noun
+from ..numbers import series
+from ..page import TIMES_FROM
 from .phrases import Line, Phrases
 
 MOST_STRETCHES = 12
 MOST_SAID = 5
+MOST_TENS_SAID = 3
 
 
 class Landmarks(Phrases[LandmarksClaim]):
@@ -45,7 +50,7 @@ class Landmarks(Phrases[LandmarksClaim]):
 
     @cached_property
     def _fields(self) -> dict[str, object]:
-        mark = self._named(self.page.mark(self._multiple))
+        mark = self._named(self.page.landmark(self._multiple))
         lines = [self.page.line_number(line, str(self.claim.lie)) for line in self.claim.lines or ()]
         every, first = self._every(), self._first()
         return {
@@ -63,19 +68,23 @@ class Landmarks(Phrases[LandmarksClaim]):
         """Where they lie, as a key; a claim that leaves the lie or its lines open tells only how often they come."""
         lie = self.claim.lie
         if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.lines):
-            return "scattered" if self._first() > self._every() or self.claim.first else "scattered-first"
+            later = self._first() > self._every() or self.claim.first not in (None, self._every())
+            return "scattered" if later else "scattered-first"
         return str(lie)
 
     def statement(self) -> str:
-        lie = self._lie()
-        if lie == "scattered" and self._first() == self._every():
-            lie = "scattered-first"
-        return self.say(f"lie.{lie}.statement", **self._fields)
+        return self.say(f"lie.{self._lie()}.statement", **self._fields)
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
-        mark = self._named(self.page.child_mark(self._multiple))
-        child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": self.language.the_many(mark)}
-        return f"lie.{self._lie().removesuffix('-first')}", {**self._fields, **child}
+        named = self.page.landmark if self.page.on_clock else self.page.child_mark
+        mark = self._named(named(self._multiple))
+        ending = self.page.child_ending(self._multiple)
+        the_marks = self.language.those_ending(ending) if ending else self.language.the_many(mark)
+        child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": the_marks}
+        key = f"lie.{self._lie()}"
+        if ending and key.startswith("lie.scattered"):
+            return f"{key}.ending", {**self._fields, "ending": self.language.either(ending)}
+        return key, {**self._fields, **child}
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
@@ -88,7 +97,14 @@ class Landmarks(Phrases[LandmarksClaim]):
         length, lie = self.grid.line_length, self._lie()
         fields = {**self._fields, **self.in_a_line()}
         beside = ("row", "rows") if self.grid.fill is Fill.DOWN else ("column", "columns")
-        if lie in beside and length % every == 0:
+        if lie in beside and length % every == 0 and length > every:
+            named = self.page.named_mark(self._multiple)
+            made = self.made(every, self._multiple) if named and named.counts else self.page.jumps(every)
+            stay_in = self.language.lines["row" if beside[0] == "row" else "column"].many
+            times = length // every
+            keys = ("lie.reason-times", "lie.reason-times-short")
+            yield from self.saying(*keys, made=made, times=times, stay_in=stay_in, **fields)
+        elif lie in beside and length == every:
             yield from self.saying("lie.reason-line", made=self.made(length, self._multiple), **fields)
         elif lie in beside and every % length == 0:
             made, across = self.made(every, self._multiple), every // length
@@ -151,14 +167,17 @@ class HowMany(Phrases[HowManyClaim]):
         return self.claim.block or tuple(len(terms) for _, terms in self._stretches[:3])
 
     def _stretch(self) -> Noun:
-        mark = self.page.named_mark(self._multiple)
+        mark = self.page.named_stretch(self._multiple)
         return mark if mark and mark.counts else self.language.stretch(self.page.difference(self._multiple))
 
     @cached_property
     def _fields(self) -> dict[str, object]:
-        block = self._block()
+        block, stretch = self._block(), self._stretch()
         return {
-            "stretch": self._stretch().one,
+            "stretch": stretch.one,
+            "a_stretch": self.language.a(stretch),
+            "to_the_next": self.language.to_the_next(stretch),
+            "line": self.language.lines["column" if self.grid.fill is Fill.DOWN else "row"].one,
             "k": block[0] if block else 0,
             "series": self.short_series([str(many) for many in block]),
             "edge": self._edge(),
@@ -176,15 +195,35 @@ class HowMany(Phrases[HowManyClaim]):
     def _form(self) -> str:
         block = self._block()
         if len(block) != 1:
-            return "many.turns"
-        return "many.one-only" if block[0] == 1 else "many.one"
+            mark = self.page.named_mark(self._multiple)
+            told = self.page.level >= TIMES_FROM and mark is not None and mark.counts
+            return "many.turns" if told and len(block) <= HELD_IN_MIND and not self._crosses_zero() else "many.long"
+        if self._crosses_zero():
+            return "many.crossing-one" if block == (1,) else "many.crossing"
+        if block[0] == 1:
+            return "many.one-only"
+        return "many.lines" if self._are_lines() else "many.one"
+
+    def _crosses_zero(self) -> bool:
+        """Whether 0 lies within the view: "each whole" would be read as one on either side of it."""
+        ends = self.count.scaled_start, self.count.scaled(self.grid.terms)
+        return min(ends) < 0 < max(ends)
+
+    def _are_lines(self) -> bool:
+        """Whether every line, as the grid fills, is just one stretch."""
+        grid, k = self.grid, self._block()[0]
+        if grid.lead or k != grid.line_length or grid.terms % k or abs(self.count.step) * k != self._multiple:
+            return False
+        first, last = self.count.value(1), self.count.value(k)
+        return first // self._multiple == last // self._multiple
 
     def statement(self) -> str:
-        return self._from_the_edge(self.say(f"{self._form()}.statement", **self._fields))
+        key = {"many.crossing": "many.turns", "many.long": "many.turns"}.get(self._form(), self._form())
+        return self._from_the_edge(self.say(f"{key}.statement", **self._fields))
 
     def _from_the_edge(self, said: str) -> str:
         """What is said, with where whole stretches begin if that is not the first count."""
-        if self._starts_whole() or not self._stretches:
+        if self._starts_whole() or not self._stretches or self._form() == "many.lines":
             return said
         return self.say("many.from" if self.count.step > 0 else "many.below", statement=said, **self._fields)
 
@@ -192,8 +231,29 @@ class HowMany(Phrases[HowManyClaim]):
         return self._form(), self._fields
 
     def cores(self) -> Iterator[Line]:
+        tens = self._in_tens()
+        if tens:
+            yield from self.saying("many.tens.core", tens=tens)
+            return
         for core in super().cores():
-            yield partial(self._from_the_edge, core())
+            yield core if self._form() == "many.long" else partial(self._from_the_edge, core())
+
+    def says(self) -> Iterator[Line]:
+        if self._in_tens():
+            return
+        for said in super().says():
+            yield partial(self._from_the_edge, said())
+
+    def _in_tens(self) -> str:
+        """What the youngest say of counts from 20 to 99, ten by ten: "2 in the twenties, 3 in the thirties"; else empty."""
+        if self.count.kind != Kind.WHOLE or self._multiple != 10 or self.page.level >= TIMES_FROM:
+            return ""
+        shown = max(2, len(self._block()))
+        tens = [(j, len(terms)) for j, terms in self._stretches if 2 <= j <= 9][:shown]
+        if shown > MOST_TENS_SAID or len(tens) < shown:
+            return ""
+        key = "many.one-in-tens" if self._block() == (1,) else "many.in-tens"
+        return series([self.say(key, k=many, tens_name=self.language.decades[j - 2]) for j, many in tens])
 
     def _pointed_out(self) -> Iterator[Line]:
         filled = [(j, terms) for j, terms in self._stretches if terms]

@@ -49,6 +49,9 @@ class Phrases(ABC, Generic[C]):
         about = "".join(str(subject.get(name)) for name in SUBJECTS)
         self._seed = crc32(f"{page.seed}{claim.family}{about}".encode())
 
+    ends = "until"
+    """Under which key a line tells its end."""
+
     @abstractmethod
     def statement(self) -> str:
         """The teacher's line, as for a claim that never stops."""
@@ -91,6 +94,8 @@ class Phrases(ABC, Generic[C]):
         if many is None:
             return jumps
         noun = page.named_mark(multiple)
+        if page.on_clock and noun is not None:
+            return jumps  # 30 min is half an hour, and no time of day
         if noun is None:
             if many == 1:
                 return jumps

@@ -113,7 +113,9 @@ class Remainder(Block[RemainderClaim]):
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
         if self._form:
-            mark = self.page.child_mark(self.modulus)
+            mark, ending = self.page.child_mark(self.modulus, by_ending=False), self.page.child_ending(self.modulus)
+            if self._form == "all" and ending:
+                return "all.ending", {**self._form_fields, "ending": self.language.either(ending)}
             return self._form, {**self._form_fields, "marks": mark.many, "a_mark": self.language.a(mark)}
         key, fields = super().noticing()
         brief = self._feature().short

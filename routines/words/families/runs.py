@@ -43,8 +43,7 @@ class DigitRun(Phrases[DigitRunClaim]):
         row, column = self.page.place(self._line[0])
         number = column if self._along == "column" else row
         return {
-            **self.page.about(feature),
-            **self.page.about_lines(self._along),
+            **self.page.about_all(feature, self._along),
             "up": self.language.down if self._change < 0 else self.language.up,
             "rises": self.language.rises(downwards=self._change < 0, plural=feature.plural),
             "rise": self.language.rises(downwards=self._change < 0, plural=True),
@@ -125,6 +124,8 @@ class DigitRun(Phrases[DigitRunClaim]):
         if not self._past_the_end(due):
             yield from self.saying("note.digit", **fields)
             return
+        if self.count.scaled(n) < 0 < self.count.scaled(cell) and found == before:
+            yield from self.saying("note.both", a=self.page.value(cell), **fields)
         if self.count.scaled(n) < 0 <= self.count.scaled(cell):
             yield from self.saying("note.below-zero", **fields)
         yield from self._notes_on_places(cell, n, due)

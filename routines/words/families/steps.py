@@ -67,7 +67,8 @@ class Neighbour(Phrases[NeighbourClaim]):
 
     @cached_property
     def _fields(self) -> dict[str, str]:
-        return {"direction": self._direction(), **self.change(self._difference())}
+        going = self.language.going[self.claim.direction or "right"]
+        return {"direction": self._direction(), "going": going, **self.change(self._difference())}
 
     def _direction(self) -> str:
         return self.language.directions[self.claim.direction or "right"]

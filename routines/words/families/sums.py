@@ -139,6 +139,8 @@ class Sums(Phrases[SumsClaim]):
 class Opposites(Phrases[OppositesClaim]):
     """Pairs of counts at the same distance from zero, on either side."""
 
+    ends = "opposites.until"
+
     def _pairs(self) -> tuple[tuple[int, int], ...]:
         return self._real_pairs() if self.claim.pairs is None else self.claim.pairs
 

@@ -28,7 +28,9 @@ class TestSlips:
     def test_a_slip_at_a_landmark_is_met_again_at_a_smaller_one(self) -> None:
         found = next_counts(ONES, "not-yet", 4, slips=[11])  # 4,999 to 5,000
         assert typed(found)[:2] == [("4,997", "1", 8, 4), ("997", "1", 8, 4)]
-        assert found[1].what == "The same jumps, starting at 997: past 1,000 in place of 5,000."
+        assert found[1].what == (
+            "The same jumps, starting at 997: past 1,000 in place of 5,000, in lines of 4. Only the first 8, as far as 1,004."
+        )
         assert "from 999 to 1,000" in found[1].reason
         assert "999" in found[1].ask
 

@@ -65,10 +65,10 @@ def test_what_is_false_is_short_and_speaks_of_what_is_near(kind: str, data: st.D
         # Tens come every 5th, but 140 is between 136 and 142.
         (a_grid("16", "6", 20, 5), 2, "We will land on 140."),
         # A row of five is four jumps long, but five lead to the next row.
-        (a_grid("1", "1", 30, 10), 0, "From one row to the next it is 9 more."),
+        (a_grid("1", "1", 30, 10), 0, "When I go down one, it is 9 more."),
         # 58 is 2 less than 60: no table of 6.
         (a_grid("58", "6", 24, 6), 3, "We are counting the 6 times table."),
-        (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "From one row to the next it is 25 min later."),
+        (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "When I go down one, it is 25 min later."),
         (a_grid("240", "100", 16, 4), 2, "We will land on 2,000."),
     ],
 )
@@ -90,7 +90,7 @@ def test_each_false_one_is_false(start: int, step: int, terms: int, length: int,
             assert min(values[0], values[terms - 1]) - 1000 < number
         elif "times table" in words:
             assert values[0] % number
-        elif "row on" in words:
+        elif words.startswith("When I go down one"):
             assert number != abs(step) * min(length, terms)
         elif "double" in words:
             far, near = (int(n) for n in re.findall(r"(\d+)(?:st|nd|rd|th)", words))

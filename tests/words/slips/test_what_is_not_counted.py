@@ -16,8 +16,8 @@ from routines.words import SpokenSlip, likely_slips
 
 SIZES = {"C01": (10,), "C02": (100,), "C03": (1000, 10_000, 100_000), "C04": (1,)}
 SAID = {
-    "en": {"leads into another": "entered", "make a new": "made", "is opened": "opened"},
-    "es": {"se entra en otr": "entered", "forman un": "made", "se abre un": "opened"},
+    "en": {"leads into another": "entered", "make a new": "made", "is broken apart": "opened"},
+    "es": {"se entra en otr": "entered", "forman un": "made", "se descompone un": "opened"},
 }
 KINDS = {"whole": 1, "decimal": 10, "fraction": 1}
 
@@ -58,8 +58,8 @@ def test_the_place_is_entered_made_or_opened_as_it_is_told(
     [
         ("whole", "8", "15", 8, "43", "the ones make a new ten"),
         ("capacity", "150 mL", "150 mL", 5, "200 mL", "the tens make a new hundred"),
-        ("decimal", "4.75", "-0.25", 5, "4.35", "one is opened in the next larger place"),
-        ("whole", "20", "-1", 0, "29", "one ten is opened"),
+        ("decimal", "4.75", "-0.25", 5, "4.35", "one is broken apart in the next larger place"),
+        ("whole", "20", "-1", 0, "29", "one ten is broken apart"),
         ("whole", "58", "6", 3, "54", "leads into another ten"),
     ],
 )

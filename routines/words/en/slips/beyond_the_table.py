@@ -15,7 +15,7 @@ WORDS = {
         "Which ten comes after {a}?",
     ),
     "W34": SlipWords(
-        "At {a} the count turns round and goes up, the way it is known best.",
+        "At {a} the count turns around and goes up, the way it is known best.",
         "Are we counting up or back from {a}?",
         "Are we counting back from {a}?",
     ),
@@ -26,7 +26,7 @@ WORDS = {
     ),
     "W36": SlipWords(
         "After {a} the count falls back into ones, the count that is known best.",
-        "How far does each of our jumps go, and how far did this one go from {a}?",
+        "How far is it from {a} to that number, and how long is our jump?",
         "How big is our jump from {a}?",
     ),
     "W37": SlipWords(

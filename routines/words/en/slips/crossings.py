@@ -4,7 +4,7 @@ from ...language import SlipWords
 
 
 def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) -> dict[str, SlipWords]:
-    """A place that is left as it was: entered with its digit unchanged, made by the smaller ones, or opened."""
+    """A place that is left as it was: entered with its digit unchanged, made by the smaller ones, or broken apart."""
     return {
         rule: SlipWords(
             f"The jump from {{a}} leads into another {place}, and that {place} is not counted.",
@@ -17,8 +17,8 @@ def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) 
             f"Do the {smaller} make a new {place}?",
         ),
         f"{rule} opened": SlipWords(
-            f"In the jump from {{a}} one {place} is opened, and it is still counted in full.",
-            f"What do we open in the jump from {{a}}, and how many {several} are left?",
+            f"In the jump from {{a}} one {place} is broken apart, and it is still counted in full.",
+            f"What do we break apart in the jump from {{a}}, and how many {several} are left?",
             f"Are we still in the same {place}?",
         ),
     }
@@ -41,23 +41,23 @@ WORDS = {
         "Which digits of {a} change now?",
     ),
     "C06 opened": SlipWords(
-        "In the jump from {a} one is opened in the next larger place, and it is still counted there.",
-        "In which place do we open one in the jump from {a}, and what is left there?",
+        "In the jump from {a} one is broken apart in the next larger place, and it is still counted there.",
+        "In which place do we break one apart in the jump from {a}, and what is left there?",
         "Which digits of {a} change now?",
     ),
     "C07": SlipWords(
-        "{b} is left out, and the count after it is said.",
+        "The rhythm runs ahead of the numbers: {b} is left out, and the count after it is said.",
         "Is there one of our counts between {a} and that one?",
         "Did we skip one after {a}?",
     ),
     "C08": SlipWords(
         "The jump from {a} stops at the round number that it crosses.",
-        "How far is it from {a} to that number: is it our whole jump?",
+        "How far is it from {a} to that number, and how much of our jump is left?",
         "Is that our whole jump from {a}?",
     ),
     "C09": SlipWords(
-        "After {a}, a round number, the next round one is said, and not one jump of {size}.",
-        "How far does each of our jumps go, and how far did this one go from {a}?",
+        "After {a} the next round number is said, without our jump of {size}: round numbers are known best.",
+        "How far is it from {a} to that number, and how long is our jump?",
         "How big is our jump from {a}?",
     ),
     "C10": SlipWords(

@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "After {a} top and bottom are worked out apart, as if they were two whole numbers.",
-        "In parts of one size, how many does {a} have, and our jump?",
+        "How many parts is {a}, and how many parts of that size is our jump?",
     ),
     "F02": SlipWords(
         "The bottom number is counted on after {a}, though the parts stay the same size.",
@@ -68,10 +68,10 @@ WORDS = {
     ),
     "F16": SlipWords(
         "The parts are taken the other way round in the jump back from {a}: the fewer from the more.",
-        "Does {a} have enough parts to take our jump away without opening a whole?",
+        "Does {a} have enough parts to take our jump away without breaking a whole apart?",
     ),
     "F17": SlipWords(
-        "In the jump back from {a} a whole is opened into ten parts.",
-        "How many of our parts do we get when we open one whole of {a}?",
+        "In the jump back from {a} a whole is broken apart into ten parts.",
+        "How many of our parts do we get when we break one whole of {a} apart?",
     ),
 }

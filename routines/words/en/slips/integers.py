@@ -35,7 +35,7 @@ WORDS = {
         "Counting down from {a}, how does the distance from zero change?",
     ),
     "N08": SlipWords(
-        "The count after {a} is past zero, but it is said as one of the side that we come from.",
+        "The count after {a} is past zero, but it is said as if we were still on the side we came from.",
         "Which way do we go on from {a}, and on which side of zero is the next count?",
         "On which side of zero are we after {a}?",
     ),

@@ -11,8 +11,8 @@ WORDS = {
         "How many minutes fill an hour?",
     ),
     "U03": SlipWords(
-        "In the jump back from {a} the hour is opened into a hundred minutes.",
-        "How many minutes do we get when we open one hour?",
+        "In the jump back from {a} the hour is broken apart into a hundred minutes.",
+        "How many minutes do we get when we break one hour apart?",
     ),
     "U04": measurement.WORDS["L13"],
     "U05": SlipWords(

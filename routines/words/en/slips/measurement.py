@@ -35,8 +35,8 @@ WORDS = {
     "L11": _TRADED_AT_TEN,
     "L12": _TRADED_AT_TEN,
     "L13": SlipWords(
-        "In the jump back from {a} one {large} is opened into ten {smalls}.",
-        "How many {smalls} do we get when we open one {large}?",
+        "In the jump back from {a} one {large} is broken apart into ten {smalls}.",
+        "How many {smalls} do we get when we break one {large} apart?",
     ),
     "L14": _NOT_RENAMED,
     "L15": SlipWords(

@@ -32,7 +32,7 @@ WORDS = {
         "What can we do with the {smalls} when they fill another {large}?",
     ),
     "M08": SlipWords(
-        "In the jump back from {a} a {large} is opened, but not taken away.",
+        "In the jump back from {a} a {large} is broken apart, but not taken away.",
         "When we jump back from {a}, do we keep as many whole {larges}?",
     ),
 }

@@ -12,7 +12,7 @@ _HOUR_KEPT = SlipWords(
 )
 WORDS = {
     "T01": SlipWords(
-        "After {a} the minutes are counted up to sixty instead of opening a new hour.",
+        "After {a} the minutes are counted up to sixty and no new hour begins.",
         "How many minutes are there from {a} until the hour is full, and which hour begins?",
     ),
     "T02": _HUNDRED_MINUTES,

@@ -9,12 +9,12 @@ WORDS = {
         "Which ten comes after {a}?",
     ),
     "W02": SlipWords(
-        "After {a} another ten than {b} is said: the order of the tens is not yet sure.",
+        "After {a} a ten other than {b} is said: the order of the tens is not yet sure.",
         "Which ten are we in at {a}, and which ten comes next?",
         "Is that the very next ten after {a}?",
     ),
     "W03": SlipWords(
-        "{b} is left out: its word has no ones part to count.",
+        "{b} is left out: after nine numbers with ones to hear comes one without.",
         "Is there a number between {a} and that one?",
         "Did we skip one after {a}?",
     ),
@@ -39,7 +39,7 @@ WORDS = {
         "Which digit shows the ten?",
     ),
     "W08": SlipWords(
-        "After {a} ten tens are not yet renamed as one hundred.",
+        "After {a}, ten tens are not yet renamed as one hundred.",
         "Nine tens are ninety: what do we call the ten tens after {a}?",
         "Nine tens are ninety. What do we call ten tens?",
     ),
@@ -76,8 +76,8 @@ WORDS = {
         "What is ten more than {a}?",
     ),
     "W16": SlipWords(
-        "After {a} the hundreds go over into a thousand, and their place is lost or counted on.",
-        "How many hundreds are in {a}, and what do ten hundreds make?",
+        "{b} has no hundreds to hear, so the digits after them slide into their place, or the hundreds are counted on.",
+        "Which places has a number past one thousand, and what stands in each?",
     ),
     "W17": SlipWords(
         "After {a} the next thousand is said instead of the next hundred.",
@@ -88,12 +88,12 @@ WORDS = {
         "How many hundreds, tens and ones do you hear in that number?",
     ),
     "W19": SlipWords(
-        "The jump from {a} is split at the ten, and one is counted too many.",
-        "How much of the jump from {a} reaches the ten, and what is left?",
+        "The jump from {a} is split at the ten, and one too many is counted.",
+        "How far is it from {a} to the next ten, and how much of our {size} is left then?",
     ),
     "W20": SlipWords(
         "The well-known multiples of {size} take over, though the count began at {start}.",
-        "How far is it from {a} to that number: is it one of our jumps?",
+        "How far is it from {a} to that number, and how long is our jump?",
         "Is that our jump from {a}?",
     ),
     "W21": SlipWords(
@@ -120,7 +120,7 @@ WORDS = {
     ),
     "W26": SlipWords(
         "After {a} the hundred drops, but the tens stay at zero.",
-        "To take ten from {a} we open a hundred: how many tens does it give?",
+        "To take ten from {a} we break a hundred apart: how many tens does it give?",
     ),
     "W27": SlipWords(
         "After {a} the nine hundred is found, but the thousand is not lowered.",
@@ -140,6 +140,6 @@ WORDS = {
     ),
     "W31": SlipWords(
         "The ones are taken the other way round in the jump back from {a}: the smaller from the larger.",
-        "Are there enough ones in {a} to take the ones of {size} away, and what must we open?",
+        "What must we break apart in {a} so that there are enough ones to take {size} away?",
     ),
 }

@@ -3,8 +3,8 @@
 from ...language import SlipWords
 
 _ONES = SlipWords(
-    "After {a} the count goes on by {least}, and not by {size}.",
-    "How far does each of our jumps go, and how far did this one go from {a}?",
+    "After {a} the count goes on by {least}, and not by {size}: that is the count known best.",
+    "How far is it from {a} to that number, and how long is our jump?",
     "How big is our jump from {a}?",
 )
 _OTHER_WAY = SlipWords(
@@ -16,8 +16,8 @@ WORDS = {
     "J01": _ONES,
     "J02": _ONES,
     "J03": SlipWords(
-        "From {a} a friendlier jump than {size} is made.",
-        "How long is our jump, and how far is it from {a} to that number?",
+        "From {a} a jump is made that is easier to work with than {size}.",
+        "How far is it from {a} to that number, and how long is our jump?",
         "How big is our jump from {a}?",
     ),
     "J04": _OTHER_WAY,

@@ -26,7 +26,7 @@ WORDS = {
     ),
     "W36": SlipWords(
         "Después {a:del} se vuelve a contar de uno en uno, como más se conoce.",
-        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a:el}?",
+        "¿Cuánto hay desde {a:el} hasta ese número y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),
     "W37": SlipWords(

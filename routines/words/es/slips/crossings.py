@@ -6,9 +6,11 @@ from ...language import SlipWords
 def _not_counted(
     rule: str, place: str, several: str, digit: str, smaller: str, *, feminine: bool
 ) -> dict[str, SlipWords]:
-    """Un lugar que se deja como estaba: se entra en él y su cifra no cambia, lo forman los menores, o se abre."""
-    one, other, that, how_many, same = (
-        ("una", "otra", "esa", "cuántas", "la misma") if feminine else ("un", "otro", "ese", "cuántos", "el mismo")
+    """Un lugar que se deja como estaba: se entra en él y su cifra no cambia, lo forman los menores, o se descompone."""
+    one, other, that, how_many, same, whole = (
+        ("una", "otra", "esa", "cuántas", "la misma", "completa")
+        if feminine
+        else ("un", "otro", "ese", "cuántos", "el mismo", "completo")
     )
     return {
         rule: SlipWords(
@@ -22,8 +24,8 @@ def _not_counted(
             f"¿Forman {smaller} {other} {place}?",
         ),
         f"{rule} opened": SlipWords(
-            f"En el salto desde {{a:el}} se abre {one} {place}, y se sigue contando como si no se hubiera abierto.",
-            f"¿Qué se abre en el salto desde {{a:el}} y {how_many} {several} quedan?",
+            f"En el salto desde {{a:el}} se descompone {one} {place}, y se sigue contando {whole}.",
+            f"¿Qué se descompone en el salto desde {{a:el}} y {how_many} {several} quedan?",
             f"¿Seguimos en {same} {place}?",
         ),
     }
@@ -35,19 +37,19 @@ WORDS = {
     **_not_counted("C03", "millar", "millares", "la cifra de los millares", "las centenas", feminine=False),
     **_not_counted("C04", "entero", "enteros", "el número de enteros", "las partes", feminine=False),
     "C05": SlipWords(
-        "Con el salto desde {a:el} tiene que cambiar también la unidad grande ({larges}), y queda como estaba.",
-        "Al saltar desde {a:el}, ¿cambia la unidad grande o solo la chica?",
-        "¿Cambia la unidad grande o solo la chica?",
+        "Con el salto desde {a:el} se completa 1 {large} más, y no se cuenta.",
+        "¿Cómo cambia el número de {larges} en el salto desde {a:el}?",
+        "¿Cambia el número de {larges}?",
     ),
     "C05 made": SlipWords(
-        "En el salto de {size} desde {a:el} las unidades chicas ({smalls}) forman una grande más, y no se cuenta.",
-        "¿Qué forman las unidades chicas ({smalls}) al juntarse en el salto desde {a:el}?",
-        "¿Forman las unidades chicas otra grande?",
+        "En el salto de {size} desde {a:el} se juntan {smalls} para formar 1 {large} más, y no se cuenta.",
+        "¿Qué se forma al juntar {smalls} en el salto desde {a:el}?",
+        "¿Se forma 1 {large} más?",
     ),
     "C05 opened": SlipWords(
-        "En el salto desde {a:el} se abre una unidad grande ({larges}), y se sigue contando como si no se hubiera abierto.",
-        "¿Qué unidad grande se abre en el salto desde {a:el} y cuántas quedan?",
-        "¿Cambia la unidad grande o solo la chica?",
+        "En el salto desde {a:el} se descompone 1 {large}, y se sigue contando como antes.",
+        "¿Qué se descompone en el salto desde {a:el}, y qué cantidad de {larges} queda?",
+        "¿Cambia el número de {larges}?",
     ),
     "C06": SlipWords(
         "En el salto desde {a:el} un lugar se completa, y eso no se cuenta en el de su izquierda.",
@@ -60,23 +62,23 @@ WORDS = {
         "¿Qué cifras de {a} cambian ahora?",
     ),
     "C06 opened": SlipWords(
-        "En el salto desde {a:el} se abre uno en el lugar de la izquierda, y ahí se sigue contando.",
-        "¿En qué lugar se abre uno en el salto desde {a:el} y cuánto queda ahí?",
+        "En el salto desde {a:el} se descompone uno en el lugar de la izquierda, y ahí se sigue contando.",
+        "¿En qué lugar se descompone uno en el salto desde {a:el} y cuánto queda ahí?",
         "¿Qué cifras de {a} cambian ahora?",
     ),
     "C07": SlipWords(
-        "Se olvida decir {b:el} y se dice el número que sigue.",
-        "¿Hay uno de nuestros números entre {a:el} y ese?",
+        "El ritmo va más rápido que los números: se olvida decir {b:el} y se dice lo que sigue.",
+        "¿Hay {one_of_ours} entre {a:el} y {that_one}?",
         "¿Nos saltamos uno después {a:del}?",
     ),
     "C08": SlipWords(
         "El salto desde {a:el} se detiene en el número redondo por el que pasa.",
-        "¿Cuánto hay desde {a:el} hasta ese número: es nuestro salto completo?",
+        "¿Cuánto hay desde {a:el} hasta {that_one} y cuánto queda de nuestro salto?",
         "¿Es ese nuestro salto completo desde {a:el}?",
     ),
     "C09": SlipWords(
-        "Desde {a:el} se da un salto redondo y no el nuestro, un salto de {size}.",
-        "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a:el}?",
+        "Después {a:del} se dice el siguiente número redondo, sin dar nuestro salto de {size}: los redondos se conocen mejor.",
+        "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),
     "C10": SlipWords(
@@ -85,13 +87,13 @@ WORDS = {
         "¿De cuánto es el salto desde {a:el}?",
     ),
     "C11": SlipWords(
-        "Se repite {a:el} mientras se busca el número que sigue.",
+        "Se repite {a:el} mientras se busca {the_next_one}.",
         "Acabamos de decir {a:el}: ¿qué cambia con un salto más?",
         "Ya dijimos {a:el}: ¿qué cambia con un salto?",
     ),
     "C12": SlipWords(
         "Después {a:del} se dice antes de tiempo el número redondo que está por debajo {b:del}.",
-        "¿Cuánto hay desde {a:el} hasta ese número y de cuánto es nuestro salto?",
+        "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),
 }

@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "Después {a:del} se calcula aparte arriba y abajo, como si fueran dos números enteros.",
-        "Si todas las partes son del mismo tamaño, ¿cuántas hay en {a} y cuántas da el salto?",
+        "¿Cuántas partes hay en {a} y cuántas de ese tamaño tiene nuestro salto?",
     ),
     "F02": SlipWords(
         "Después {a:del} se cuenta el número de abajo, aunque las partes no cambian.",
@@ -68,10 +68,10 @@ WORDS = {
     ),
     "F16": SlipWords(
         "Las partes se quitan al revés en el salto hacia atrás desde {a:el}: las menos de las más.",
-        "¿Tiene {a} partes suficientes para quitar nuestro salto sin abrir una unidad?",
+        "¿Tiene {a} partes suficientes para quitar nuestro salto sin descomponer una unidad?",
     ),
     "F17": SlipWords(
-        "En el salto hacia atrás desde {a:el} se abre una unidad en diez partes.",
-        "¿Cuántas de nuestras partes salen al abrir una unidad de {a}?",
+        "En el salto hacia atrás desde {a:el} se descompone una unidad en diez partes.",
+        "¿Cuántas de nuestras partes salen al descomponer una unidad de {a}?",
     ),
 }

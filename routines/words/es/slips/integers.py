@@ -35,7 +35,7 @@ WORDS = {
         "Al contar hacia abajo desde {a:el}, ¿cómo cambia la distancia al cero?",
     ),
     "N08": SlipWords(
-        "El número después {a:del} ya está más allá del cero, pero se dice como uno del lado de donde venimos.",
+        "El número después {a:del} ya está más allá del cero, pero se dice como si siguiéramos del lado de donde venimos.",
         "¿Hacia dónde seguimos desde {a:el} y de qué lado del cero está el número que sigue?",
         "¿De qué lado del cero seguimos después {a:del}?",
     ),

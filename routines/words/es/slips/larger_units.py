@@ -11,8 +11,8 @@ WORDS = {
         "¿Cuántos minutos llenan una hora?",
     ),
     "U03": SlipWords(
-        "En el salto hacia atrás desde {a:el} se abre la hora en cien minutos.",
-        "¿Cuántos minutos nos da abrir una hora, y cuántos quitamos?",
+        "En el salto hacia atrás desde {a:el} se descompone la hora en cien minutos.",
+        "¿Cuántos minutos nos da descomponer una hora, y cuántos quitamos?",
     ),
     "U04": measurement.WORDS["L13"],
     "U05": SlipWords(

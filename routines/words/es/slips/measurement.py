@@ -35,8 +35,8 @@ WORDS = {
     "L11": _TRADED_AT_TEN,
     "L12": _TRADED_AT_TEN,
     "L13": SlipWords(
-        "En el salto hacia atrás desde {a:el} se abre 1 {large} en diez {smalls}.",
-        "¿Qué cantidad de {smalls} sale al abrir 1 {large}?",
+        "En el salto hacia atrás desde {a:el} se descompone 1 {large} en diez {smalls}.",
+        "¿Qué cantidad de {smalls} sale al descomponer 1 {large}?",
     ),
     "L14": _NOT_RENAMED,
     "L15": SlipWords(

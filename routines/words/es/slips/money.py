@@ -32,7 +32,7 @@ WORDS = {
         "¿Qué podemos hacer con los {smalls} cuando completan 1 {large} más?",
     ),
     "M08": SlipWords(
-        "En el salto hacia atrás desde {a:el} se abre 1 {large}, pero no se quita.",
+        "En el salto hacia atrás desde {a:el} se descompone 1 {large}, pero no se quita.",
         "Al saltar hacia atrás desde {a:el}, ¿nos quedan los mismos {larges}?",
     ),
 }

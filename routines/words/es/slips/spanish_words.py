@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "S01": SlipWords(
         "Sesenta y setenta suenan parecido: después {a:del} se dice una palabra por la otra.",
-        "¿Cuántas decenas tiene el número después {a:del} y cuál es su palabra?",
+        "¿Cuántas decenas tiene el número después {a:del} y cómo se dice?",
         "¿Qué decena viene después {a:del}?",
     ),
     "S02": SlipWords(

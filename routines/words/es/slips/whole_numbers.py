@@ -14,7 +14,7 @@ WORDS = {
         "¿Es esa la decena que sigue {a:al}?",
     ),
     "W03": SlipWords(
-        "Se olvida decir {b:el}: su palabra no tiene unidades que contar.",
+        "Se olvida decir {b:el}: después de nueve números con unidades que se oyen viene uno sin ellas.",
         "¿Hay un número entre {a:el} y ese?",
         "¿Nos saltamos uno después {a:del}?",
     ),
@@ -76,7 +76,7 @@ WORDS = {
         "¿Cuál es diez más que {a:el}?",
     ),
     "W16": SlipWords(
-        "Después {a:del} las centenas forman un millar y su lugar se pierde o se sigue contando.",
+        "En {b} no se oyen centenas: las cifras que siguen ocupan su lugar, o se siguen contando centenas.",
         "¿Qué lugares tiene un número que pasa de mil y qué hay en cada uno?",
     ),
     "W17": SlipWords(
@@ -89,11 +89,11 @@ WORDS = {
     ),
     "W19": SlipWords(
         "El salto desde {a:el} se parte en la decena y se cuenta uno de más.",
-        "¿Cuánto del salto desde {a:el} llega a la decena y cuánto queda?",
+        "¿Cuánto hay desde {a:el} hasta la decena que sigue y cuánto queda de nuestro salto?",
     ),
     "W20": SlipWords(
         "Se imponen los múltiplos conocidos de {size}, aunque el conteo empezó con {start}.",
-        "¿Cuánto hay desde {a:el} hasta ese número: es uno de nuestros saltos?",
+        "¿Cuánto hay desde {a:el} hasta ese número y de cuánto es nuestro salto?",
         "¿Es ese nuestro salto desde {a:el}?",
     ),
     "W21": SlipWords(
@@ -120,7 +120,7 @@ WORDS = {
     ),
     "W26": SlipWords(
         "Después {a:del} baja la centena, pero las decenas se quedan en cero.",
-        "Para quitar diez de {a} abrimos una centena: ¿cuántas decenas da?",
+        "Para quitar diez de {a} descomponemos una centena: ¿cuántas decenas da?",
     ),
     "W27": SlipWords(
         "Después {a:del} se encuentra el novecientos, pero no baja el millar.",
@@ -140,6 +140,6 @@ WORDS = {
     ),
     "W31": SlipWords(
         "Las unidades se restan al revés en el salto hacia atrás desde {a:el}: la menor de la mayor.",
-        "¿Alcanzan las unidades de {a} para quitar las del salto? ¿Qué hay que desagrupar?",
+        "¿Qué hay que descomponer en {a} para que alcancen las unidades del salto?",
     ),
 }

@@ -3,13 +3,13 @@
 from ...language import SlipWords
 
 _ONES = SlipWords(
-    "Después {a:del} se cuenta de {least} en {least} y no de {size} en {size}.",
-    "¿Cuánto avanza cada uno de nuestros saltos y cuánto avanzó este desde {a:el}?",
+    "Después {a:del} se cuenta de {least} en {least} y no de {size} en {size}: es el conteo que mejor se conoce.",
+    "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
     "¿De cuánto es el salto desde {a:el}?",
 )
 _OTHER_WAY = SlipWords(
     "Desde {a:el} el conteo va al revés.",
-    "¿Hacia dónde contamos desde {a:el} y de qué lado está ese número?",
+    "¿Hacia dónde contamos desde {a:el} y de qué lado está {that_one}?",
     "¿Hacia dónde contamos desde {a:el}?",
 )
 WORDS = {
@@ -17,7 +17,7 @@ WORDS = {
     "J02": _ONES,
     "J03": SlipWords(
         "Desde {a:el} se da un salto más cómodo que {size}.",
-        "¿De cuánto es nuestro salto y cuánto hay desde {a:el} hasta ese número?",
+        "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),
     "J04": _OTHER_WAY,
@@ -33,12 +33,12 @@ WORDS = {
         "¿Dimos el salto completo desde {a:el}?",
     ),
     "J08": SlipWords(
-        "Después {a:del} se deja fuera un número.",
-        "¿Hay uno de nuestros números entre {a:el} y ese?",
+        "Después {a:del} se deja fuera {some_one}.",
+        "¿Hay {one_of_ours} entre {a:el} y {that_one}?",
         "¿Nos saltamos uno después {a:del}?",
     ),
     "J09": SlipWords(
-        "Se repite {a:el} mientras se busca el número que sigue.",
+        "Se repite {a:el} mientras se busca {the_next_one}.",
         "Acabamos de decir {a:el}: ¿qué cambia con un salto más?",
         "Ya dijimos {a:el}: ¿qué cambia con un salto?",
     ),
