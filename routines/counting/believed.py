@@ -17,7 +17,7 @@ def worth_believing(pattern: Pattern, grid: Grid, level: int) -> bool:
     """Whether a pattern of this grid is over near the end of the view, and looks to the class as if it went on.
 
     Digits, runs of digits and landmarks in line, that a class of this level may meet first, with an end within one and a
-    half times the terms, and not below zero where the class does not know of that.
+    half times the terms, after as many counts as a line holds, and not below zero where the class does not know of that.
 
     >>> from .count import Count
     >>> from .patterns import find_patterns
@@ -26,7 +26,12 @@ def worth_believing(pattern: Pattern, grid: Grid, level: int) -> bool:
     [7, 7]
     """
     claim, end = pattern.claim, pattern.breaks_at
-    if end is None or not ends_near_the_view(pattern, grid) or barred_places(claim, grid, level):
+    if (
+        end is None
+        or end <= grid.line_length
+        or not ends_near_the_view(pattern, grid)
+        or barred_places(claim, grid, level)
+    ):
         return False
     if not isinstance(claim, DigitClaim | DigitRunClaim | LandmarksClaim):
         return False
