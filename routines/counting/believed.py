@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .claims import DigitClaim, DigitRunClaim, LandmarksClaim
 from .count import Count
-from .grid import Grid
+from .grid import Fill, Grid
 from .kinds.names import Kind
 from .patterns.first_to_say import ends_near_the_view
 from .patterns.friendly import LEARNED_WITH_THE_TABLES
@@ -38,7 +38,9 @@ def worth_believing(pattern: Pattern, grid: Grid, level: int) -> bool:
     if grid.count.kind == Kind.FRACTION and getattr(claim, "part", None) in ("top", "bottom"):
         return False  # only how we write it comes to an end: 7/4 is followed by 8/4, written 2
     count = grid.count
-    if isinstance(claim, LandmarksClaim) and not (claim.lie != "scattered" and _are_known(claim, count, level)):
+    # Of two in the line that is just being filled nobody thinks that they all lie there.
+    unseen = ("scattered", "column" if grid.fill is Fill.DOWN else "row")
+    if isinstance(claim, LandmarksClaim) and not (claim.lie not in unseen and _are_known(claim, count, level)):
         return False
     knows = level >= BELOW_ZERO_FROM or count.wrap is not None or min(count.value(1), count.value(grid.terms)) < 0
     return knows or count.value(end) >= 0

@@ -50,6 +50,11 @@ def test_what_does_not_last_ends_near_the_view(kind: str, data: st.DataObject, a
             assert not re.search(r"adds? |suma", one.words)  # no totals
 
 
+def test_the_first_line_is_not_believed_to_hold_all_the_fives() -> None:
+    for start, terms in (("1", 30), ("93", 28)):
+        assert of_sort("not-for-long", a_grid(start, "1", terms, 10), 0) is None
+
+
 @given(st.sampled_from(KINDS), st.data(), AUDIENCES)
 def test_what_is_false_is_short_and_speaks_of_what_is_near(kind: str, data: st.DataObject, audience: Audience) -> None:
     grid = data.draw(grids(kind))
