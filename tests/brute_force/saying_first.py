@@ -55,6 +55,8 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
         and all(abs(board.value(n)) < 10 ** claim["place"] for n in (1, board.terms))
     ):
         return False
+    if claim.get("part") == "top" and family == "digit":
+        return all(0 not in block or len(block) == 1 for block in claim["blocks"])
     if family == "landmarks":
         m, jump = Fraction(claim["multiple"]), abs(board.step)
         if board.kind == "whole" and m in OF_THE_TABLES and not _goes_into(m, jump):

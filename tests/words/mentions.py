@@ -29,9 +29,13 @@ LINES = {"row": "rows?|filas?", "column": "columns?|columnas?"}
 DIRECTIONS = {
     "right": "across a row|al pasar un lugar a la derecha|si paso un lugar a la derecha",
     "down": "down a column|al bajar un lugar|si bajo un lugar",
-    "down-right": "down and right|en diagonal hacia abajo y a la derecha|en diagonal hacia la derecha",
-    "down-left": "down and left|en diagonal hacia abajo y a la izquierda|en diagonal hacia la izquierda",
+    "down-right": "down and right|en diagonal hacia abajo y a la derecha|bajo en diagonal hacia la derecha",
+    "down-left": "down and left|en diagonal hacia abajo y a la izquierda|bajo en diagonal hacia la izquierda",
+    "up": "up a column|al subir un lugar|si subo un lugar",
+    "up-right": "up and right|en diagonal hacia arriba y a la derecha|subo en diagonal hacia la derecha",
+    "up-left": "up and left|en diagonal hacia arriba y a la izquierda|subo en diagonal hacia la izquierda",
 }
+MOVES = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
 DIAGONALS = {
     "right": "to the right|one right|and right|a la derecha|hacia la derecha",
     "left": "to the left|one left|and left|a la izquierda|hacia la izquierda",
@@ -103,8 +107,9 @@ def is_feature_of(claim: Claim, feature: Feature, grid: Grid) -> bool:
 def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
     lie = str(claim.parameters.get("lie") or "")
     if claim.family == "neighbour":
+        way = direction_as_counted(grid, claim.parameters.get("direction") or "right")
         for direction, words in DIRECTIONS.items():
-            if re.search(words, text, re.IGNORECASE) and direction != (claim.parameters.get("direction") or "right"):
+            if re.search(words, text, re.IGNORECASE) and direction != way:
                 yield f"another direction: {direction}"
     elif claim.family == "landmarks" and lie.startswith("down"):
         for side, words in DIAGONALS.items():
@@ -115,6 +120,24 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
         upwards = (through[1] or through[2]).lower() in ("up", "subir")
         if upwards != (grid.fill == "across-up"):
             yield f"the other way through a column: {through[0]}"
+
+
+def is_against_the_count(grid: Grid, direction: str) -> bool:
+    """Whether the next cell that way on the page was counted before: down a page that fills from below."""
+    down, right = MOVES[direction]
+    for n in range(1, grid.terms + 1):
+        row, column = grid.place(n)
+        other = grid.at(row + down, column + right)
+        if other is not None:
+            return other < n
+    return False
+
+
+def direction_as_counted(grid: Grid, direction: str) -> str:
+    """A direction of the page, or the opposite one where its way is against the count."""
+    if not is_against_the_count(grid, direction):
+        return direction
+    return {"down": "up", "down-right": "up-left", "down-left": "up-right"}[direction]
 
 
 def wrong_lines(text: str, claim: Claim) -> Iterator[str]:

@@ -26,7 +26,7 @@ MEASURE_WORTH = {
     "centenas? completas?": Fraction(100),
     "millar completo|millares completos": Fraction(1000),
     "halves|half|medios?": Fraction(1, 2),
-    "half or whole|halves and wholes|medio o entero|medios y enteros": Fraction(1, 2),
+    "half or whole|halves and wholes|medio o entero|medios y (?:los )?enteros": Fraction(1, 2),
     "wholes?|enteros?": Fraction(1),
     "whole inch|whole inches|pulgadas? enteras?": Fraction(1),
     "half foot|half feet|medios? pies?": Fraction(6),
@@ -47,15 +47,23 @@ MEASURE_WORTH = {
     "half liters?|medios? litros?": Fraction(500),
     "full liters?|litros? enteros?": Fraction(1000),
     # Half meters among which whole ones stand.
-    "half or whole foot|half and whole feet|medio pie o pie entero|medios pies y pies enteros": Fraction(6),
-    "half or whole meter|half and whole meters|medio metro o metro entero|medios metros y metros enteros": Fraction(50),
-    "half or whole pound|half and whole pounds|media libra o libra entera|medias libras y libras enteras": Fraction(8),
+    "half or whole foot|half and whole feet|medio pie o pie entero|medios pies y (?:los )?pies enteros": Fraction(6),
+    "half or whole meter|half and whole meters|medio metro o metro entero|medios metros y (?:los )?metros enteros": Fraction(
+        50
+    ),
+    "half or whole pound|half and whole pounds|media libra o libra entera|medias libras y (?:las )?libras enteras": Fraction(
+        8
+    ),
     "half or whole kilogram|half and whole kilograms": Fraction(500),
-    "medio kilogramo o kilogramo entero|medios kilogramos y kilogramos enteros": Fraction(500),
-    "half or full liter|half and full liters|medio litro o litro entero|medios litros y litros enteros": Fraction(500),
+    "medio kilogramo o kilogramo entero|medios kilogramos y (?:los )?kilogramos enteros": Fraction(500),
+    "half or full liter|half and full liters|medio litro o litro entero|medios litros y (?:los )?litros enteros": Fraction(
+        500
+    ),
     "quarter, half or full liter|quarter, half and full liters": Fraction(250),
     "cuarto, medio o litro entero|cuartos, medios y litros enteros": Fraction(250),
-    "half or full hour|half and full hours|media hora u hora entera|medias horas y horas enteras": Fraction(30),
+    "half or full hour|half and full hours|media hora u hora entera|medias horas y (?:las )?horas enteras": Fraction(
+        30
+    ),
     "quarter, half or full hour|quarter, half and full hours": Fraction(15),
     "cuarto, media u hora entera": Fraction(15),
     "cuartos, medias y horas enteras": Fraction(15),

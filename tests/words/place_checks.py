@@ -153,8 +153,10 @@ def is_skipped(c: Context, h: dict[str, Any]) -> bool:
 
 
 def neighbours_are(c: Context, h: dict[str, Any]) -> bool:
-    """The two are said one after the other, and the value lies between them."""
+    """The two are said one after the other, from the start on, and the value lies between them."""
     count = c.grid.count
+    if not is_start(c, {"a": h.get("start", c.value(1))}):
+        return False
     for n in range(1, MOST_LISTED):
         if not (c.same(c.value(n), h["a"]) and c.same(c.value(n + 1), h["b"])):
             continue

@@ -1,12 +1,15 @@
 """When a phrase about why a pattern is so, or why it ends, is so."""
 
+import re
 from fractions import Fraction
 from typing import Any
 
 from tests.words.line_checks import cell_before, due_of, note_shows
 from tests.words.number_checks import breaks, claim_of, multiple_of
+from tests.words.readings_back import PART_SYMBOLS
 from tests.words.sentence_checker import Context
 from tests.words.sum_checks import difference_of
+from tests.words.written_values import UNIT_SIZES
 
 
 def line_holds(c: Context, h: dict[str, Any]) -> bool:
@@ -109,3 +112,47 @@ def alike_on_both_sides(c: Context, h: dict[str, Any]) -> bool:
     terms = {c.value(n): n for n in range(1, (c.breaks_at or 0) + 1)}
     both = h["v"] < 0 < h["a"] and terms[h["v"]] == c.breaks_at
     return both and {c.readings.number(terms[h[side]]) for side in "av"} == {h["y"]}
+
+
+def stays_in_its_lines(c: Context, h: dict[str, Any]) -> bool:
+    """The lines that are named are those in which the claim says the marks lie."""
+    named = {"rows": "rows", "filas": "rows", "columns": "columns", "columnas": "columns"}[h["lines"].lower()]
+    return bool(claim_of(c).parameters.get("lie") == named)
+
+
+def ones_make_a_ten(c: Context, h: dict[str, Any]) -> bool:
+    """Where a run of tens digits ends, the ones of the count before and of the move make ten or more."""
+    n, before = _before_the_break(c)
+    moved = abs(c.value(n) - c.value(before))
+    ones = (h["x"], h["y"]) == (abs(c.value(before)) % 10, moved % 10) and h["x"] + h["y"] >= 10
+    tens = abs(c.value(n)) // 10 - abs(c.value(before)) // 10
+    return bool(breaks(c, h) and ones and claim_of(c).parameters.get("place") == 1 and tens % 10 == h["q"] % 10)
+
+
+def start_and_jump_in_parts(c: Context, h: dict[str, Any]) -> bool:
+    """The start and the jump are written over the same bottom number, which the claim is about."""
+    step = c.grid.count.difference_text(c.grid.count.step)
+    over = re.search(r"/(\d+)", step)
+    own = c.same(h["a"], c.value(1)) and c.readings.shows(str(h["x"]), 1)
+    return own and over is not None and int(over[1]) == h["x"] and h["s"] == abs(c.grid.count.step)
+
+
+def nearly_of_the_run(c: Context, h: dict[str, Any]) -> bool:
+    """A jump is a little more or less than the change that the run shows."""
+    change = h["t"] + _aside(h) * h["r"]
+    line = max(c.readings.lines(claim_of(c).parameters.get("along")), key=len)
+    worth = abs(due_of(c, line[0]) - c.readings.number(line[0])) * _worth_of_one(c)
+    return bool(h["s"] == abs(c.grid.count.step) == change and h["t"] == worth and 0 < h["r"] < h["t"])
+
+
+def _worth_of_one(c: Context) -> Fraction:
+    """What 1 of the digit or part that a claim is about is worth in the base unit."""
+    claim, count = claim_of(c), c.grid.count
+    part = claim.parameters.get("part")
+    if part is None:
+        return Fraction(10) ** (claim.parameters.get("place") or 0)
+    if part == "whole":
+        return Fraction(1)
+    if count.kind == "money":
+        return Fraction(10**c.notation.digits if part == count.part_names()[0] else 1)
+    return UNIT_SIZES[PART_SYMBOLS[part].split("|")[0].rstrip("?")]

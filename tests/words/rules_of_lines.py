@@ -16,7 +16,7 @@ from tests.words.line_checks import (
 from tests.words.number_checks import claim_of
 from tests.words.rule_pieces import LINE_EN, LINE_ES, MORE
 from tests.words.sentence_checker import Rule
-from tests.words.sum_checks import difference_of, neighbour_is, step_is
+from tests.words.sum_checks import neighbour_is, step_is
 from tests.words.verdict_checks import claim_has_blocks, run_goes
 
 RULES: tuple[Rule, ...] = (
@@ -138,12 +138,6 @@ RULES: tuple[Rule, ...] = (
             "tras <k:N>",
         ),
         length_is,
-    ),
-    # neighbours: one step is so many counts
-    Rule(
-        (r"one step [a-z ]+ (?:is|goes) <k:N> counts (?:on|back)",),
-        ("(?:avanzamos|retrocedemos|volvemos) <k:N> lugares",),
-        lambda c, h: h["k"] * abs(c.grid.count.step) == abs(difference_of(c)),
     ),
     # step and neighbour lines
     Rule(

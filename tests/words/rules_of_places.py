@@ -63,6 +63,11 @@ UP_EN = "column <column:N>, (?:<lines:N> lines? above|in) today's top line"
 UP_ES = "columna <column:N>, (?:<lines:N> líneas? por encima de la|en la línea) más alta de hoy"
 
 RULES: tuple[Rule, ...] = (
+    Rule(
+        (f"yes, if we go on: <v:V> comes{PART_EN} in {UP_EN}",),
+        (f"sí, si seguimos: decimos <v:V>{PART_ES} en la {UP_ES}",),
+        lambda c, h: is_met_later(c, h) and stands_above(c, h),
+    ),
     Rule((UP_EN,), (UP_ES,), stands_above),
     # numbers to ask about
     Rule(
@@ -180,7 +185,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             f"<v:V> (?:is|would be|must be) the <n:O> count(?:(?:: |, in ){AT_EN})?",
-            f"it is the <n:O> count(?:, the <turn:O> time round the clock)?(?:(?:: |, in |, ){AT_EN})?",
+            f"it is the <n:O> count(?:, the <turn:O> time around the clock)?(?:(?:: |, in |, ){AT_EN})?",
         ),
         (
             f"<v:V> es el <n:O> número(?:(?:: |, en la ){AT_ES})?",

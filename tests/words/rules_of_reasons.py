@@ -16,7 +16,11 @@ from tests.words.reason_checks import (
     line_holds,
     lines_hold,
     multiple_and_rest,
+    nearly_of_the_run,
+    ones_make_a_ten,
     opened_place,
+    start_and_jump_in_parts,
+    stays_in_its_lines,
 )
 from tests.words.sentence_checker import Rule
 
@@ -46,6 +50,11 @@ RULES: tuple[Rule, ...] = (
         ("<k:N> counts are <n:N> (?P<fills_W>row|column)s",),
         ("<k:N> números son <n:N> (?P<fills_W>fila|columna)s",),
         lambda c, h: lines_hold(c, h) and marks_every(c, {"k": h["k"]}),
+    ),
+    Rule(
+        ("so they stay in their (?P<lines_W>rows|columns)",),
+        ("por eso no salen de sus (?P<lines_W>filas|columnas)",),
+        stays_in_its_lines,
     ),
     # what jumps make
     Rule(
@@ -86,6 +95,21 @@ RULES: tuple[Rule, ...] = (
         ("at <v:V> an? <m:M> is opened into 10 <p:M>, and the <f:W> (?:is|are) <y:S>",),
         ("(?:en|a) <v:V> se cambia una? <m:M> por 10 <p:M>, y (?:el|la|los|las) <f:W> (?:es|son) <y:S>",),
         opened_place,
+    ),
+    Rule(
+        ("at <v:V>, <x:N> and <y:N> ones make a new ten, so the tens go up by <q:N>",),
+        ("(?:en|a) <v:V>, <x:N> y <y:N> unidades hacen otra decena, y las decenas suben <q:N>",),
+        ones_make_a_ten,
+    ),
+    Rule(
+        ("the <f:W> of <a:V> is <x:N>, and so is that of each jump of <s:D>",),
+        ("(?:el|la) <f:W> de <a:V> es <x:N>, y también el de cada salto de <s:D>",),
+        start_and_jump_in_parts,
+    ),
+    Rule(
+        ("each jump of <s:D> is <r:D> (?P<aside_W>more|less) than <t:D>",),
+        ("cada salto de <s:D> es <r:D> (?P<aside_W>más|menos) que <t:D>",),
+        nearly_of_the_run,
     ),
     Rule(
         ("at <v:V> we come to another <m:M>, and the <f:W> (?:is|are) <y:S>",),

@@ -4,6 +4,7 @@ from fractions import Fraction
 from typing import Any
 
 from tests.words.line_checks import along_of
+from tests.words.mentions import MOVES, is_against_the_count
 from tests.words.number_checks import claim_of, signed, texts
 from tests.words.sentence_checker import Context
 
@@ -100,19 +101,21 @@ def neighbour_is(c: Context, h: dict[str, Any]) -> bool:
 
 
 def difference_of(c: Context) -> Fraction:
-    """The difference a step or neighbour claim states, or what it is in the grid."""
+    """The difference a step or neighbour claim states, or what it is in the grid; said the way the count goes."""
     claim = claim_of(c)
-    if claim.parameters.get("difference") is not None:
-        return Fraction(claim.parameters.get("difference"))
+    stated = claim.parameters.get("difference")
     if claim.family == "step":
-        return Fraction(c.grid.count.step)
-    moves = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
-    down, right = moves[claim.parameters.get("direction") or "right"]
+        return Fraction(c.grid.count.step if stated is None else stated)
+    direction = claim.parameters.get("direction") or "right"
+    back = is_against_the_count(c.grid, direction)
+    if stated is not None:
+        return -Fraction(stated) if back else Fraction(stated)
+    down, right = MOVES[direction]
     for n in c.terms:
         row, column = c.grid.place(n)
         other = c.grid.at(row + down, column + right)
         if other is not None:
-            return c.value(other) - c.value(n)
+            return (c.value(n) - c.value(other)) if back else c.value(other) - c.value(n)
     raise AssertionError("nothing to compare in this grid")
 
 

@@ -65,13 +65,15 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
     pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
     learned with the tables are looked for where the jumps bring them to mind. How many there are from one multiple to the next is
     read otherwise below zero, where a whole has two sides. A place is times the step for those who multiply.
-    The nought before the point says nothing.
+    The nought before the point says nothing, nor do tops take turns with a whole that is written without one.
     """
     if ends_near_the_view(pattern, grid):
         return isinstance(pattern.claim, OppositesClaim)  # with another pair it is no less so
     match pattern.claim:
         case TableClaim():
             return level >= YOUNG
+        case DigitClaim(part="top", blocks=tuple() as blocks):
+            return not any(0 in block for block in blocks if len(block) > 1)  # a whole is written without one
         case DigitClaim(place=int() as place):
             return Fraction(10) ** place <= max(abs(grid.count.value(1)), abs(grid.count.value(grid.terms)))
         case LandmarksClaim(multiple=multiple):

@@ -129,7 +129,7 @@ PLANS = [
             ),
             expected=(
                 say("easy", "Each one is 8 less.", "Show the jump from 128. Which ten do we cross?"),
-                say("deeper", "Across a row it is always 40 less.", "Why 40? Count the eights on the way round."),
+                say("deeper", "Across a row it is always 40 less.", "Why 40? Count the eights on the way around."),
                 say("not-so", "We will land on 100.", "Look at the row of zeros. Which numbers does it meet?"),
                 slip(5, "126", "From 136, take 6 to the ten and then two more."),
                 slip(9, "94", "Stand on 104. How far is it down to one hundred?"),

@@ -8,9 +8,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from routines.counting import Audience, Fill, Grid, Kind
+from routines.counting import Audience, Count, Fill, Grid, Kind
 from routines.counting.claims import Direction, NeighbourClaim, TableClaim
+from routines.counting.kinds.unit_names import NAMES
+from routines.counting.written_units import larger_unit_size, unit_to_reach
 from routines.words import LANGUAGES, check, locate
+from routines.words.page import page_of
 
 from .sentences import said, ways
 
@@ -18,6 +21,8 @@ from .sentences import said, ways
 TABLES_FROM, DOUBLES_FROM = 3, 4
 TABLES = range(2, 13)
 NEAR = 5
+# From which level a class divides with remainders: 4.OA.A.3 (Common Core State Standards, 2010).
+REMAINDERS_FROM = 4
 # Levels K and 1.
 YOUNG = 1
 # So many round numbers past the end are thought of at most.
@@ -76,12 +81,51 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
                 break
             location = locate(grid, value, audience)
             if not location.appears:
+                written = _in_the_larger_unit(count, value, audience.language) or count.text_of(value)
+                beside = audience.level < REMAINDERS_FROM and _between_two_in_a_line(grid, value, multiple, audience)
                 yield NearMiss(
-                    ways("lands", audience.language, value=_in_a_sentence(grid, count.text_of(value), audience)),
+                    ways("lands", audience.language, value=_in_a_sentence(grid, written, audience)),
                     ways("lands reply", audience.language),
-                    location.reason,
+                    beside or location.reason,
                 )
                 return
+
+
+def _in_the_larger_unit(count: Count, value: Fraction, language: str) -> str:
+    """A whole number of the unit above the one that is written, as it is said: 420 min is "7 hours"; else empty."""
+    unit = unit_to_reach(count) if larger_unit_size(count) else None
+    if unit is None or value % unit.size:
+        return ""
+    name, many = NAMES[unit.symbol, language], value // unit.size
+    return f"{count.style.thousands.join(f'{many:,}'.split(','))} {name.one if many == 1 else name.several}"
+
+
+def _between_two_in_a_line(grid: Grid, value: Fraction, multiple: Fraction, audience: Audience) -> str:
+    """Two that are as round as the value, and stand in one line with it between them, for those who know no remainders."""
+    count, along = grid.count, "row" if grid.fill is Fill.DOWN else "column"
+    lines = [line for line in grid.lines(along) if any(count.value(n) % multiple == 0 for n in line)]
+    page = page_of(grid, audience)
+    mark, language = page.named_mark(multiple), page.language
+    if count.kind != Kind.WHOLE or len(lines) != 1 or mark is None:
+        return ""
+    round_ones = [count.value(n) for n in lines[0] if count.value(n) % multiple == 0]
+    if len(round_ones) != len(lines[0]) or len(round_ones) < 2:
+        return ""
+    apart = round_ones[1] - round_ones[0]
+    last, after = round_ones[-1], round_ones[-1] + apart
+    if not min(last, after) < value < max(last, after):
+        return ""
+    at = grid.place(lines[0][0])[along == "column"]
+    return said(
+        "lands why",
+        audience.language,
+        line=language.in_line(along, at),
+        marks=language.the_many(mark),
+        apart=count.difference_text(apart),
+        a=count.text_of(last),
+        b=count.text_of(after),
+        value=count.text_of(value),
+    )
 
 
 def _every_even_number(grid: Grid, audience: Audience) -> Iterator[NearMiss]:

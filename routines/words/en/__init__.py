@@ -62,6 +62,9 @@ class English(Language):
         "down": "down a column",
         "down-right": "down and right",
         "down-left": "down and left",
+        "up": "up a column",
+        "up-left": "up and left",
+        "up-right": "up and right",
     }
 
     going = {
@@ -69,6 +72,9 @@ class English(Language):
         "down": "when I go down one",
         "down-right": "when I go down and right",
         "down-left": "when I go down and left",
+        "up": "when I go up one",
+        "up-left": "when I go up and left",
+        "up-right": "when I go up and right",
     }
 
     def value(self, text: str, *, clock: bool) -> str:

@@ -23,6 +23,7 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Which counts come near it? What do they tell you?",
         "Between which two does it belong? Show us.",
     ),
+    "lands why": ("No: {line} {marks} come {apart} apart: {a}, then {b}. We jump over {value}.",),
     "every even": (
         "We say all the even numbers.",
         "Here we leave out no even number.",

@@ -37,9 +37,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "Yes, if we go on: {value} comes {part}, in {where}.",
         "Yes, if we go on: {jumps} from {start} {lead} to {value} {part}, in {where}.",
         "It is not on the board yet. The first {asked} comes {part}: {jumps} {make} {total}, so it is the {nth} count, "
-        "{turn} time round the clock, {where}.",
+        "{turn} time around the clock, {where}.",
         "It is past the board. The first {asked} comes {part}: {jumps} {make} {total}, and no fewer will do. It is the "
-        "{nth} count, {turn} time round the clock, {where}.",
+        "{nth} count, {turn} time around the clock, {where}.",
     ),
     "behind": (
         "No. We start at {start} and go {way}, away from {value}.",
@@ -65,7 +65,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "skipped, on a clock": (
         "No. We say {before}, then {after}. We jump over {value}.",
         "No. {mark} We say {before}, then {after}. Would going on help?",
-        "No. {mark} We say {before}, then {after}, and going round the clock again never changes that.",
+        "No. {mark} We say {before}, then {after}, and going around the clock again never changes that.",
         "No. {mark} We say {before}, then {after}; a full turn of the clock changes nothing about it, so {value} never "
         "comes.",
     ),

@@ -44,7 +44,7 @@ QUESTIONS = {
     ),
     "dies": (
         (
-            "What has gone the same way so far? Will the next one fit?",
+            "What pattern do you see so far? Will the next one fit?",
             "Will it go on like this? What comes next?",
         ),
         (

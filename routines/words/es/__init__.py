@@ -73,6 +73,9 @@ class Spanish(Language):
         "down": "al bajar un lugar",
         "down-right": "en diagonal hacia abajo y a la derecha",
         "down-left": "en diagonal hacia abajo y a la izquierda",
+        "up": "al subir un lugar",
+        "up-left": "en diagonal hacia arriba y a la izquierda",
+        "up-right": "en diagonal hacia arriba y a la derecha",
     }
 
     going = {
@@ -80,6 +83,9 @@ class Spanish(Language):
         "down": "si bajo un lugar",
         "down-right": "si bajo en diagonal hacia la derecha",
         "down-left": "si bajo en diagonal hacia la izquierda",
+        "up": "si subo un lugar",
+        "up-left": "si subo en diagonal hacia la izquierda",
+        "up-right": "si subo en diagonal hacia la derecha",
     }
 
     def value(self, text: str, *, clock: bool) -> str:
@@ -196,7 +202,10 @@ class Spanish(Language):
         return f"{'la' if noun.feminine else 'el'} {noun.one}"
 
     def the_many(self, noun: Noun) -> str:
-        return f"{'las' if noun.feminine else 'los'} {noun.many}"
+        article = "las" if noun.feminine else "los"
+        if noun.many.endswith(("enteros", "enteras")) and "," not in noun.many:
+            return f"{article} {noun.many.replace(' y ', f' y {article} ')}"  # "los medios y los enteros"
+        return f"{article} {noun.many}"
 
     def be(self, *, plural: bool) -> str:
         return "son" if plural else "es"

@@ -23,6 +23,7 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "¿Cuáles quedan cerca? ¿Qué te dicen?",
         "¿Entre cuáles dos va? Muéstranos.",
     ),
+    "lands why": ("No: {line}, {marks} van de {apart} en {apart}: {a} y luego {b}. Saltamos por encima de {value}.",),
     "every even": (
         "Decimos todos los números pares.",
         "No dejamos fuera ningún número par.",

@@ -85,7 +85,7 @@ CHANGES = {
     ),
     "finer": (
         "Saltos de {size} en vez de {old}, desde {start}.",
-        "Cada número es un décimo del de antes: los patrones vuelven un lugar más a la derecha.",
+        "Cada número es la décima parte del de antes: los patrones vuelven un lugar más a la derecha.",
     ),
     "several parts": (
         "Saltos de {size} en vez de {old}.",

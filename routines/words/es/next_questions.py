@@ -93,9 +93,9 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     ),
     "finer": (
         "Cada salto es más pequeño. ¿Qué se ve igual? Señálalo.",
-        "Cada salto mide un décimo del de antes. ¿Qué se parece al primer conteo y qué es nuevo?",
-        "Cada salto de {size} mide un décimo del de antes. ¿Qué patrones vuelven y en qué lugar?",
-        "Cuando cada salto mide un décimo del de antes, ¿qué reglas se cumplen y en qué lugar? Prueba una.",
+        "Cada salto mide la décima parte del de antes. ¿Qué se parece al primer conteo y qué es nuevo?",
+        "Cada salto de {size} mide la décima parte del de antes. ¿Qué patrones vuelven y en qué lugar?",
+        "Cuando cada salto mide la décima parte del de antes, ¿qué reglas se cumplen y en qué lugar? Prueba una.",
     ),
     "several parts": (
         "Cada salto toma más partes. ¿Dónde hay un entero? Señálalo.",

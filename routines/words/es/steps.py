@@ -13,21 +13,13 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.core": ("{direction} siempre hay {diff} {more}",),
     "neighbour.says": ("veo que {going}, siempre {up} {diff}",),
     "neighbour.reason": ("{n} por {fills}, y {jumps}, o sea, {diff} {more} {direction}",),
-    "neighbour.reason-back": ("{n} por {fills}: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",),
     "neighbour.reason-short": ("{n} por {fills}: {jumps}",),
     "neighbour.reason-one-more": ("{n} por {fills} y 1 más: {jumps}, o sea, {diff} {more} {direction}",),
-    "neighbour.reason-one-more-back": (
-        "{n} por {fills} y 1 más: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",
-    ),
     "neighbour.reason-one-more-short": ("{n} por {fills} y 1 más: {jumps}",),
     "neighbour.reason-one-less": ("{n} por {fills}, 1 menos: {jumps}, o sea, {diff} {more} {direction}",),
-    "neighbour.reason-one-less-back": (
-        "{n} por {fills}, 1 menos: {direction} retrocedemos {k} lugares en el conteo, y {jumps}",
-    ),
     "neighbour.reason-one-less-short": ("{n} por {fills}, 1 menos: {jumps}",),
     "neighbour.reason-bare": ("{jumps}",),
     "neighbour.reason-one": ("{direction} viene el número siguiente, y cada salto es de {diff}",),
-    "neighbour.reason-one-back": ("{direction} está el número anterior, y cada salto es de {diff}",),
     "table.statement": ("cada número es su lugar multiplicado por {step}",),
     "table.core": (
         "el {nth} número está a {n} saltos de {step} desde cero",
@@ -46,6 +38,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "run.reason-place": ("{jumps}, y {total} {more} son {place} {more}", "{total} {more} son {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
     "run.reason-one": ("cada salto es de {total}",),
+    "run.reason-nearly": ("cada salto de {d} es {aside} {aside_more} que {own}",),
     "run.reason-carry": ("{total} {more} es lo mismo que {carry} {carry_more} y {own} {own_more}",),
     "run.reason-list": (
         "{in_line}, {the_feats} de {some} son {series}",

@@ -90,9 +90,9 @@ ANSWERS = {
     "hard": ("{next:el}: {how}.", "Sigue {next:el}: {how}.", "Decimos {next:el}: {how}."),
     "plain": ("Llegamos {next:al}.", "Sigue {next:el}.", "Decimos {next:el}."),
     "dies": (
-        "Llegamos {next:al}, y ahí ya no se cumple que {idea_lower}",
-        "Sigue {next:el}, y ahí ya no se cumple que {idea_lower}",
-        "Decimos {next:el}, y ahí ya no se cumple que {idea_lower}",
+        "Llegamos {next:al}, y ahí ya no se cumple: «{idea}»",
+        "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
+        "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
 }
 

@@ -185,10 +185,16 @@ class Block(Phrases[B]):
 
     def _listed_reasons(self) -> Iterator[Line]:
         end = "-count" if self.along == "count" else ""
-        if self.length == 1 and len(self.line) > 1:
-            a, b = self.page.value(self.line[0]), self.page.value(self.line[-1])
-            span = {**self.fields, "a": a, "b": b, "x": self._readings(1)[0]}
+        # Of a claim that ends the line is told in which it ends.
+        ending = self.line_of_the_end(self.length, self.along) if self.length == 1 else ()
+        line = ending or self.line
+        if self.length == 1 and len(line) > 1:
+            a, b = self.page.value(line[0]), self.page.value(line[-1])
+            in_line = self.language.in_line(self.along, self._number(line))
+            span = {**self.fields, "in_line": in_line, "a": a, "b": b, "x": self.reading(line[0]) or "0"}
             yield from self.saying(f"reason.span{end}", **span)
+        if ending and any(True for _ in self.notes()):
+            return
         for most in (min(2 * self.length, 6), 4, 3, 2):
             terms = self.line[:most]
             readings = self.short_series(self._readings(most))

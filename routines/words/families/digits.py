@@ -108,6 +108,13 @@ class Digit(Block[DigitClaim]):
     def written(self, item: int | Fraction) -> str:
         return str(item)
 
+    def own_reasons(self) -> Iterator[Line]:
+        """Parts of one size: the start is made of them, and so is every jump."""
+        bottom = self.page.jump.partition("/")[2].split(" ")[0]
+        if self.claim.part == "bottom" and self.along == "count" and self.length == 1 and bottom == self.reading(1):
+            a, d = self.page.value(1), self.page.jump
+            yield from self.saying("reason.bottom", a=a, d=d, x=bottom, **self.fields)
+
     def period(self) -> Fraction | None:
         return self._reader.period()
 

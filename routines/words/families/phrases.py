@@ -155,6 +155,15 @@ class Phrases(ABC, Generic[C]):
         grown, at = self.grid.grown(n), 1 if along == "column" else 0
         return before if grown.place(before)[at] == grown.place(n)[at] else None
 
+    def line_of_the_end(self, k: int, along: str) -> tuple[int, ...]:
+        """The counts of the line in which the claim ends, as far as they are `k` cells ahead of its end; else none."""
+        n = self.life.breaks_at
+        before = None if n is None else self.cell_before(n, k, along)
+        if before is None or along == "count":
+            return ()
+        line = next((line for line in self.grid.lines(along) if before in line), ())
+        return tuple(m for m in line if m <= before)
+
     def some(self, terms: Sequence[int]) -> str:
         """Counts as a list that ends in "and"."""
         return self.page.listing([self.page.value(n) for n in terms])

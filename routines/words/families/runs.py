@@ -58,13 +58,24 @@ class DigitRun(Phrases[DigitRunClaim]):
         return "run", self._fields
 
     def _shown(self, most: int) -> dict[str, object]:
-        terms = self._line[:most]
+        line = self._line_told
+        terms = line[:most]
         readings = [str(self._reader.number(n) or 0) for n in terms]
-        return {**self._fields, "some": self.some(terms), "series": self.short_series(readings)}
+        row, column = self.page.place(line[0])
+        in_line = self.language.in_line(self._along, column if self._along == "column" else row)
+        return {**self._fields, "in_line": in_line, "some": self.some(terms), "series": self.short_series(readings)}
+
+    @cached_property
+    def _line_told(self) -> tuple[int, ...]:
+        """The line that is told of: of a run that ends the one in which it ends, if that can be seen to rise there."""
+        ending = self.line_of_the_end(1, self._along)
+        return ending if len(ending) > 1 else self._line
 
     def reasons(self) -> Iterator[Line]:
         moved = self.count.step * self.terms_along(self._along)
         yield from self._sum_reasons(moved)
+        if len(self.line_of_the_end(1, self._along)) == 1 and any(True for _ in self.notes()):
+            return
         key = "run.reason-list-count" if self._along == "count" else "run.reason-list"
         for most in (4, 3, 2):
             yield from self.saying(key, **self._shown(most))
@@ -92,6 +103,15 @@ class DigitRun(Phrases[DigitRunClaim]):
                 yield from self.saying("run.reason-jumps", **fields)
             else:
                 yield from self.saying("run.reason-one", **fields)
+        elif 0 < abs(rest) < abs(own) and own * moved > 0 and self.terms_along(self._along) == 1:
+            aside = rest if moved > 0 else -rest
+            yield from self.saying(
+                "run.reason-nearly",
+                d=self.page.jump,
+                aside=self.page.difference(aside),
+                aside_more=self.page.more(aside),
+                own=self.page.difference(own),
+            )
         elif period and rest % period == 0:
             yield from self.saying(
                 "run.reason-carry",
@@ -118,6 +138,7 @@ class DigitRun(Phrases[DigitRunClaim]):
             yield from self.saying("note.absent", until=self.page.value(n), **self._fields)
             return
         due = before + self._change
+        yield from self._note_on_ones(cell, n)
         # Of a fraction with two names the parts are read off the first: 8/4 = 2.
         until = self.page.value(n) if self._reader.part is None else self.page.in_full(n)
         fields = {**self._fields, "until": until, "y": found, "x": due}
@@ -160,6 +181,22 @@ class DigitRun(Phrases[DigitRunClaim]):
             yield from self.saying("note.opened", **fields, a_larger=self.language.a(larger), places=place.many)
         elif self._part_of(n, larger_place := reader.place + 1) != self._part_of(cell, larger_place):
             yield from self.saying("note.another", **fields, another=self.language.another(larger))
+
+    def _note_on_ones(self, cell: int, n: int) -> Iterator[Line]:
+        """The ones make a ten of their own, which comes to the tens."""
+        count, move = self.count, abs(self.count.value(n) - self.count.value(cell))
+        if count.kind != Kind.WHOLE or self._reader.part is not None or self._reader.place != 1:
+            return
+        ones, more = abs(count.value(cell)) % 10, move % 10
+        grows = abs(count.value(n)) == abs(count.value(cell)) + move
+        if grows and self._change > 0 and ones + more >= 10 and move // 10 % 10 == self._change:
+            yield from self.saying(
+                "note.ones",
+                until=self.page.value(n),
+                ones=ones,
+                more_ones=more,
+                by=self._change + 1,
+            )
 
     def _part_of(self, n: int, place: int) -> int:
         """How many of a place the n-th count holds: 21 tens in 210."""

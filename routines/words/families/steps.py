@@ -10,6 +10,8 @@ from routines.counting.grid import Fill
 from ..page import TIMES_FROM
 from .phrases import Line, Phrases
 
+OPPOSITE = {"down": "up", "down-right": "up-left", "down-left": "up-right"}
+
 
 class Step(Phrases[StepClaim]):
     """Each count is so much more than the one before."""
@@ -39,10 +41,11 @@ class Step(Phrases[StepClaim]):
 
 
 class Neighbour(Phrases[NeighbourClaim]):
-    """One cell on, in a direction as seen on the page."""
+    """One cell on, in a direction of the page, said the way the count goes: up where the page is filled upwards."""
 
     @cached_property
     def _offset(self) -> int:
+        """How many counts on the next cell in the claimed direction of the page is; below 0 for so many back."""
         length = self.grid.line_length
         rights = {Fill.ACROSS: 1, Fill.DOWN: length, Fill.ACROSS_UP: 1}[self.grid.fill]
         downs = {Fill.ACROSS: length, Fill.DOWN: 1, Fill.ACROSS_UP: -length}[self.grid.fill]
@@ -62,43 +65,46 @@ class Neighbour(Phrases[NeighbourClaim]):
                 yield n, other
 
     def _difference(self) -> Fraction:
-        """What one step that way really is; 0 counts on where the grid is one cell wide."""
-        return self.count.step * self._offset
+        """What one step that way, as the count goes, really is; 0 counts on where the grid is one cell wide."""
+        return self.count.step * abs(self._offset)
 
     @cached_property
     def _fields(self) -> dict[str, str]:
-        going = self.language.going[self.claim.direction or "right"]
+        going = self.language.going[self._way]
         return {"direction": self._direction(), "going": going, **self.change(self._difference())}
 
+    @property
+    def _way(self) -> str:
+        way = self.claim.direction or "right"
+        return OPPOSITE[way] if self._offset < 0 else way
+
     def _direction(self) -> str:
-        return self.language.directions[self.claim.direction or "right"]
+        return self.language.directions[self._way]
 
     def statement(self) -> str:
-        by = self._difference() if self.claim.difference is None else self.claim.difference
+        claimed = self.claim.difference
+        by = self._difference() if claimed is None else -claimed if self._offset < 0 else claimed
         return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
         return "neighbour", self._fields
 
     def reasons(self) -> Iterator[Line]:
-        offset, direction = self._offset, self._direction()
-        if abs(offset) == 1:
-            key = "neighbour.reason-one" if offset > 0 else "neighbour.reason-one-back"
-            keys = (key, "neighbour.reason-bare")
-            return self.saying(*keys, direction=direction, diff=self.page.jump, jumps=self.page.jumps(1))
-        k, length = abs(offset), self.grid.line_length
-        back = "" if offset > 0 else "-back"
+        k, length = abs(self._offset), self.grid.line_length
+        if k == 1:
+            keys = ("neighbour.reason-one", "neighbour.reason-bare")
+            return self.saying(*keys, direction=self._direction(), diff=self.page.jump, jumps=self.page.jumps(1))
         aside = {0: "", 1: "-one-more", -1: "-one-less"}.get(k - length)
         fields = {**self._fields, **self.in_a_line(), "k": k, "jumps": self.page.jumps(k)}
         if aside is None:
             return self.saying("neighbour.reason-bare", **fields)
-        return self.saying(f"neighbour.reason{aside}{back}", f"neighbour.reason{aside}-short", **fields)
+        return self.saying(f"neighbour.reason{aside}", f"neighbour.reason{aside}-short", **fields)
 
     def refutation(self, counterexample: Sequence[int]) -> str:
         pair = self._pair_of(counterexample)
         if pair is None:
             return self.say("small")
-        a, b = pair
+        a, b = reversed(pair) if self._offset < 0 else pair
         change = self.change(self.count.step * (b - a))
         return self.say(
             "no.neighbour", a=self.page.value(a), b=self.page.value(b), direction=self._direction(), **change

@@ -1,5 +1,6 @@
 """The five answers suggested: each short and a child's own, no two alike, the false one false (EXACT 29, 30)."""
 
+import itertools
 import re
 from fractions import Fraction
 
@@ -45,8 +46,13 @@ def test_what_does_not_last_ends_near_the_view(kind: str, data: st.DataObject, a
     grid = data.draw(grids(kind))
     for one in suggest_answers(grid, audience, rounds=9):
         if one.sort == "not-for-long":
-            assert one.n <= Fraction(3, 2) * grid.terms
+            assert grid.line_length < one.n <= Fraction(3, 2) * grid.terms
             assert not re.search(r"adds? |suma", one.words)  # no totals
+
+
+def test_the_first_line_is_not_believed_to_hold_all_the_fives() -> None:
+    for start, terms in (("1", 30), ("93", 28)):
+        assert of_sort("not-for-long", a_grid(start, "1", terms, 10), 0) is None
 
 
 @given(st.sampled_from(KINDS), st.data(), AUDIENCES)
@@ -119,3 +125,51 @@ def test_a_time_brings_its_full_stop_with_it(language: str) -> None:
     assert said is not None
     assert said.words.endswith("m.")
     assert not said.words.endswith("..")
+
+
+@given(st.integers(1, 99), st.integers(2, 12), st.integers(8, 30), st.integers(3, 8), st.integers(0, 3))
+def test_classes_without_remainders_hear_of_the_round_ones_beside(
+    start: int, step: int, terms: int, length: int, level: int
+) -> None:
+    """Where the tens fill one column: the last of them, the next one past the board, and that they are so far apart."""
+    grid = a_grid(str(start), str(step), terms, min(length, terms))
+    for miss in near_misses(grid, Audience(level)):
+        told = re.search(
+            r"column (\d+) the (tens|hundreds) come (\d+) apart: (\d+), then (\d+)\. We jump over (\d+)", miss.why
+        )
+        if told:
+            column, apart, a, b, value = (int(told[i]) for i in (1, 3, 4, 5, 6))
+            size = {"tens": 10, "hundreds": 100}[told[2]]
+            said = [start + step * k for k in range(terms)]
+            round_ones = [one for one in said if one % size == 0]
+            assert {said.index(one) % grid.line_length + 1 for one in round_ones} == {column}
+            assert round_ones[-1] == a < value < b == a + apart
+            assert {y - x for x, y in itertools.pairwise(round_ones)} == {apart}
+            assert (b - start) % step == 0
+            assert (value - start) % step
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "terms", "level", "language", "words", "why"),
+    [
+        (
+            "whole",
+            "16",
+            "6",
+            20,
+            2,
+            "en",
+            "140",
+            "No: in column 5 the tens come 30 apart: 130, then 160. We jump over 140.",
+        ),
+        ("elapsed", "25 min", "25 min", 15, 3, "en", "7 hours", "No"),
+        ("elapsed", "25 min", "25 min", 15, 3, "es", "7 horas", "No"),
+    ],
+)
+def test_what_is_jumped_over_is_told_of_as_the_class_speaks(
+    kind: str, start: str, step: str, terms: int, level: int, language: str, words: str, why: str
+) -> None:
+    miss = of_sort("not-so", a_grid(start, step, terms, 5, kind), level, language)
+    assert miss is not None
+    assert words in miss.words
+    assert miss.why.startswith(why)

@@ -67,7 +67,7 @@ WORDS = {
         "When we jump back from {a}, do we stay above the same whole?",
     ),
     "F16": SlipWords(
-        "The parts are taken the other way round in the jump back from {a}: the fewer from the more.",
+        "The parts are taken the other way around in the jump back from {a}: the fewer from the more.",
         "Does {a} have enough parts to take our jump away without breaking a whole apart?",
     ),
     "F17": SlipWords(

@@ -8,7 +8,7 @@ _HUNDRED_MINUTES = SlipWords(
 )
 _HOUR_KEPT = SlipWords(
     "The minutes start again after {a}, but the hour is kept.",
-    "The minutes have gone all the way round: is that later than {a}?",
+    "The minutes have gone all the way around: is that later than {a}?",
 )
 WORDS = {
     "T01": SlipWords(

@@ -139,7 +139,7 @@ WORDS = {
         "What do the ones make together in the jump from {a}?",
     ),
     "W31": SlipWords(
-        "The ones are taken the other way round in the jump back from {a}: the smaller from the larger.",
+        "The ones are taken the other way around in the jump back from {a}: the smaller from the larger.",
         "What must we break apart in {a} so that there are enough ones to take {size} away?",
     ),
 }
