@@ -185,6 +185,7 @@ RULES = (
         lambda j, _: j.text(j.s),
         3,
         source=HACKENBERG_2007,
+        turns=True,
     ),
     Rule("F05", (3, 4), lambda j: _splits(j) and j.s > 0 and j.a <= 1 < j.b, _stops, source=HACKENBERG_2007),
     Rule(
