@@ -21,7 +21,7 @@ _OF = {
     "zero crossed": "N01 N02 N03 N08 N10 N11 N12",
     "teen and ty": "W05 W06 W33 W35",
     "the bottom number is counted": "F02",
-    "add across": "F01 F12",
+    "add across": "F01 F12 F19",
     "inches as tenths": "L03",
 }
 HAPPENINGS = tuple(_OF)

@@ -75,3 +75,7 @@ WORDS = {
         "How many of our parts do we get when we break one whole of {a} apart?",
     ),
 }
+WORDS["F18"] = WORDS["F09"]._replace(
+    ask="How many wholes do the parts of that number fill, and how many parts are left over?"
+)
+WORDS |= {"F19": WORDS["F01"], "F20": WORDS["F18"], "F21": WORDS["F09"]}

@@ -75,3 +75,5 @@ WORDS = {
         "¿Cuántas de nuestras partes salen al descomponer una unidad de {a}?",
     ),
 }
+WORDS["F18"] = WORDS["F09"]._replace(ask="¿Cuántos enteros llenan las partes de ese número y cuántas partes sobran?")
+WORDS |= {"F19": WORDS["F01"], "F20": WORDS["F18"], "F21": WORDS["F09"]}
