@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "After {a} top and bottom are worked out apart, as if they were two whole numbers.",
-        "How many parts is {a}, and how many parts of that size is our jump?",
+        "We count up: is {heard} more than {a}?",
     ),
     "F02": SlipWords(
         "The bottom number is counted on after {a}, though the parts stay the same size.",

@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "Después {a:del} se calcula aparte arriba y abajo, como si fueran dos números enteros.",
-        "¿Cuántas partes hay en {a} y cuántas de ese tamaño tiene nuestro salto?",
+        "Contamos hacia arriba: ¿es {heard} más que {a}?",
     ),
     "F02": SlipWords(
         "Después {a:del} se cuenta el número de abajo, aunque las partes no cambian.",
