@@ -74,9 +74,10 @@ class SlipWords(NamedTuple):
 
     why: what happens, for the teacher. ask: a question that does not give the answer away; what sends children back
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
-    Between braces: {a} the count before, {b} the count that is due (in why only), {size} the size of a jump,
-    {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small}, {smalls}
-    and {large} the units or coins of the count by name. A rule has three sentences where it matters what is not counted.
+    Between braces: {a} the count before, {b} the count that is due (in why only), {heard} what was said, {size} the size
+    of a jump, {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small},
+    {smalls} and {large} the units or coins of the count by name. A rule has three sentences where it matters what is not
+    counted.
     """
 
     why: str
@@ -85,7 +86,8 @@ class SlipWords(NamedTuple):
 
 
 class Replies(NamedTuple):
-    """What is said about a slip, and how a reply ends: about a jump, or about how a number is written; by level band.
+    """What is said about a slip, and how a reply ends: about a jump, about how a number is written, or about two
+    names of one; by level band.
 
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
@@ -96,6 +98,7 @@ class Replies(NamedTuple):
     slips: Mapping[str, SlipWords]
     about_a_jump: tuple[tuple[str, ...], ...]
     about_writing: tuple[tuple[str, ...], ...]
+    about_names: tuple[tuple[str, ...], ...]
     jump: tuple[str, str]
     joined: tuple[str, str]
     cent: str

@@ -20,6 +20,7 @@ from routines.counting.slips.checked import reader_of
 from routines.counting.slips.crossings import what_is_not_counted
 from routines.counting.slips.jump import Jump
 from routines.counting.slips.measurement import two_units
+from routines.counting.written_units import written_units
 
 from .language import Language, SlipWords
 from .languages import LANGUAGES
@@ -62,6 +63,8 @@ class SpokenSlip(Slip):
         words = self._words
         asked = words.show if band == 0 and words.show else words.ask
         endings = (told.about_writing if self.of_writing else told.about_a_jump)[band]
+        if self.equal_name:
+            endings = told.about_names[band]
         if not self._fields["along"]:
             endings = tuple(ending for ending in endings if "{along}" not in ending)
         replies = [capital(filled(f"{asked} {ending}", self._fields)) for ending in endings]
@@ -87,6 +90,7 @@ class SpokenSlip(Slip):
         fields = {
             "a": written(jump, jump.said, language),
             "b": written(jump, jump.due, language),
+            "heard": self.heard,
             "start": jump.count.text(1),
             "line": line,
             "along": line if _written_in_line(jump.grid, jump.n - 1) >= ENOUGH_TO_LOOK_ALONG else "",
@@ -95,6 +99,9 @@ class SpokenSlip(Slip):
             "least": jump.count.difference_text(jump.places.least),
             "joined": language.replies.joined[jump.s < 0],
         }
+        units = written_units(jump.count)
+        if units is not None:
+            fields["smalls"] = NAMES[units.small.symbol, language.code].several
         called = language.replies.called[jump.count.wrap is not None]
         return {**fields, **_unit_names(jump, language), **called}
 

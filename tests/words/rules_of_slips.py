@@ -125,6 +125,9 @@ RULES: tuple[Rule, ...] = (
         ("<d:D> (?:de|demasiado) (?P<more_W>más|menos|tarde|temprano)",),
         off_by,
     ),
+    # what was said, beside the count before; of two names of one amount, what is due
+    Rule(("are there in <b:V>",), ("hay en <b:V>(?=[?])",), due),
+    Rule(("is <h:V> more than <a:V>",), ("es <h:V> más que <a:V>",), before_it),
     # the jump
     Rule(
         ("the ones of <a:V> and of <s:D> make a new ten",),

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
+from typing import NamedTuple
 
 from ..audience import Audience
 from ..grid import Grid
@@ -14,6 +15,7 @@ from . import (
     measurement,
     money,
     one_unit,
+    parts_of_a_unit,
     spanish_words,
     time,
     whole_numbers,
@@ -31,6 +33,7 @@ from .slip import Slip
 OFTEN_ENOUGH = 2
 # One slip under two names: the count goes on by ones, from anywhere or from a ten.
 ONE_SLIP = {"W36": "J01"}
+EASY = (False, 0)
 
 AREAS: tuple[Area, ...] = (
     integers.AREA,
@@ -41,6 +44,7 @@ AREAS: tuple[Area, ...] = (
     time.AREA,
     measurement.AREA,
     one_unit.AREA,
+    parts_of_a_unit.AREA,
     spanish_words.AREA,
     larger_units.AREA,
     crossings.AREA,
@@ -49,18 +53,19 @@ AREAS: tuple[Area, ...] = (
     zeros_and_digits.SWAPPED,
 )
 
+OF_EVERY_KIND = {rule.id for area in AREAS if area.of_every_kind for rule in area.rules}
 
-def rules_for(grid: Grid, audience: Audience | None = None, *, of_every_kind: bool = True) -> list[Rule]:
+
+def rules_for(grid: Grid, audience: Audience | None = None) -> list[Rule]:
     """The rules about the numbers of a grid, in the order in which they name what they hear alike.
 
     The rows of the table and other rules of one kind of number stand before the rules of every kind, heavier ones before
-    lighter ones. With an audience, only those of its level and language. of_every_kind: whether with the rules of every
-    kind, which look at what is crossed.
+    lighter ones. With an audience, only those of its level and language.
     """
     rules = [
         (rule, area.of_every_kind)
         for area in AREAS
-        if (of_every_kind or not area.of_every_kind) and area.serves(grid)
+        if area.serves(grid)
         for rule in area.rules
         if audience is None or (rule.suits(audience.level) and audience.language in rule.languages)
     ]
@@ -70,8 +75,10 @@ def rules_for(grid: Grid, audience: Audience | None = None, *, of_every_kind: bo
 def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | None = None) -> list[Slip]:
     """What a class of this level will probably say wrong, or by another name, at the counts in view.
 
-    grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with its first place before any comes
-    with its second; heavier rules come first; what is written alike at the same count is listed once.
+    grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with one place before any comes with its
+    second, the hardest first: zero, a hundred before a ten. What goes on in the direction of the count comes before what
+    turns back, heavier rules come first, and first among their like those at the hardest jump in view. What is written
+    alike at the same count is listed once.
     Raises: CountError on `grid`, `level` or `audience`.
 
     >>> from ..count import Count
@@ -81,16 +88,51 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     (4, '304', '404')
     """
     audience = reader_of(grid, grade, audience)
-    rules, few = rules_for(grid, audience), rules_for(grid, audience, of_every_kind=False)
-    times, met = Counter[str](), Counter[str]()
-    ranked: list[tuple[tuple[int, int, int], Rule, Jump, str]] = []
-    for jump in jumps_of(grid):
+    rules = rules_for(grid, audience)
+    few = [rule for rule in rules if rule.id not in OF_EVERY_KIND]
+    met, found = Counter[str](), list[_Found]()
+    jumps = jumps_of(grid)
+    hard = [jump.how_hard() for jump in jumps]
+    harder_first = sorted(set(hard), reverse=True)
+    nothing_hard = harder_first in ([], [EASY])
+    for jump, how_hard in zip(jumps, hard, strict=True):
+        easier = harder_first.index(how_hard)
         for rule, heard in answers_at(jump, rules if _is_news(jump, met) else few, audience.language):
-            slip = ONE_SLIP.get(rule.id, rule.id)
-            ranked.append(((times[slip], -rule.weight, jump.n), rule, jump, heard))
-            times[slip] += 1
+            slip = slip_at(rule, jump, heard)
+            # Another name is certain to be said wherever it can be: no crossing makes it likelier.
+            found.append(_Found(_goes_back(rule, jump, heard), 0 if slip.equal_name else easier, jump.n, rule, slip))
+    found.sort(key=lambda one: one[:3])
+    times = Counter[str]()
+    ranked: list[tuple[tuple[int, bool, bool, int, int, int], Slip]] = []
+    for back, easier, n, rule, slip in found:
+        name = ONE_SLIP.get(rule.id, rule.id)
+        hardest = not easier and not nothing_hard
+        ranked.append(((times[name], not rule.weight, back, -rule.weight - hardest, -rule.weight, n), slip))
+        times[name] += 1
     ranked.sort(key=lambda entry: entry[0])
-    return [slip_at(rule, jump, heard) for _, rule, jump, heard in ranked]
+    return [slip for _, slip in ranked]
+
+
+class _Found(NamedTuple):
+    """A slip with what it is ranked by: whether it goes the wrong way, and how many sorts of jumps in view are harder."""
+
+    back: bool
+    easier: int
+    n: int
+    rule: Rule
+    slip: Slip
+
+
+def _goes_back(rule: Rule, jump: Jump, heard: str) -> bool:
+    """Whether a slip goes the wrong way, or stays: written so now and then, but hardly said in counting aloud.
+
+    Said aloud all the same: that the direction is lost, and the digits of a place that go round where it alone is counted
+    on (89, 80; 394, 304; 20, 29). A clock goes round by itself.
+    """
+    value = jump.written_values.get(heard)
+    if value is None or rule.turns or rule.of_writing or jump.count.wrap is not None:
+        return False
+    return (value - jump.a) * jump.s <= 0 and not jump.counts_one_place
 
 
 def _is_news(jump: Jump, met: Counter[str]) -> bool:
@@ -142,11 +184,13 @@ def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[J
 
 def slip_at(rule: Rule, jump: Jump, heard: str) -> Slip:
     """The slip of a rule at one count."""
+    known = jump.written_values.get(heard) if jump.count.wrap is None else None
+    is_due = Answer(jump, heard).is_due if known is None else known == jump.b
     return Slip(
         rule=rule.id,
         n=jump.n,
         heard=heard,
         correct=jump.due,
-        equal_name=rule.same_number(jump) or Answer(jump, heard).is_due,
+        equal_name=rule.same_number(jump) or is_due,
         of_writing=rule.of_writing,
     )

@@ -97,6 +97,15 @@ def _renamed(jump: Jump, language: str) -> str:
     return sign + _fraction(jump, whole, int((size - whole) * over), over)
 
 
+def top_heavy(whole: int, top: int, bottom: int) -> str:
+    """5/4 for 1 1/4."""
+    return f"{whole * bottom + top}/{bottom}"
+
+
+def _as_parts(jump: Jump, language: str) -> str:
+    return top_heavy(*_written(jump, jump.b))
+
+
 def _from_the_renamed(jump: Jump, language: str) -> str:
     """2/4 after 1/4, which is 2/8 renamed in a count by 1/8."""
     whole = int(jump.a) if jump.count.style.shape == "mixed" else 0
@@ -185,6 +194,7 @@ RULES = (
         lambda j, _: j.text(j.s),
         3,
         source=HACKENBERG_2007,
+        turns=True,
     ),
     Rule("F05", (3, 4), lambda j: _splits(j) and j.s > 0 and j.a <= 1 < j.b, _stops, source=HACKENBERG_2007),
     Rule(
@@ -209,7 +219,7 @@ RULES = (
         of_writing=True,
         only_as_written=True,
     ),
-    Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed, of_writing=True),
+    Rule("F09", (3, 5), lambda j: j.b != 0 and _can_be_renamed(j, j.b), _renamed, 3, of_writing=True),
     Rule(
         "F10",
         (4, 5),
@@ -230,6 +240,7 @@ RULES = (
         lambda j: _splits(j) and j.s > Fraction(1, denominator(j)) and j.a // 1 < j.b // 1 and j.b % 1 != 0,
         _parts_miscounted,
     ),
+    Rule("F18", (3, 5), lambda j: _mixed(j) and j.b > 1 and j.b % 1 != 0, _as_parts, of_writing=True),
     # Beyond the table: counting down across a whole without landing on it, and opening a whole for its parts.
     Rule(
         "F15",

@@ -56,7 +56,15 @@ RULES = (
     Rule("N01", (6, 6), lambda j: j.s < 0 and j.a == 0, lambda j, _: j.said, source=BOFFERDING_2014),
     Rule("N02", (6, 6), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s)),
     Rule("N03", (6, 6), lambda j: j.a * j.b < 0, lambda j, _: j.text(j.s), 3),
-    Rule("N04", (6, 6), lambda j: j.s > 0 and j.a < 0, lambda j, _: j.text(j.a - j.s), 3, source=BOFFERDING_2014),
+    Rule(
+        "N04",
+        (6, 6),
+        lambda j: j.s > 0 and j.a < 0,
+        lambda j, _: j.text(j.a - j.s),
+        3,
+        source=BOFFERDING_2014,
+        turns=True,
+    ),
     Rule("N05", (6, 6), lambda j: j.s < 0 and j.b < 0, _without_sign),
     Rule(
         "N06",
@@ -80,6 +88,7 @@ RULES = (
         _without_sign,
         4,
         source=AQAZADE_BOFFERDING_2021,
+        turns=True,
     ),
     Rule(
         "N09",
@@ -87,6 +96,7 @@ RULES = (
         _away_from_zero_below,
         lambda j, _: j.text(j.a - j.s),
         source=AQAZADE_BOFFERDING_2021,
+        turns=True,
     ),
     Rule("N10", (0, 5), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s)),
     Rule("N11", (0, 5), lambda j: j.s < 0 and j.a == 0, lambda j, _: j.said, source=BOFFERDING_2014),

@@ -78,6 +78,16 @@ class Jump:
         """The tens, wholes and larger units that the jump crosses, fills and leaves."""
         return self._ready.crossing(self.count.scaled(self.n - 1), self.count.scaled(self.n))
 
+    def how_hard(self) -> tuple[bool, Fraction | float]:
+        """Whether it passes zero, and the largest place it crosses; a whole or larger unit is as hard as any above it."""
+        largest = self.crossing.largest
+        return self._ready.both_sides and self.a * self.b <= 0, min(largest, self._ready.unit) if largest else 0
+
+    @property
+    def counts_one_place(self) -> bool:
+        """Whether it goes by one of a place: by ones, tens, hundreds, wholes, tenths, units (parts of a whole have no digits)."""
+        return self._ready.by_one_place
+
     @cached_property
     def is_hard(self) -> bool:
         """Whether a place is crossed, filled or left; where it hardly happens in view, the first two jumps too."""

@@ -59,7 +59,7 @@ def _hundred_kept(jump: Jump) -> Fraction:
 
 
 RULES = (
-    Rule("L15", (3, 5), _fills_larger, _in_the_larger, of_writing=True),
+    Rule("L15", (2, 5), _fills_larger, _in_the_larger, of_writing=True),
     Rule("L16", (3, 5), lambda j: _hundred_kept(j) != 0, lambda j, _: j.text(j.b + _hundred_kept(j))),
 )
 

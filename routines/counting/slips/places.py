@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
-from math import lcm
+from math import inf, lcm
 from typing import NamedTuple, cast
 
 from ..count import Count
@@ -119,6 +119,15 @@ class Crossing:
     def is_hard(self) -> bool:
         return bool(self.crossed or self.landed or self.left)
 
+    @property
+    def largest(self) -> Fraction | int:
+        """The size of the largest place that is crossed, filled or left; 0 where none is."""
+        largest: Fraction | int = self.crossed[-1].size if self.crossed else 0
+        for place in (self.landed, self.left):
+            if place and place.size > largest:
+                largest = place.size
+        return largest
+
 
 NOTHING = Crossing()
 
@@ -127,6 +136,8 @@ class PlacesOfACount(NamedTuple):
     """The places of a count, and the same as whole numbers, with which to look at many of its jumps.
 
     times: what a scaled value of the count is multiplied by. fewest: smaller places are sung. start, by: the count's own.
+    unit: the size of its whole or larger unit, the hardest place of its parts; infinite where it has none.
+    both_sides: whether it has counts above zero and below. by_one_place: whether it goes by one of a place.
     """
 
     places: Places
@@ -136,6 +147,9 @@ class PlacesOfACount(NamedTuple):
     fewest: int
     start: Fraction
     by: Fraction
+    unit: Fraction | float
+    both_sides: bool
+    by_one_place: bool
 
     def crossing(self, before: int, due: int) -> Crossing:
         """What a jump between two scaled values crosses; nothing where it passes zero, or is of a song inside its ten."""
@@ -174,8 +188,13 @@ def places_of_a_count(count: Count) -> PlacesOfACount:
     if is_sung(count):
         fewest = places.one * (1000 if step / places.one in SONG_OF_A_HUNDRED else 100)
     ends = light(count.start), light(count.step)
+    unit = max((light(place.size) for place in places.above if place.name in ("whole", "unit")), default=inf)
+    both = count.scaled(1) * count.scaled(count.terms) < 0
+    by_one = count.kind != Kind.FRACTION and step in (places.least, *(place.size for place in places.above))
     light_places = Places(light(places.least), light(places.one), places.above)
-    return PlacesOfACount(light_places, fine // count.scale, int(step * fine), sizes, int(fewest * fine), *ends)
+    return PlacesOfACount(
+        light_places, fine // count.scale, int(step * fine), sizes, int(fewest * fine), *ends, unit, both, by_one
+    )
 
 
 @lru_cache(maxsize=256)

@@ -20,7 +20,8 @@ class Rule:
     is due anyway). weight: 4 for what is heard at zero, 3 for the slips every
     teacher of these grades meets, 2 for the usual, 1 for the rarer, 0 for the odd ones.
     of_writing: whether it is about how one number is written or named, not about the jump to it. only_as_written: it is
-    heard in this form alone, for another form of the same number is no sign of it.
+    heard in this form alone, for another form of the same number is no sign of it. turns: the class loses its direction,
+    or starts again, so it is said aloud though it goes the wrong way.
     same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.
     """
 
@@ -34,6 +35,7 @@ class Rule:
     source: str = NO_SOURCE
     of_writing: bool = False
     only_as_written: bool = False
+    turns: bool = False
 
     def suits(self, level: int) -> bool:
         low, high = self.grades

@@ -12,6 +12,8 @@ from .sources import BYRGE_2014, NRC_2009, NSW_2010, PROGRESSIONS_NBT
 # After 29 and 49 the irregular words for 30 and 50 are mixed up; elsewhere an earlier decade comes back.
 _WRONG_DECADE = {30: 50, 40: 20, 50: 30, 60: 40, 70: 50, 80: 60, 90: 70}
 
+COUNTED_BEFORE_TABLES = (2, 5, 10, 100)
+
 
 def serves(grid: Grid) -> bool:
     return grid.count.kind == Kind.WHOLE
@@ -87,6 +89,11 @@ def _next_multiple(jump: Jump) -> Fraction:
     return (jump.a // jump.s + 1) * jump.s
 
 
+def _pulled_to_a_multiple(jump: Jump) -> bool:
+    beside = jump.s > 1 and _above_zero(jump) and jump.start % jump.s != 0
+    return beside and is_known_multiple(_next_multiple(jump), jump.s)
+
+
 def _known_by_heart(jump: Jump) -> bool:
     """25, 50, 75, 100 and the fifties are said as a song; nobody works them out."""
     return jump.s in (25, 50) and jump.start % 25 == 0
@@ -111,6 +118,7 @@ RULES = (
         (0, 1),
         lambda j: _ones(j) and j.b % 10 == 0 and j.b < 100,
         lambda j, _: j.text(j.b + 1),
+        1,
     ),
     Rule("W04", (0, 1), lambda j: _ones(j) and j.a % 10 == 0 and j.a > 0, lambda j, _: j.said, 1),
     Rule(
@@ -215,8 +223,15 @@ RULES = (
     ),
     Rule(
         "W20",
-        (1, 4),
-        lambda j: j.s > 1 and _above_zero(j) and j.start % j.s != 0 and is_known_multiple(_next_multiple(j), j.s),
+        (3, 4),
+        _pulled_to_a_multiple,
+        lambda j, _: j.text(_next_multiple(j)),
+    ),
+    # Before the tables are learned the same happens with what is counted by in class.
+    Rule(
+        "W45",
+        (1, 2),
+        lambda j: j.s in COUNTED_BEFORE_TABLES and _pulled_to_a_multiple(j),
         lambda j, _: j.text(_next_multiple(j)),
     ),
     Rule("W21", (2, 4), lambda j: j.s == 9 and _above_zero(j) and j.a % 10 == 0, lambda j, _: j.text(j.b + 10)),
@@ -291,7 +306,7 @@ RULES = (
         languages=("en",),
         source=NSW_2010,
     ),
-    Rule("W34", (0, 1), lambda j: j.s in (-1, -2) and j.a in (10, 20), lambda j, _: j.text(j.a - j.s)),
+    Rule("W34", (0, 1), lambda j: j.s in (-1, -2) and j.a in (10, 20), lambda j, _: j.text(j.a - j.s), turns=True),
     Rule(
         "W35",
         (0, 1),
@@ -306,7 +321,10 @@ RULES = (
     Rule("W39", (0, 1), lambda j: _ones(j) and j.b == 15, lambda j, _: j.text(16), 1),
     Rule("W41", (3, 5), _passes_a_thousand, _past_a_thousand),
     Rule("W42", (2, 2), lambda j: j.s == 1 and j.a % 10 == 9 and 19 < j.a < 99, _ten_more_than, 1, source=NRC_2009),
-    Rule("W43", (0, 1), lambda j: _ones(j) and 13 <= j.b <= 18 and j.b != 15, lambda j, _: j.text(j.b + 1), 0),
+    # Fourteen and fifteen are left out before any other number; the words run into each other.
+    Rule("W43", (0, 1), lambda j: _ones(j) and j.b == 14, lambda j, _: j.text(j.b + 1), 3, source=NRC_2009),
+    Rule("W46", (0, 1), lambda j: _ones(j) and j.b in (13, 16, 17, 18), lambda j, _: j.text(j.b + 1), 0),
+    Rule("W44", (0, 2), lambda j: j.s in (2, 5) and j.b == 100, _ten_more_than, 3),
     Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1, of_writing=True),
 )
 

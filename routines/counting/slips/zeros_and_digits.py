@@ -96,7 +96,6 @@ RULES = (
         (1, 1),
         lambda j: _whole(j) and j.is_hard and 100 < j.b < 1000 and j.b % 100 != 0,
         _as_it_is_said,
-        1,
         source=BYRGE_2014,
         of_writing=True,
     ),

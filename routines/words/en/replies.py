@@ -55,10 +55,18 @@ ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
     ),
 )
 
+ABOUT_NAMES: tuple[tuple[str, ...], ...] = (
+    ("Show us on the grid.", "Point to it."),
+    ("Show us on the grid how you know.", "Show us on the grid."),
+    ("Explain how you know, and find another count on the grid with two names.", "Show it on the grid."),
+    ("Explain how you know, and find other counts on the grid that have two names.", "Show it on the grid."),
+)
+
 REPLIES = Replies(
     WORDS,
     ABOUT_A_JUMP,
     ABOUT_WRITING,
+    ABOUT_NAMES,
     jump=("a jump of {size}", "a jump back of {size}"),
     joined=("added", "taken away"),
     cent="cent",

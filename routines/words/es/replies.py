@@ -74,10 +74,18 @@ OF_TIMES = {
     "the_others": "las otras horas",
 }
 
+ABOUT_NAMES: tuple[tuple[str, ...], ...] = (
+    ("Muéstralo en la cuadrícula.", "Señálalo."),
+    ("Muestra en la cuadrícula cómo lo sabes.", "Muéstralo en la cuadrícula."),
+    ("Explica cómo lo sabes y busca en la cuadrícula otro que tenga dos nombres.", "Muéstralo en la cuadrícula."),
+    ("Explica cómo lo sabes y busca en la cuadrícula otros que tengan dos nombres.", "Muéstralo en la cuadrícula."),
+)
+
 REPLIES = Replies(
     WORDS,
     ABOUT_A_JUMP,
     ABOUT_WRITING,
+    ABOUT_NAMES,
     jump=("un salto de {size}", "un salto hacia atrás de {size}"),
     joined=("suman", "quitan"),
     cent="céntimo",

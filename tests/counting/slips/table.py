@@ -13,6 +13,9 @@ from routines.counting import Count, Grid, Style
 TABLE = Path(__file__).parents[2] / "reference" / "common_slips.csv"
 # Ratios take two counts.
 NOT_OURS = {"R01", "R02"}
+# The tables are learned in grade 3; before it W45 hears the same by twos, fives, tens and hundreds.
+# Source: Common Core State Standards for Mathematics, 3.OA.C.7 and 2.NBT.A.2.
+LATER = {"W20": {"grade_low": "3"}}
 
 # How many of the engine's base units make the unit the table's values are in; one where the two agree.
 IN_THE_TABLE = {"L06": 12, "L07": 32}
@@ -20,7 +23,9 @@ IN_THE_TABLE = {"L06": 12, "L07": 32}
 
 def rows() -> dict[str, dict[str, str]]:
     with TABLE.open(encoding="utf-8") as file:
-        return {row["id"]: row for row in csv.DictReader(file) if row["id"] not in NOT_OURS}
+        return {
+            row["id"]: {**row, **LATER.get(row["id"], {})} for row in csv.DictReader(file) if row["id"] not in NOT_OURS
+        }
 
 
 def level(grade: str) -> int:

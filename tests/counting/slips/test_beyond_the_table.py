@@ -53,7 +53,7 @@ class TestSongs:
         assert not heard(rule, "0", "50", 2)
 
     def test_seventy_fives_are_worked_out(self) -> None:
-        assert heard("W28", "250", "75", 5)[0] == (2, "225", "325")
+        assert (2, "225", "325") in heard("W28", "250", "75", 5)
 
     def test_a_hundred_that_is_not_there_yet_is_not_kept(self) -> None:
         assert [n for n, _, _ in heard("W28", "67", "11", 3)] == []

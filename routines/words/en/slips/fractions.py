@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "After {a} top and bottom are worked out apart, as if they were two whole numbers.",
-        "How many parts is {a}, and how many parts of that size is our jump?",
+        "We count up: is {heard} more than {a}?",
     ),
     "F02": SlipWords(
         "The bottom number is counted on after {a}, though the parts stay the same size.",
@@ -75,3 +75,7 @@ WORDS = {
         "How many of our parts do we get when we break one whole of {a} apart?",
     ),
 }
+WORDS["F18"] = WORDS["F09"]._replace(
+    ask="How many wholes do the parts of that number fill, and how many parts are left over?"
+)
+WORDS |= {"F19": WORDS["F01"], "F20": WORDS["F18"], "F21": WORDS["F09"]}

@@ -41,7 +41,7 @@ WORDS = {
     "L14": _NOT_RENAMED,
     "L15": SlipWords(
         "{b} has another name in the larger unit: it is the same amount.",
-        "Are these two names for the same amount, or two different amounts?",
+        "How many {smalls} are there in {heard}?",
     ),
     "L16": SlipWords(
         "In the jump from {a} a hundred is crossed, and the digit of the hundreds is left as it was.",

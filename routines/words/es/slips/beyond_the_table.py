@@ -49,7 +49,14 @@ WORDS = {
     ),
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
+    "W44": whole_numbers.WORDS["W08"],
+    "W45": whole_numbers.WORDS["W20"],
     "W43": SlipWords(
+        "Se olvida decir {b:el}: las palabras de estos números se confunden.",
+        "¿Hay un número entre {a:el} y ese?",
+        "¿Nos saltamos uno después {a:del}?",
+    ),
+    "W46": SlipWords(
         "Se olvida decir {b:el}: las palabras de estos números se confunden.",
         "¿Hay un número entre {a:el} y ese?",
         "¿Nos saltamos uno después {a:del}?",

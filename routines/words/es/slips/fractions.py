@@ -5,7 +5,7 @@ from ...language import SlipWords
 WORDS = {
     "F01": SlipWords(
         "Después {a:del} se calcula aparte arriba y abajo, como si fueran dos números enteros.",
-        "¿Cuántas partes hay en {a} y cuántas de ese tamaño tiene nuestro salto?",
+        "Contamos hacia arriba: ¿es {heard} más que {a}?",
     ),
     "F02": SlipWords(
         "Después {a:del} se cuenta el número de abajo, aunque las partes no cambian.",
@@ -75,3 +75,5 @@ WORDS = {
         "¿Cuántas de nuestras partes salen al descomponer una unidad de {a}?",
     ),
 }
+WORDS["F18"] = WORDS["F09"]._replace(ask="¿Cuántos enteros llenan las partes de ese número y cuántas partes sobran?")
+WORDS |= {"F19": WORDS["F01"], "F20": WORDS["F18"], "F21": WORDS["F09"]}

@@ -41,7 +41,7 @@ WORDS = {
     "L14": _NOT_RENAMED,
     "L15": SlipWords(
         "{b} tiene otro nombre en la unidad mayor: es la misma cantidad.",
-        "¿Son dos nombres de la misma cantidad, o dos cantidades distintas?",
+        "¿Qué cantidad de {smalls} hay en {heard}?",
     ),
     "L16": SlipWords(
         "En el salto desde {a:el} se cruza una centena y la cifra de las centenas queda igual.",
