@@ -160,7 +160,8 @@ def neighbours_are(c: Context, h: dict[str, Any]) -> bool:
             continue
         past = (asked(c) - c.value(n)) * (1 if count.step > 0 else -1)
         if 0 < (past % count.wrap if count.wrap else past) < size(c):
-            return h.get("k", n - 1) == n - 1 and h.get("s", size(c)) == size(c)
+            from_start = c.same(h.get("start", c.value(1)), c.value(1))
+            return h.get("k", n - 1) == n - 1 and h.get("s", size(c)) == size(c) and from_start
     return False
 
 

@@ -157,8 +157,8 @@ RULES: tuple[Rule, ...] = (
     # it is counted
     Rule((f"<v:V> is there: {AT_EN}",), (f"decimos <v:V>: {AT_ES}",), is_met_now),
     Rule(
-        (f"yes, if we go on: <v:V> comes{PART_EN},? in row <row:N>(?:, column <column:N>)?",),
-        (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la fila <row:N>(?:, columna <column:N>)?",),
+        (f"yes, if we go on: <v:V> comes{PART_EN},? in (?:row <row:N>(?:, column <column:N>)?|column ~)",),
+        (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la (?:fila <row:N>(?:, columna <column:N>)?|columna ~)",),
         is_met_later,
     ),
     Rule(

@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import Any
 
 from tests.words.number_checks import is_round
+from tests.words.reason_checks import first_whole_stretch
 from tests.words.sentence_checker import Context, Rule
 
 AT_EN = "row <row:N>, column <column:N>"
@@ -169,6 +170,8 @@ RULES: tuple[Rule, ...] = (
         next_is,
     ),
     Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
+    # Before "from 1 h 45 min" is taken for the last count.
+    Rule(("from <v:V> on,",), (), first_whole_stretch),
     Rule(
         ("(?:we said|point to|stop at|after|we are at|from|up to) <a:V>" + NOT_MORE,),
         ("(?:dijimos|señala|después de|vamos por|desde|hasta) <a:V>" + NOT_MORE,),
