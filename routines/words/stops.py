@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import cached_property, partial
 from typing import Any
 
 from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
-from routines.counting.grid import Grid
+from routines.counting.grid import Fill, Grid
+from routines.counting.locate import Location
+from routines.counting.locate import locate as located
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
@@ -21,7 +24,7 @@ from .describing import describe
 from .hard_jumps import READ_BY_DIGITS, ways_to_tell
 from .language import Language
 from .languages import LANGUAGES
-from .locating import locate, spoken_routes
+from .locating import locate, spoken_routes, where_past_the_end
 from .sentences import STUDENT_BANDS, capital, filled, first_that_fits, opening
 from .slips import jump_phrase, written
 
@@ -55,12 +58,40 @@ class SpokenStop(StopSuggestion):
     def answer(self) -> str:
         """What is so, and how a child can tell; no two stops of a count are answered with the same two words first."""
         if self.asked is not None:
-            return locate(self.grid, self.asked, self.audience).reason
+            met = located(self.grid, self.asked)
+            return self._past_the_end(met) or locate(self.grid, self.asked, self.audience).reason
         answers, told = self._language.stops.answers, self._how
         key = "target" if self.reason == "end" else "plain" if self.reason == "hard" and not told else self.reason
         wordings = [self._told(wording, "next", "far", **told) for wording in answers[key]]
         taken = {opening(stop.answer) for stop in self.ahead}
         return next((text for text in wordings if opening(text) not in taken), wordings[0])
+
+    def _past_the_end(self, met: Location) -> str:
+        """How the asked value follows from the last count on the board in its line; empty where it does not."""
+        grid, language, length = self.grid, self._language, self.grid.line_length
+        if met.n is None or met.jumps is None or met.n <= grid.terms:
+            return ""
+        lines = -(-(met.n - grid.terms) // length)
+        last = met.n - lines * length
+        if last < 1:
+            return ""
+        count, here, words = grid.count, Jump(grid, self.after + 1), language.stops.past_the_end
+        change = lines * length * count.step
+        more = f"{count.difference_text(abs(change))} {language.compared(change, clock=count.wrap is not None)}"
+        row, column = grid.place(last)
+        facts = {
+            "known": written(here, count.text(last), language),
+            "line": language.line("row", row) if grid.fill is Fill.DOWN else language.line("column", column),
+            "moved": words.moved[grid.fill][lines > 1].format(k=lines),
+            "change": words.change[lines > 1].format(change=more),
+            "value": self._in_both("probe", self.asked),
+            "where": where_past_the_end(grid, met.n, language),
+            "start": written(here, count.text(1), language),
+            "jumps": language.many_jumps(met.jumps, count.difference_text(abs(count.step))),
+            "make": language.locating.make[met.jumps != 1],
+            "total": count.difference_text(met.jumps * abs(count.step)),
+        }
+        return filled(words.sentences[band_of(self.audience.level)], facts)
 
     @cached_property
     def _how(self) -> dict[str, str]:
@@ -101,13 +132,13 @@ class SpokenStop(StopSuggestion):
         values = {"next": count.value(self.after + 1), "far": count.value(self.far)}
         if self.spot is not None:
             values["landmark"] = self.spot.landmark
-        larger = {name: in_larger_unit(count, values[name]) for name in amounts if name in values}
-        both = {
-            name: self._language.value(f"{self._fields[name]} ({text})", clock=False)
-            for name, text in larger.items()
-            if text
-        }
+        both = {name: self._in_both(name, values[name]) for name in amounts if name in values}
         return capital(filled(wording, self._fields | both | fields))
+
+    def _in_both(self, name: str, value: Fraction | None) -> str:
+        """An amount as written, and in the larger unit where it fills one."""
+        larger = "" if value is None else in_larger_unit(self.grid.count, value)
+        return self._language.value(f"{self._fields[name]} ({larger})", clock=False) if larger else self._fields[name]
 
     @cached_property
     def _fields(self) -> dict[str, str]:

@@ -1,6 +1,8 @@
 """English sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
-from ..language import Stops
+from routines.counting.grid import Fill
+
+from ..language import PastTheEnd, Stops
 
 QUESTIONS = {
     "target": (
@@ -98,6 +100,23 @@ ANSWERS = {
     ),
 }
 
+PAST_THE_END = PastTheEnd(
+    (
+        "Yes, {moved} from {known} {change}: {value}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. Another way: from {start}, {jumps} "
+        "{make} {total}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. As a rule: from {start} to {value} "
+        "is {total}, and {jumps} {make} {total}.",
+    ),
+    {
+        Fill.ACROSS: ("one step down", "{k} steps down"),
+        Fill.DOWN: ("one step to the right", "{k} steps to the right"),
+        Fill.ACROSS_UP: ("one step up", "{k} steps up"),
+    },
+    ("is {change}", "are {change}"),
+)
+
 HOWS = {
     "to zero": "{by} more reaches zero",
     "from zero": "that is {by} below zero",
@@ -125,4 +144,4 @@ REASONS = {
 
 PARTS = ("digits", "parts")
 
-STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS, PAST_THE_END)

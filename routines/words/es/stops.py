@@ -1,6 +1,8 @@
 """Spanish sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
-from ..language import Stops
+from routines.counting.grid import Fill
+
+from ..language import PastTheEnd, Stops
 
 QUESTIONS = {
     "target": (
@@ -96,6 +98,23 @@ ANSWERS = {
     ),
 }
 
+PAST_THE_END = PastTheEnd(
+    (
+        "Sí: {moved} desde {known:el}, {change}: {value}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Otra manera: desde {start:el}, {jumps} "
+        "{make} {total}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Como regla: de {start} a {value} van "
+        "{total}, y {jumps} {make} {total}.",
+    ),
+    {
+        Fill.ACROSS: ("al bajar un lugar", "al bajar {k} lugares"),
+        Fill.DOWN: ("al pasar un lugar a la derecha", "al pasar {k} lugares a la derecha"),
+        Fill.ACROSS_UP: ("al subir un lugar", "al subir {k} lugares"),
+    },
+    ("{change}", "{change}"),
+)
+
 HOWS = {
     "to zero": "con {by} más llegamos a cero",
     "from zero": "eso es {by} por debajo de cero",
@@ -123,4 +142,4 @@ REASONS = {
 
 PARTS = ("cifras", "partes")
 
-STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS, PAST_THE_END)

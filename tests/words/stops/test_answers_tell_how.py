@@ -5,11 +5,13 @@ Core State Standards (2010), 1.OA.C.6 (making ten), 4.MD.A.1 (a larger unit in t
 practice, no source.
 """
 
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid, check
+from routines.counting import Audience, Count, Grid, check, locate
 from routines.counting.claims import LandmarksClaim
 from routines.counting.stops.dying import dying_ideas
 from routines.words import suggest_stops
@@ -91,3 +93,27 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
     stop = next(stop for stop in suggest_stops(ounces, [pounds], 4) if stop.reason == "target")
     assert "row 5, column 4" in stop.question
     assert stop.answer == "120 oz (7 lb 8 oz), because each step down a column is 24 oz more."
+
+
+@pytest.mark.parametrize(
+    ("number", "told"),
+    [
+        (2, "Yes, one step down from 50 is 10 more: 60."),
+        (11, "Yes: 130 is the last in column 5, and one step down is 30 more: 160, in row 5, column 5."),
+        (13, "Yes: 20 is the last in column 4, and one step down is 20 less: 0, in row 6, column 4."),
+    ],
+)
+def test_a_count_past_the_end_is_found_from_the_grid(number: int, told: str) -> None:
+    heard = COUNTS[number - 1]
+    assert suggest_stops(heard.grid("en"), audience=Audience(heard.level))[-1].answer == told
+
+
+@given(*ANY)
+def test_the_grid_leads_past_the_end_and_jumps_stand_second(grid: Grid, level: int, language: str) -> None:
+    stop = suggest_stops(grid, audience=Audience(level, language))[-1]
+    n = None if stop.asked is None else locate(grid, stop.asked).n
+    if n is not None and n > grid.terms:
+        first, *second = re.split(r"(?:Another way|As a rule|Otra manera|Como regla): ", stop.answer)
+        jumps = re.compile(r"\d (?:jumps?|saltos?) ")
+        assert not jumps.search(first), stop.answer
+        assert [bool(jumps.search(part)) for part in second] == [True] * (level >= 4), stop.answer
