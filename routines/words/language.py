@@ -116,6 +116,7 @@ class Stops(NamedTuple):
     """What is asked at a stop, by why it is there and by level band; what is answered, in several ways, with how it can be told
     where a jump is hard; and what makes it a good place.
 
+    beside: where a count stands, seen from the one a line before it.
     parts: what changes in a jump, where numbers are read by their digits, and where they are not.
     """
 
@@ -125,6 +126,7 @@ class Stops(NamedTuple):
     reasons: Mapping[str, str]
     parts: tuple[str, str]
     past_the_end: PastTheEnd
+    beside: Mapping[Fill, str]
 
 
 class NextCounts(NamedTuple):
