@@ -127,6 +127,13 @@ def test_no_question_is_asked_of_hard_jumps_more_than_twice(grid: Grid, level: i
     assert all(asked.count(question) <= 2 for question in asked), asked
 
 
+def test_no_two_stops_ask_for_the_same_count() -> None:
+    for heard in COUNTS:
+        stops = suggest_stops(heard.grid("en"), audience=Audience(heard.level))
+        asked = [stop.far if stop.reason == "target" else stop.after + 1 for stop in stops[:-1]]
+        assert len(set(asked)) == len(asked), (heard, asked)
+
+
 @given(*ANY)
 def test_a_jump_back_is_stopped_at_for_what_changes(grid: Grid, level: int, language: str) -> None:
     for stop in suggest_stops(grid, audience=Audience(level, language)):
