@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 from typing import Any
 
-from tests.words.feature_names import feature_named
+from tests.words.feature_names import PARTS
 from tests.words.number_checks import is_round
 from tests.words.reason_checks import first_whole_stretch
 from tests.words.rule_pieces import MORE
@@ -80,9 +80,10 @@ SIDES = {
 
 def part_changes(c: Context, h: dict[str, Any]) -> bool:
     """A part of the last count as written, and the same part of the next one."""
-    named = feature_named(str(h["part"]), c.notation)
     before, due = (c.grid.count.parts(after(c) + k) for k in (0, 1))
-    return named is not None and named[0] == "part" and (before[named[1]], due[named[1]]) == (h["x"], h["y"])
+    # "The number of whole ounces" names the ounces too.
+    named = [part for part in before if re.search(rf"\b(?:{PARTS[part]})\b", str(h["part"]), re.IGNORECASE)]
+    return [(before[part], due[part]) for part in named] == [(h["x"], h["y"])]
 
 
 def is_opened(c: Context, h: dict[str, Any]) -> bool:
