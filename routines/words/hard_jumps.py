@@ -15,10 +15,10 @@ Told = tuple[str, dict[str, str]]
 """Under which key it is told, and what stands between the braces."""
 
 
-def ways_to_tell(jump: Jump, landmark: Fraction, *, asked_for_digits: bool) -> Iterator[Told]:
+def ways_to_tell(jump: Jump, landmark: Fraction, *, asked_for_digits: bool = False) -> Iterator[Told]:
     """The ways to tell a jump past, onto or away from a landmark, the best first; there may be none."""
     read_by_digits = jump.count.kind in READ_BY_DIGITS
-    if asked_for_digits and read_by_digits:
+    if asked_for_digits and read_by_digits and len(jump.said) == len(jump.due):
         yield from _digits(jump)
     yield from _at_zero(jump)
     yield from _filled(jump, landed=landmark == jump.b)
@@ -62,6 +62,27 @@ def _filled(jump: Jump, *, landed: bool) -> Iterator[Told]:
         yield "filled in units", told | {"many": f"{(rest + by) / small.size} {small.symbol}"}
     elif landed or small is not None:
         yield "filled", told
+
+
+def carried(jump: Jump) -> Iterator[Told]:
+    """9 and 1 make 10, in the jump from 89 to 100: the first place that is filled exactly."""
+    before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
+    if abs(jump.b) > before and jump.a * jump.b >= 0:
+        for place in jump.places.above:
+            rest, more = before % place.size, by % place.size
+            if rest and rest + more == place.size:
+                yield "filled", {"rest": text(rest), "by": text(more), "sum": text(place.size)}
+                return
+
+
+def changed_parts(jump: Jump) -> list[tuple[str, int, int]]:
+    """Which parts of what is written change, larger first: hours, 12 to 1; minutes, 50 to 10. No tops and no bottoms."""
+    before, due = jump.count.parts(jump.n - 1), jump.count.parts(jump.n)
+    return [
+        (part, before[part], due[part])
+        for part in jump.count.part_names()
+        if part not in ("top", "bottom") and part in before and part in due and before[part] != due[part]
+    ]
 
 
 def _small_unit(jump: Jump) -> Unit | None:

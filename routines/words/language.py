@@ -106,10 +106,20 @@ class Replies(NamedTuple):
     called: tuple[Mapping[str, str], Mapping[str, str]]
 
 
+class PastTheEnd(NamedTuple):
+    """How a count past the end is found from the last one on the board in its line: by level band; the steps on the page, one
+    and several; and what they change, of one step and of several."""
+
+    sentences: ByBand
+    moved: Mapping[Fill, tuple[str, str]]
+    change: tuple[str, str]
+
+
 class Stops(NamedTuple):
     """What is asked at a stop, by why it is there and by level band; what is answered, in several ways, with how it can be told
     where a jump is hard; and what makes it a good place.
 
+    beside: where a count stands, seen from the one a line before it.
     parts: what changes in a jump, where numbers are read by their digits, and where they are not.
     """
 
@@ -118,6 +128,8 @@ class Stops(NamedTuple):
     hows: Mapping[str, str]
     reasons: Mapping[str, str]
     parts: tuple[str, str]
+    past_the_end: PastTheEnd
+    beside: Mapping[Fill, str]
 
 
 class NextCounts(NamedTuple):

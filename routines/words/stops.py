@@ -2,28 +2,40 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import cached_property, partial
 from typing import Any
 
 from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
 from routines.counting.claims import Claim
-from routines.counting.grid import Grid
+from routines.counting.grid import Fill, Grid
+from routines.counting.kinds.names import Kind
+from routines.counting.kinds.unit_names import NAMES
+from routines.counting.kinds.units import UNITS
+from routines.counting.locate import Location
+from routines.counting.locate import locate as located
 from routines.counting.slips.checked import reader_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
 from routines.counting.stops import suggest_stops as suggested
+from routines.counting.stops.hard_spots import hard_spots
 from routines.counting.written_units import in_larger_unit
 
 from .describing import describe
-from .hard_jumps import READ_BY_DIGITS, ways_to_tell
+from .hard_jumps import READ_BY_DIGITS, carried, changed_parts, ways_to_tell
 from .language import Language
 from .languages import LANGUAGES
-from .locating import locate, spoken_routes
-from .sentences import STUDENT_BANDS, capital, filled, first_that_fits, opening
+from .locating import locate, spoken_routes, where_past_the_end
+from .page import page_of
+from .sentences import MOST_WORDS_OF_A_CHILD, STUDENT_BANDS, capital, filled, first_that_fits, opening
 from .slips import jump_phrase, written
+
+# What each question of a hard jump asks for, by level band: how, along the grid, which parts change, or two ways.
+ASKS = (("how", "how"), ("grid", "parts"), ("ways", "grid"), ("ways", "parts"))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -49,29 +61,129 @@ class SpokenStop(StopSuggestion):
             wordings = tuple(wording for wording in wordings if "{idea}" not in wording)
         # Stops at the ends of lines follow each other with another question too.
         at = self.after // self.grid.line_length + self.after % self.grid.line_length
-        return wordings if at % 2 or asked == "dies" else wordings[::-1]
+        ordered = wordings if at % 2 or asked == "dies" else wordings[::-1]
+        if asked != "hard":
+            return ordered
+        alike = [stop for stop in self.ahead if stop.reason == "hard"]
+        return tuple(
+            sorted(ordered, key=lambda wording: sum(stop._filled(wording) == stop.question for stop in alike) > 1)
+        )
 
     @cached_property
     def answer(self) -> str:
         """What is so, and how a child can tell; no two stops of a count are answered with the same two words first."""
         if self.asked is not None:
-            return locate(self.grid, self.asked, self.audience).reason
-        answers, told = self._language.stops.answers, self._how
-        key = "target" if self.reason == "end" else "plain" if self.reason == "hard" and not told else self.reason
-        wordings = [self._told(wording, "next", "far", **told) for wording in answers[key]]
+            met = located(self.grid, self.asked)
+            return self._past_the_end(met) or locate(self.grid, self.asked, self.audience).reason
+        answers, hows = self._language.stops.answers, [how for how in self._ways_asked_for() if how]
+        key = "target" if self.reason == "end" else "plain" if self.reason == "hard" and not hows else self.reason
+        key = "dies why" if self.reason == "dies" and hows else key
+        told = [self._told(wording, "next", "far", how=how) for how in hows or [""] for wording in answers[key]]
         taken = {opening(stop.answer) for stop in self.ahead}
-        return next((text for text in wordings if opening(text) not in taken), wordings[0])
+        free = [text for text in told if opening(text) not in taken] or told
+        if self.reason != "hard":
+            return free[0]
+        most = MOST_WORDS_OF_A_CHILD[self.audience.level]
+        return next((text for text in free if _words_in(text) <= most), min(free, key=_words_in))
 
-    @cached_property
-    def _how(self) -> dict[str, str]:
-        """How a hard jump can be told, in as many words as a child of the level has for it."""
+    def _past_the_end(self, met: Location) -> str:
+        """How the asked value follows from the last count on the board in its line; empty where it does not."""
+        grid, language, length = self.grid, self._language, self.grid.line_length
+        if met.n is None or met.jumps is None or met.n <= grid.terms:
+            return ""
+        lines = -(-(met.n - grid.terms) // length)
+        last = met.n - lines * length
+        if last < 1:
+            return ""
+        count, here, words = grid.count, Jump(grid, self.after + 1), language.stops.past_the_end
+        change = lines * length * count.step
+        more = f"{count.difference_text(abs(change))} {language.compared(change, clock=count.wrap is not None)}"
+        row, column = grid.place(last)
+        facts = {
+            "known": written(here, count.text(last), language),
+            "line": language.line("row", row) if grid.fill is Fill.DOWN else language.line("column", column),
+            "moved": words.moved[grid.fill][lines > 1].format(k=lines),
+            "change": words.change[lines > 1].format(change=more),
+            "value": self._in_both("probe", self.asked),
+            "where": where_past_the_end(grid, met.n, language),
+            "start": written(here, count.text(1), language),
+            "jumps": language.many_jumps(met.jumps, count.difference_text(abs(count.step))),
+            "make": language.locating.make[met.jumps != 1],
+            "total": count.difference_text(met.jumps * abs(count.step)),
+        }
+        return filled(words.sentences[band_of(self.audience.level)], facts)
+
+    def _ways_asked_for(self) -> Iterator[str]:
+        """What answers the question of a hard jump, or why an idea ends, the best first."""
+        jump, hows = Jump(self.grid, self.after + 1), self._language.stops.hows
+        if self.reason == "dies" and band_of(self.audience.level):
+            met = [spot.landmark for spot in hard_spots(self.grid) if spot.n == jump.n]
+            facts = self._fields | {"landmark": self._landmark(met)}
+            told = list(carried(jump)) if jump.count.kind in READ_BY_DIGITS else []
+            told += [way for landmark in met for way in ways_to_tell(jump, landmark)]
+            yield from (filled(hows[key], facts | own) for key, own in told)
         if self.reason != "hard" or self.spot is None:
+            return
+        asks = self._asks
+        how = [
+            filled(hows[key], self._fields | facts)
+            for key, facts in ways_to_tell(jump, self.spot.landmark, asked_for_digits=asks == "parts")
+        ]
+        along, larger = self._along, in_larger_unit(self.grid.count, jump.a)
+        if asks == "ways" and along:
+            yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
+        same = filled(hows["larger"], self._fields | {"larger": larger}) if larger else ""
+        asked = (
+            filled(hows["along"], along) if asks == "grid" and along else self._changed(jump) if asks == "parts" else ""
+        )
+        for first in filter(None, (asked, *how)):
+            more = (same, *(how if asks == "parts" else ()))
+            yield from (
+                filled(hows["both"], {"first": first, "second": second}) for second in more if second not in ("", first)
+            )
+            yield first
+
+    def _landmark(self, met: list[Fraction]) -> str:
+        here = Jump(self.grid, self.after + 1)
+        return written(here, self.grid.count.text_of(met[0]), self._language) if met else ""
+
+    @property
+    def _asks(self) -> str:
+        """What the question of a hard jump asks for: see ASKS."""
+        band = band_of(self.audience.level)
+        wordings = self._language.stops.questions["hard"][band]
+        return next(
+            asks for asks, wording in zip(ASKS[band], wordings, strict=True) if self._filled(wording) == self.question
+        )
+
+    @property
+    def _along(self) -> dict[str, str]:
+        """Where the next count goes, seen from the one a line before it; empty where there is none."""
+        known, count, stops = self.after + 1 - self.grid.line_length, self.grid.count, self._language.stops
+        if known < 1 or self.grid.line_length == 1:
             return {}
-        digits = "{parts}" in self._questions[0]
-        ways = ways_to_tell(Jump(self.grid, self.after + 1), self.spot.landmark, asked_for_digits=digits)
-        for key, told in ways:
-            return {"how": filled(self._language.stops.hows[key], self._fields | told)}
-        return {}
+        change = self.grid.line_length * count.step
+        compared = self._language.compared(change, clock=count.wrap is not None)
+        return {
+            "beside": stops.beside[self.grid.fill],
+            "known": written(Jump(self.grid, self.after + 1), count.text(known), self._language),
+            "change": f"{count.difference_text(abs(change))} {compared}",
+        }
+
+    def _changed(self, jump: Jump) -> str:
+        """The parts that change, of what is written in parts: the hour, 12 to 1, and the minutes, 50 to 10."""
+        if jump.count.kind in READ_BY_DIGITS or len(jump.count.part_names()) < 2:
+            return ""
+        language, page = self._language, page_of(self.grid, self.audience)
+        told = []
+        for part, x, y in changed_parts(jump):
+            feature = page.part(part)
+            name = language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun)
+            width = 2 if part == "minutes" and jump.count.kind == Kind.CLOCK else 1
+            told.append(
+                filled(language.stops.hows["one part"], {"part": name, "x": f"{x:0{width}}", "y": f"{y:0{width}}"})
+            )
+        return f", {language.conjunction} ".join(told)
 
     @property
     def routes(self) -> tuple[str, ...]:
@@ -86,7 +198,17 @@ class SpokenStop(StopSuggestion):
             back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
             key = "hard back" if back else "hard on" if landed else "hard"
         reasons = [key, "target"] if self.spot is not None and self._fields["idea"] else [key]
-        return " ".join(self._told(self._language.stops.reasons[reason], "landmark") for reason in reasons)
+        told = self._language.stops.reasons
+        return " ".join(self._told(told[reason], "landmark", how=self._what_changes) for reason in reasons)
+
+    @property
+    def _what_changes(self) -> str:
+        """What changes in a hard jump back: its parts, its digits, or how far it leads below zero."""
+        if self.spot is None or self.grid.count.step > 0:
+            return ""
+        jump, hows = Jump(self.grid, self.after + 1), self._language.stops.hows
+        ways = ways_to_tell(jump, self.spot.landmark, asked_for_digits=True)
+        return self._changed(jump) or next((filled(hows[key], self._fields | own) for key, own in ways), "")
 
     @property
     def _language(self) -> Language:
@@ -101,13 +223,13 @@ class SpokenStop(StopSuggestion):
         values = {"next": count.value(self.after + 1), "far": count.value(self.far)}
         if self.spot is not None:
             values["landmark"] = self.spot.landmark
-        larger = {name: in_larger_unit(count, values[name]) for name in amounts if name in values}
-        both = {
-            name: self._language.value(f"{self._fields[name]} ({text})", clock=False)
-            for name, text in larger.items()
-            if text
-        }
+        both = {name: self._in_both(name, values[name]) for name in amounts if name in values}
         return capital(filled(wording, self._fields | both | fields))
+
+    def _in_both(self, name: str, value: Fraction | None) -> str:
+        """An amount as written, and in the larger unit where it fills one."""
+        larger = "" if value is None else in_larger_unit(self.grid.count, value)
+        return self._language.value(f"{self._fields[name]} ({larger})", clock=False) if larger else self._fields[name]
 
     @cached_property
     def _fields(self) -> dict[str, str]:
@@ -173,6 +295,17 @@ def suggest_stops(
             )
         )
     return spoken
+
+
+def _words_in(text: str) -> int:
+    """How many words a text has, an amount being one, however it is written: 1 2/3; 2 lb 10 oz; 48 oz (3 lb)."""
+    return len(_AMOUNT.sub("#", text).split())
+
+
+_NAMES = {form for name in NAMES.values() for form in (name.one, name.several)}
+_UNIT = "|".join(sorted(map(re.escape, {*UNITS, *_NAMES, "a.m.", "p.m.", "a. m.", "p. m."}), key=len, reverse=True))
+_ONE = rf"\d[\d.,/:]*(?: \d+/\d+)?(?: (?:de )?(?:{_UNIT})(?!\w))"
+_AMOUNT = re.compile(rf"{_ONE}(?: {_ONE})?(?: \({_ONE}(?: {_ONE})?\))?|\d+ \d+/\d+")
 
 
 def _ended(statement: str) -> str:

@@ -25,7 +25,10 @@ GRAMMARS = {
     "standard": rules_of_standards.RULES,
     "worth": rules_of_worth.RULES,
 }
-UNCLAIMED = {"stop": "look along the rows and down the columns|mira a lo largo de las filas y las columnas|es hora de"}
+UNCLAIMED = {
+    "stop": "look along the rows and down the columns|mira a lo largo de las filas y las columnas|es hora de"
+    r"|the [a-z ]+, \d+ to \d+|(?:el|la|los|las) [a-záéíóú ]+, de \d+ a \d+"
+}
 CHECKERS = {
     (sort, language): SentenceChecker(rules, language, UNCLAIMED.get(sort, ""))
     for sort, rules in GRAMMARS.items()

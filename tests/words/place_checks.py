@@ -162,7 +162,8 @@ def neighbours_are(c: Context, h: dict[str, Any]) -> bool:
             continue
         past = (asked(c) - c.value(n)) * (1 if count.step > 0 else -1)
         if 0 < (past % count.wrap if count.wrap else past) < size(c):
-            return h.get("k", n - 1) == n - 1 and h.get("s", size(c)) == size(c)
+            from_start = c.same(h.get("start", c.value(1)), c.value(1))
+            return h.get("k", n - 1) == n - 1 and h.get("s", size(c)) == size(c) and from_start
     return False
 
 
@@ -306,6 +307,36 @@ def changes(c: Context, h: dict[str, Any], here: int, there: int, amount: str, m
     if amount not in h:
         return True
     return signed(h[amount], str(h[more])) == c.value(there) - c.value(here)
+
+
+WAYS_ON = {
+    "down": "across",
+    "bajar": "across",
+    "to the right": "down",
+    "pasar": "down",
+    "up": "across-up",
+    "subir": "across-up",
+}
+
+
+def lines_past_the_end(c: Context, h: dict[str, Any]) -> bool:
+    """So many lines on from the last count on the board in this row or column the value comes, so much more or less."""
+    n, length, lines = met(c), c.grid.line_length, int(h.get("k", 1))
+    if n is None or WAYS_ON[str(h["go"] if "go" in h else h["way"]).lower()] != c.grid.fill:
+        return False
+    last = n - lines * length
+    along = 0 if c.grid.fill == "down" else 1
+    in_line = "line" not in h or (
+        str(h["line"]).lower() in (("row", "fila"), ("column", "columna"))[along] and h["i"] == c.place(last)[along]
+    )
+    return (
+        in_line
+        and ("way" in h) == (c.grid.fill == "down" or "go" not in h)
+        and 1 <= last <= c.grid.terms < last + length
+        and c.same(h["a"], c.value(last))
+        and changes(c, h, last, n, "d", "more")
+        and is_met(c, h)
+    )
 
 
 # Probes.

@@ -21,6 +21,7 @@ from tests.words.place_checks import (
     like_a_count,
     like_a_mark,
     lines_on,
+    lines_past_the_end,
     multiple_of_the_step,
     neighbours_are,
     part_is_only,
@@ -31,7 +32,7 @@ from tests.words.place_checks import (
     short_of_a_jump,
     stands_above,
 )
-from tests.words.rule_pieces import more
+from tests.words.rule_pieces import LINE_EN, LINE_ES, MORE, more
 from tests.words.sentence_checker import Rule
 
 AT_EN = "row <row:N>, column <column:N>"
@@ -56,6 +57,8 @@ def moves(way: str, and_: str) -> str:
     return f"{first}(?: {and_} {second})?"
 
 
+STEP_EN = "(?:one step|<k:N> steps) (?P<way_W>down|to the right|up)"
+STEP_ES = "al (?P<go_W>bajar|pasar|subir) (?:un lugar|<k:N> lugares)(?P<way_W> a la derecha)?"
 WAY_EN = "rows? down|rows? up|right|left"
 WAY_ES = "filas? abajo|filas? arriba|a la derecha|a la izquierda"
 
@@ -69,6 +72,23 @@ RULES: tuple[Rule, ...] = (
         lambda c, h: is_met_later(c, h) and stands_above(c, h),
     ),
     Rule((UP_EN,), (UP_ES,), stands_above),
+    # how it follows from the last count on the board in its line
+    Rule(
+        (
+            f"<a:V> is the last in {LINE_EN}, and {STEP_EN} (?:is|are) <d:D> {MORE}: <v:V>(?:, in (?:{AT_EN}|column ~))?",
+            f"{STEP_EN} from <a:V> (?:is|are) <d:D> {MORE}: <v:V>",
+        ),
+        (
+            f"<a:V> es lo último de la {LINE_ES}; {STEP_ES}, <d:D> {MORE}: <v:V>(?:, en la (?:{AT_ES}|columna ~))?",
+            f"{STEP_ES} desde <a:V>, <d:D> {MORE}: <v:V>",
+        ),
+        lines_past_the_end,
+    ),
+    Rule(
+        (f"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>(?=[.])",),
+        (f"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>(?=[.])",),
+        jumps_to_asked,
+    ),
     # numbers to ask about
     Rule(
         (
@@ -162,8 +182,8 @@ RULES: tuple[Rule, ...] = (
     # it is counted
     Rule((f"<v:V> is there: {AT_EN}",), (f"decimos <v:V>: {AT_ES}",), is_met_now),
     Rule(
-        (f"yes, if we go on: <v:V> comes{PART_EN},? in row <row:N>(?:, column <column:N>)?",),
-        (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la fila <row:N>(?:, columna <column:N>)?",),
+        (f"yes, if we go on: <v:V> comes{PART_EN},? in (?:row <row:N>(?:, column <column:N>)?|column ~)",),
+        (f"sí, si seguimos: decimos <v:V>{PART_ES},? en la (?:fila <row:N>(?:, columna <column:N>)?|columna ~)",),
         is_met_later,
     ),
     Rule(

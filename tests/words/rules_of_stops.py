@@ -4,8 +4,10 @@ import re
 from fractions import Fraction
 from typing import Any
 
+from tests.words.feature_names import PARTS
 from tests.words.number_checks import is_round
 from tests.words.reason_checks import first_whole_stretch
+from tests.words.rule_pieces import MORE
 from tests.words.sentence_checker import Context, Rule
 
 AT_EN = "row <row:N>, column <column:N>"
@@ -45,7 +47,43 @@ def fills_up(c: Context, h: dict[str, Any]) -> bool:
     """The end of the last count and the jump make what the end of the next count and a full one make."""
     before, due = sizes(c)
     made = h["r"] + h["s"] == h["t"] == h.get("u", h["t"])
-    return bool(made) and h["s"] == due - before and h["r"] <= before
+    whole = h["s"] == due - before and h["r"] <= before
+    # Or what both have past a full place: 9 and 1 make 10, from 89 to 100.
+    past = h["s"] == (due - before) % h["t"] and h["r"] == before % h["t"]
+    return bool(made) and (whole or past)
+
+
+def goes_beside(c: Context, h: dict[str, Any]) -> bool:
+    """The next count stands a line after one on the board, so much more or less."""
+    n = after(c) + 1
+    known = n - c.grid.line_length
+    rise = c.value(n) - c.value(known)
+    less = str(h["more"]).lower() in ("less", "menos", "earlier", "antes")
+    return (
+        known >= 1
+        and SIDES[str(h["side"]).lower()] == c.grid.fill
+        and c.same(h["k"], c.value(known))
+        and h["d"] == abs(rise)
+        and less == (rise < 0)
+    )
+
+
+SIDES = {
+    "under": "across",
+    "debajo": "across",
+    "beside": "down",
+    "al lado": "down",
+    "above": "across-up",
+    "encima": "across-up",
+}
+
+
+def part_changes(c: Context, h: dict[str, Any]) -> bool:
+    """A part of the last count as written, and the same part of the next one."""
+    before, due = (c.grid.count.parts(after(c) + k) for k in (0, 1))
+    # "The number of whole ounces" names the ounces too.
+    named = [part for part in before if re.search(rf"\b(?:{PARTS[part]})\b", str(h["part"]), re.IGNORECASE)]
+    return [(before[part], due[part]) for part in named] == [(h["x"], h["y"])]
 
 
 def is_opened(c: Context, h: dict[str, Any]) -> bool:
@@ -99,8 +137,8 @@ WAYS = {
     "pasa por": "passes",
     "reaches": "reaches",
     "llega a": "reaches",
-    "leaves": "leaves",
-    "deja atrás": "leaves",
+    "goes back past": "leaves",
+    "retrocede más allá de": "leaves",
 }
 
 # Not "after 3: 1, 6, 1", which says how often something comes back.
@@ -109,11 +147,11 @@ NOT_MORE = r"(?!: \d|[\d.,/]*\d)"
 RULES: tuple[Rule, ...] = (
     Rule(
         (
-            "the next jump, from <a:V> to <b:V>, (?P<way_W>passes|leaves) <l:V>",
+            "the next jump, from <a:V> to <b:V>, (?P<way_W>passes|goes back past) <l:V>",
             "the next jump, from <a:V>, (?P<way_W>reaches) <l:V>",
         ),
         (
-            "el salto siguiente, de <a:V> a <b:V>, (?P<way_W>pasa por|deja atrás) <l:V>",
+            "el salto siguiente, de <a:V> a <b:V>, (?P<way_W>pasa por|retrocede más allá de) (?:la )?<l:V>",
             "el salto siguiente, desde <a:V>, (?P<way_W>llega a) <l:V>",
         ),
         passes,
@@ -132,6 +170,21 @@ RULES: tuple[Rule, ...] = (
         ("<b:V> comes next", "the next count, <b:V>,", "^(?:next is |we get )?<b:V>(?=:|, and it|[.]| next[.])"),
         ("llegamos a <b:V>", "el siguiente, <b:V>,", "^(?:sigue |decimos )?(?:el )?<b:V>(?=:|, y ahí|[.])"),
         next_is,
+    ),
+    Rule(
+        ("(?<=; )<x:D> is <y:D>(?=[.])",),
+        ("(?<=; )<x:D> son <y:D>(?=[.])",),
+        lambda c, h: h["x"] == h["y"] == c.value(after(c)),
+    ),
+    Rule(
+        ("(?:it goes|or) (?P<side_W>under|beside|above) <k:V>, <d:D> " + MORE,),
+        ("(?:va|o) (?P<side_W>debajo|al lado|encima) de (?:la )?<k:V>, <d:D> " + MORE,),
+        goes_beside,
+    ),
+    Rule(
+        ("(?P<part_W>the [a-z ]+), <x:N> to <y:N>",),
+        ("(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+), de <x:N> a <y:N>",),
+        part_changes,
     ),
     Rule(
         ("<r:D> and <s:D> more is <u:D>, that is <t:D>", "<r:D> and <s:D> make <t:D>"),
@@ -170,6 +223,7 @@ RULES: tuple[Rule, ...] = (
         next_is,
     ),
     Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
+    # Before "from 1 h 45 min" is taken for the last count.
     Rule(("from <v:V> on,",), ("a partir de <v:V>,",), first_whole_stretch),
     Rule(
         ("(?:we said|point to|stop at|after|we are at|from|up to) <a:V>" + NOT_MORE,),

@@ -29,4 +29,6 @@ def suggest_stops(
     """
     reader = reader_of(grid, grade, audience)
     claims = [claim_of(target, "targets") for target in in_order(targets, "targets")]
-    return [ask(grid, choice, reader.level) for choice in choose(grid, claims, reader.level)]
+    choices = choose(grid, claims, reader.level)
+    predicted = {choice.after + 1 for choice in choices if choice.reason in ("hard", "dies")}
+    return [ask(grid, choice, reader.level, predicted) for choice in choices]

@@ -1,5 +1,6 @@
 """What is asked at a chosen stop: a count further on, or a value past the end; with the ways to it and the time it takes."""
 
+from collections.abc import Collection
 from fractions import Fraction
 
 from ..audience import Audience, band_of
@@ -21,9 +22,9 @@ STRAIGHT = ("right", "down")
 TIMES = ((10, 30, 60), (20, 60, 90), (30, 60, 120), (45, 90, 150))
 
 
-def ask(grid: Grid, choice: Choice, level: int) -> StopSuggestion:
-    """The stop of a choice, for a level."""
-    after, (far, by), asked = choice.after, _prediction(grid, choice, level), None
+def ask(grid: Grid, choice: Choice, level: int, predicted: Collection[int] = ()) -> StopSuggestion:
+    """The stop of a choice, for a level; predicted: the counts that other stops ask for."""
+    after, (far, by), asked = choice.after, _prediction(grid, choice, level, predicted), None
     if choice.reason == "end":
         asked = _value_past_the_end(grid, level)
         ways = routes_to(grid, far) if asked is None else locate(grid, asked).routes
@@ -34,7 +35,7 @@ def ask(grid: Grid, choice: Choice, level: int) -> StopSuggestion:
     return StopSuggestion(after, choice.reason, choice.claim, choice.spot, far, by, asked, ways, think, partner, share)
 
 
-def _prediction(grid: Grid, choice: Choice, level: int) -> tuple[int, Claim]:
+def _prediction(grid: Grid, choice: Choice, level: int, predicted: Collection[int]) -> tuple[int, Claim]:
     """A count further on, and what leads to it.
 
     That is the next landmark in view where landmarks are seen, else the count a line further on; the next one, where
@@ -44,10 +45,14 @@ def _prediction(grid: Grid, choice: Choice, level: int) -> tuple[int, Claim]:
     if isinstance(claim, LandmarksClaim) and choice.after < grid.terms:
         within = range(choice.after + 1, min(grid.terms, choice.after + NEAR_LINES * grid.line_length) + 1)
         multiple = claim.multiple
-        landmark = next((n for n in within if multiple and count.value(n) % multiple == 0), None)
+        landmark = next((n for n in within if multiple and count.value(n) % multiple == 0 and n not in predicted), None)
         if landmark is not None:
             return landmark, claim
     far = choice.after + max(grid.line_length, 2)
+    if choice.reason == "target":
+        # One cell sooner follows from its own neighbor on the board as well.
+        sooner = range(far, max(choice.after, grid.line_length), -1)
+        far = next((n for n in sooner if n not in predicted), far)
     if count.value(far) < 0 and not goes_below_zero(grid, level):
         return choice.after + 1, StepClaim(difference=count.step)
     if isinstance(claim, StepClaim | TableClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):

@@ -1,6 +1,8 @@
 """English sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
-from ..language import Stops
+from routines.counting.grid import Fill
+
+from ..language import PastTheEnd, Stops
 
 QUESTIONS = {
     "target": (
@@ -33,11 +35,11 @@ QUESTIONS = {
             "What comes after {a}, and which {parts} will change? How do you know?",
         ),
         (
-            "We are at {a}. What does {jump} lead to, and which parts change? Show it in two ways.",
-            "Before we go on from {a}: which count comes next, what changes in it, and which count helps you?",
+            "We are at {a}. What does {jump} lead to? Show it in two ways: by the jump and along the grid.",
+            "Before we go on from {a}: which count comes next, and which count on the grid helps you?",
         ),
         (
-            "Look at the jump from {a}: what changes, what stays, and why? Predict it, and test it with another way "
+            "Look at the jump from {a}: where does it lead, and why? Predict it, and test it with another way "
             "through the grid.",
             "Which {parts} change in the next count after {a}, and how do you know? Make your conjecture before we count.",
         ),
@@ -96,7 +98,29 @@ ANSWERS = {
         "Next is {next}, and it does not fit “{idea}”",
         "We get {next}, and it does not fit “{idea}”",
     ),
+    "dies why": (
+        "{next} comes next and does not fit: {how}.",
+        "Next is {next}, which does not fit: {how}.",
+        "We get {next}, which does not fit: {how}.",
+    ),
 }
+
+PAST_THE_END = PastTheEnd(
+    (
+        "Yes, {moved} from {known} {change}: {value}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. Another way: from {start}, {jumps} "
+        "{make} {total}.",
+        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. As a rule: from {start} to {value} "
+        "is {total}, and {jumps} {make} {total}.",
+    ),
+    {
+        Fill.ACROSS: ("one step down", "{k} steps down"),
+        Fill.DOWN: ("one step to the right", "{k} steps to the right"),
+        Fill.ACROSS_UP: ("one step up", "{k} steps up"),
+    },
+    ("is {change}", "are {change}"),
+)
 
 HOWS = {
     "to zero": "{by} more reaches zero",
@@ -112,17 +136,24 @@ HOWS = {
     "all digits": "all {k} digits change",
     "some digits": "{k} of {many} digits change",
     "more digits": "now there are {many} digits",
+    "along": "it goes {beside} {known}, {change}",
+    "two ways": "{first}; or {beside} {known}, {change}",
+    "both": "{first}; {second}",
+    "larger": "{a} is {larger}",
+    "one part": "{part}, {x} to {y}",
 }
 
 REASONS = {
     "target": "Enough is on the board to see “{idea}”",
     "hard": "The next jump, from {a} to {next}, passes {landmark}.",
     "hard on": "The next jump, from {a}, reaches {landmark}.",
-    "hard back": "The next jump, from {a} to {next}, leaves {landmark} behind.",
+    "hard back": "The next jump, from {a} to {next}, goes back past {landmark}: {how}.",
     "dies": "Up to {a} it fits: “{idea}” The next count, {next}, is the first that does not.",
     "end": "The whole grid is there: time to look at it and to think past its end.",
 }
 
+BESIDE = {Fill.ACROSS: "under", Fill.DOWN: "beside", Fill.ACROSS_UP: "above"}
+
 PARTS = ("digits", "parts")
 
-STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS, PAST_THE_END, BESIDE)

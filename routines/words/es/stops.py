@@ -1,6 +1,8 @@
 """Spanish sentences about what is asked and answered at a stop, by level band, and why it is there."""
 
-from ..language import Stops
+from routines.counting.grid import Fill
+
+from ..language import PastTheEnd, Stops
 
 QUESTIONS = {
     "target": (
@@ -33,11 +35,11 @@ QUESTIONS = {
             "¿Qué viene después {a:del} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
         ),
         (
-            "Vamos por {a:el}. ¿Adónde lleva {jump} y qué partes cambian? Muéstralo de dos maneras.",
-            "Antes de seguir desde {a:el}: ¿qué sigue, qué cambia ahí y qué celda te ayuda?",
+            "Vamos por {a:el}. ¿Adónde lleva {jump}? Muéstralo de dos maneras: con el salto y en la cuadrícula.",
+            "Antes de seguir desde {a:el}: ¿qué viene después y qué número de la cuadrícula te ayuda?",
         ),
         (
-            "Mira el salto desde {a:el}. ¿Qué cambia con él y por qué? Predícelo y ponlo a prueba por otro "
+            "Mira el salto desde {a:el}. ¿Adónde lleva y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
             "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Haz tu conjetura antes de contar.",
         ),
@@ -94,7 +96,29 @@ ANSWERS = {
         "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
         "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
+    "dies why": (
+        "Llegamos {next:al}, que ya no cumple: {how}.",
+        "Sigue {next:el}, que ya no cumple: {how}.",
+        "Decimos {next:el}, que ya no cumple: {how}.",
+    ),
 }
+
+PAST_THE_END = PastTheEnd(
+    (
+        "Sí: {moved} desde {known:el}, {change}: {value}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Otra manera: desde {start:el}, {jumps} "
+        "{make} {total}.",
+        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Como regla: de {start} a {value} van "
+        "{total}, y {jumps} {make} {total}.",
+    ),
+    {
+        Fill.ACROSS: ("al bajar un lugar", "al bajar {k} lugares"),
+        Fill.DOWN: ("al pasar un lugar a la derecha", "al pasar {k} lugares a la derecha"),
+        Fill.ACROSS_UP: ("al subir un lugar", "al subir {k} lugares"),
+    },
+    ("{change}", "{change}"),
+)
 
 HOWS = {
     "to zero": "con {by} más llegamos a cero",
@@ -110,17 +134,24 @@ HOWS = {
     "all digits": "cambian las {k} cifras",
     "some digits": "cambian {k} de {many} cifras",
     "more digits": "ahora hay {many} cifras",
+    "along": "va {beside} {known:del}, {change}",
+    "two ways": "{first}; o {beside} {known:del}, {change}",
+    "both": "{first}; {second}",
+    "larger": "{a} son {larger}",
+    "one part": "{part}, de {x} a {y}",
 }
 
 REASONS = {
     "target": "Con lo que hay en la pizarra ya se ve que {idea_lower}",
     "hard": "El salto siguiente, {a:del} {next:al}, pasa por {landmark:el}.",
     "hard on": "El salto siguiente, desde {a:el}, llega {landmark:al}.",
-    "hard back": "El salto siguiente, {a:del} {next:al}, deja atrás {landmark:el}.",
+    "hard back": "El salto siguiente, {a:del} {next:al}, retrocede más allá {landmark:del}: {how}.",
     "dies": "Hasta {a:el} se cumple: «{idea}» Con {next:el} deja de cumplirse por primera vez.",
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }
 
+BESIDE = {Fill.ACROSS: "debajo", Fill.DOWN: "al lado", Fill.ACROSS_UP: "encima"}
+
 PARTS = ("cifras", "partes")
 
-STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS)
+STOPS = Stops(QUESTIONS, ANSWERS, HOWS, REASONS, PARTS, PAST_THE_END, BESIDE)

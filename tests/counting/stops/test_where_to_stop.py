@@ -26,7 +26,7 @@ class TestAnIdeaDies:
         assert places(ELEVENS, 3) == [6, 12]
         stop = suggest_stops(ELEVENS, (), 3)[0]
         assert "after 89" in stop.question
-        assert stop.answer.startswith("100 comes next, and it does not fit")
+        assert stop.answer.startswith("100 comes next and does not fit")
 
     def test_nines_stop_before_ninety_nine(self) -> None:
         assert 10 in places(grid_of("whole", "9", "9", 20, 10), 3)
@@ -34,7 +34,7 @@ class TestAnIdeaDies:
     def test_the_tops_of_eighths_stop_before_the_whole(self) -> None:
         stop = suggest_stops(EIGHTHS, (), 4)[0]
         assert stop.after == 7
-        assert "Top numbers" in stop.why
+        assert "the numerator goes up by 1" in stop.why
 
     def test_kindergarten_stops_at_nine(self) -> None:
         ones = grid_of("whole", "1", "1", 20, 5)

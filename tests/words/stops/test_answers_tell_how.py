@@ -5,11 +5,13 @@ Core State Standards (2010), 1.OA.C.6 (making ten), 4.MD.A.1 (a larger unit in t
 practice, no source.
 """
 
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid, check
+from routines.counting import Audience, Count, Grid, check, locate
 from routines.counting.claims import LandmarksClaim
 from routines.counting.stops.dying import dying_ideas
 from routines.words import suggest_stops
@@ -69,9 +71,9 @@ def answer(kind: str, start: str, step: str, level: int, after: str, length: int
     ("kind", "start", "step", "level", "after", "told"),
     [
         ("whole", "27", "1", 0, "39", "40: 9 and 1 make 10."),
-        ("length", "1 ft 3 in", "9 in", 4, "5 ft 9 in", "6 ft 6 in: 9 in and 9 in more is 18 in, that is 1 ft 6 in."),
-        ("fraction", "3/8", "3/8", 4, "2 5/8", "3: 5/8 and 3/8 make 1."),
-        ("whole", "15", "-5", 5, "0", "-5: that is 5 below zero."),
+        ("length", "1 ft 3 in", "9 in", 4, "5 ft 9 in", "6 ft 6 in: it goes under 3 ft 6 in, 3 ft more."),
+        ("fraction", "3/8", "3/8", 4, "2 5/8", "3: it goes under 1 4/8, 1 4/8 more."),
+        ("whole", "15", "-5", 5, "0", "-5: that is 5 below zero; or under 15, 20 less."),
     ],
 )
 def test_how_a_hard_jump_is_told(kind: str, start: str, step: str, level: int, after: str, told: str) -> None:
@@ -82,7 +84,61 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
     grid = Grid(Count.parse(kind="whole", start="16", step="6", terms=20), 5)
     stop = suggest_stops(grid, (), 2)[0]
     assert "which digits will change" in stop.question
-    assert stop.answer == "64: both digits change."
+    assert stop.answer == "64: both digits change; 2 to 60, then 4 more."
+
+
+@pytest.mark.parametrize(
+    ("number", "after", "told"),
+    [
+        (13, "50", "45: it goes under 65, 20 less."),
+        (14, "9:55 a.m.", "10:00 a.m. comes next and does not fit: 55 min and 5 min more is 60 min, that is 1 h."),
+        (23, "12:50 p.m.", "1:10 p.m.: the hour, 12 to 1, and the minutes, 50 to 10."),
+        (25, "89", "100 comes next and does not fit: 9 and 1 make 10."),
+        (29, "42 oz", "48 oz (3 lb): it goes under 24 oz, 24 oz more; 42 oz is 2 lb 10 oz."),
+        (30, "2.7", "3.0: 0.7 and 0.3 make 1.0; or under 1.5, 1.5 more."),
+        (40, "98", "113: 2 to 100, then 13 more; now there are 3 digits."),
+    ],
+)
+def test_the_answer_answers_the_question(number: int, after: str, told: str) -> None:
+    heard = COUNTS[number - 1]
+    grid = heard.grid("en")
+    stops = suggest_stops(grid, audience=Audience(heard.level))
+    assert next(stop.answer for stop in stops if grid.count.text(stop.after) == after) == told
+
+
+@given(*ANY)
+def test_who_asks_what_on_the_grid_helps_hears_of_the_grid(grid: Grid, level: int, language: str) -> None:
+    for stop in suggest_stops(grid, audience=Audience(level, language)):
+        n, asks_grid = (
+            stop.after + 1,
+            re.search("on the grid (?:can )?help|cuadrícula te ayuda|te ayuda en la", stop.question),
+        )
+        if stop.reason == "hard" and asks_grid and n > grid.line_length > 1:
+            assert re.search("it goes (?:under|beside|above) |va (?:debajo|al lado|encima) ", stop.answer), stop.answer
+
+
+@given(*ANY)
+def test_no_question_is_asked_of_hard_jumps_more_than_twice(grid: Grid, level: int, language: str) -> None:
+    asked = [
+        re.sub(r"\S*\d\S*", "#", stop.question)
+        for stop in suggest_stops(grid, audience=Audience(level, language))
+        if stop.reason == "hard"
+    ]
+    assert all(asked.count(question) <= 2 for question in asked), asked
+
+
+def test_no_two_stops_ask_for_the_same_count() -> None:
+    for heard in COUNTS:
+        stops = suggest_stops(heard.grid("en"), audience=Audience(heard.level))
+        asked = [stop.far if stop.reason == "target" else stop.after + 1 for stop in stops[:-1]]
+        assert len(set(asked)) == len(asked), (heard, asked)
+
+
+@given(*ANY)
+def test_a_jump_back_is_stopped_at_for_what_changes(grid: Grid, level: int, language: str) -> None:
+    for stop in suggest_stops(grid, audience=Audience(level, language)):
+        assert not re.search("leaves .* behind|deja atrás", stop.why)
+        assert not re.search(r": *\.", stop.why), stop.why
 
 
 def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None:
@@ -91,3 +147,27 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
     stop = next(stop for stop in suggest_stops(ounces, [pounds], 4) if stop.reason == "target")
     assert "row 5, column 4" in stop.question
     assert stop.answer == "120 oz (7 lb 8 oz), because each step down a column is 24 oz more."
+
+
+@pytest.mark.parametrize(
+    ("number", "told"),
+    [
+        (2, "Yes, one step down from 50 is 10 more: 60."),
+        (11, "Yes: 130 is the last in column 5, and one step down is 30 more: 160, in row 5, column 5."),
+        (13, "Yes: 20 is the last in column 4, and one step down is 20 less: 0, in row 6, column 4."),
+    ],
+)
+def test_a_count_past_the_end_is_found_from_the_grid(number: int, told: str) -> None:
+    heard = COUNTS[number - 1]
+    assert suggest_stops(heard.grid("en"), audience=Audience(heard.level))[-1].answer == told
+
+
+@given(*ANY)
+def test_the_grid_leads_past_the_end_and_jumps_stand_second(grid: Grid, level: int, language: str) -> None:
+    stop = suggest_stops(grid, audience=Audience(level, language))[-1]
+    n = None if stop.asked is None else locate(grid, stop.asked).n
+    if n is not None and n > grid.terms:
+        first, *second = re.split(r"(?:Another way|As a rule|Otra manera|Como regla): ", stop.answer)
+        jumps = re.compile(r"\d (?:jumps?|saltos?) ")
+        assert not jumps.search(first), stop.answer
+        assert [bool(jumps.search(part)) for part in second] == [True] * (level >= 4), stop.answer
