@@ -136,7 +136,7 @@ def _decimals(kind: Kind, level: int) -> Iterator[Sort]:
 _FIRST_BOTTOMS = (4, 3, 8, 2, 6)
 _FRACTIONS = (
     (4, "3 1 5", 0),
-    (3, "2 1 4", 3),
+    (3, "2 1 4", 6),
     (8, "3 1 5", 11),
     (2, "1 3 5", 6),
     (10, "3 1 7", 12),
