@@ -63,7 +63,8 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
             return False
         return one.cells > 2 or m in wholes
     if family == "how-many":
-        return len(claim["block"]) < 5 and Fraction(claim["multiple"]) in wholes
+        above = all(board.value(n) >= 0 for n in (1, board.terms))
+        return above and len(claim["block"]) < 5 and Fraction(claim["multiple"]) in wholes
     if family != "remainder":
         return True
     m, lengths = Fraction(claim["modulus"]), {len(block) for block in claim["blocks"]}
