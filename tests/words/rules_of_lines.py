@@ -107,7 +107,8 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "<f:W> se quedan? en <x:S>",
-            r"(?<!a )(?:el|la|los|las) <f:W> siempre (?:es|son) <x:S>",
+            # Not "al bajar un lugar siempre es ...", which is of a step.
+            r"(?<!a )(?:el|la|los|las) <f:W>(?<!lugar)(?<!derecha)(?<!izquierda) siempre (?:es|son) <x:S>",
             "en todos los números <f:W> (?:es|son) <x:S>",
             "(?:contamos|decimos) <f:W> (?:es|son) <x:S>",
         ),
