@@ -28,7 +28,7 @@ class SpokenPattern(Pattern):
 
     view: Grid = field(repr=False)
     audience: Audience = field(repr=False)
-    printed: Grid = field(repr=False)
+    printed: Grid = field(repr=False, compare=False)
 
     @classmethod
     def saying(cls, pattern: Pattern, view: Grid, audience: Audience | None, printed: Grid) -> SpokenPattern:

@@ -175,7 +175,6 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "desde el <n:O> número, cada <k:N> números hay una? <m:M>",
-            "desde el <n:O>, uno de cada <k:N> termina en (?P<end_W>0 o 5|0)",
             "uno de cada <k:N> termina en (?P<end_W>0 o 5|0)",
             "cada <k:N> números hay una? <m:M>(?:, desde el <n:O> número)?",
             "(?:los|las) <m:M> llegan cada <k:N> números(?:, desde el <n:O> número)?",

@@ -85,8 +85,8 @@ RULES: tuple[Rule, ...] = (
         lines_past_the_end,
     ),
     Rule(
-        (f"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>(?=[.])",),
-        (f"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>(?=[.])",),
+        (rf"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>(?=[.](?!\d))",),
+        (rf"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>(?=[.](?!\d))",),
         jumps_to_asked,
     ),
     # numbers to ask about

@@ -16,6 +16,10 @@ def before_it(c: Context, h: dict[str, Any]) -> bool:
     return c.same(c.value(at(c) - 1), h["a"])
 
 
+def said_and_before(c: Context, h: dict[str, Any]) -> bool:
+    return before_it(c, h) and c.same(c.notation.read(str(c.extra["said"])), h["h"])
+
+
 def due(c: Context, h: dict[str, Any]) -> bool:
     return c.same(c.value(at(c)), h["b"])
 
@@ -127,7 +131,7 @@ RULES: tuple[Rule, ...] = (
     ),
     # what was said, beside the count before; of two names of one amount, what is due
     Rule(("are there in <b:V>",), ("hay en <b:V>(?=[?])",), due),
-    Rule(("is <h:V> more than <a:V>",), ("es <h:V> más que <a:V>",), before_it),
+    Rule(("is <h:V> more than <a:V>",), ("es <h:V> más que <a:V>",), said_and_before),
     # the jump
     Rule(
         ("the ones of <a:V> and of <s:D> make a new ten",),

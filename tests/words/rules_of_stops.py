@@ -172,8 +172,8 @@ RULES: tuple[Rule, ...] = (
         next_is,
     ),
     Rule(
-        ("(?<=; )<x:D> is <y:D>(?=[.])",),
-        ("(?<=; )<x:D> son <y:D>(?=[.])",),
+        (r"(?<=; )<x:D> is <y:D>(?=[.](?!\d))",),
+        (r"(?<=; )<x:D> son <y:D>(?=[.](?!\d))",),
         lambda c, h: h["x"] == h["y"] == c.value(after(c)),
     ),
     Rule(

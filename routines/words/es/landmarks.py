@@ -50,7 +50,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.scattered-first.core": ("cada {k} números hay {a_mark}",),
     "lie.scattered.says": ("cada {k} números llegamos a {a_mark}",),
     "lie.scattered-first.says": ("cada {k} números decimos {a_mark}",),
-    "lie.scattered.ending.core": ("desde el {nth}, uno de cada {k} termina en {ending}",),
+    "lie.scattered.ending.core": ("uno de cada {k} termina en {ending}",),
     "lie.scattered-first.ending.core": ("uno de cada {k} termina en {ending}",),
     "lie.reason-line": ("{n} por {fills}: {made}",),
     "lie.reason-times": ("{made}, y {n} por {fills} son {times} veces {k}: por eso no salen de sus {stay_in}",),

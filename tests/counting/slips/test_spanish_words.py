@@ -38,7 +38,7 @@ def test_words_of_their_own_are_made_up_by_rule() -> None:
 def test_words_that_join() -> None:
     assert heard("S04", slips("29", "1", 1)) == [("treinta uno", "31")]
     assert heard("S06", slips("99", "1", 2))[0] == ("cien uno", "101")
-    assert heard("S07", slips("1/3", "1/3", 3, "fraction"))[0] == ("dos terceros", "2/3")
+    assert ("dos terceros", "2/3") in heard("S07", slips("1/3", "1/3", 3, "fraction"))
 
 
 def test_a_class_that_counts_in_english_meets_none_of_them() -> None:
