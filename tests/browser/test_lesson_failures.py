@@ -334,7 +334,7 @@ def test_a_store_that_fills_up_is_said_and_the_page_is_not_closed_unasked(opened
     board.all_sent()
     cut(page)
     leave_room(1)
-    assert page.evaluate(ASK_FOR_MORE, 2_000_000) == "QuotaExceededError"  # Chromium now looks at what is left
+    assert page.evaluate(ASK_FOR_MORE, 50_000_000) == "QuotaExceededError"  # Chromium now looks at what is left
     board.write(2)
     status_is(
         board,

@@ -169,7 +169,7 @@ class Spanish(Language):
 
     def whole_number_of(self, unit: Noun) -> Feature:
         whole = ("entera", "enteras") if unit.feminine else ("entero", "enteros")
-        brief = Noun(f"{unit.one} {whole[0]}", f"{unit.many} {whole[1]}", unit.feminine)
+        brief = Noun(f"número de {unit.many} {whole[1]}", f"{unit.many} {whole[1]}", unit.feminine)
         return Feature(Noun(f"número entero de {unit.many}", f"números enteros de {unit.many}"), brief=brief)
 
     def whole_units(self, unit: CoinName) -> Noun:
@@ -199,7 +199,8 @@ class Spanish(Language):
     def the_one(self, noun: Noun) -> str:
         if noun.one == noun.many:
             return self.the_many(noun)
-        return f"{'la' if noun.feminine else 'el'} {noun.one}"
+        # "el número de tazas enteras", though they are "las tazas enteras".
+        return f"{'la' if noun.feminine and not noun.one.startswith('número ') else 'el'} {noun.one}"
 
     def the_many(self, noun: Noun) -> str:
         article = "las" if noun.feminine else "los"
