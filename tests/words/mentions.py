@@ -115,7 +115,7 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
         for side, words in DIAGONALS.items():
             if re.search(words, text, re.IGNORECASE) and not lie.endswith(side):
                 yield f"another diagonal: {side}"
-    through = re.search(r"(up|down) each column|al (subir|bajar) por cada columna", text, re.IGNORECASE)
+    through = re.search(r"(up|down) each column|al (subir|bajar) cada columna", text, re.IGNORECASE)
     if through and claim.family in READ_OFF:
         upwards = (through[1] or through[2]).lower() in ("up", "subir")
         if upwards != (grid.fill == "across-up"):

@@ -222,7 +222,7 @@ class Spanish(Language):
             return "cada vez"
         if along == "row":
             return "a lo largo de cada fila"
-        return f"al {'subir' if upwards else 'bajar'} por cada columna"
+        return f"al {'subir' if upwards else 'bajar'} cada columna"
 
     def within(self, along: str) -> str:
         return "cada vez" if along == "count" else f"en cada {self.lines[along].one}"
