@@ -30,7 +30,7 @@ def standards_csv(rows: Iterable[StandardRow], window: Window) -> str:
             row.standard.get_area_display(),
             _("yes") if row.expected else _("no"),
             row.available,
-            _("one class: not shown") if row.taught is None else row.taught,
+            _("under two classes: not shown") if row.taught is None else row.taught,
             *patterns_told(row),
             window.first.isoformat(),
             window.last.isoformat(),

@@ -24,7 +24,7 @@ def totals_csv(rows: Iterable[CoverageRow], window: Window) -> str:
             cell.area_name,
             _("yes") if cell.expected else _("no"),
             cell.available,
-            _("one class: not shown") if cell.taught is None else cell.taught,
+            _("under two classes: not shown") if cell.taught is None else cell.taught,
             *([cell.targets.seen, cell.targets.not_yet, cell.targets.not_recorded] if cell.targets else [None] * 3),
             window.first.isoformat(),
             window.last.isoformat(),

@@ -350,7 +350,7 @@ def test_a_store_that_fills_up_is_said_and_the_page_is_not_closed_unasked(opened
 
     board.page.once("dialog", stay)
     board.page.close(run_before_unload=True)
-    expect.poll if False else board.page.wait_for_timeout(300)
+    board.page.wait_for_timeout(300)
     assert asked == ["beforeunload"]
     assert list(board.shown()) == [1, 2, 3]
     mend(board.page)

@@ -329,7 +329,7 @@ def test_no_text_of_a_standard_is_run(named, coach, visit, text):
 def test_a_grade_with_one_class_gives_an_administrator_no_number_of_lessons(named, administrator, visit):
     _head, *lines = lines_of(visit(administrator).get(reverse("coverage_standards_csv"), DAYS))
     of_five = [line for line in lines if line[0] == "5"]
-    assert {line[7] for line in of_five} == {"one class: not shown"}
+    assert {line[7] for line in of_five} == {"under two classes: not shown"}
     assert {cell for line in of_five for cell in line[13:]} == {""}
 
 

@@ -76,7 +76,7 @@ def test_spreadsheets_read_it_as_utf8_under_the_name_of_its_days(taught, coach, 
         ("teammate", {"2": "1"}),
         ("other_teacher", {"5": "1"}),
         ("coach", {"2": "1", "5": "1"}),
-        ("administrator", {"2": "1", "5": "one class: not shown"}),
+        ("administrator", {"2": "1", "5": "under two classes: not shown"}),
     ],
 )
 def test_each_gets_what_the_page_tells_her(request, taught, visit, name, whole):
@@ -89,7 +89,7 @@ def test_each_gets_what_the_page_tells_her(request, taught, visit, name, whole):
 
 def test_a_grade_with_one_class_gives_an_administrator_no_number_of_lessons_at_all(taught, administrator, visit):
     _, *lines = lines_of(fetched(visit(administrator)))
-    assert {line[4] for line in lines if line[0] == "5"} == {"one class: not shown"}
+    assert {line[4] for line in lines if line[0] == "5"} == {"under two classes: not shown"}
     assert {number for line in lines if line[0] == "5" for number in line[len(HEAD) :]} == {""}
 
 
