@@ -39,10 +39,11 @@ class Board(LivePage):
         expect(self.cell(last)).to_have_class(re.compile("is-written"))
 
     def say(self, n: int, words: str, key: str = "Enter") -> None:
-        """Focus the cell, type, Enter."""
+        """Focus the cell, type, Enter, and wait until it is painted: then the focus goes on, which no person outruns."""
         self.cell(n).focus()
         self.page.keyboard.type(words)
         self.press(key)
+        expect(self.cell(n)).to_have_attribute("aria-label", re.compile(rf"\b{re.escape(words)}\b"))
 
     def readable(self) -> str:
         """All that the page holds of the board in words: texts, names, data."""
