@@ -28,6 +28,7 @@ class Page:
     def __init__(self, grid: Grid, audience: Audience, printed: Grid | None = None) -> None:
         """printed: the grid as it stands on paper, where `grid` is only its first counts: its rows are the ones named."""
         self.grid = grid
+        self.audience = audience
         self.printed = printed or grid
         self.count = grid.count
         self.language = LANGUAGES[audience.language]
@@ -113,8 +114,11 @@ class Page:
 
     def spot(self, value: Fraction) -> str:
         """A value that need not be a count, as it stands in a sentence."""
-        text = self._short(value) if self._two_names else self.count.text_of(value)
-        return self.language.value(text, clock=self.on_clock)
+        return self.language.value(self._one_name(value), clock=self.on_clock)
+
+    def _one_name(self, value: Fraction) -> str:
+        """A value as written, with one name where counts have two."""
+        return self._short(value) if self._two_names else self.count.text_of(value)
 
     def parts(self, n: int) -> dict[str, int]:
         """The n-th count's parts as written."""
