@@ -160,6 +160,7 @@ class Language(ABC):
     code: str
     conjunction: str
     disjunction: str
+    and_so_on: str
     more: str
     less: str
     later: str
@@ -208,6 +209,10 @@ class Language(ABC):
     def listing(self, items: Sequence[str]) -> str:
         """Write items as a list that ends in "and"."""
         return f"{series(items[:-1])} {self.conjunction} {items[-1]}" if len(items) > 1 else "".join(items)
+
+    def first_of(self, items: Sequence[str]) -> str:
+        """Write the first few of many, "25¢, 50¢, 75¢ and so on"."""
+        return f"{series(items)} {self.and_so_on}"
 
     def compared(self, difference: Fraction | int, *, clock: bool) -> str:
         """Write "more" or "less", on a clock "later" or "earlier"."""

@@ -168,11 +168,15 @@ class Page:
 
     def child_mark(self, multiple: Fraction, *, by_ending: bool = True) -> Noun:
         """The multiples of `multiple` as a class names them that has not met the word, by how they end: "counts by 7"."""
-        noun, named = self._mark(multiple)
+        noun = self.mark(multiple)
         ending = self.child_ending(multiple)
         if ending and by_ending:
             return self.language.ending_in(ending)
-        return noun if named or self.band > YOUNGER else self.language.counted_by(self.difference(multiple))
+        return noun if self.knows_a_name(multiple) else self.language.counted_by(self.difference(multiple))
+
+    def knows_a_name(self, multiple: Fraction) -> bool:
+        """Whether a class of the level has a word for the multiples of a number, "multiples" too."""
+        return self.band > YOUNGER or self.named_mark(multiple) is not None
 
     def child_ending(self, multiple: Fraction) -> tuple[str, ...]:
         """The last digits by which a class that has not met the word knows the multiples; () where there are none."""

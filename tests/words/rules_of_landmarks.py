@@ -8,6 +8,7 @@ from tests.words.landmark_checks import (
     all_are_marks,
     all_end_in,
     carry_sum,
+    first_marks,
     holds_so_many,
     is_own_multiple,
     line_total,
@@ -153,6 +154,18 @@ RULES: tuple[Rule, ...] = (
             "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|tienen|son|es donde están|solo hay) (?:los |las )?<m:M>",
         ),
         marks_lie,
+    ),
+    Rule(
+        (
+            "<l:S> and so on (?:stand|lie|are all) in (?P<line_W>row|column) <i:S>",
+            "<l:S> and so on (?:move one|go down)",
+        ),
+        (
+            "<l:S> y los que siguen (?:están en|forman) la (?P<line_W>fila|columna) <i:S>",
+            "en la (?P<line_W>fila|columna) <i:S> están siempre <l:S> y los que siguen",
+            "<l:S> y los que siguen bajan",
+        ),
+        first_marks,
     ),
     Rule(
         ("look at <l:S>: these are the <m:M>", "we get <m:M> at <l:S>"),

@@ -21,7 +21,7 @@ from tests.brute_force.board import Board
 from tests.words.mentions import is_of, wrong_mentions
 from tests.words.number_names import ENDING, MONEY, MULTIPLES, PLACES, multiple_named
 from tests.words.readings_back import Readings
-from tests.words.written_values import Notation
+from tests.words.written_values import Notation, as_written
 
 HOLE = re.compile(r"<(\w+):([VDNOSLWMP])>")
 BARE = r"-?\d+(?:/\d+)?(?!\d|[:/.,]\d)"
@@ -215,7 +215,7 @@ class SentenceChecker:
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
             elif kind in "SL":
-                holes[hole] = re.split(r"[,;] | and | y ", text)
+                holes[hole] = [as_written(item) for item in re.split(r"[,;] | and | y ", text)]
             else:
                 holes[hole] = text
         return holes

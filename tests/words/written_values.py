@@ -58,11 +58,18 @@ SPOKEN = {
     "h": ("hour", "hours", "hora", "horas"),
     "d": ("day", "days", "día", "días"),
 }
-SAME_UNIT |= {name: sign for sign, names in SPOKEN.items() for name in names}
-SAME_UNIT |= {f"de {one}": sign for sign, (_, _, one, _) in SPOKEN.items()}
+SIGN_OF = {name: sign for sign, names in SPOKEN.items() for name in names}
+SIGN_OF |= {f"de {one}": sign for sign, (_, _, one, _) in SPOKEN.items()}
+SAID_UNIT = re.compile(rf"(?<=\d) ({'|'.join(sorted(SIGN_OF, key=len, reverse=True))})\b")
+SAME_UNIT |= SIGN_OF
 MEASURES = ("length", "mass", "capacity", "elapsed")
 UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
 HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"
+
+
+def as_written(item: str) -> str:
+    """A value as it stands on the board: "1 foot 3 inches" is "1 ft 3 in" there."""
+    return SAID_UNIT.sub(lambda found: f" {SIGN_OF[found[1]]}", item)
 
 
 @dataclass(frozen=True)

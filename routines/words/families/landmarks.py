@@ -19,6 +19,7 @@ from .phrases import Line, Phrases
 MOST_STRETCHES = 12
 MOST_SAID = 5
 MOST_TENS_SAID = 3
+MARKS_SAID = 3
 
 
 class Landmarks(Phrases[LandmarksClaim]):
@@ -79,12 +80,23 @@ class Landmarks(Phrases[LandmarksClaim]):
         named = self.page.landmark if self.page.on_clock else self.page.child_mark
         mark = self._named(named(self._multiple))
         ending = self.page.child_ending(self._multiple)
-        the_marks = self.language.those_ending(ending) if ending else self.language.the_many(mark)
+        some = self._pointed_to()
+        if ending:
+            the_marks = self.language.those_ending(ending)
+        else:
+            the_marks = self.language.first_of(some) if some else self.language.the_many(mark)
         child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": the_marks}
         key = f"lie.{self._lie()}"
         if ending and key.startswith("lie.scattered"):
             return f"{key}.ending", {**self._fields, "ending": self.language.either(ending)}
         return key, {**self._fields, **child}
+
+    def _pointed_to(self) -> list[str]:
+        """The first few, where the class has no name for them and they stand in one line: "25¢, 50¢, 75¢ and so on"."""
+        one_line = self._lie() in ("row", "column", "down-right", "down-left")
+        if not one_line or self.page.knows_a_name(self._multiple) or len(self._found) < MARKS_SAID:
+            return []
+        return [self.page.value(n) for n in self._found[:MARKS_SAID]]
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
