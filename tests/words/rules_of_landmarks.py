@@ -106,7 +106,7 @@ RULES: tuple[Rule, ...] = (
             "hay <k:N> número de una? <m:M> (?:al|a la) siguiente",
             "en cada <m:M> hay <s:S>, luego otra vez <s2:S>",
             "en cada <m:M> hay <s:S>, y se repite",
-            "decimos <s:S> por <m:M>, (?:y se repite|siempre)",
+            "decimos <s:S> por <m:M>, (?:y se repite|una y otra vez)",
             "decimos <k:N> por <m:M>",
             "en cada <m:M> hay <k:N> números, una (?P<fills_W>fila|columna) entera",
             "en cada <m:M> hay <k:N> números?",

@@ -76,7 +76,10 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {stretch} hay {series}, luego otra vez {series}",
         "en cada {stretch} hay {series}, y se repite",
     ),
-    "many.turns.says": ("decimos {series} por {stretch}, y se repite", "decimos {series} por {stretch}, siempre"),
+    "many.turns.says": (
+        "decimos {series} por {stretch}, y se repite",
+        "decimos {series} por {stretch}, una y otra vez",
+    ),
     "many.long.core": ("se repite cuántos decimos en cada {stretch}",),
     "many.lines.core": ("en cada {stretch} hay {k}, una {line} entera",),
     "many.tens.core": ("decimos {tens}",),
