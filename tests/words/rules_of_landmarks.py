@@ -158,12 +158,12 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "<l:S> and so on (?:stand|lie|are all) in (?P<line_W>row|column) <i:S>",
-            "<l:S> and so on (?:move one|go down)",
+            "<l:S> and so on (?:move one|go down|go up)",
         ),
         (
             "<l:S> y los que siguen (?:están en|forman) la (?P<line_W>fila|columna) <i:S>",
             "en la (?P<line_W>fila|columna) <i:S> están siempre <l:S> y los que siguen",
-            "<l:S> y los que siguen bajan",
+            "<l:S> y los que siguen (?:bajan|suben)",
         ),
         first_marks,
     ),
@@ -197,13 +197,13 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            f"(?P<m_M>{ENDING}) (?:fill whole|move one|go down)",
+            f"(?P<m_M>{ENDING}) (?:fill whole|move one|go down|go up|climb)",
             "multiples? of <m:D>",
             "counts? by <m:D>",
             "stretch of <m:D>",
         ),
         (
-            f"(?P<m_M>{ENDING}) (?:llenan|bajan|van bajando)",
+            f"(?P<m_M>{ENDING}) (?:llenan|bajan|van bajando|suben|van subiendo)",
             "múltiplos? de <m:D>",
             "números? de <x:D> en <m:D>",
             "tramo de <m:D>",

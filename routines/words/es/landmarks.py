@@ -13,6 +13,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_marks} bajan en diagonal hacia la izquierda",
         "{the_marks} van bajando en diagonal hacia la izquierda, como escalera",
     ),
+    "lie.up-left.statement": (
+        "{the_marks} suben en diagonal hacia la izquierda",
+        "{the_marks} van subiendo en diagonal hacia la izquierda, como escalera",
+    ),
+    "lie.up-right.statement": (
+        "{the_marks} suben en diagonal hacia la derecha",
+        "{the_marks} van subiendo en diagonal hacia la derecha, como escalera",
+    ),
     "lie.scattered.statement": (
         "cada {k} números hay {a_mark}, desde el {nth} número",
         "{the_marks} llegan cada {k} números, desde el {nth} número",
@@ -45,6 +53,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.down-left.core": (
         "{the_marks} bajan como una escalera hacia la izquierda",
         "{the_marks} bajan hacia la izquierda",
+    ),
+    "lie.up-left.core": (
+        "{the_marks} suben como una escalera hacia la izquierda",
+        "{the_marks} suben hacia la izquierda",
+    ),
+    "lie.up-right.core": (
+        "{the_marks} suben como una escalera hacia la derecha",
+        "{the_marks} suben hacia la derecha",
     ),
     "lie.scattered.core": ("desde el {nth} número, cada {k} números hay {a_mark}",),
     "lie.scattered-first.core": ("cada {k} números hay {a_mark}",),

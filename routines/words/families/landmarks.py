@@ -20,6 +20,7 @@ MOST_STRETCHES = 12
 MOST_SAID = 5
 MOST_TENS_SAID = 3
 MARKS_SAID = 3
+CLIMBING = {"down-right": "up-left", "down-left": "up-right"}
 
 
 class Landmarks(Phrases[LandmarksClaim]):
@@ -71,7 +72,14 @@ class Landmarks(Phrases[LandmarksClaim]):
         if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.lines):
             later = self._first() > self._every() or self.claim.first not in (None, self._every())
             return "scattered" if later else "scattered-first"
-        return str(lie)
+        return self._as_counted(str(lie))
+
+    def _as_counted(self, lie: str) -> str:
+        """A diagonal as the count goes: where the page fills from below it climbs."""
+        return CLIMBING.get(lie, lie) if self.grid.fill is Fill.ACROSS_UP else lie
+
+    def _is_diagonal(self) -> bool:
+        return self.claim.lie in CLIMBING
 
     def statement(self) -> str:
         return self.say(f"lie.{self._lie()}.statement", **self._fields)
@@ -93,7 +101,7 @@ class Landmarks(Phrases[LandmarksClaim]):
 
     def _pointed_to(self) -> list[str]:
         """The first few, where the class has no name for them and they stand in one line: "25¢, 50¢, 75¢ and so on"."""
-        one_line = self._lie() in ("row", "column", "down-right", "down-left")
+        one_line = self._lie() in ("row", "column") or self._is_diagonal()
         if not one_line or self.page.knows_a_name(self._multiple) or len(self._found) < MARKS_SAID:
             return []
         return [self.page.value(n) for n in self._found[:MARKS_SAID]]
@@ -121,7 +129,7 @@ class Landmarks(Phrases[LandmarksClaim]):
         elif lie in beside and every % length == 0:
             made, across = self.made(every, self._multiple), every // length
             yield from self.saying("lie.reason-lines", made=made, across=across, **fields)
-        elif lie.startswith("down-") and abs(every - length) == 1:
+        elif self._is_diagonal() and abs(every - length) == 1:
             made, key = self.made(every, self._multiple), "more" if every > length else "less"
             yield from self.saying(f"lie.reason-one-{key}", made=made, **fields)
 
