@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid, Kind, classify
+from routines.counting import Audience, Count, Grid, Kind, Style, classify
 from routines.counting.outcome import Outcome
 from routines.words import SpokenVariation, likely_slips, next_counts
 from tests.counting.claims import a_claim
@@ -179,3 +179,10 @@ def test_amounts_are_not_led_far_past_what_was_weighed(kind: str, start: str, st
             assert one.grid.count.value(one.grid.terms) <= 2 * count.value(16)
     further = next_counts(Grid(count, 4), "ready-for-more", audience=Audience(level))
     assert "landmark" not in [one.change for one in further]
+
+
+def test_places_a_turn_of_the_clock_apart_are_practised_once() -> None:
+    # 00:00 and 12:00 in turns: the short counts at the 2nd and the 6th begin alike.
+    day = Grid(Count("clock", Fraction(0), Fraction(13_680), 10, Style(clock=24)), 1)
+    whats = [one.what for one in next_counts(day, "not-yet", slips=[2, 6], audience=Audience(0))]
+    assert len(set(whats)) == len(whats)
