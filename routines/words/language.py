@@ -161,6 +161,7 @@ class Language(ABC):
     conjunction: str
     disjunction: str
     and_so_on: str
+    none: str
     more: str
     less: str
     later: str

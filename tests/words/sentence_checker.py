@@ -111,7 +111,8 @@ def notation_of(grid: Grid) -> Notation:
 @lru_cache(maxsize=20_000)
 def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
     """A phrase with its holes as a regular expression; `aN` names the hole's kind in the group."""
-    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|even|odd|pares|impares|par|impar|-(?= |,|;|\.|$))"
+    words = "even|odd|pares|impares|par|impar|none|ninguno"
+    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|{words}|-(?= |,|;|\.|$))"
     holes = {
         "V": notation.value,
         "D": notation.difference,

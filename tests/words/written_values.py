@@ -68,7 +68,9 @@ HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoc
 
 
 def as_written(item: str) -> str:
-    """A value as it stands on the board: "1 foot 3 inches" is "1 ft 3 in" there."""
+    """A value as it is read off the board: "1 foot 3 inches" is "1 ft 3 in" there, and no top above a line is read as 0."""
+    if item.lower() in ("none", "ninguno"):
+        return "0"
     return SAID_UNIT.sub(lambda found: f" {SIGN_OF[found[1]]}", item)
 
 
