@@ -37,7 +37,9 @@ class Parts:
         self.jump = jump
         self.large, self.small = units
         self.size = light(self.large.size / self.small.size)
-        self.a, self.b, self.s = (light(value / self.small.size) for value in (jump.a, jump.b, jump.s))
+        self.a, self.b, self.s = jump.a, jump.b, jump.s
+        if self.small.size != 1:
+            self.a, self.b, self.s = (light(value / self.small.size) for value in (jump.a, jump.b, jump.s))
 
     def written(self, many: int, rest: Fraction) -> str:
         return in_two_units(self.jump, self.large, self.small, many, rest)
