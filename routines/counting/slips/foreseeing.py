@@ -2,6 +2,8 @@
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
+from itertools import compress
 from typing import NamedTuple
 
 from ..audience import Audience
@@ -27,7 +29,7 @@ from .checked import reader_of
 from .jump import Jump
 from .places import places_of_a_count
 from .reading import plain
-from .rule import Area, Rule
+from .rule import Area, Rule, every
 from .slip import Slip
 
 OFTEN_ENOUGH = 2
@@ -62,10 +64,16 @@ def rules_for(grid: Grid, audience: Audience | None = None) -> list[Rule]:
     The rows of the table and other rules of one kind of number stand before the rules of every kind, heavier ones before
     lighter ones. With an audience, only those of its level and language.
     """
+    serving = tuple(area.serves(grid) for area in AREAS)
+    return [rule for rule in _rules_of(serving, audience) if rule.counts is every or rule.counts(grid.count)]
+
+
+@lru_cache(maxsize=512)
+def _rules_of(serving: tuple[bool, ...], audience: Audience | None) -> list[Rule]:
+    """The rules of the areas that serve, in their order."""
     rules = [
         (rule, area.of_every_kind)
-        for area in AREAS
-        if area.serves(grid)
+        for area in compress(AREAS, serving)
         for rule in area.rules
         if audience is None or (rule.suits(audience.level) and audience.language in rule.languages)
     ]
