@@ -34,14 +34,20 @@ def _larger(count: Count) -> Unit | None:
 
 
 def _fills_larger(jump: Jump) -> bool:
+    """Whether whole ones of the larger unit are full; of hours more is said than the full ones."""
     larger = _larger(jump.count)
-    return larger is not None and jump.b > 0 and jump.b % larger.size == 0
+    if larger is None or jump.b < larger.size:
+        return False
+    return jump.b % larger.size == 0 or larger.symbol == "h"
 
 
 def _in_the_larger(jump: Jump, language: str) -> str:
-    """1 m for 100 cm."""
+    """1 m for 100 cm, 1 h 15 min for 75 min."""
     larger = _larger(jump.count)
-    return f"{jump.b // larger.size} {larger.symbol}" if larger else ""
+    if larger is None:
+        return ""
+    many, rest = divmod(jump.b, larger.size)
+    return f"{many} {larger.symbol}" + (f" {jump.text(rest)}" if rest else "")
 
 
 def _goes_in_hundreds(count: Count) -> bool:

@@ -35,6 +35,7 @@ class Rule:
     heard in this form alone, for another form of the same number is no sign of it. turns: the class loses its direction,
     or starts again, so it is said aloud though it goes the wrong way.
     counts: which counts of its area it is about; asked once of a count, where `happens` is asked of each jump.
+    anywhere: it is as likely at one number as at another, so no crossing brings it to the front.
     same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.
     """
 
@@ -49,6 +50,7 @@ class Rule:
     of_writing: bool = False
     only_as_written: bool = False
     turns: bool = False
+    anywhere: bool = False
     counts: Callable[[Count], bool] = every
 
     def suits(self, level: int) -> bool:
