@@ -79,14 +79,11 @@ class SpokenSlip(Slip):
 
     @cached_property
     def _words(self) -> SlipWords:
-        """The sentences of the rule, where it has several those of what is not counted here."""
-        slips = self._language.replies.slips
-        if self.equal_name and (named := slips.get(f"{self.rule} named")):
-            return named
-        jump = Jump(self.grid, self.n)
-        if jump.crossing.landed and (landed := slips.get(f"{self.rule} landed")):
-            return landed
-        return slips.get(f"{self.rule} {what_is_not_counted(jump)}", slips[self.rule])
+        """The sentences of the rule; where it has several, those of what happens here."""
+        slips, jump = self._language.replies.slips, Jump(self.grid, self.n)
+        ends = {"named": self.equal_name, "landed": jump.crossing.landed, what_is_not_counted(jump): True}
+        keys = [f"{self.rule} {end}" for end, is_so in ends.items() if is_so]
+        return slips[next((key for key in keys if key in slips), self.rule)]
 
     def _counted_on(self, jump: Jump) -> str:
         """What was counted on by: the distance of what was heard from the count before."""
