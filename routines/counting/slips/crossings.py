@@ -42,8 +42,9 @@ def _kept(jump: Jump) -> tuple[Place | None, str]:
     """
     a, b = abs(jump.a), abs(jump.b)
     for place in reversed(jump.crossing.crossed):
-        if b < a and (b >= place.size or place.name in STARTS_AGAIN):
-            return place, _on_its_side(jump, b + place.size)
+        if b < a:
+            opened = b >= place.size or place.name in STARTS_AGAIN
+            return place, _on_its_side(jump, b + place.size) if opened else ""
         if b > a != abs(jump.s) and b > place.size and (a >= place.size or place.name in STARTS_AGAIN):
             return place, _on_its_side(jump, b - place.size)
     return None, ""

@@ -39,14 +39,15 @@ def test_the_ten_that_is_not_said_yet_is_no_ten_to_fall_back_into(start: int, le
             assert number(slip) != before - 9
 
 
-@given(st.integers(5, 99), LEVELS)
+@given(st.integers(5, 105), LEVELS)
 def test_nine_after_ten_keeps_no_ten(start: int, level: int) -> None:
+    """Nor does ninety-nine after a hundred: of a place that is emptied none is left to keep, and no smaller one is."""
     heard = {
         (slip.correct, slip.heard)
         for slip in likely_slips(whole(start, -1, min(start, 12)), level)
         if slip.rule == "C01"
     }
-    assert ("9", "19") not in heard
+    assert heard.isdisjoint({("9", "19"), ("99", "109")})
 
 
 @given(st.integers(-60, 0), st.integers(1, 25), LEVELS)
