@@ -1,0 +1,88 @@
+"""How a child can tell where the jump at a stop leads: what it answers to the question, and what the jump changes."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from routines.counting.kinds.names import Kind
+from routines.counting.slips.jump import Jump
+from routines.counting.stops.hard_spots import hard_spots
+from routines.counting.written_units import in_larger_unit
+
+from ..hard_jumps import READ_BY_DIGITS, carried, changed_parts, ways_to_tell
+from ..page import page_of
+from ..sentences import filled
+from .filling import Filling
+
+
+def why_it_dies(filling: Filling) -> Iterator[str]:
+    """Why an idea ends with the next count, the best first; to the youngest it is not told."""
+    if not filling.band:
+        return
+    jump, hows = filling.jump, filling.language.stops.hows
+    met = [spot.landmark for spot in hard_spots(filling.grid) if spot.n == jump.n]
+    facts = filling.fields | {"landmark": _landmark(filling, met)}
+    told = list(carried(jump)) if jump.count.kind in READ_BY_DIGITS else []
+    told += [way for landmark in met for way in ways_to_tell(jump, landmark)]
+    yield from (filled(hows[key], facts | own) for key, own in told)
+
+
+def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterator[str]:
+    """What answers the question of a hard jump, the best first; asks: what it asks for."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    how = [
+        filled(hows[key], filling.fields | facts)
+        for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")
+    ]
+    along, larger = _along(filling), in_larger_unit(filling.grid.count, jump.a)
+    if asks == "ways" and along:
+        yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
+    same = filled(hows["larger"], filling.fields | {"larger": larger}) if larger else ""
+    asked = (
+        filled(hows["along"], along) if asks == "grid" and along else _changed(filling, jump) if asks == "parts" else ""
+    )
+    for first in filter(None, (asked, *how)):
+        more = (same, *(how if asks == "parts" else ()))
+        yield from (
+            filled(hows["both"], {"first": first, "second": second}) for second in more if second not in ("", first)
+        )
+        yield first
+
+
+def what_changes(filling: Filling, landmark: Fraction) -> str:
+    """What changes in a hard jump back: its parts, its digits, or how far it leads below zero."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    ways = ways_to_tell(jump, landmark, asked_for_digits=True)
+    return _changed(filling, jump) or next((filled(hows[key], filling.fields | own) for key, own in ways), "")
+
+
+def _landmark(filling: Filling, met: list[Fraction]) -> str:
+    return filling.written(filling.grid.count.text_of(met[0])) if met else ""
+
+
+def _along(filling: Filling) -> dict[str, str]:
+    """Where the next count goes, seen from the one a line before it; empty where there is none."""
+    grid, count, language = filling.grid, filling.grid.count, filling.language
+    known = filling.jump.n - grid.line_length
+    if known < 1 or grid.line_length == 1:
+        return {}
+    change = grid.line_length * count.step
+    compared = language.compared(change, clock=count.wrap is not None)
+    return {
+        "beside": language.stops.beside[grid.fill],
+        "known": filling.written(count.text(known)),
+        "change": f"{count.difference_text(abs(change))} {compared}",
+    }
+
+
+def _changed(filling: Filling, jump: Jump) -> str:
+    """The parts that change, of what is written in parts: the hour, 12 to 1, and the minutes, 50 to 10."""
+    if jump.count.kind in READ_BY_DIGITS or len(jump.count.part_names()) < 2:
+        return ""
+    language, page = filling.language, page_of(filling.grid, filling.audience)
+    told = []
+    for part, x, y in changed_parts(jump):
+        feature = page.part(part)
+        name = language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun)
+        width = 2 if part == "minutes" and jump.count.kind == Kind.CLOCK else 1
+        told.append(filled(language.stops.hows["one part"], {"part": name, "x": f"{x:0{width}}", "y": f"{y:0{width}}"}))
+    return f", {language.conjunction} ".join(told)
