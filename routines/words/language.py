@@ -107,12 +107,11 @@ class Replies(NamedTuple):
 
 
 class PastTheEnd(NamedTuple):
-    """How a count past the end is found from the last one on the board in its line: by level band; the steps on the page, one
-    and several; and what they change, of one step and of several."""
+    """How a count past the end is found from the last one on the board in its line: by level band, the fullest first; and
+    where it stands, seen from that one, a line on and several."""
 
-    sentences: ByBand
-    moved: Mapping[Fill, tuple[str, str]]
-    change: tuple[str, str]
+    sentences: tuple[tuple[str, ...], ...]
+    beyond: Mapping[Fill, tuple[str, str]]
 
 
 class Stops(NamedTuple):

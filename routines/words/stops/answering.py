@@ -4,6 +4,7 @@ from collections.abc import Collection, Sequence
 
 from ..sentences import MOST_WORDS_OF_A_CHILD, opening
 from .filling import Filling
+from .hows import along_to
 from .lengths import words_in
 
 
@@ -15,8 +16,13 @@ def answer_of(filling: Filling, hows: Sequence[str], taken: Collection[str]) -> 
     told = [
         filling.told(wording, "next", "far", facts={"how": how}) for how in hows or [""] for wording in answers[key]
     ]
+    if reason == "target" and (along := along_to(filling, filling.stop.far)):
+        told.append(filling.told(answers["along"][0], "far", facts=along))
     free = [text for text in told if opening(text) not in taken] or told
-    if reason != "hard":
-        return free[0]
-    most = MOST_WORDS_OF_A_CHILD[filling.audience.level]
-    return next((text for text in free if words_in(text) <= most), min(free, key=words_in))
+    return shortly(free, filling.audience.level)
+
+
+def shortly(texts: Sequence[str], level: int) -> str:
+    """The first of these that a child of the level may say, else the shortest."""
+    most = MOST_WORDS_OF_A_CHILD[level]
+    return next((text for text in texts if words_in(text) <= most), min(texts, key=words_in))

@@ -49,13 +49,13 @@ class Filling:
         values = {"next": count.value(stop.after + 1), "far": count.value(stop.far)}
         if stop.spot is not None:
             values["landmark"] = stop.spot.landmark
-        both = {name: self.in_both(name, values[name]) for name in amounts if name in values}
+        both = {name: self.in_both(self.fields[name], values[name]) for name in amounts if name in values}
         return capital(filled(wording, {**self.fields, **both, **facts}))
 
-    def in_both(self, name: str, value: Fraction | None) -> str:
+    def in_both(self, written: str, value: Fraction) -> str:
         """An amount as written, and in the larger unit where it fills one."""
-        larger = "" if value is None else in_larger_unit(self.grid.count, value)
-        return self.language.value(f"{self.fields[name]} ({larger})", clock=False) if larger else self.fields[name]
+        larger = in_larger_unit(self.grid.count, value)
+        return self.language.value(f"{written} ({larger})", clock=False) if larger else written
 
     @cached_property
     def fields(self) -> dict[str, str]:
@@ -63,6 +63,7 @@ class Filling:
         language, grid, stop, here = self.language, self.grid, self.stop, self.jump
         count = grid.count
         row, column = grid.grown(max(stop.far, grid.terms)).place(stop.far)
+        by = _ended(self._statement(stop.by)) if stop.reason in ("target", "end") else ""
         fields = {
             "a": self.written(here.said),
             "next": self.written(here.due),
@@ -70,7 +71,8 @@ class Filling:
             "far": self.written(count.text(stop.far)),
             "place": language.cell.format(row=row, column=column),
             "idea": "",
-            "by_lower": _lower(_ended(self._statement(stop.by))) if stop.reason in ("target", "end") else "",
+            "by": by,
+            "by_lower": _lower(by),
             "parts": language.stops.parts[count.kind not in READ_BY_DIGITS],
         }
         if stop.claim is not None:

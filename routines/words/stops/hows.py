@@ -3,27 +3,65 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from routines.counting.claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, stated
 from routines.counting.kinds.names import Kind
+from routines.counting.patterns.lines import lines_of
 from routines.counting.slips.jump import Jump
 from routines.counting.stops.hard_spots import hard_spots
 from routines.counting.written_units import in_larger_unit
 
-from ..hard_jumps import READ_BY_DIGITS, carried, changed_parts, ways_to_tell
+from ..families.digits import DigitReader
+from ..hard_jumps import READ_BY_DIGITS, carried, changed_parts, digits_changed, ways_to_tell
 from ..page import page_of
 from ..sentences import filled
 from .filling import Filling
 
 
-def why_it_dies(filling: Filling) -> Iterator[str]:
-    """Why an idea ends with the next count, the best first; to the youngest it is not told."""
-    if not filling.band:
-        return
+def why_it_dies(filling: Filling, claim: Claim) -> Iterator[str]:
+    """Why an idea ends with the next count, the best first: what becomes of its digit or part, and how that comes about."""
+    ends, reached = _what_ends(filling, claim)
+    ways = _ways_into_the_next(filling) if filling.band else []
+    if ends:
+        yield from (filled(filling.language.stops.hows["both"], {"first": ends, "second": way}) for way in ways)
+        yield from (ends, reached)
+    yield from ways
+
+
+def _what_ends(filling: Filling, claim: Claim) -> tuple[str, str]:
+    """The tens digit goes from 8 to 0: from the count before it in its line; and the same without the first of the two."""
+    if isinstance(claim, DigitSumClaim):
+        before, due = (
+            sum(int(sign) for sign in text if sign.isdigit()) for text in (filling.jump.said, filling.jump.due)
+        )
+        return (filled(filling.language.stops.hows["sum"], {"x": str(before), "y": str(due)}),) * 2
+    if not isinstance(claim, DigitClaim | DigitRunClaim):
+        return "", ""
+    n, stride = filling.jump.n, lines_of(filling.grid, stated(claim.along)).stride
+    page, hows, language = page_of(filling.grid, filling.audience), filling.language.stops.hows, filling.language
+    reader = DigitReader(page, claim.place, claim.part)
+    x, y = reader.number(n - stride), reader.number(n)
+    if x is None or y is None:
+        return "", ""
+    feature = reader.feature()
+    facts = {
+        "part": language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun),
+        "x": reader.shown(x),
+        "y": reader.shown(y),
+    }
+    many = " of several" if feature.plural else ""
+    if x == y:
+        return (filled(hows[f"stays{many}"], facts),) * 2
+    return filled(hows[f"changes{many}"], facts), filled(hows[f"becomes{many}"], facts)
+
+
+def _ways_into_the_next(filling: Filling) -> list[str]:
+    """How the jump leads to the next count, where it meets a landmark or fills a place."""
     jump, hows = filling.jump, filling.language.stops.hows
     met = [spot.landmark for spot in hard_spots(filling.grid) if spot.n == jump.n]
     facts = filling.fields | {"landmark": _landmark(filling, met)}
     told = list(carried(jump)) if jump.count.kind in READ_BY_DIGITS else []
     told += [way for landmark in met for way in ways_to_tell(jump, landmark)]
-    yield from (filled(hows[key], facts | own) for key, own in told)
+    return [filled(hows[key], facts | own) for key, own in told]
 
 
 def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterator[str]:
@@ -33,7 +71,7 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
         filled(hows[key], filling.fields | facts)
         for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")
     ]
-    along, larger = _along(filling), in_larger_unit(filling.grid.count, jump.a)
+    along, larger = along_to(filling, filling.jump.n), in_larger_unit(filling.grid.count, jump.a)
     if asks == "ways" and along:
         yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
     same = filled(hows["larger"], filling.fields | {"larger": larger}) if larger else ""
@@ -48,6 +86,18 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
         yield first
 
 
+def tells_what_changes(filling: Filling) -> bool:
+    """Whether a child can tell which digits or parts change in the jump."""
+    if filling.jump.count.kind in READ_BY_DIGITS:
+        return any(digits_changed(filling.jump))
+    return bool(_changed(filling, filling.jump))
+
+
+def tells_along_the_grid(filling: Filling) -> bool:
+    """Whether a count on the board stands a line before the next one."""
+    return bool(along_to(filling, filling.jump.n))
+
+
 def what_changes(filling: Filling, landmark: Fraction) -> str:
     """What changes in a hard jump back: its parts, its digits, or how far it leads below zero."""
     jump, hows = filling.jump, filling.language.stops.hows
@@ -59,10 +109,10 @@ def _landmark(filling: Filling, met: list[Fraction]) -> str:
     return filling.written(filling.grid.count.text_of(met[0])) if met else ""
 
 
-def _along(filling: Filling) -> dict[str, str]:
-    """Where the next count goes, seen from the one a line before it; empty where there is none."""
+def along_to(filling: Filling, n: int) -> dict[str, str]:
+    """Where the n-th count goes, seen from the one a line before it; empty where there is none."""
     grid, count, language = filling.grid, filling.grid.count, filling.language
-    known = filling.jump.n - grid.line_length
+    known = n - grid.line_length
     if known < 1 or grid.line_length == 1:
         return {}
     change = grid.line_length * count.step

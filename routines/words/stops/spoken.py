@@ -46,8 +46,8 @@ class SpokenStop(StopSuggestion):
     @property
     def _hows(self) -> list[str]:
         """The ways to tell that answer the question, the best first; there may be none."""
-        if self.reason == "dies":
-            return list(why_it_dies(self._filling))
+        if self.reason == "dies" and self.claim is not None:
+            return list(why_it_dies(self._filling, self.claim))
         if self.reason == "hard" and self.spot is not None:
             asks = what_is_asked_for(self._filling, self.question)
             return list(how_the_jump_goes(self._filling, self.spot.landmark, asks))
@@ -66,6 +66,8 @@ class SpokenStop(StopSuggestion):
             back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
             key = "hard back" if back else "hard on" if landed else "hard"
             changes = what_changes(filling, self.spot.landmark) if back else ""
+        if key == "target" and self.by != self.claim:
+            key = "by"
         reasons = [key, "target"] if self.spot is not None and filling.fields["idea"] else [key]
         told = filling.language.stops.reasons
         return " ".join(filling.told(told[reason], "landmark", facts={"how": changes}) for reason in reasons)
