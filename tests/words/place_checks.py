@@ -336,6 +336,12 @@ def lines_past_the_end(c: Context, h: dict[str, Any]) -> bool:
     )
 
 
+def jumps_past_the_end(c: Context, h: dict[str, Any]) -> bool:
+    """So many jumps on from the last count in view the value comes."""
+    end = c.grid.terms
+    return c.same(h["a"], c.value(end)) and met(c) == end + h["k"] and is_met(c, h)
+
+
 # Probes.
 
 

@@ -15,6 +15,7 @@ from tests.words.place_checks import (
     is_skipped,
     is_start_itself,
     jumps_on,
+    jumps_past_the_end,
     jumps_say,
     jumps_to_asked,
     left_past_whole,
@@ -87,6 +88,11 @@ RULES: tuple[Rule, ...] = (
             f"(?<=: )<d:D> {MORE} que <a:V>",
         ),
         lines_past_the_end,
+    ),
+    Rule(
+        ("^yes, <v:V>: <k:N> more jumps from <a:V>",),
+        ("^sí, <v:V>: <k:N> saltos más desde <a:V>",),
+        jumps_past_the_end,
     ),
     Rule(
         (

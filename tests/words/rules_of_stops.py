@@ -186,15 +186,21 @@ RULES: tuple[Rule, ...] = (
         far_beside,
     ),
     Rule(
+        ("^<v:V>: <k:N> more jumps from <a:V>",),
+        ("^(?:el )?<v:V>: <k:N> saltos más desde <a:V>",),
+        lambda c, h: far_is(c, h) and last_said(c, h) and h["k"] == int(c.extra["goal"]) - after(c),  # type: ignore[call-overload]
+    ),
+    Rule(
         (
             "<b:V> comes next",
             "the next count, <b:V>,",
-            "^(?:next is |we get |then we get |it stops at |no, )?<b:V>(?=:|, and it|[.]| next[.]| comes next:)",
+            "^(?:next is |we get |then we get |no, )?<b:V>(?=:|, and it|[.]| next[.]| comes next:)",
+            "^(?:it stops at |not at |up to here, not at )<b:V>(?=[:.])",
         ),
         (
             "llegamos a <b:V>",
             "el siguiente, <b:V>,",
-            "^(?:sigue |decimos |con )?(?:el )?<b:V>(?=:|, y ahí|[.]| ya no:| y ya no:)",
+            "^(?:sigue |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]| ya no| y ya no:)",
         ),
         next_is,
     ),

@@ -25,7 +25,7 @@ MOST, MOST_FOR_THE_YOUNGEST = 4, 3
 YOUNGEST = 1
 # A landmark that is met more often is nothing special.
 SELDOM = 2
-COMMON = 2
+COMMON = 3
 # What everybody sees from the second count on needs no stop.
 PLAIN = ("step", "table")
 
@@ -41,12 +41,14 @@ class Choice:
 
     @property
     def plainness(self) -> int:
-        """How little there is to predict: 0 for an idea that dies, 1 for a seldom landmark or the first whole, 2 for others."""
-        if self.reason == "dies":
+        """How little there is to predict: least at zero, then at an idea that dies, a seldom landmark or the first whole."""
+        if self.spot is not None and self.spot.is_zero:
             return 0
+        if self.reason == "dies":
+            return 1
         if self.spot is not None:
-            return 1 if self.spot.times <= SELDOM or self.spot.is_first_whole else COMMON
-        return 3
+            return 2 if self.spot.times <= SELDOM or self.spot.is_first_whole else COMMON
+        return COMMON + 1
 
 
 def choose(grid: Grid, wanted: Sequence[Claim], level: int = 3) -> list[Choice]:

@@ -16,19 +16,16 @@ WARM_UP = 3
 class HardSpot:
     """The n-th count reaches or passes `landmark`, a multiple that is met `times` times in view.
 
-    is_first_whole: a count that begins within the first whole, or the first of the larger unit, fills it here.
+    is_zero: the landmark is zero, which midnight is not. is_first_whole: a count that begins within the first whole, or the
+    first of the larger unit, fills it here.
     Units: landmark is in the base unit.
     """
 
     n: int
     landmark: Fraction
     times: int
+    is_zero: bool = False
     is_first_whole: bool = False
-
-    @property
-    def is_zero(self) -> bool:
-        """Whether the jump reaches zero, leaves it or passes it."""
-        return self.landmark == 0
 
 
 def hard_spots(grid: Grid) -> list[HardSpot]:
@@ -42,8 +39,9 @@ def hard_spots(grid: Grid) -> list[HardSpot]:
             for n in places:
                 landmark = landmark_met(count, n, multiple)
                 if landmark is not None:
+                    zero = landmark == 0 and count.wrap is None
                     first = landmark == whole and count.step > 0 and count.start >= 0
-                    found.setdefault(n, HardSpot(n, landmark, len(places), first))
+                    found.setdefault(n, HardSpot(n, landmark, len(places), zero, first))
     spots = [spot for spot in found.values() if spot.n > WARM_UP]
     return sorted(spots, key=lambda spot: (spot.times, spot.n))
 

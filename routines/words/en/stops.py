@@ -34,17 +34,20 @@ QUESTIONS = {
             "Stop at {a}. What comes next, and what on the grid can help you?",
             "What comes after {a}, and which {parts} will change? How do you know?",
             "We said {a}. What do we say next, and how can you tell before we count?",
+            "Stop at {a}. What comes next, and how would you show that it must be so?",
         ),
         (
             "We are at {a}. What does {jump} lead to? Show it in two ways: by the jump and along the grid.",
             "Before we go on from {a}: which count comes next, and which count on the grid helps you?",
             "We are at {a}. Which count does {jump} lead to, and how can you be sure before we say it?",
+            "What comes after {a}? Say how you know, and how you would show it to somebody who does not believe it.",
         ),
         (
             "Look at the jump from {a}: where does it lead, and why? Predict it, and test it with another way "
             "through the grid.",
             "Which {parts} change in the next count after {a}, and how do you know? Make your conjecture before we count.",
             "Where does the jump from {a} lead, and how can you tell before we count? Say how sure you are, and why.",
+            "What comes after {a}, and what makes it so? Give a reason that would do for any jump of this count.",
         ),
     ),
     "from zero": (
@@ -133,6 +136,7 @@ ANSWERS = {
         "There stands {far}, because {by_lower}",
         "I say {far}, because {by_lower}",
     ),
+    "by jumps": ("{far}: {k} more jumps from {a}.",),
     "along": ("{far}: {beside} {known}, {change}.",),
     "hard": ("{next}: {how}.", "Next is {next}: {how}.", "We get {next}: {how}."),
     "plain": ("{next} comes next.", "Next is {next}.", "We get {next} next."),
@@ -141,6 +145,7 @@ ANSWERS = {
         "Next is {next}, and it does not fit “{idea}”",
         "We get {next}, and it does not fit “{idea}”",
     ),
+    "dies plain": ("It stops at {next}.", "Not at {next}.", "Up to here, not at {next}."),
     "dies why": (
         "It stops at {next}: {how}.",
         "No, {next} comes next: {how}.",
@@ -168,6 +173,7 @@ PAST_THE_END = PastTheEnd(
             "Yes, {value}: {beyond}, {change}; as a rule, {jumps} {make} {total}.",
         ),
     ),
+    "Yes, {value}: {k} more jumps from {last}.",
     {
         Fill.ACROSS: ("under {known}", "{k} rows under {known}"),
         Fill.DOWN: ("beside {known}", "{k} columns past {known}"),

@@ -34,17 +34,20 @@ QUESTIONS = {
             "Paramos después {a:del}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
             "¿Qué viene después {a:del} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
             "Dijimos {a:el}. ¿Qué decimos después y cómo lo sabes antes de contar?",
+            "Paramos después {a:del}. ¿Qué sigue y cómo mostrarías que tiene que ser así?",
         ),
         (
             "Vamos por {a:el}. ¿Adónde lleva {jump}? Muéstralo de dos maneras: con el salto y en la cuadrícula.",
             "Antes de seguir desde {a:el}: ¿qué viene después y qué número de la cuadrícula te ayuda?",
             "Vamos por {a:el}. ¿Adónde lleva {jump} y cómo lo sabes antes de decirlo?",
+            "¿Qué viene después {a:del}? Di cómo lo sabes y cómo se lo mostrarías a alguien que no lo cree.",
         ),
         (
             "Mira el salto desde {a:el}. ¿Adónde lleva y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
             "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Haz tu conjetura antes de contar.",
             "¿Adónde lleva el salto desde {a:el} y cómo lo sabes antes de contar? Di qué tan seguro es y por qué.",
+            "¿Qué viene después {a:del} y por qué? Da una razón que sirva para cualquier salto de este conteo.",
         ),
     ),
     "from zero": (
@@ -131,6 +134,7 @@ ANSWERS = {
         "Ahí va {far:el}, porque {by_lower}",
         "Digo {far:el}, porque {by_lower}",
     ),
+    "by jumps": ("{far:el}: {k} saltos más desde {a:el}.",),
     "along": ("{far:el}: {beside} {known:del}, {change}.",),
     "hard": ("{next:el}: {how}.", "Sigue {next:el}: {how}.", "Decimos {next:el}: {how}."),
     "plain": ("Llegamos {next:al}.", "Sigue {next:el}.", "Decimos {next:el}."),
@@ -139,6 +143,7 @@ ANSWERS = {
         "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
         "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
+    "dies plain": ("Con {next:el} ya no se cumple.", "Ya no con {next:el}.", "Hasta aquí, con {next:el} ya no."),
     "dies why": (
         "{next:el} ya no: {how}.",
         "Con {next:el} ya no: {how}.",
@@ -166,6 +171,7 @@ PAST_THE_END = PastTheEnd(
             "Sí, {value}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
         ),
     ),
+    "Sí, {value}: {k} saltos más desde {last:el}.",
     {
         Fill.ACROSS: ("debajo {known:del}", "{k} filas debajo {known:del}"),
         Fill.DOWN: ("al lado {known:del}", "{k} columnas después {known:del}"),

@@ -16,7 +16,16 @@ def answer_of(filling: Filling, hows: Sequence[str], taken: Collection[str]) -> 
     told = [
         filling.told(wording, "next", "far", facts={"how": how}) for how in hows or [""] for wording in answers[key]
     ]
-    if reason == "target" and (along := along_to(filling, filling.stop.far)):
+    if reason == "dies":  # where the name of a part alone takes the words of a small child
+        told += [filling.told(wording, "next", facts={}) for wording in answers["dies plain"]]
+    jumps = filling.stop.far - filling.stop.after
+    if (
+        reason == "target"
+        and jumps > 1
+        and filling.is_told_by_jumps(filling.grid.line_length * filling.grid.count.step)
+    ):
+        told = [filling.told(answers["by jumps"][0], "far", facts={"k": str(jumps)})]
+    elif reason == "target" and (along := along_to(filling, filling.stop.far)):
         told.append(filling.told(answers["along"][0], "far", facts=along))
     free = [text for text in told if opening(text) not in taken] or told
     return shortly(free, filling.audience.level)

@@ -9,10 +9,15 @@ from ..sentences import STUDENT_BANDS, first_that_fits
 from .filling import Filling
 from .hows import tells_along_the_grid, tells_what_changes
 
-# What the questions of a hard jump ask for, by level band: how, along the grid, which parts change, or two ways. The last
-# one of a band is asked where those ahead of it will not do.
+# What the questions of a hard jump ask for, by level band: how, along the grid, which parts change, or two ways. How is
+# asked last, where the others will not do.
 ASKS = {
-    "hard": (("how", "how"), ("grid", "parts", "how"), ("ways", "grid", "how"), ("ways", "parts", "how")),
+    "hard": (
+        ("how", "how"),
+        ("grid", "parts", "how", "how"),
+        ("ways", "grid", "how", "how"),
+        ("ways", "parts", "how", "how"),
+    ),
     **dict.fromkeys(("from zero", "to zero", "first whole"), (("how",), ("how",), ("ways", "how"), ("ways", "how"))),
 }
 

@@ -21,6 +21,9 @@ from ..languages import LANGUAGES
 from ..sentences import capital, filled
 from ..slips import jump_phrase, written
 
+# Kindergarten adds within 10. Source: Common Core State Standards (2010), K.OA.A.2.
+YOUNGEST, MOST_FOR_THE_YOUNGEST = 0, 10
+
 
 class Filling:
     """A stop of a grid as an audience hears it: its jump, and its numbers and statements as they are written."""
@@ -51,6 +54,10 @@ class Filling:
             values["landmark"] = stop.spot.landmark
         both = {name: self.in_both(self.fields[name], values[name]) for name in amounts if name in values}
         return capital(filled(wording, {**self.fields, **both, **facts}))
+
+    def is_told_by_jumps(self, change: Fraction) -> bool:
+        """Whether a change is too large for the youngest to add: they go on jump by jump."""
+        return self.audience.level == YOUNGEST and abs(change) > MOST_FOR_THE_YOUNGEST
 
     def in_both(self, written: str, value: Fraction) -> str:
         """An amount as written, and in the larger unit where it fills one."""

@@ -9,15 +9,13 @@ from routines.counting.locate import locate as located
 from ..locating import locate, where_past_the_end
 from ..sentences import filled
 from .answering import shortly
-from .filling import Filling
-
-# Whose words are short enough for everybody.
-YOUNGEST = 0
+from .filling import YOUNGEST, Filling
 
 
 def answer_past_the_end(filling: Filling, asked: Fraction) -> str:
     """Whether the asked value comes, and how a child can tell."""
     told = _from_its_line(filling, located(filling.grid, asked)) or [
+        # What is said to the youngest is short enough for everybody.
         locate(filling.grid, asked, audience).reason
         for audience in (filling.audience, replace(filling.audience, level=YOUNGEST))
     ]
@@ -35,6 +33,13 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
         return []
     count, words = grid.count, language.stops.past_the_end
     change = lines * length * count.step
+    if filling.is_told_by_jumps(change):
+        facts = {
+            "value": filling.fields["probe"],
+            "k": str(met.n - grid.terms),
+            "last": filling.written(count.text(grid.terms)),
+        }
+        return [filled(words.by_jumps, facts)]
     facts = {
         "known": filling.written(filling.in_both(count.text(last), count.value(last))),
         "k": str(lines),

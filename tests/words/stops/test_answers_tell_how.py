@@ -155,6 +155,7 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
     ("number", "told"),
     [
         (2, "Yes, 60: under 50, 10 more."),
+        (4, "Yes, 200: 8 more jumps from 120."),
         (11, "Yes, in row 5, column 5: under 130, 30 more."),
         (13, "Yes, in row 6, column 4: under 20, 20 less."),
         (36, "Yes, in row 6, column 5: 30 more than 37; as a rule, 29 jumps of 3 make 87."),

@@ -158,11 +158,12 @@ def test_every_place_and_answer_is_where_the_grid_has_it(grid: Grid) -> None:
                 n = grid.grown(grid.terms + 2 * grid.line_length).at(int(place[1]), int(place[2]))
                 assert n is not None
                 assert found[1] == count.text(n)
+            elif choice.reason == "target":
+                assert stop.answer.startswith(count.text(stop.far)), stop.answer
             elif choice.reason != "end":
                 said = re.escape(count.text(stop.after + 1))
-                assert re.match(rf"(?:Next is |We get |It stops at |No, |Then we get )?{said}\b", stop.answer), (
-                    stop.answer
-                )
+                ahead = "Next is |We get |It stops at |Not at |Up to here, not at |No, |Then we get "
+                assert re.match(rf"(?:{ahead})?{said}\b", stop.answer), stop.answer
             if choice.reason == "hard":
                 assert count.text(stop.after) in stop.question
 
