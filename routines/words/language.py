@@ -109,12 +109,13 @@ class Replies(NamedTuple):
 
 
 class PastTheEnd(NamedTuple):
-    """How a count past the end is found from the last one on the board in its line: by level band; the steps on the page, one
-    and several; and what they change, of one step and of several."""
+    """How a count past the end is found from the last one on the board in its line: by level band, the fullest first; and
+    where it stands, seen from that one, a line on and several. by_jumps: from the last count, for those who do not add so much.
+    """
 
-    sentences: ByBand
-    moved: Mapping[Fill, tuple[str, str]]
-    change: tuple[str, str]
+    sentences: tuple[tuple[str, ...], ...]
+    by_jumps: str
+    beyond: Mapping[Fill, tuple[str, str]]
 
 
 class Stops(NamedTuple):
