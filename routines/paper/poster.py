@@ -11,7 +11,7 @@ from routines.paper.fitting import ALONE_FIT
 from routines.paper.full_page import full_page, placed
 from routines.paper.languages import phrase
 from routines.paper.picture import draw
-from routines.paper.plan_page import legend
+from routines.paper.plan_page import landmark_legend, sign
 from routines.paper.print import Print, Wishes
 from routines.paper.subject import Subject
 
@@ -21,11 +21,12 @@ HEADING, ONE_MORE_LINE = 76.0, 28.0  # points
 def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
     """The whole grid. Lit, it says what is lit; plain, it gives nothing away: not even the plan's title."""
     patterns = [item.pattern for item in subject.shown.lit] if lit else []
-    lines = len(patterns) * len(subject.say.languages) + len(subject.say.languages) - 1
+    told = [(sign(subject, one.holds), subject.pattern_words(one, "statement")) for one in patterns]
+    if lit:
+        told += landmark_legend(subject)
+    lines = len(told) * len(subject.say.languages) + len(subject.say.languages) - 1
     kind, picture = placed(subject, draw(subject, lit=patterns, landmarks=lit), HEADING + ONE_MORE_LINE * lines)
-    signs = [sign for sign, _ in legend(subject, patterns)]
-    words = [subject.pattern_words(pattern, "statement") for pattern in patterns]
-    context = {"picture": picture, "words": list(zip(signs, words, strict=False)), "titled": lit}
+    context = {"picture": picture, "words": told, "titled": lit}
     return [full_page("poster.html", subject, kind, **context)]
 
 

@@ -5,11 +5,12 @@ import re
 import pytest
 from django.urls import reverse
 
-from routines.models.plan_document import CountSection, Fold
+from routines.models.plan_document import CountSection, Fold, Target
+from routines.paper.plan_page import sign
 from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from tests.routines.making import SEVENS, make_lesson, make_routine
-from tests.routines.paper.plans import FULL, plan_of
+from tests.routines.paper.plans import ALWAYS_FOUR_LEFT, FULL, plan_of
 
 
 @pytest.fixture
@@ -29,6 +30,20 @@ def test_a_lit_poster_says_what_is_lit(subject, words):
     (sheet,) = poster_sheets(printed, lit=True)
     for item in printed.shown.lit:
         assert item.pattern.statement in words(sheet)
+
+
+def test_each_pattern_on_a_lit_poster_stands_beside_its_own_sign(subject, words):
+    """Two that always hold have the sign of what always holds, whatever else is lit; the corners are said last."""
+    printed = subject(FULL.changed(targets=(Target(ALWAYS_FOUR_LEFT), *FULL.targets)))
+    (sheet,) = poster_sheets(printed, lit=True)
+    lines = re.findall(r'<p class="poster-words">(.*?)</p>', sheet, re.DOTALL)
+    lit = [item.pattern for item in printed.shown.lit]
+    assert [one.holds for one in lit].count("always") == 2
+    assert len(lines) == len(lit) + 1
+    for line, pattern in zip(lines, lit, strict=False):
+        assert str(sign(printed, pattern.holds)) in line
+        assert pattern.statement in words(line)
+    assert "landmark" in words(lines[-1])
 
 
 def test_a_wide_grid_lies_across_the_page(subject):
