@@ -85,6 +85,18 @@ def test_a_poster_is_one_page(owner, printed):
         assert len(printed(routine, "poster", language="both", **wish).pdf.pages) == 1
 
 
+@pytest.mark.parametrize("length", [2, 10])
+@pytest.mark.parametrize("language", ["", "both"])
+def test_long_words_leave_a_poster_on_one_page(length, language, owner, printed):
+    """A title as long as one may be, and statements that take two lines, above and below grids upright and across."""
+    half_hours = plan_of(CountSection("clock", "8:00", "30 min", 20), Fold(length)).changed(
+        title="Half hours from the morning to the evening " * 2,
+        targets=(Target({"family": "remainder", "modulus": "60", "along": "column"}), *FULL.targets),
+    )
+    routine = make_routine(owner, plan=half_hours)
+    assert len(printed(routine, "poster", language=language, show="lit").pdf.pages) == 1
+
+
 def test_the_day_of_a_lesson_is_written_as_each_language_writes_it(owner, visit):
     """Source: CLDR, dates of English and Spanish in their long form."""
     routine = make_routine(owner)
