@@ -83,10 +83,10 @@ def _grades() -> QuerySet[Grade]:
 
 
 @compiled_once
-def _owners() -> QuerySet[User]:
+def _owners() -> QuerySet[User, tuple[int, str]]:
     """Who has a count in the bank: each person is looked up in an index, so that no count is read."""
     theirs = Routine.objects.in_bank().filter(owner=OuterRef("pk")).order_by()
-    return User.objects.filter(Exists(theirs)).only("display_name").in_name_order()
+    return User.objects.filter(Exists(theirs)).in_name_order().values_list("pk", "display_name")
 
 
 def how_many_words(found: HowMany, total: HowMany, grades: Sequence[str]) -> str:
