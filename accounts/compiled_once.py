@@ -82,8 +82,10 @@ def hold(row: Model, name: str, found: list[Any]) -> None:
     row._prefetched_objects_cache = {**getattr(row, "_prefetched_objects_cache", {}), name: queryset}  # type: ignore[attr-defined]
 
 
-def is_held(row: Model, name: str) -> bool:
-    return name in getattr(row, "_prefetched_objects_cache", {})
+def held(row: Model, name: str) -> list[Any] | None:
+    """What `row.name.all()` was let be, None where nothing was."""
+    found = getattr(row, "_prefetched_objects_cache", {}).get(name)
+    return None if found is None else list(found)
 
 
 class Shape(NamedTuple):
