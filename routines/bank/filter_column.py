@@ -12,7 +12,10 @@ from routines.bank.forms.filters import BankFilter, Choice
 
 
 def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Iterable[tuple[int, str]]) -> SafeString:
-    """grades, owners: those to choose from, in their order; of an owner the key and the name. The same choices of the same filters are the same to the letter."""
+    """grades, owners: those to choose from, in their order; of an owner the key and the name.
+
+    The same choices of the same filters are the same to the letter.
+    """
     names = tuple(grade.name for grade in grades)
     written = write if wanted.text or wanted.standard else written_once
     return written(
