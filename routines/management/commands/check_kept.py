@@ -8,7 +8,14 @@ from django.db import transaction
 from django.db.models import prefetch_related_objects
 
 from grade_bands.models import SchoolYear
-from routines.lessons.totals import count_days_again, count_years_again, wrong_days, wrong_years
+from routines.lessons.totals import (
+    count_days_again,
+    count_weeks_again,
+    count_years_again,
+    wrong_days,
+    wrong_weeks,
+    wrong_years,
+)
 from routines.models import Routine
 from routines.models.bank_total import count_bank_again, wrong_bank_totals
 from routines.models.search_word import words_of, write_words
@@ -38,6 +45,11 @@ class Command(BaseCommand):
             differing += len(wrong)
             if wrong and options["mend"]:
                 count_days_again(wrong)
+            weeks = wrong_weeks(year)
+            weeks = weeks and weeks & wrong_weeks(year)
+            differing += len(weeks)
+            if weeks and options["mend"]:
+                count_weeks_again(weeks)
         cells = wrong_bank_totals()
         cells = cells and cells & wrong_bank_totals()
         differing += len(cells)
