@@ -113,7 +113,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "landmarks": (
-        "Tócalos mientras contamos. ¿Cuántos saltos hay de uno al siguiente?",
+        "Toca esos números mientras contamos. ¿Cuántos saltos hay de uno al siguiente?",
         "¿Dónde estará el próximo? Muéstranos cómo lo sabes.",
     ),
     "how-many": (
