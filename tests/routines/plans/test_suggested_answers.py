@@ -74,7 +74,7 @@ def test_what_is_false_is_short_and_speaks_of_what_is_near(kind: str, data: st.D
         (a_grid("1", "1", 30, 10), 0, "When I go down one, it is 9 more."),
         # 58 is 2 less than 60: no table of 6.
         (a_grid("58", "6", 24, 6), 3, "We are counting the 6 times table."),
-        (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "When I go down one, it is 25 min later."),
+        (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "When I go down one, it is 25 minutes later."),
         (a_grid("240", "100", 16, 4), 2, "We will land on 2,000."),
     ],
 )
