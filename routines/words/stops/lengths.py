@@ -7,7 +7,7 @@ from routines.counting.kinds.units import UNITS
 
 _NAMES = {form for name in NAMES.values() for form in (name.one, name.several)}
 _UNIT = "|".join(sorted(map(re.escape, {*UNITS, *_NAMES, "a.m.", "p.m.", "a. m.", "p. m."}), key=len, reverse=True))
-_ONE = rf"\d[\d.,/:]*(?: \d+/\d+)?(?: (?:de )?(?:{_UNIT})(?!\w))"
+_ONE = rf"\d(?:[\d.,/:]*\d)?(?: \d+/\d+)?(?: (?:de )?(?:{_UNIT})(?!\w))"
 _AMOUNT = re.compile(rf"{_ONE}(?: {_ONE})?(?: \({_ONE}(?: {_ONE})?\))?|\d+ \d+/\d+")
 
 

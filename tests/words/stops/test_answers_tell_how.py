@@ -171,6 +171,11 @@ def test_the_grid_leads_past_the_end_and_jumps_stand_second(grid: Grid, level: i
     stop = suggest_stops(grid, audience=Audience(level, language))[-1]
     n = None if stop.asked is None else locate(grid, stop.asked).n
     if n is not None and n > grid.terms:
+        if re.search(" more jumps| saltos más", stop.answer):
+            # Kindergarten adds within 10 (K.OA.A.2): more than that is gone jump by jump.
+            assert level == 0
+            assert abs(grid.line_length * grid.count.step) * -(-(n - grid.terms) // grid.line_length) > 10
+            return
         first, *second = stop.answer.split(";")
         jumps = re.compile(r"\d (?:jumps|saltos)\b")
         assert not jumps.search(first), stop.answer
