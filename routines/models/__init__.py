@@ -12,7 +12,7 @@ from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .search_word import SearchWord
 from .suggestion import Suggestion, SuggestionAnswer
-from .taught import TaughtInYear, TaughtOn, TimesTaught
+from .taught import TaughtInWeek, TaughtInYear, TaughtOn, TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
@@ -36,6 +36,7 @@ __all__ = [
     "Suggestion",
     "SuggestionAnswer",
     "TargetOutcome",
+    "TaughtInWeek",
     "TaughtInYear",
     "TaughtOn",
     "TimesTaught",
