@@ -139,6 +139,7 @@ def _ways(wanted: Wanted, grounds: Sequence[Features | None]) -> list[Way]:
     each: list[list[Way]] = []
     for ground in grounds[:MOST_GROUNDS]:
         for sort in _sorts(wanted, ground):
+            sort = _crossing_as_asked(sort, ground)
             ways = deque(Way(sort, step, ground) for step in _steps(sort, ground))
             ways.rotate(-2 * asked[sort])
             asked[sort] += 1
@@ -160,6 +161,13 @@ def _sorts(wanted: Wanted, ground: Features | None) -> Iterator[Sort]:
             yield from below_zero(wanted.level)
         else:
             yield from sorts_of(Kind(kind), wanted.level, wanted.style, wanted.system)
+
+
+def _crossing_as_asked(sort: Sort, ground: Features | None) -> Sort:
+    """The sort without landmarks smaller than those that a standard would have crossed: thousands, not hundreds."""
+    asked = [number for one in (ground.with_key("cross") if ground else ()) for number in numbers_named(one.value)]
+    kept = tuple(mark for mark in sort.crossed if asked and mark >= min(asked))
+    return replace(sort, crossed=kept) if kept else sort
 
 
 def _steps(sort: Sort, ground: Features | None) -> Iterator[Fraction]:

@@ -200,7 +200,9 @@ def crossing_of(grid: Grid, sort: Sort) -> Crossing | None:
     marks = [mark * sort.size for mark in sort.crossed]
     met = {mark: found for mark in marks if (found := _met(grid, sort, view, mark))}
     again = [spots for spots in met.values() if 2 * len(spots) <= grid.terms]
-    seldom = [spots for spots in again if len(spots) <= OFTEN and 3 * len(spots) <= grid.terms]
+    # Whole numbers come to a ten too often to stop there each time; with others it is the whole that they are counted for.
+    tens = grid.count.kind == Kind.WHOLE
+    seldom = [spots for spots in again if not tens or (len(spots) <= OFTEN and 3 * len(spots) <= grid.terms)]
     if not seldom:
         ahead = range(grid.terms + 1, grid.terms + grid.terms // NEAR_THE_END + 1)
         past = (_met(grid, sort, ahead, mark) for mark in marks if mark not in met)

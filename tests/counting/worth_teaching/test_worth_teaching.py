@@ -245,6 +245,13 @@ def test_a_stop_comes_once_the_step_is_found_and_before_what_is_rare() -> None:
                 assert crossing.landmark % 100 == 0
 
 
+def test_no_smaller_landmark_is_crossed_than_the_standard_names() -> None:
+    """4.NBT.A.2 reads numbers to a million: at a thousand or more, not at a hundred."""
+    for one in counts_worth_teaching(WISHES["4.NBT.A.2"]).counts[:SHOWN_AT_ONCE]:
+        assert one.good_for.crossing is not None
+        assert one.good_for.crossing.landmark >= 1000
+
+
 def test_a_standard_that_leaves_little_room_says_so() -> None:
     found = counts_worth_teaching(Wanted(2, ("fit=direct; step=37; start=2; terms<=4",), "whole"))
     assert len(found.counts) < SHOWN_AT_ONCE
