@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from routines.counting import Piece
 
@@ -32,8 +33,7 @@ def with_minus(words: str) -> str:
     return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(NamedTuple):
     """A rectangle by its edges."""
 
     left: float
@@ -66,8 +66,7 @@ class Box:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """One piece set in its place: `x` is its left edge and `baseline` its foot, from the middle of the numeral."""
 
     kind: str
