@@ -30,6 +30,8 @@ def with_minus(words: str) -> str:
     >>> with_minus("-5"), with_minus("sixty-four"), with_minus("90-10")
     ('\u22125', 'sixty-four', '90-10')
     """
+    if "-" not in words:
+        return words
     return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
