@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from routines.counting import Piece
 
@@ -29,11 +30,12 @@ def with_minus(words: str) -> str:
     >>> with_minus("-5"), with_minus("sixty-four"), with_minus("90-10")
     ('\u22125', 'sixty-four', '90-10')
     """
+    if "-" not in words:
+        return words
     return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(NamedTuple):
     """A rectangle by its edges."""
 
     left: float
@@ -66,8 +68,7 @@ class Box:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """One piece set in its place: `x` is its left edge and `baseline` its foot, from the middle of the numeral."""
 
     kind: str
