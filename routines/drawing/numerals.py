@@ -106,15 +106,19 @@ class Numeral:
         return Box(figure.x + before, figure.baseline - height, figure.x + through, figure.baseline)
 
     def draw(self, pen: Pen, x: float, y: float, look: str = "g-numeral") -> str:
-        """Draw the numeral with its middle at (x, y)."""
-        classes = (look, "g-bold") if self.weight == "bold" else (look,)
+        """Draw the numeral with its middle at (x, y). Without a look it takes that of the group it stands in, and its size."""
+        bold = ["g-bold"] if self.weight == "bold" else []
+        classes, known = ([look, *bold], None) if look else (bold, self.size)
+        text_look, bar_look = (pen.look(*names) if names else "" for names in (classes, [look] if look else []))
         drawn = [
-            element("text", pen.look(*classes), text_of(words), x=x + left, y=y + foot, font_size=size)
+            element(
+                "text", text_look, text_of(words), x=x + left, y=y + foot, font_size=None if size == known else size
+            )
             for words, left, foot, size in self._runs()
         ]
         thick = BAR * self.size
         drawn += [
-            element("rect", pen.look(look), x=x + left, y=y - thick / 2, width=right - left, height=thick)
+            element("rect", bar_look, x=x + left, y=y - thick / 2, width=right - left, height=thick)
             for left, right in self.bars
         ]
         return "".join(drawn)

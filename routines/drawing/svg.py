@@ -81,10 +81,13 @@ def rules() -> dict[str, tuple[tuple[str, str], ...]]:
 
 
 class Pen:
-    """Turns class names into the attributes that draw them: a class on screen, the resolved rules on paper."""
+    """Turns class names into the attributes that draw them: a class on screen, the resolved rules on paper.
 
-    def __init__(self, on_paper: bool = False) -> None:
-        self.on_paper = on_paper
+    flat: what is drawn has no part that a script takes hold of, as on paper.
+    """
+
+    def __init__(self, on_paper: bool = False, flat: bool = False) -> None:
+        self.on_paper, self.flat = on_paper, flat or on_paper
 
     def look(self, *classes: str) -> str:
         if not self.on_paper:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter, deque
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import chain, islice, zip_longest
@@ -100,10 +100,18 @@ class Worthwhile:
 def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
     """Up to `MOST_SHOWN` grids, no two with the same step and fold.
 
+    An area whose standards leave nothing that one count could serve is counted by itself.
+
     >>> found = counts_worth_teaching(Wanted(level=2, features=("fit=direct; step=5|10; max=1000; cross=10|100",)))
     >>> len(found.counts) >= SHOWN_AT_ONCE
     True
     """
+    found = _found_for(wanted)
+    alone = replace(wanted, features=()) if wanted.area else wanted
+    return found if found.counts or alone == wanted else counts_worth_teaching(alone)
+
+
+def _found_for(wanted: Wanted) -> Worthwhile:
     features = wanted.features or _FEATURES_OF_AREA.get(wanted.area, ())
     grounds: list[Features | None] = [read_features(text) for text in features] or [None]
     single = [ground for ground in grounds if ground is None or not takes_two_counts(ground)]
@@ -202,7 +210,7 @@ def likeness(one: WorthTeaching, other: WorthTeaching) -> int:
     return (
         4 * (a.count.step == b.count.step)
         + 6 * (abs(a.count.step) == abs(b.count.step))
-        + 3 * (a.count.start == b.count.start)
+        + 5 * (a.count.start == b.count.start)
         + (a.line_length == b.line_length)
         + (a.fill == b.fill)
         + (a.count.kind == b.count.kind)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from django.core.management.base import BaseCommand, CommandError, CommandParser
+from django.core.management.base import BaseCommand, CommandParser
 from django.db import transaction
 from django.db.models import prefetch_related_objects
 
@@ -67,7 +67,7 @@ class Command(BaseCommand):
         if owners and options["mend"]:
             look_for_owners_again(owners)
         if differing and not options["mend"]:
-            raise CommandError(f"{differing} differ from what they follow from. With --mend they are made anew.")
+            raise SystemExit(f"{differing} differ from what they follow from. With --mend they are made anew.")
         self.stdout.write(f"{differing} made anew." if differing else "Everything is as the counts and lessons say.")
 
     def _counts(self, part: Sequence[Routine], *, mend: bool) -> int:
