@@ -1,6 +1,6 @@
 """The nouns of the bank: one model per file, each under its own queryset."""
 
-from .bank_total import BankTotal
+from .bank_total import BankOwner, BankTotal
 from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
@@ -17,6 +17,7 @@ from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
 __all__ = [
+    "BankOwner",
     "BankTotal",
     "ImportFile",
     "Job",

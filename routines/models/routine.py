@@ -22,7 +22,7 @@ from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
 from .among import Among
-from .bank_total import count_bank_again
+from .bank_total import count_bank_again, look_for_owners_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
@@ -405,8 +405,10 @@ class Routine(models.Model):
         self._count_again()
 
     def _count_again(self) -> None:
-        """Where it stands by now: it may have been saved for another grade since it was read."""
-        count_bank_again(Routine.objects.filter(pk=self.pk).values_list("grade", "area"))
+        """Where it stands by now: it may have been saved for another grade, or handed on, since it was read."""
+        now = Routine.objects.filter(pk=self.pk)
+        count_bank_again(now.values_list("grade", "area"))
+        look_for_owners_again(now.values_list("owner", flat=True))
 
 
 class RoutinePattern(models.Model):

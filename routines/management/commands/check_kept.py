@@ -17,7 +17,12 @@ from routines.lessons.totals import (
     wrong_years,
 )
 from routines.models import Routine
-from routines.models.bank_total import count_bank_again, wrong_bank_totals
+from routines.models.bank_total import (
+    count_bank_again,
+    look_for_owners_again,
+    wrong_bank_owners,
+    wrong_bank_totals,
+)
 from routines.models.search_word import words_of, write_words
 from routines.models.shown_families import shown_bits
 
@@ -56,6 +61,11 @@ class Command(BaseCommand):
         if options["mend"]:
             for cell in sorted(cells):
                 count_bank_again([cell])
+        owners = wrong_bank_owners()
+        owners = owners and owners & wrong_bank_owners()
+        differing += len(owners)
+        if owners and options["mend"]:
+            look_for_owners_again(owners)
         if differing and not options["mend"]:
             raise SystemExit(f"{differing} differ from what they follow from. With --mend they are made anew.")
         self.stdout.write(f"{differing} made anew." if differing else "Everything is as the counts and lessons say.")

@@ -11,6 +11,7 @@ from django.db.models import Sum
 from routines.lessons.recording import delete_lesson, move_lesson, reopen_lesson, save_reflection
 from routines.lessons.totals import NUMBERS_OF_A_DAY, Counted, count_again, wrong_days, wrong_weeks, wrong_years
 from routines.models import (
+    BankOwner,
     BankTotal,
     Lesson,
     Routine,
@@ -21,7 +22,7 @@ from routines.models import (
     TimesTaught,
 )
 from tests.at_once import at_once
-from tests.factories import ClassGroupFactory, SchoolYearFactory
+from tests.factories import ClassGroupFactory, SchoolYearFactory, UserFactory
 from tests.routines.lessons.making import append, event, identity, open_lesson
 from tests.routines.making import TAUGHT_ON, make_lesson, make_routine
 
@@ -201,6 +202,9 @@ def spoil(what: str) -> None:
         "what is shown": lambda: Routine.objects.update(shows=0),
         "a total of the bank": lambda: BankTotal.objects.update(counts=3),
         "a total of the bank that is gone": lambda: BankTotal.objects.all().delete(),
+        "an owner": lambda: BankOwner.objects.update(has_counts=False),
+        "an owner that is gone": lambda: BankOwner.objects.all().delete(),
+        "an owner of nothing": lambda: BankOwner.objects.create(owner=UserFactory(), has_counts=True),
         "one of nothing": lambda: BankTotal.objects.update(area="money"),
     }[what]()
 
@@ -211,7 +215,8 @@ def spoil(what: str) -> None:
      "what a team saw", "what a coach may read", "the monday of a day",
      "a week", "a week that is gone", "another week", "what a team saw in a week",
      "a word", "no words", "a place in the title", "what is shown",
-     "a total of the bank", "a total of the bank that is gone", "one of nothing"],
+     "a total of the bank", "a total of the bank that is gone", "one of nothing",
+     "an owner", "an owner that is gone", "an owner of nothing"],
 )  # fmt: skip
 def test_the_check_finds_and_mends_what_differs(owner, what):
     make_lesson(make_routine(owner), owner, sharing="team-coach")

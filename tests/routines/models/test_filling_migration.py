@@ -11,6 +11,7 @@ from django.db.models import Sum
 from routines.lessons.recording import delete_lesson
 from routines.lessons.totals import NUMBERS_OF_A_DAY
 from routines.models import (
+    BankOwner,
     BankTotal,
     Lesson,
     Routine,
@@ -33,6 +34,7 @@ KEPT = {
     Lesson: ("pk", "targets_seen", "targets_not_yet", "targets_not_recorded"),
     Routine: ("pk", "shows"),
     BankTotal: ("grade", "area", "counts"),
+    BankOwner: ("has_counts", "owner"),
 }
 
 
