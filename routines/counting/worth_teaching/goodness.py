@@ -40,7 +40,7 @@ WAYS_TO_SEE_IT = 3
 EASILY_LISTED = 6
 EASY = ("1", "2", "5", "25")
 # A step that is hard to count by is counted so many jumps from zero at most, if there is another count.
-MANY_JUMPS, FAR_OFF = 30, 6
+MANY_JUMPS, FAR_OFF = 30, 12
 # Tens, hundreds and thousands, and what is counted by before the tables are learned.
 FRIENDLIEST = AS_MET[:8]
 LINES_OF_THE_YOUNGEST = (5, 10)

@@ -217,8 +217,13 @@ def test_what_lasts_is_among_the_first_six_to_say(name: str) -> None:
 
 def test_a_step_that_is_hard_to_count_by_stays_near_zero() -> None:
     """Nines from 866 on are long numbers to say; fives, tens and hundreds are counted there."""
-    for level in (2, 3, 4):
-        for one in counts_worth_teaching(Wanted(level, (), "whole")).counts[:SHOWN_AT_ONCE]:
+    for wanted in (
+        WISHES["whole at level 2"],
+        WISHES["whole at level 3"],
+        Wanted(3, (), "whole"),
+        Wanted(4, (), "whole"),
+    ):
+        for one in counts_worth_teaching(wanted).counts[:SHOWN_AT_ONCE]:
             count = one.grid.count
             least, step = min(count.start, count.value(count.terms)), abs(count.step)
             assert least <= 40 * step or 1000 % step == 0, count
