@@ -7,7 +7,7 @@ from typing import Any
 from tests.words.feature_names import PARTS
 from tests.words.number_checks import is_round
 from tests.words.reason_checks import first_whole_stretch
-from tests.words.rule_pieces import MORE
+from tests.words.rule_pieces import LINE_EN, LINE_ES, MORE
 from tests.words.sentence_checker import Context, Rule
 
 AT_EN = "row <row:N>, column <column:N>"
@@ -89,6 +89,13 @@ def part_changes(c: Context, h: dict[str, Any]) -> bool:
     # "The number of whole ounces" names the ounces too.
     named = [part for part in before if re.search(rf"\b(?:{PARTS[part]})\b", str(h["part"]), re.IGNORECASE)]
     return [(before[part], due[part]) for part in named] == [(h["x"], h["y"])]
+
+
+def next_in_line(c: Context, h: dict[str, Any]) -> bool:
+    """What the next count follows in its row or column."""
+    n, at = after(c) + 1, 0 if str(h["line"]).lower() in ("row", "fila") else 1
+    line = [m for m in range(1, n) if c.place(m)[at] == c.place(n)[at]]
+    return c.place(n)[at] == h["i"] and c.same(c.value(line[-1]), h["k"]) and next_is(c, h)
 
 
 def digit_becomes(c: Context, h: dict[str, Any]) -> bool:
@@ -203,6 +210,11 @@ RULES: tuple[Rule, ...] = (
             "^(?:sigue |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]| ya no| y ya no:)",
         ),
         next_is,
+    ),
+    Rule(
+        (f"in {LINE_EN}, after <k:V> comes <b:V>",),
+        (f"en la {LINE_ES}, de <k:V> a <b:V>",),
+        next_in_line,
     ),
     Rule(
         (r"(?<=; )<x:D> is <y:D>(?=[.](?!\d))",),

@@ -91,8 +91,8 @@ QUESTIONS = {
     ),
     "dies": (
         (
+            "“{idea}” And the next one?",
             "What pattern do you see so far? Will the next one fit?",
-            "Will it go on like this? What comes next?",
         ),
         (
             "“{idea}” Will the next count, after {a}, still say so? Why?",
@@ -207,6 +207,7 @@ HOWS = {
     "stays": "{part} stays {x}",
     "stays of several": "{part} stay {x}",
     "sum": "the digits make {y}, not {x}",
+    "in its line": "in {line}, after {before} comes {next}",
 }
 
 REASONS = {

@@ -91,8 +91,8 @@ QUESTIONS = {
     ),
     "dies": (
         (
+            "«{idea}» ¿Y el siguiente?",
             "¿Qué vimos hasta ahora? ¿Seguirá así en el siguiente?",
-            "¿Va a seguir así? ¿Qué viene después?",
         ),
         (
             "«{idea}» Después {a:del}, ¿será todavía así? ¿Por qué?",
@@ -205,6 +205,7 @@ HOWS = {
     "stays": "{part} sigue en {x}",
     "stays of several": "{part} siguen en {x}",
     "sum": "las cifras suman {y}, no {x}",
+    "in its line": "en {line}, {before:del} {next:al}",
 }
 
 REASONS = {

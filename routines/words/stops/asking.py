@@ -72,6 +72,6 @@ def _wordings(filling: Filling, ahead: Sequence[Asked]) -> list[str]:
         ordered = (special[::-1] if turned else special) + fallback
         return sorted(ordered, key=lambda wording: sum(one.filled(wording) == question for one, question in ahead) > 1)
     wordings = list(filling.language.stops.questions[asked][filling.band])
-    if not filling.fields["idea"] or filling.band == 0:
+    if not filling.fields["idea"]:
         wordings = [wording for wording in wordings if "{idea}" not in wording]
     return wordings[::-1] if turned and asked != "dies" else wordings

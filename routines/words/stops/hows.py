@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from routines.counting.claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, stated
+from routines.counting.grid import Fill
 from routines.counting.kinds.names import Kind
 from routines.counting.patterns.lines import lines_of
 from routines.counting.slips.jump import Jump
@@ -21,7 +22,12 @@ def why_it_dies(filling: Filling, claim: Claim) -> Iterator[str]:
     """Why an idea ends with the next count, the best first: what becomes of its digit or part, and how that comes about."""
     ends, reached = _what_ends(filling, claim)
     ways = _ways_into_the_next(filling) if filling.band else []
-    if ends:
+    in_line = _in_its_line(filling, claim)
+    if in_line and ends:
+        yield filled(filling.language.stops.hows["both"], {"first": in_line, "second": ends})
+    if in_line:
+        yield in_line
+    elif ends:
         yield from (filled(filling.language.stops.hows["both"], {"first": ends, "second": way}) for way in ways)
         yield from (ends, reached)
     yield from ways
@@ -52,6 +58,24 @@ def _what_ends(filling: Filling, claim: Claim) -> tuple[str, str]:
     if x == y:
         return (filled(hows[f"stays{many}"], facts),) * 2
     return filled(hows[f"changes{many}"], facts), filled(hows[f"becomes{many}"], facts)
+
+
+def _in_its_line(filling: Filling, claim: Claim) -> str:
+    """In column 4, after 80 comes 100: what a line runs into, which is not what was said just before."""
+    along = claim.along if isinstance(claim, DigitClaim | DigitRunClaim) else None
+    # Rows of a page that is filled from below have other numbers when it is full.
+    if along not in ("row", "column") or (along == "row" and filling.grid.fill is Fill.ACROSS_UP):
+        return ""
+    n, stride = filling.jump.n, lines_of(filling.grid, along).stride
+    if stride == 1 or n <= stride:
+        return ""
+    number = filling.grid.place(n)[0 if along == "row" else 1]
+    facts = {
+        "line": filling.language.line(along, number),
+        "before": filling.written(filling.grid.count.text(n - stride)),
+        "next": filling.fields["next"],
+    }
+    return filled(filling.language.stops.hows["in its line"], facts)
 
 
 def _ways_into_the_next(filling: Filling) -> list[str]:

@@ -90,6 +90,8 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
 @pytest.mark.parametrize(
     ("number", "after", "told"),
     [
+        (7, "95", "It stops at 100: in row 4, after 80 comes 100."),
+        (10, "95¢", "It stops at 100¢: in column 4, after 80¢ comes 100¢."),
         (13, "50", "45: it goes under 65, 20 less."),
         (14, "9:55 a.m.", "It stops at 10:00 a.m.: the minutes go from 55 to 00."),
         (23, "12:50 p.m.", "1:10 p.m.: the hour, 12 to 1, and the minutes, 50 to 10."),
