@@ -75,9 +75,11 @@ class SlipWords(NamedTuple):
     why: what happens, for the teacher. ask: a question that does not give the answer away; what sends children back
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     Between braces: {a} the count before, {b} the count that is due (in why only), {heard} what was said, {size} the size
-    of a jump, {least} of the one that was made, {joined} whether it is added or taken away, {start} the first count; {small},
+    of a jump, {least} of the one that was made, {joined} whether it is added or taken away, {start} the first count; {made_up}
+    hundreds that no Spanish class says; {small},
     {smalls} and {large} the units or coins of the count by name. A rule has several where it matters what is not
-    counted ("C01 made"), where a full ten is due ("W19 landed"), or where what was heard may be another name ("T09 named").
+    counted ("C01 made"), where a full ten is due ("W19 landed"), which way we count
+    ("J04 back"), or where what was heard may be another name ("T09 named").
     """
 
     why: str
@@ -89,18 +91,21 @@ class Replies(NamedTuple):
     """What is said about a slip, and how a reply ends: about a jump, about how a number is written, or about two
     names of one; by level band.
 
+    about_saying: about how a number is said, where it is said otherwise than its digits make one think.
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
-    jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
-    that have no name of their own. notes: one line for the teacher about anything that was heard. called: what the counts
-    are called, numbers or times, where a language has holes for it; of_gender: endings that go by the gender of a unit,
-    masculine and feminine.
+    jump: a jump with its size, forwards and back. jumps: several of them. joined: what a jump is when it goes up, and
+    down. cent: small coins that have no name of their own. notes: one line for the teacher about anything that was
+    heard. called: what the counts are called, numbers or times, where a language has holes for it; of_gender: endings
+    that go by the gender of a unit, masculine and feminine.
     """
 
     slips: Mapping[str, SlipWords]
     about_a_jump: tuple[tuple[str, ...], ...]
     about_writing: tuple[tuple[str, ...], ...]
+    about_saying: tuple[tuple[str, ...], ...]
     about_names: tuple[tuple[str, ...], ...]
     jump: tuple[str, str]
+    jumps: tuple[str, str]
     joined: tuple[str, str]
     cent: str
     notes: Mapping[str, str]

@@ -155,7 +155,7 @@ def _met_facts(grid: Grid, n: int, language: Language, facts: dict[str, str]) ->
         "nth": language.nth(n),
         "row": str(row),
         "column": str(column),
-        "where": where_past_the_end(grid, n, language),
+        "where": _where_past_the_end(grid, n, language),
     }
     if grid.count.wrap is not None:
         minute = since_midnight(grid.count, grid.count.value(n)) % DAY
@@ -167,7 +167,7 @@ def _met_facts(grid: Grid, n: int, language: Language, facts: dict[str, str]) ->
     return where if grid.count.wrap is None else f"{where}, on a clock"
 
 
-def where_past_the_end(grid: Grid, n: int, language: Language) -> str:
+def _where_past_the_end(grid: Grid, n: int, language: Language) -> str:
     """Where the n-th count stands, or will stand; a page that is filled from below has no row yet for what lies above it."""
     row, column = grid.place(n)
     if grid.fill is not Fill.ACROSS_UP or n <= grid.terms:

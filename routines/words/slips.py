@@ -21,6 +21,7 @@ from routines.counting.slips.crossings import what_is_not_counted
 from routines.counting.slips.jump import Jump
 from routines.counting.slips.measurement import two_units
 from routines.counting.slips.reading import value_of
+from routines.counting.slips.spanish_words import OF_SAYING, another_made_up
 from routines.counting.written_units import written_units
 
 from .language import Language, SlipWords
@@ -63,7 +64,8 @@ class SpokenSlip(Slip):
         told, band = self._language.replies, band_of(self.audience.level)
         words = self._words
         asked = words.show if band == 0 and words.show else words.ask
-        endings = (told.about_writing if self.of_writing else told.about_a_jump)[band]
+        of_number = told.about_saying if self.rule in OF_SAYING else told.about_writing
+        endings = (of_number if self.of_writing else told.about_a_jump)[band]
         if self.equal_name:
             endings = told.about_names[band]
         if not self._fields["along"]:
@@ -81,14 +83,24 @@ class SpokenSlip(Slip):
     def _words(self) -> SlipWords:
         """The sentences of the rule; where it has several, those of what happens here."""
         slips, jump = self._language.replies.slips, Jump(self.grid, self.n)
-        ends = {"named": self.equal_name, "landed": jump.crossing.landed, what_is_not_counted(jump): True}
+        ends = {
+            "named": self.equal_name,
+            "landed": jump.crossing.landed,
+            "back": jump.s < 0 and jump.count.wrap is None,
+            what_is_not_counted(jump): True,
+        }
         keys = [f"{self.rule} {end}" for end, is_so in ends.items() if is_so]
         return slips[next((key for key in keys if key in slips), self.rule)]
 
     def _counted_on(self, jump: Jump) -> str:
         """What was counted on by: the distance of what was heard from the count before."""
         value = value_of(jump.count, self.heard)
-        return jump.count.difference_text(value - jump.a) if value is not None else ""
+        if value is None:
+            return ""
+        by, wrap = value - jump.a, jump.count.wrap
+        if wrap:  # from 12:00 to 11:59 it is 1 min back
+            by = (by + wrap // 2) % wrap - wrap // 2
+        return jump.count.difference_text(by)
 
     @cached_property
     def _fields(self) -> dict[str, str]:
@@ -105,6 +117,7 @@ class SpokenSlip(Slip):
             "jump": jump_phrase(jump, language),
             "size": jump.count.difference_text(jump.s),
             "least": self._counted_on(jump),
+            "made_up": another_made_up(jump),
             "joined": language.replies.joined[jump.s < 0],
         }
         units = written_units(jump.count)
@@ -188,9 +201,10 @@ def facts_of(heard: Any) -> Any:
     return heard
 
 
-def jump_phrase(jump: Jump, language: Language) -> str:
-    """The jump with its size, never its end: "a jump back of 50"."""
-    return language.replies.jump[jump.s < 0].format(size=jump.count.difference_text(jump.s))
+def jump_phrase(jump: Jump, language: Language, *, several: bool = False) -> str:
+    """The jump with its size, never its end: "a jump back of 50"; of several such jumps: "jumps back of 50"."""
+    phrases = language.replies.jumps if several else language.replies.jump
+    return phrases[jump.s < 0].format(size=jump.count.difference_text(jump.s))
 
 
 def written(jump: Jump, text: str, language: Language) -> str:

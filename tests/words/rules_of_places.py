@@ -78,12 +78,16 @@ RULES: tuple[Rule, ...] = (
         (
             f"^yes, (?:<v:V>|in {AT_EN}): {BEYOND_EN} <a:V>, <d:D> {MORE}",
             f"^yes, in {AT_EN}: <d:D> {MORE} than <a:V>",
+            f"^yes, in column <column:N>: {BEYOND_EN} <a:V>, <d:D> {MORE}",
+            f"^yes, in column <column:N>: <d:D> {MORE} than <a:V>",
             f"(?<=: ){BEYOND_EN} <a:V>, <d:D> {MORE}",
             f"(?<=: )<d:D> {MORE} than <a:V>",
         ),
         (
             f"^sí, (?:<v:V>|en la {AT_ES}): {BEYOND_ES} <a:V>, <d:D> {MORE}",
             f"^sí, en la {AT_ES}: <d:D> {MORE} que <a:V>",
+            f"^sí, en la columna <column:N>: {BEYOND_ES} <a:V>, <d:D> {MORE}",
+            f"^sí, en la columna <column:N>: <d:D> {MORE} que <a:V>",
             f"(?<=: ){BEYOND_ES} <a:V>, <d:D> {MORE}",
             f"(?<=: )<d:D> {MORE} que <a:V>",
         ),

@@ -131,7 +131,16 @@ RULES: tuple[Rule, ...] = (
     ),
     # what was said, beside the count before; of two names of one amount, what is due
     Rule(("are there in <b:V>",), ("hay en <b:V>(?=[?])",), due),
-    Rule(("is <h:V> more than <a:V>",), ("es <h:V> más que <a:V>",), said_and_before),
+    Rule(
+        ("is <h:V> more (?:or less )?than <a:V>",),
+        ("es <h:V> más (?:o menos )?que <a:V>",),
+        said_and_before,
+    ),
+    Rule(
+        ("what other name does <h:V> have",),
+        ("qué otro nombre tiene <h:V>",),
+        lambda c, h: c.same(c.notation.read(str(c.extra["said"])), h["h"]),
+    ),
     # the jump
     Rule(
         ("the ones of <a:V> and of <s:D> make a new ten",),
@@ -168,7 +177,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("to take <s:D> away", "of our <s:D>", "without our jump of <s:D>", "easier to work with than <s:D>"),
-        ("sin dar nuestro salto de <s:D>",),
+        ("sin dar nuestro salto de <s:D>", "suficientes unidades y quitar <s:D>"),
         jump_size,
     ),
     Rule(
@@ -204,6 +213,8 @@ RULES: tuple[Rule, ...] = (
             "(?:the|in the) (?:<w:W>) of <b:V> (?:is|are) (?:left out|written)",
             "the same (?:number|amount), <b:V>",
             "<b:V> has another name",
+            "the round number that follows <b:V>",
+            "a zero can stand at the end of <b:V>",
             "the parts of <b:V> are named",
             "<b:V> begins with",
             "for <b:V>(?=[.])",
@@ -224,7 +235,9 @@ RULES: tuple[Rule, ...] = (
             "entre <w:W> en <b:V>",
             "en <b:V> (?:los|las) <w:W> se escriben",
             "(?:el mismo número|la misma cantidad), <b:V>",
-            "<b:V> tiene otro nombre",
+            "<b:V> tiene (?:también )?otro nombre",
+            "el número redondo que sigue a <b:V>",
+            "al final de <b:V> puede ir un cero",
             "las partes de <b:V> se nombran",
             "<b:V> empieza con",
             "signo de los <w:W> para <b:V>",

@@ -223,7 +223,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("(?:it goes|or) (?P<side_W>under|beside|above) <k:V>, <d:D> " + MORE,),
-        ("(?:va|o) (?P<side_W>debajo|al lado|encima) de (?:la )?<k:V>, <d:D> " + MORE,),
+        ("(?:van?|o) (?P<side_W>debajo|al lado|encima) de (?:la )?<k:V>, <d:D> " + MORE,),
         goes_beside,
     ),
     Rule(
@@ -282,7 +282,11 @@ RULES: tuple[Rule, ...] = (
         ("con <b:V> deja de cumplirse",),
         next_is,
     ),
-    Rule(("a jump (?P<back_W>back )?of <s:D>",), ("un salto (?P<back_W>hacia atrás )?de <s:D>",), jump_is_this),
+    Rule(
+        ("(?:a jump|making jumps) (?P<back_W>back )?of <s:D>",),
+        ("(?:un salto|con saltos) (?P<back_W>hacia atrás )?de <s:D>",),
+        jump_is_this,
+    ),
     # Before "from 1 h 45 min" is taken for the last count.
     Rule(("from <v:V> on,",), ("a partir de <v:V>,",), first_whole_stretch),
     Rule(

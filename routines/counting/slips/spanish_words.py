@@ -40,6 +40,11 @@ def _made_up_hundred(jump: Jump, language: str) -> str:
     return jump.words(int(jump.b), "es").replace(_REGULAR_HUNDREDS[digit], _MADE_UP_HUNDREDS[digit])
 
 
+def another_made_up(jump: Jump) -> str:
+    """A made-up word for hundreds other than those that are due, to compare with: nuevecientos; cincocientos after 850."""
+    return _MADE_UP_HUNDREDS[5 if jump.b // 100 % 10 == 9 else 9]
+
+
 def _cien_kept(jump: Jump, language: str) -> str:
     return jump.words(int(jump.b), "es").replace("ciento ", "cien ")
 
@@ -118,3 +123,5 @@ RULES = (
 )
 
 AREA = Area("Spanish number words", serves, RULES)
+OF_SAYING = frozenset(rule.id for rule in RULES if rule.of_writing)
+"""Slips of how a number is said, not of how its digits are written."""

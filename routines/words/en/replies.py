@@ -55,6 +55,19 @@ ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
     ),
 )
 
+ABOUT_SAYING: tuple[tuple[str, ...], ...] = (
+    ("Point to it and say it slowly.", "Touch it and say it."),
+    ("Point to it and say it aloud.", "Point to it and say it slowly."),
+    (
+        "Point to it, say it slowly, and explain which part of the word changes.",
+        "Point to it and say it slowly.",
+    ),
+    (
+        "Point to it, say it slowly, and say as a rule which part of the word changes.",
+        "Point to it and say it slowly.",
+    ),
+)
+
 ABOUT_NAMES: tuple[tuple[str, ...], ...] = (
     ("Show us on the grid.", "Point to it."),
     ("Show us on the grid how you know.", "Show us on the grid."),
@@ -66,8 +79,10 @@ REPLIES = Replies(
     WORDS,
     ABOUT_A_JUMP,
     ABOUT_WRITING,
+    ABOUT_SAYING,
     ABOUT_NAMES,
     jump=("a jump of {size}", "a jump back of {size}"),
+    jumps=("jumps of {size}", "jumps back of {size}"),
     joined=("added", "taken away"),
     cent="cent",
     notes=NOTES,

@@ -117,7 +117,7 @@ QUESTIONS = {
             "Will {probe} be one of our counts if we go on? In which row and column, and why?",
         ),
         (
-            "If we make {jump} again and again, will we say {probe}? In which row and column? Find two ways to be sure.",
+            "If we keep making {jumps}, will we say {probe}? In which row and column? Find two ways to be sure.",
             "Would {probe} be one of our counts? Say where it would stand and which count helps you, without "
             "counting all the way.",
         ),

@@ -15,8 +15,12 @@ _BEFORE = {
 class Said(str):
     """A count inside a sentence; `{a:el}`, `{a:del}`, `{a:al}` and `{a:en}` write it after its article.
 
+    `{a:va}` is the verb that agrees with it.
+
     >>> "{0:del} {1:al}, {2:en}, {3:el}".format(Said("19"), Said("30"), Said("las 9:05"), Said("50 g"))
     'del 19 al 30, a las 9:05, 50 g'
+    >>> "{0:va}, {1:va}".format(Said("las 9:05"), Said("la 1:05"))
+    'van, va'
     """
 
     __slots__ = ()
@@ -25,6 +29,8 @@ class Said(str):
         return self
 
     def __format__(self, spec: str) -> str:
+        if spec == "va":
+            return "van" if self.startswith("las ") else "va"
         if spec not in _BEFORE:
             return super().__format__(spec)
         number, time, amount = _BEFORE[spec]

@@ -55,6 +55,19 @@ ABOUT_WRITING: tuple[tuple[str, ...], ...] = (
     ),
 )
 
+ABOUT_SAYING: tuple[tuple[str, ...], ...] = (
+    ("Señálalo y dilo despacio.", "Tócalo y dilo."),
+    ("Señálalo y dilo en voz alta.", "Señálalo y dilo despacio."),
+    (
+        "Señálalo, dilo despacio y explica qué parte de la palabra cambia.",
+        "Señálalo y dilo despacio.",
+    ),
+    (
+        "Señálalo, dilo despacio y di como regla qué parte de la palabra cambia.",
+        "Señálalo y dilo despacio.",
+    ),
+)
+
 OF_NUMBERS = {
     "one_of_ours": "uno de nuestros números",
     "the_next_one": "el número que sigue",
@@ -85,8 +98,10 @@ REPLIES = Replies(
     WORDS,
     ABOUT_A_JUMP,
     ABOUT_WRITING,
+    ABOUT_SAYING,
     ABOUT_NAMES,
     jump=("un salto de {size}", "un salto hacia atrás de {size}"),
+    jumps=("saltos de {size}", "saltos hacia atrás de {size}"),
     joined=("suman", "quitan"),
     cent="céntimo",
     notes=NOTES,

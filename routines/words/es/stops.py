@@ -15,8 +15,8 @@ QUESTIONS = {
             "Mira a lo largo de las filas y las columnas: ¿qué estará en {place} y por qué?",
         ),
         (
-            "¿Qué notas y por qué pasa con {jump}? Úsalo para decir qué estará en {place}.",
-            "¿Qué estará en {place}? Busca dos maneras de comprobarlo antes de llegar con {jump}.",
+            "¿Qué notas y por qué pasa con {jumps}? Úsalo para decir qué estará en {place}.",
+            "¿Qué estará en {place}? Busca dos maneras de comprobarlo antes de llegar con {jumps}.",
         ),
         (
             "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo probarías si sirve en todas "
@@ -117,7 +117,7 @@ QUESTIONS = {
             "¿Diremos {probe} si seguimos? ¿En qué fila y columna, y por qué?",
         ),
         (
-            "Si siguiéramos con {jump}, ¿diríamos {probe}? ¿En qué fila y columna? Busca dos maneras de comprobarlo.",
+            "Si siguiéramos con {jumps}, ¿diríamos {probe}? ¿En qué fila y columna? Busca dos maneras de comprobarlo.",
             "¿Diríamos {probe} si siguiéramos? Di dónde estaría y qué te ayuda, sin contar todo el camino.",
         ),
         (
@@ -193,7 +193,7 @@ HOWS = {
     "all digits": "cambian las {k} cifras",
     "some digits": "cambian {k} de {many} cifras",
     "more digits": "ahora hay {many} cifras",
-    "along": "va {beside} {known:del}, {change}",
+    "along": "{next:va} {beside} {known:del}, {change}",
     "two ways": "{first}; o {beside} {known:del}, {change}",
     "both": "{first}; {second}",
     "larger": "{a} son {larger}",

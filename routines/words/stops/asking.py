@@ -69,8 +69,12 @@ def _wordings(filling: Filling, ahead: Sequence[Asked]) -> list[str]:
         of_jump = _of_a_hard_jump(filling)
         special = [wording for asks, wording in of_jump if asks != "how"] or [wording for _, wording in of_jump]
         fallback = [wording for _, wording in of_jump if wording not in special]
-        ordered = (special[::-1] if turned else special) + fallback
-        return sorted(ordered, key=lambda wording: sum(one.filled(wording) == question for one, question in ahead) > 1)
+
+        def asked_ahead(wording: str) -> int:
+            return sum(one.filled(wording) == question for one, question in ahead)
+
+        ordered = sorted(special[::-1] if turned else special, key=asked_ahead) + fallback
+        return sorted(ordered, key=lambda wording: asked_ahead(wording) > 1)
     wordings = list(filling.language.stops.questions[asked][filling.band])
     if not filling.fields["idea"]:
         wordings = [wording for wording in wordings if "{idea}" not in wording]

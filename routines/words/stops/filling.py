@@ -75,6 +75,7 @@ class Filling:
             "a": self.written(here.said),
             "next": self.written(here.due),
             "jump": jump_phrase(here, language),
+            "jumps": jump_phrase(here, language, several=True),
             "far": self.written(count.text(stop.far)),
             "place": language.cell.format(row=row, column=column),
             "idea": "",

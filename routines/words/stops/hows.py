@@ -99,9 +99,9 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
     if asks == "ways" and along:
         yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
     same = filled(hows["larger"], filling.fields | {"larger": larger}) if larger else ""
-    asked = (
-        filled(hows["along"], along) if asks == "grid" and along else _changed(filling, jump) if asks == "parts" else ""
-    )
+    asked = _changed(filling, jump) if asks == "parts" else ""
+    if asks == "grid" and along:
+        asked = filled(hows["along"], filling.fields | along)
     for first in filter(None, (asked, *how)):
         more = (same, *(how if asks == "parts" else ()))
         yield from (
@@ -134,10 +134,10 @@ def _landmark(filling: Filling, met: list[Fraction]) -> str:
 
 
 def along_to(filling: Filling, n: int) -> dict[str, str]:
-    """Where the n-th count goes, seen from the one a line before it; empty where there is none."""
+    """Where the n-th count goes, seen from the one a line before it; empty where no such step is on the board yet."""
     grid, count, language = filling.grid, filling.grid.count, filling.language
     known = n - grid.line_length
-    if known < 1 or grid.line_length == 1:
+    if known < 1 or grid.line_length == 1 or filling.stop.after <= grid.line_length:
         return {}
     change = grid.line_length * count.step
     compared = language.compared(change, clock=count.wrap is not None)

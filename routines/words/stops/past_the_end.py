@@ -3,10 +3,11 @@
 from dataclasses import replace
 from fractions import Fraction
 
+from routines.counting.grid import Fill
 from routines.counting.locate import Location
 from routines.counting.locate import locate as located
 
-from ..locating import locate, where_past_the_end
+from ..locating import locate
 from ..sentences import filled
 from .answering import shortly
 from .filling import YOUNGEST, Filling
@@ -20,6 +21,15 @@ def answer_past_the_end(filling: Filling, asked: Fraction) -> str:
         for audience in (filling.audience, replace(filling.audience, level=YOUNGEST))
     ]
     return shortly(told, filling.audience.level)
+
+
+def _where(filling: Filling, n: int) -> str:
+    """Row and column; the column alone where the page is filled from below, for its rows above have no numbers yet."""
+    grid, language = filling.grid, filling.language
+    row, column = grid.place(n)
+    if grid.fill is Fill.ACROSS_UP:
+        return language.line("column", column)
+    return language.cell.format(row=row, column=column)
 
 
 def _from_its_line(filling: Filling, met: Location) -> list[str]:
@@ -45,7 +55,7 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
         "k": str(lines),
         "change": f"{count.difference_text(abs(change))} {language.compared(change, clock=count.wrap is not None)}",
         "value": filling.in_both(filling.fields["probe"], met.value),
-        "where": where_past_the_end(grid, met.n, language),
+        "where": _where(filling, met.n),
         "start": filling.written(count.text(1)),
         "jumps": language.many_jumps(met.jumps, count.difference_text(abs(count.step))),
         "n": str(met.jumps),

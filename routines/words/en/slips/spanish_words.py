@@ -24,12 +24,12 @@ WORDS = {
         "Which little word joins them?",
     ),
     "S05": SlipWords(
-        "The word for the hundreds of {b} is built from its digit, as the other hundreds are.",
-        "Which hundreds have a word of their own, unlike the others we have said?",
+        "The word for the hundreds of {b} is built from its digit, as in ochocientos.",
+        "Do we say {made_up}, or is there a word of its own? And here?",
     ),
     "S06": SlipWords(
         "Cien is kept where the number goes on: {b} begins with ciento.",
-        "How does the word for a hundred change when more comes after it?",
+        "How does the word cien change when more comes after it? How do we say cien and one more?",
         "How does cien change when more comes?",
     ),
     "S07": SlipWords(

@@ -24,7 +24,7 @@ WORDS = {
     ),
     "T05": SlipWords(
         "After {a} we pass noon, but a.m. is not changed to p.m. there.",
-        "At that time, are we asleep in the night or in the middle of our day?",
+        "At the time you said, are we at lunch or asleep?",
     ),
     "T06": SlipWords(
         "After {a} midnight and noon are confused.",

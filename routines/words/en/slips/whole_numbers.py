@@ -76,8 +76,8 @@ WORDS = {
         "What is ten more than {a}?",
     ),
     "W16": SlipWords(
-        "{b} has no hundreds to hear, so the digits after them slide into their place, or the hundreds are counted on.",
-        "Which places has a number past one thousand, and what stands in each?",
+        "{b} has no hundreds to hear, so the next digit is written in the empty hundreds place, or the hundreds are counted on.",
+        "Which places are in a number past one thousand? What digit goes in each?",
     ),
     "W17": SlipWords(
         "After {a} the next thousand is said instead of the next hundred.",

@@ -8,9 +8,14 @@ _ONES = SlipWords(
     "How big is our jump from {a}?",
 )
 _OTHER_WAY = SlipWords(
-    "From {a} the count goes the other way.",
+    "From {a} the count turns around.",
     "Which way do we count from {a}, and on which side of it is that number?",
     "Which way do we count from {a}?",
+)
+_UP_AGAIN = SlipWords(
+    "From {a} the count turns and goes up.",
+    "We are counting back: is {heard} more or less than {a}?",
+    "Is {heard} more or less than {a}?",
 )
 WORDS = {
     "J01": _ONES,
@@ -21,7 +26,9 @@ WORDS = {
         "How big is our jump from {a}?",
     ),
     "J04": _OTHER_WAY,
+    "J04 back": _UP_AGAIN,
     "J05": _OTHER_WAY,
+    "J05 back": _UP_AGAIN,
     "J06": SlipWords(
         "Only the larger part of {size} is counted on from {a}.",
         "Which parts does our jump have, and which of them did we make from {a}?",

@@ -15,7 +15,7 @@ WORDS = {
     "Z03": SlipWords("The zero inside {b} is left out.", _EMPTY_PLACE, "How do we show an empty place?"),
     "Z04": SlipWords(
         "The hundreds of {b} are empty, and a later digit is written in their place.",
-        "How far past the thousand are we now, and which place of that number has nothing in it?",
+        "How far past the thousand are we now, and which place is empty in the number we want?",
     ),
     "Z05": SlipWords(
         "The zero at the end of {b} is left out, and the digit before it means less.",

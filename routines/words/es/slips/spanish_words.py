@@ -24,12 +24,12 @@ WORDS = {
         "¿Qué palabrita las une?",
     ),
     "S05": SlipWords(
-        "La palabra de las centenas de {b} se forma con su cifra, como las otras centenas.",
-        "¿Qué centenas tienen una palabra propia, distinta de las otras que dijimos?",
+        "La palabra de las centenas de {b} se forma con su cifra, como en ochocientos.",
+        "¿Decimos {made_up}, o hay una palabra propia? ¿Y en este número?",
     ),
     "S06": SlipWords(
         "Se deja cien cuando el número sigue: {b} empieza con ciento.",
-        "¿Cómo cambia la palabra cien cuando viene algo más después?",
+        "¿Cómo cambia la palabra cien cuando viene algo más? ¿Cómo decimos cien más uno? ¿Y este?",
         "¿Cómo cambia cien si sigue algo?",
     ),
     "S07": SlipWords(

@@ -76,8 +76,8 @@ WORDS = {
         "¿Cuál es diez más que {a:el}?",
     ),
     "W16": SlipWords(
-        "En {b} no se oyen centenas: las cifras que siguen ocupan su lugar, o se siguen contando centenas.",
-        "¿Qué lugares tiene un número que pasa de mil y qué hay en cada uno?",
+        "En {b} no se oyen centenas: la cifra que sigue se escribe en su lugar, o se siguen contando centenas.",
+        "¿Qué lugares tiene un número que pasa de mil? ¿Qué cifra va en cada uno?",
     ),
     "W17": SlipWords(
         "Después {a:del} se dice el millar siguiente y no la centena.",
@@ -140,7 +140,7 @@ WORDS = {
     ),
     "W31": SlipWords(
         "Las unidades se restan al revés en el salto hacia atrás desde {a:el}: la menor de la mayor.",
-        "¿Qué hay que descomponer en {a} para que alcancen las unidades del salto?",
+        "¿Qué hay que descomponer en {a} para tener suficientes unidades y quitar {size}?",
     ),
 }
 WORDS["W16 named"] = WORDS["W16"]._replace(

@@ -8,9 +8,14 @@ _ONES = SlipWords(
     "¿De cuánto es el salto desde {a:el}?",
 )
 _OTHER_WAY = SlipWords(
-    "Desde {a:el} el conteo va al revés.",
+    "Desde {a:el} el conteo da la vuelta.",
     "¿Hacia dónde contamos desde {a:el} y de qué lado está {that_one}?",
     "¿Hacia dónde contamos desde {a:el}?",
+)
+_UP_AGAIN = SlipWords(
+    "Desde {a:el} el conteo vuelve a subir.",
+    "Contamos hacia atrás: ¿es {heard} más o menos que {a:el}?",
+    "¿Es {heard} más o menos que {a:el}?",
 )
 WORDS = {
     "J01": _ONES,
@@ -21,7 +26,9 @@ WORDS = {
         "¿De cuánto es el salto desde {a:el}?",
     ),
     "J04": _OTHER_WAY,
+    "J04 back": _UP_AGAIN,
     "J05": _OTHER_WAY,
+    "J05 back": _UP_AGAIN,
     "J06": SlipWords(
         "Desde {a:el} solo se cuenta la parte mayor de {size}.",
         "¿Qué partes tiene nuestro salto y cuáles dimos desde {a:el}?",
