@@ -159,6 +159,8 @@ WAYS = {
     "reaches": "reaches",
     "llega a": "reaches",
     "goes back past": "leaves",
+    "goes below": "leaves",
+    "baja de": "leaves",
     "retrocede más allá de": "leaves",
 }
 
@@ -168,11 +170,11 @@ NOT_MORE = r"(?!: \d|[\d.,/]*\d)"
 RULES: tuple[Rule, ...] = (
     Rule(
         (
-            "the next jump, from <a:V> to <b:V>, (?P<way_W>passes|goes back past) <l:V>",
+            "the next jump, from <a:V> to <b:V>, (?P<way_W>passes|goes back past|goes below) <l:V>",
             "the next jump, from <a:V>, (?P<way_W>reaches) <l:V>",
         ),
         (
-            "el salto siguiente, de <a:V> a <b:V>, (?P<way_W>pasa por|retrocede más allá de) (?:la )?<l:V>",
+            "el salto siguiente, de <a:V> a <b:V>, (?P<way_W>pasa por|retrocede más allá de|baja de) (?:la )?<l:V>",
             "el salto siguiente, desde <a:V>, (?P<way_W>llega a) <l:V>",
         ),
         passes,

@@ -199,6 +199,7 @@ HOWS = {
     "two ways": "{first}; or {beside} {known}, {change}",
     "both": "{first}; {second}",
     "larger": "{a} is {larger}",
+    "larger, on": "{larger} and {by} make {made}",
     "one part": "{part}, {x} to {y}",
     "changes": "{part} goes from {x} to {y}",
     "changes of several": "{part} go from {x} to {y}",
@@ -216,6 +217,7 @@ REASONS = {
     "hard": "The next jump, from {a} to {next}, passes {landmark}.",
     "hard on": "The next jump, from {a}, reaches {landmark}.",
     "hard back": "The next jump, from {a} to {next}, goes back past {landmark}: {how}.",
+    "hard below": "The next jump, from {a} to {next}, goes below {landmark}: {how}.",
     "dies": "Up to {a} it fits: “{idea}” The next count, {next}, is the first that does not.",
     "end": "The whole grid is there: time to look at it and to think past its end.",
 }

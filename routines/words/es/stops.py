@@ -197,6 +197,7 @@ HOWS = {
     "two ways": "{first}; o {beside} {known:del}, {change}",
     "both": "{first}; {second}",
     "larger": "{a} son {larger}",
+    "larger, on": "{larger} y {by} son {made}",
     "one part": "{part}, de {x} a {y}",
     "changes": "{part} pasa de {x} a {y}",
     "changes of several": "{part} pasan de {x} a {y}",
@@ -214,6 +215,7 @@ REASONS = {
     "hard": "El salto siguiente, {a:del} {next:al}, pasa por {landmark:el}.",
     "hard on": "El salto siguiente, desde {a:el}, llega {landmark:al}.",
     "hard back": "El salto siguiente, {a:del} {next:al}, retrocede más allá {landmark:del}: {how}.",
+    "hard below": "El salto siguiente, {a:del} {next:al}, baja {landmark:del}: {how}.",
     "dies": "Hasta {a:el} se cumple: «{idea}» Con {next:el} deja de cumplirse por primera vez.",
     "end": "Ya está toda la cuadrícula: es hora de mirarla y de pensar más allá de su final.",
 }

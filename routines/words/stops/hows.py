@@ -95,10 +95,10 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
         filled(hows[key], filling.fields | facts)
         for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")
     ]
-    along, larger = along_to(filling, filling.jump.n), in_larger_unit(filling.grid.count, jump.a)
+    along = along_to(filling, filling.jump.n)
     if asks == "ways" and along:
         yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
-    same = filled(hows["larger"], filling.fields | {"larger": larger}) if larger else ""
+    same = _in_larger_units(filling)
     asked = _changed(filling, jump) if asks == "parts" else ""
     if asks == "grid" and along:
         asked = filled(hows["along"], filling.fields | along)
@@ -108,6 +108,16 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
             filled(hows["both"], {"first": first, "second": second}) for second in more if second not in ("", first)
         )
         yield first
+
+
+def _in_larger_units(filling: Filling) -> str:
+    """2 m 75 cm and 25 cm make 3 m; only what the last count is, where the count goes back."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    larger, made = (in_larger_unit(jump.count, value) for value in (jump.a, jump.b))
+    if not larger:
+        return ""
+    facts = {"larger": larger, "made": made, "by": jump.count.difference_text(abs(jump.s))}
+    return filled(hows["larger, on" if jump.s > 0 and made else "larger"], filling.fields | facts)
 
 
 def tells_what_changes(filling: Filling) -> bool:

@@ -65,6 +65,8 @@ class SpokenStop(StopSuggestion):
         if self.spot is not None and key == "hard":
             back, landed = self.grid.count.step < 0, self.grid.count.value(self.spot.n) == self.spot.landmark
             key = "hard back" if back else "hard on" if landed else "hard"
+            if back and filling.jump.a == self.spot.landmark and filling.jump.count.wrap is None:
+                key = "hard below"
             changes = what_changes(filling, self.spot.landmark) if back else ""
         if key == "target" and self.by != self.claim:
             key = "by"

@@ -99,7 +99,7 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
         (25, "89", "It stops at 100: the tens digit goes from 8 to 0."),
         (27, "0", "-1/3: that is 1/3 below zero; or under 2/3, 1 less."),
         (38, "5", "It stops at 5 5/6: the whole part stays 5."),
-        (29, "42 oz", "48 oz (3 lb): it goes under 24 oz, 24 oz more; 42 oz is 2 lb 10 oz."),
+        (29, "42 oz", "48 oz (3 lb): it goes under 24 oz, 24 oz more; 2 lb 10 oz and 6 oz make 3 lb."),
         (30, "2.7", "3.0: 0.7 and 0.3 make 1.0; or under 1.5, 1.5 more."),
         (40, "98", "113: 2 to 100, then 13 more; now there are 3 digits."),
     ],
