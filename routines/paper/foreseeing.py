@@ -1,12 +1,12 @@
 """About how tall a sheet will be with each look, foreseen from its HTML, so that it is laid out with the one that fits.
 
-Words are broken into lines by the widths of our font, and `sheet_rules.py` says what else makes a sheet taller: a hundredth of
-the work of laying it out. Where this foresees wrongly a sheet is laid out once more than it might be (`fitting.py`).
+Words are broken into lines by the widths of our font, and `sheet_rules.py` says what else makes a sheet taller: far less work
+than to lay it out. Where this foresees wrongly a sheet is laid out once more than it might be (`fitting.py`).
 """
 
 import itertools
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 
@@ -97,7 +97,7 @@ class Look:
                 height += sum(tall(inner, room) for inner in inside if isinstance(inner, Part))
         return height
 
-    def _widths(self, inside: Iterator[Part | str] | list[Part | str], letters: Letters) -> Iterator[float]:
+    def _widths(self, inside: Iterable[Part | str], letters: Letters) -> Iterator[float]:
         """Of what is not broken between two lines."""
         for inner in inside:
             if isinstance(inner, str):
@@ -135,10 +135,10 @@ def _in_columns(part: Part, rule: Rule, number: int, gap: float, room: float, ta
     blocks = part.blocks
     if rule.balanced:
         blocks = [inner for block in blocks for inner in (block.blocks if rule_of(block.names).broken else [block])]
-    heights = [tall(block, (room - gap * (number - 1)) / number) for block in blocks]
+    each = [tall(block, (room - gap * (number - 1)) / number) for block in blocks]
     if rule.balanced:
-        return min(max(sum(heights[:at]), sum(heights[at:])) for at in range(len(heights) + 1))
-    return sum(max(heights[first : first + number]) for first in range(0, len(heights), number))
+        return min(max(sum(each[:at]), sum(each[at:])) for at in range(len(each) + 1))
+    return sum(max(each[first : first + number]) for first in range(0, len(each), number))
 
 
 def _beside(part: Part, room: float, tall: Tall) -> float:
