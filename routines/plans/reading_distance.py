@@ -15,7 +15,9 @@ from routines.drawing.sizes import SIZES
 def far_reading(grid: Grid) -> str:
     """One sentence when the whole grid cannot be read at once from the back; "" when it can."""
     board = SIZES["board"]
-    fit = fit_to(board, grid.rows, grid.columns, (set_numeral(grid.count.pieces(n), 1.0) for n in range(1, grid.terms + 1)))
+    fit = fit_to(
+        board, grid.rows, grid.columns, (set_numeral(grid.count.pieces(n), 1.0) for n in range(1, grid.terms + 1))
+    )
     width, height = board.room
     columns, rows = max(int(width // fit.width), 1), max(int(height // fit.height), 1)
     if columns < grid.columns:
