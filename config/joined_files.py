@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from pathlib import Path, PurePosixPath
-from tempfile import NamedTemporaryFile, TemporaryDirectory
+from tempfile import NamedTemporaryFile
 from typing import Any
 
 from django.conf import settings
@@ -34,15 +34,14 @@ _IMPORT = re.compile(r'^import \{([^}]+)\} from "(\.[^"]+)";\n', re.MULTILINE)
 _EXPORT = re.compile(r"^export (?=(?:async )?(?:function|class|const) (\w+))", re.MULTILINE)
 
 
-# One for the process, not one a finder: two threads may make a finder each, and what the lost one found must stay.
-_FOLDER = TemporaryDirectory(prefix="countfold-joined-")
-
-
 class JoinedFiles(BaseFinder):
-    """Finds the joined files beside the small ones, so that a page names one and a browser asks once."""
+    """Finds the joined files beside the small ones, so that a page names one and a browser asks once.
+
+    They lie in the data folder: a folder of their own for each process would stay wherever one is killed.
+    """
 
     def __init__(self, app_names: object = None, *args: object, **kwargs: object) -> None:
-        self.storage = FileSystemStorage(location=_FOLDER.name)
+        self.storage = FileSystemStorage(location=settings.DATA_DIR / "joined")
         super().__init__(*args, **kwargs)
 
     def check(self, **kwargs: object) -> list[Any]:
@@ -61,7 +60,7 @@ class JoinedFiles(BaseFinder):
 
     def _made(self, path: str) -> str:
         """The joined file as it should be now. It is put in place whole: another thread may be reading it."""
-        target = Path(_FOLDER.name) / path
+        target = Path(self.storage.path(path))
         text = join_modules(JOINED_MODULES[path]) if path in JOINED_MODULES else join_files(JOINED[path])
         if not target.exists() or target.read_text("utf-8") != text:
             target.parent.mkdir(parents=True, exist_ok=True)

@@ -48,17 +48,18 @@ def one_start_at_a_time() -> AbstractContextManager[int]:
 
 @contextmanager
 def all_or_nothing() -> Iterator[None]:
-    """On SQLite, whoever is killed on the way leaves the database as it was.
+    """Whoever is killed on the way leaves the database as it was.
 
     One by one, migrations may be done and not yet noted as done when the process dies, and the next start would do them
-    again. On PostgreSQL they stay one by one: there, rows that wait for their checks bar a table from being changed.
+    again.
     """
     from django.db import connection, transaction
 
-    if connection.vendor != "sqlite":
-        yield
-        return
     with connection.constraint_checks_disabled(), transaction.atomic():
+        if connection.vendor == "postgresql":
+            # Rows that wait for their checks bar a table from being changed: check each when it is written.
+            with connection.cursor() as cursor:
+                cursor.execute("SET CONSTRAINTS ALL IMMEDIATE")
         yield
 
 

@@ -3,6 +3,7 @@
 import ast
 import math
 import re
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,7 @@ from django.contrib.auth.hashers import PBKDF2PasswordHasher
 from django.contrib.sessions.backends.base import VALID_KEY_CHARS
 from django.contrib.sessions.models import Session
 from django.test import Client
+from django.utils import timezone
 
 from accounts.models import User
 from tests.factories import UserFactory
@@ -81,6 +83,22 @@ def test_the_cookie_is_kept_from_scripts_and_other_sites_and_ends_within_thirty_
     assert cookie["samesite"] == "Lax"
     assert 0 < cookie["max-age"] <= 30 * 24 * 3600
     assert PASSPHRASE not in signed_in.get("/me/").text
+
+
+def test_a_session_ends_two_weeks_after_signing_in_however_it_is_used(signed_in):
+    session = Session.objects.get()
+    assert timedelta(days=13) < session.expire_date - timezone.now() <= timedelta(days=14)
+    signed_in.get("/me/")
+    signed_in.post("/me/", {"display_name": "Luz Moreno"})
+    assert Session.objects.get().expire_date == session.expire_date
+    Session.objects.update(expire_date=timezone.now())
+    assert signed_in.get("/me/").url.startswith("/sign-in/")
+
+
+def test_a_new_passphrase_is_asked_for_with_advice(signed_in):
+    for page in (Client().get("/recovery/").text, signed_in.get("/me/").text):
+        assert "Four or five words" in page
+        assert "another keyboard" in page
 
 
 def test_passphrase_fields_are_masked_and_open_to_password_managers_and_to_pasting(signed_in):

@@ -56,3 +56,11 @@ def test_a_long_word_widens_nothing(request, open_as, long_words, who, width):
         if sideways > 0 or (over := page.evaluate(BOXES, [TITLE, NAME, "w" * 50])):
             wide[address] = (sideways, sideways <= 0 and over)
     assert wide == {}
+
+
+@pytest.mark.parametrize("width", [900, 700])
+def test_a_title_is_no_strip_beside_the_buttons(owner, open_as, width):
+    routine = make_routine(owner, title=TITLE)
+    page = open_as(owner, width=width)
+    page.goto(f"/routines/{routine.pk}/")
+    assert page.locator("h1").bounding_box()["width"] > width / 3

@@ -1,6 +1,6 @@
 """The district's server by Docker Compose: its files say nothing that the program does not know, and its backup comes back.
 
-No test runs the containers where there is no Docker Compose; docs/a_district.md says so.
+The containers themselves are run by tests/config/test_compose_rehearsed.py, where Docker is there.
 """
 
 import json

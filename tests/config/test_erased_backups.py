@@ -175,7 +175,7 @@ def test_only_an_administrator_is_named(folder):
     ask(folder, "UPDATE accounts_user SET role = 'teacher'")
     done = erase(folder)
     assert done.returncode == 1
-    assert "administrator" in done.stderr
+    assert done.stderr == "Name an administrator: --by SIGN-IN-NAME.\n"
 
 
 def test_the_list_is_for_its_owner_alone(folder):

@@ -3,7 +3,9 @@
 import gc
 import re
 import shutil
+import signal
 import subprocess
+import sys
 from pathlib import Path
 from threading import Thread
 
@@ -15,6 +17,7 @@ from django.core.management import call_command
 
 from config.joined_files import JOINED, JOINED_MODULES, JoinedFiles, join_files, join_modules
 from tests.absent import absent
+from tests.config.commands import ROOT, environment
 
 MODULES = Path(settings.BASE_DIR) / "static/js/lesson"
 
@@ -104,6 +107,26 @@ def test_what_a_finder_found_stays_when_the_finder_goes():
     path = JoinedFiles().find("js/board.js")
     gc.collect()
     assert Path(path).is_file()
+
+
+def test_a_killed_server_leaves_nothing_among_the_temporary_files(tmp_path):
+    data, temporary = tmp_path / "data", tmp_path / "temporary"
+    data.mkdir()
+    temporary.mkdir()
+    code = (
+        "import os, signal\n"
+        "from django.contrib.staticfiles import finders\n"
+        "assert finders.find('js/board.js')\n"
+        "os.kill(os.getpid(), signal.SIGKILL)"
+    )
+    done = subprocess.run(
+        [sys.executable, ROOT / "manage.py", "shell", "--verbosity", "0", "-c", code],
+        env={**environment(data), "TMPDIR": str(temporary)},
+        capture_output=True,
+        check=False,
+    )
+    assert done.returncode == -signal.SIGKILL, done.stderr
+    assert list(temporary.iterdir()) == []
 
 
 def test_what_cannot_be_joined_is_refused(settings, tmp_path):

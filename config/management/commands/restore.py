@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from django.core.management.base import BaseCommand, CommandError, CommandParser
+from django.core.management.base import BaseCommand, CommandParser
 
 from config import backups
 from config.opening_backups import BackupRefused
@@ -17,11 +17,11 @@ class Command(BaseCommand):
 
     def handle(self, *args: object, file: Path, from_another_server: bool, **options: object) -> None:
         if not backups.on_this_database():
-            raise CommandError("This database is PostgreSQL: use pg_restore, as DEVELOPERS.md says.")
+            raise SystemExit("This database is PostgreSQL: use pg_restore, as DEVELOPERS.md says.")
         try:
             restored = backups.restore(file, from_another_server=from_another_server)
         except BackupRefused as refusal:
-            raise CommandError(str(refusal)) from None
+            raise SystemExit(str(refusal)) from None
         self.stdout.write(f"Restored from {file.name}. Everyone signs in again.")
         if restored.kept:
             self.stdout.write(f"What was there until now is kept: {restored.kept}")

@@ -1,6 +1,6 @@
 """Take words out of everything that is kept: the database, its file, and every backup of this server."""
 
-from django.core.management.base import BaseCommand, CommandError, CommandParser, OutputWrapper
+from django.core.management.base import BaseCommand, CommandParser, OutputWrapper
 
 from accounts.models import User
 from routines.erasing.doing import Part, StillRead, begin, finish
@@ -44,15 +44,15 @@ class Command(BaseCommand):
                 self._begin(by)
             self._finish(again=options["finish"])
         except (ListDamaged, StillRead) as error:
-            raise CommandError(str(error)) from None
+            raise SystemExit(str(error)) from None
 
     def _begin(self, by: str | None) -> None:
         person = User.objects.active().filter(sign_in_name=by or "").first()
         if person is None or not person.is_administrator:
-            raise CommandError("Name an administrator: --by SIGN-IN-NAME.")
+            raise SystemExit("Name an administrator: --by SIGN-IN-NAME.")
         form = WordsForm({"words": input("Words to remove: "), "whose": "all"}, person=person)
         if not form.is_valid():
-            raise CommandError(" ".join(map(str, form.errors["words"])))
+            raise SystemExit(" ".join(map(str, form.errors["words"])))
         words = form.cleaned_data["words"]
         sought = Sought.in_words(words)
         found = shown(look_for(sought, whose=None), sought, reader=person, whose=None)
@@ -61,7 +61,7 @@ class Command(BaseCommand):
         if not found.texts:
             self.stdout.write("They stand in no text of the database; its file and the backups are written anew.")
         if input("Remove them for good? Type yes: ").strip().casefold() != "yes":
-            raise CommandError("Nothing was changed.")
+            raise SystemExit("Nothing was changed.")
         begin(*mark_of(words), by=person, places=list(CALLED), whose=None)
 
     def _finish(self, *, again: bool) -> None:

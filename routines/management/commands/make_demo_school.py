@@ -1,7 +1,7 @@
 """Make the demo school in an empty database."""
 
 from django.conf import settings
-from django.core.management.base import BaseCommand, CommandError
+from django.core.management.base import BaseCommand
 from django.utils import timezone
 
 from accounts.models import School
@@ -14,7 +14,7 @@ class Command(BaseCommand):
 
     def handle(self, *args: object, **options: object) -> None:
         if not settings.DEMO:
-            raise CommandError("The demo school is made only where COUNTFOLD_DEMO is 1.")
+            raise SystemExit("The demo school is made only where COUNTFOLD_DEMO is 1.")
         if School.objects.exists():
-            raise CommandError("There is a school here already; the demo school needs an empty database.")
+            raise SystemExit("There is a school here already; the demo school needs an empty database.")
         make_demo_school(today=timezone.localdate(), load_standards=load_standards, told=self.stdout.write)

@@ -30,8 +30,10 @@ export class NoticingsPart {
       ...(answer.reply && heard.has(position) ? [made("p", { className: "l-told", text: answer.reply, lang: count.language })] : [])] })])));
     redraw(this.kept, state.notices, () => (state.notices.length ? state.notices.map((notice) => made("li", { className: "l-kept", children: [
       made("span", { text: notice.text }),
-      button(say("change"), () => this.open(notice), { key: `change-${notice.event}`, className: "button button-small", "aria-label": say("change-this", { text: notice.text }) }),
-      button(say("take-away"), () => acts.takeBack(notice.event), { key: `away-${notice.event}`, className: "button button-small", "aria-label": say("take-this-away", { text: notice.text }) }),
+      made("span", { className: "l-buttons", children: [
+        button(say("change"), () => this.open(notice), { key: `change-${notice.event}`, className: "button button-small", "aria-label": say("change-this", { text: notice.text }) }),
+        button(say("take-away"), () => acts.takeBack(notice.event), { key: `away-${notice.event}`, className: "button button-small", "aria-label": say("take-this-away", { text: notice.text }) }),
+      ] }),
     ] })) : [made("li", { className: "quiet", text: say("nothing-noticed") })]));
   }
 
