@@ -32,6 +32,8 @@ from django.db.models.sql.compiler import SQLCompiler
 from django.utils import timezone
 from django.utils.translation import get_language
 
+from .rows_made import joiner_of, maker_of
+
 P = ParamSpec("P")
 Row = TypeVar("Row")
 
@@ -80,8 +82,10 @@ def hold(row: Model, name: str, found: list[Any]) -> None:
     row._prefetched_objects_cache = {**getattr(row, "_prefetched_objects_cache", {}), name: queryset}  # type: ignore[attr-defined]
 
 
-def is_held(row: Model, name: str) -> bool:
-    return name in getattr(row, "_prefetched_objects_cache", {})
+def held(row: Model, name: str) -> list[Any] | None:
+    """What `row.name.all()` was let be, None where nothing was."""
+    found = getattr(row, "_prefetched_objects_cache", {}).get(name)
+    return None if found is None else list(found)
 
 
 class Shape(NamedTuple):
@@ -185,13 +189,15 @@ def _model_reader(compiler: SQLCompiler, db: str) -> Callable[[Sequence[Any]], M
     model, fields = known["model"], known["select_fields"]
     columns = slice(fields[0], fields[-1] + 1)
     names = [column.target.attname for column, *_ in compiler.select[columns]]
-    related = get_related_populators(known, compiler.select, db)  # type: ignore[call-arg]  # the stubs know the next Django
+    make = maker_of(model, names, db)
+    populators = get_related_populators(known, compiler.select, db)  # type: ignore[call-arg]  # the stubs know the next Django
+    joined = [joiner_of(one) for one in populators]
     annotations = tuple((compiler.annotation_col_map or {}).items())
 
     def read(row: Sequence[Any]) -> Model:
-        found: Model = model.from_db(db, names, row[columns])
-        for one in related:
-            one.populate(row, found)
+        found = make(row[columns])
+        for join in joined:
+            join(row, found)
         for name, at in annotations:
             setattr(found, name, row[at])
         return found

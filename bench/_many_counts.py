@@ -99,6 +99,8 @@ def fill(
         told("indexes")
         import_module("routines.migrations.0014_fill_kept_numbers_and_search").fill_days(apps)
         import_module("routines.migrations.0016_bank_totals").fill(apps, None)
+        import_module("routines.migrations.0023_bank_owner").fill(apps, None)
+        import_module("routines.migrations.0022_taught_in_week").fill(apps, None)
         told("totals")
 
 

@@ -67,11 +67,11 @@ def prepare() -> dict[str, Any]:
         NEW_COUNT: PREVIEW,
     }
     headers = {"HX-Request": "true"}
-    # As the page sends it: with what was shown of the number kind, which is shown anew only where that changes.
+    # As the page sends it: with the marks of what it shows, which is made and sent anew only where they change.
     offered = client.post(PREVIEW, PREVIEWED, headers=headers).content.decode()
-    found = re.search(r'name="kind_before" value="([^"]*)"', offered)
-    assert found is not None
-    previewed = PREVIEWED | {"kind_before": found[1], "mark_before": "."}
+    marks = dict(re.findall(r'name="(kind_before|mark_before|shown_before)" value="([^"]*)"', offered))
+    assert len(marks) == 3
+    previewed = PREVIEWED | marks
     asked = {}
     for name, address in pages.items():
         for _ in range(2):

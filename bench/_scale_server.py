@@ -17,7 +17,7 @@ NUMBERED_PAGE = 200
 TRIES = 30
 
 
-def prepare(counts: int) -> dict[str, Any]:
+def prepare(counts: int, people: int) -> dict[str, Any]:
     """The bank, sessions in it, the pages to ask for, and how long each spends in the database."""
     from django.core.management import call_command
     from django.db import connection
@@ -30,7 +30,7 @@ def prepare(counts: int) -> dict[str, Any]:
     from routines.models import Lesson, Routine
 
     if not Routine.objects.exists():
-        fill(counts, people=max(20, counts // 250), told=lambda line: sys.stderr.write(f"  {line}\n"))
+        fill(counts, people=people, told=lambda line: sys.stderr.write(f"  {line}\n"))
         settle()
     teacher = User.objects.get(sign_in_name="person3")
     as_coach = {"display_name": "Coach", "role": User.Role.COACH}
@@ -110,7 +110,7 @@ def _timed(cursor: Any, sql: str, params: Any) -> float:
 if __name__ == "__main__":
     django.setup()
     if sys.argv[1] == "prepare":
-        sys.stdout.write(json.dumps(prepare(int(sys.argv[2]))))
+        sys.stdout.write(json.dumps(prepare(*map(int, sys.argv[2:]))))
     else:
         from bench._page_server import serve
 

@@ -6,7 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
-from accounts.compiled_once import compiled_once, hold, is_held
+from accounts.compiled_once import compiled_once, held, hold
 from accounts.languages import LANGUAGES
 from accounts.models import User
 
@@ -59,7 +59,8 @@ class ClassGroup(models.Model):
 
 def classes_of(user: User) -> list[ClassGroup]:
     """Those that she teaches or taught, in any year; asked for unless they are held for this request."""
-    return list(user.class_groups.all()) if is_held(user, "class_groups") else _classes_of(user)
+    known = held(user, "class_groups")
+    return _classes_of(user) if known is None else known
 
 
 def hold_classes_of(user: User) -> list[ClassGroup]:

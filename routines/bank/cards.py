@@ -3,10 +3,10 @@
 A plan that cannot be read is a card of its own, so that one damaged row never takes a list down with it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from django.utils.safestring import SafeString
+from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import User
 from accounts.written_once import Later, write, written_once
@@ -59,6 +59,11 @@ def cards_of(routines: Sequence[Routine], *, reader: User, may_teach: bool = Fal
         Card(routine, _face(routine, reader, may_teach), said.get(routine.pk), damaged.get(routine.pk, ""))
         for routine in routines
     ]
+
+
+def as_items(cards: Iterable[Card]) -> SafeString:
+    """The cards as items of a list, put together here: a template's loop takes as long as all else that a page of them asks."""
+    return mark_safe("".join(f"<li>{card.html}</li>" for card in cards))  # noqa: S308 - pieces that templates wrote
 
 
 def _face(routine: Routine, reader: User, may_teach: bool) -> Face:

@@ -5,22 +5,24 @@ from collections.abc import Iterable
 from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 
-from accounts.models import User
 from accounts.translated import Translated
 from accounts.written_once import Later, write, written_once
 from grade_bands.models import Grade
 from routines.bank.forms.filters import BankFilter, Choice
 
 
-def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Iterable[User]) -> SafeString:
-    """grades, owners: those to choose from, in their order. The same choices of the same filters are the same to the letter."""
+def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Iterable[tuple[int, str]]) -> SafeString:
+    """grades, owners: those to choose from, in their order; of an owner the key and the name.
+
+    The same choices of the same filters are the same to the letter.
+    """
     names = tuple(grade.name for grade in grades)
     written = write if wanted.text or wanted.standard else written_once
     return written(
         "bank/_filters.html",
         wanted=wanted,
         filters=Later(names, lambda: _filters(wanted, names)),
-        owners=tuple((owner.pk, owner.display_name) for owner in owners),
+        owners=tuple(owners),
     )
 
 

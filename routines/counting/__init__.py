@@ -22,7 +22,7 @@ from .results import Idea, Pattern, Verdict
 from .style import Style
 
 # Raised when the engine would say something else of the same grid; stored with what it said.
-ENGINE_VERSION = "3"
+ENGINE_VERSION = "4"
 
 if TYPE_CHECKING:
     from .algebra import RuleVerdict, judge_rule

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import pairwise
 
 from .claims import Claim
-from .grid import Grid
+from .grid import ALONG, Grid
 from .patterns import digit_run
+from .patterns.digit import readings
 from .patterns.follows import implied
 from .results import Idea, Pattern
 
@@ -28,7 +30,7 @@ def ended_runs(grid: Grid) -> tuple[Idea, ...]:
     """
     lives: dict[Claim, list[tuple[int, Pattern]]] = {}
     listed: set[Claim] = set()
-    for n in range(2, min(grid.terms, LONGEST_LOOKED_AT) + 1):
+    for n in range(2, _last_with_a_run(grid.cut(min(grid.terms, LONGEST_LOOKED_AT))) + 1):
         view = grid.cut(n)
         runs = tuple(digit_run.find(view))
         follow = implied(runs, view)
@@ -43,3 +45,22 @@ def ended_runs(grid: Grid) -> tuple[Idea, ...]:
     ]
     over = [idea for idea in ideas if idea.dies_at and idea.seen_at + SHORTEST_LIFE <= idea.dies_at <= grid.terms]
     return tuple(sorted(over, key=lambda idea: idea.seen_at - (idea.dies_at or 0)))
+
+
+def _last_with_a_run(grid: Grid) -> int:
+    """How many counts are in view when the last run is over: a digit that went by two amounts has none in any later view."""
+    last = 0
+    for _, reading in readings(grid):
+        values = reading.upto(grid.terms)
+        for along in ALONG:
+            steps = [
+                (later, now - before)
+                for line in grid.lines(along)
+                for earlier, later in pairwise(line)
+                if (now := values[later]) is not None and (before := values[earlier]) is not None
+            ]
+            steps.sort()
+            if steps and steps[0][1]:
+                first = steps[0][1]
+                last = max(last, next((later - 1 for later, change in steps if change != first), grid.terms))
+    return last

@@ -24,7 +24,7 @@ from routines.coverage.targets import (
     own_besides,
     targets_of_class,
 )
-from routines.models import BankTotal, Lesson, TaughtOn
+from routines.models import BankTotal, Lesson, TaughtInWeek, TaughtOn
 
 FEW = 3
 
@@ -180,10 +180,15 @@ def _of_grades(
         if any(said):
             targets[place] = targets.get(place, NOTHING_SAID).with_more(*said)
 
-    monday = weeks_between(first, last)[0]
+    mondays = weeks_between(first, last)
+    whole = [monday for monday in mondays if first <= monday and monday + timedelta(days=6) <= last]
+    in_part = [monday for monday in mondays if monday not in whole]
     read = audiences(user, year, grades)
     for audience, keys in read.items():
-        for grade, area, week, lessons, *said in _by_week(year, keys, monday, first, last, audience):
+        rows = _by_week(year, keys, whole[0], whole[-1], audience) if whole else []
+        if in_part:
+            rows += _days_by_week(year, keys, in_part, first, last, audience)
+        for grade, area, week, lessons, *said in rows:
             weekly[grade, area][week] += lessons
             add((grade, area), said)
     if None not in read:
@@ -194,10 +199,20 @@ def _of_grades(
 
 @compiled_once
 def _by_week(
-    year: SchoolYear, grades: list[int], monday: date, first: date, last: date, audience: Audience | None
+    year: SchoolYear, grades: list[int], first: date, last: date, audience: Audience | None
+) -> QuerySet[TaughtInWeek, Any]:
+    """first, last: Mondays."""
+    weeks = TaughtInWeek.objects.filter(year=year, grade__in=grades, monday__range=(first, last), lessons__gt=0)
+    said = [f"{audience}_{name}" for name in SAID] if audience else []
+    return weeks.order_by().values_list("grade", "area", "monday", "lessons", *said)
+
+
+@compiled_once
+def _days_by_week(
+    year: SchoolYear, grades: list[int], mondays: list[date], first: date, last: date, audience: Audience | None
 ) -> QuerySet[TaughtOn, Any]:
-    """`monday`: that of the first week, where the index begins."""
-    weeks = TaughtOn.objects.filter(year=year, grade__in=grades, monday__range=(monday, last))
+    """The same of the days from `first` to `last` in weeks of which these are a part."""
+    weeks = TaughtOn.objects.filter(year=year, grade__in=grades, monday__in=mondays)
     days = weeks.filter(day__range=(first, last), lessons__gt=0).order_by()
     sums = {name: Sum(f"{audience}_{name}") for name in SAID} if audience else {}
     return days.values_list("grade", "area", "monday").annotate(taught=Sum("lessons"), **sums)

@@ -30,7 +30,7 @@ def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool,
         drawn.append(numeral.draw(pen, x, y))
     if not interactive:
         content = "".join(drawn)
-        return content if pen.on_paper or not content else element("g", pen.look("g-cell"), content, data_n=n)
+        return content if pen.flat or not content else element("g", pen.look("g-cell"), content, data_n=n)
     hit = element(
         "rect", pen.look("g-hit"), x=box.left, y=box.top, width=layout.width, height=layout.height, rx=layout.radius / 2
     )
@@ -46,6 +46,12 @@ def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool,
         aria_pressed="true" if chosen else "false",
         aria_label=f"{read_aloud(layout, n) or WORDS[language].empty} ({row}, {column})",
     )
+
+
+def draw_numerals(pen: Pen, layout: Layout) -> str:
+    """The numerals of a count that is written whole, in a group that says what they share."""
+    drawn = (layout.numerals[n].draw(pen, *layout.middle(n), look="") for n in layout.shown())
+    return element("g", pen.look("g-numeral"), "".join(drawn), font_size=layout.numeral)
 
 
 def _frame(pen: Pen, layout: Layout, box: Box, look: str, inset: float) -> str:

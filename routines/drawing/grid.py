@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from routines.counting import Fill, Grid, Piece
 
-from .cells import draw_cell, read_aloud
+from .cells import draw_cell, draw_numerals, read_aloud
 from .drawn import Drawn
 from .entries import Entries
 from .ink import Ink, draw_ink_over, draw_ink_under, reach_of
@@ -37,6 +37,7 @@ def draw_grid(
     language: str = "en",
     labels: Mapping[int, str] | None = None,
     ink: Ink | None = None,
+    beside_words: bool = False,
 ) -> Drawn:
     """Draw a grid as inline SVG, which knows its size.
 
@@ -46,8 +47,10 @@ def draw_grid(
     numbers in bold with a notch. upto: only the first counts are written. entries: cell states by term number instead of
     the whole count. interactive: every cell can be tapped and focused (`chosen` are pressed). language: of the few words
     in the drawing. labels: small words under the numerals, by term ("crate 3"). ink: the class's marks and jumps.
+    beside_words: for a page that says the same in words and hides the drawing from those who hear it: without a description,
+    and without parts that a script takes hold of. A page of the bank has two dozen.
     """
-    pen = Pen(on_paper=size == "print")
+    pen = Pen(on_paper=size == "print", flat=beside_words)
     layout = lay_out(grid, SIZES[size], landmarks, entries, upto, labels)
     if layout.size.sketched:
         lit = sketch(grid, lit, frozenset(layout.shown()))
@@ -65,7 +68,10 @@ def draw_grid(
         _layer(pen, key, on, light, light.marks(pen, frozenset() if light.always else covered, animate))
         for key, light, on in ordered
     ]
-    body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
+    if beside_words:
+        body.append(draw_numerals(pen, layout))
+    else:
+        body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
     body += [_label(pen, layout, n, words) for n, words in layout.labels.items() if layout.cell(n) is not None]
     body.append(draw_ink_over(pen, layout, ink))
     words = _how_far(layout)
@@ -73,16 +79,17 @@ def draw_grid(
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))
     view = _view(layout, [light for _, light, _ in lights], words, reach_of(layout, ink))
     width, height = round(view.right - view.left), round(view.bottom - view.top)
+    told = "" if beside_words else _told(layout, title, [light for _, light, on in lights if on], language)
     svg = element(
         "svg",
         pen.look("g-root") + ("" if pen.on_paper else f' data-size="{size}"'),
-        _told(layout, title, [light for _, light, on in lights if on], language) + "".join(body),
-        role="group" if interactive else "img",
+        told + "".join(body),
+        role=None if beside_words else "group" if interactive else "img",
         viewBox=f"{plain(view.left)} {plain(view.top)} {plain(view.right - view.left)} {plain(view.bottom - view.top)}",
         width=width,
         height=height,
-        focusable="false",
-        xmlns="http://www.w3.org/2000/svg",
+        focusable=None if beside_words else "false",
+        xmlns=None if beside_words else "http://www.w3.org/2000/svg",
     )
     return Drawn(svg, width=width, height=height, numeral=layout.numeral)
 
@@ -111,7 +118,7 @@ def _layer(pen: Pen, key: str, on: bool, light: Light, content: str, names_cells
     """One light's shapes or marks as a group that a script can show and hide."""
     if not content:
         return ""
-    if pen.on_paper:
+    if pen.flat:
         return content if on else ""
     cells = " ".join(str(n) for group in light.groups for n in group) if names_cells and light.always else None
     classes = ("g-layer",) if on else ("g-layer", "g-off")

@@ -134,7 +134,7 @@ class Light:
         heads: dict[str | None, list[str]] = {}
         for index, part in enumerate(stretches):
             step = f"g-step-{1 + index * min(LAST_STEP, len(stretches)) // len(stretches)}" if animate else None
-            joins = (None, None) if self.always or pen.on_paper else (part.start, part.end)
+            joins = (None, None) if self.always or pen.flat else (part.start, part.end)
             lines.setdefault((step, *joins), []).append(line_of(part.points))
             if part.arrow:
                 heads.setdefault(step, []).append(self._arrowhead(part))

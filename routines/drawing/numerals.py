@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from routines.counting import Piece
 
@@ -29,11 +30,12 @@ def with_minus(words: str) -> str:
     >>> with_minus("-5"), with_minus("sixty-four"), with_minus("90-10")
     ('\u22125', 'sixty-four', '90-10')
     """
+    if "-" not in words:
+        return words
     return MINUS if words == "-" else _BEFORE_A_NUMBER.sub(MINUS, words)
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(NamedTuple):
     """A rectangle by its edges."""
 
     left: float
@@ -66,8 +68,7 @@ class Box:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """One piece set in its place: `x` is its left edge and `baseline` its foot, from the middle of the numeral."""
 
     kind: str
@@ -106,15 +107,19 @@ class Numeral:
         return Box(figure.x + before, figure.baseline - height, figure.x + through, figure.baseline)
 
     def draw(self, pen: Pen, x: float, y: float, look: str = "g-numeral") -> str:
-        """Draw the numeral with its middle at (x, y)."""
-        classes = (look, "g-bold") if self.weight == "bold" else (look,)
+        """Draw the numeral with its middle at (x, y). Without a look it takes that of the group it stands in, and its size."""
+        bold = ["g-bold"] if self.weight == "bold" else []
+        classes, known = ([look, *bold], None) if look else (bold, self.size)
+        text_look, bar_look = (pen.look(*names) if names else "" for names in (classes, [look] if look else []))
         drawn = [
-            element("text", pen.look(*classes), text_of(words), x=x + left, y=y + foot, font_size=size)
+            element(
+                "text", text_look, text_of(words), x=x + left, y=y + foot, font_size=None if size == known else size
+            )
             for words, left, foot, size in self._runs()
         ]
         thick = BAR * self.size
         drawn += [
-            element("rect", pen.look(look), x=x + left, y=y - thick / 2, width=right - left, height=thick)
+            element("rect", bar_look, x=x + left, y=y - thick / 2, width=right - left, height=thick)
             for left, right in self.bars
         ]
         return "".join(drawn)

@@ -20,8 +20,8 @@ _TOKEN = re.compile(r"var\((--[\w-]+)\)")
 
 def plain(value: float) -> str:
     """Write a length with one decimal at most: a twentieth of a pixel is not seen, and the drawings stay small."""
-    text = f"{value:.1f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+    text = f"{value:.1f}".removesuffix(".0")
+    return "0" if text == "-0" else text
 
 
 def text_of(words: str) -> str:
@@ -38,9 +38,14 @@ def element(name: str, look: str = "", content: str | None = None, /, **attribut
         if value is None:
             continue
         shown = plain(value) if isinstance(value, float | int) and not isinstance(value, bool) else text_of(str(value))
-        written.append(f'{key.rstrip("_").replace("_", "-")}="{shown}"')
+        written.append(f'{_written(key)}="{shown}"')
     opening = " ".join(written)
     return f"<{opening}/>" if content is None else f"<{opening}>{content}</{name}>"
+
+
+@cache
+def _written(attribute: str) -> str:
+    return attribute.rstrip("_").replace("_", "-")
 
 
 def path_of(points: Iterable[tuple[float, float]], close: bool = False) -> str:
@@ -81,10 +86,13 @@ def rules() -> dict[str, tuple[tuple[str, str], ...]]:
 
 
 class Pen:
-    """Turns class names into the attributes that draw them: a class on screen, the resolved rules on paper."""
+    """Turns class names into the attributes that draw them: a class on screen, the resolved rules on paper.
 
-    def __init__(self, on_paper: bool = False) -> None:
-        self.on_paper = on_paper
+    flat: what is drawn has no part that a script takes hold of, as on paper.
+    """
+
+    def __init__(self, on_paper: bool = False, flat: bool = False) -> None:
+        self.on_paper, self.flat = on_paper, flat or on_paper
 
     def look(self, *classes: str) -> str:
         if not self.on_paper:

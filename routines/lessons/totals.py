@@ -2,24 +2,28 @@
 
 Nothing is added or taken off, so that doing it twice, or after a mistake, gives the same. On PostgreSQL two lessons of one
 count may change at the same moment: the row of the total is held first and the lessons are read after that, so that
-whoever comes second sees both. Totals are held in one order (counts before days), so that nobody waits in a ring.
+whoever comes second sees both. Totals are held in one order (counts, days, weeks), so that nobody waits in a
+ring.
 """
 
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from django.db import transaction
 from django.db.models import Aggregate, Count, Q, Sum
 
 from grade_bands.models import SchoolYear
-from routines.models import Lesson, TaughtInYear, TaughtOn, TimesTaught
+from routines.models import Lesson, TaughtInWeek, TaughtInYear, TaughtOn, TimesTaught
 
 OfYear = tuple[int, int]
 """Routine, year; as everywhere here by their keys."""
 OfDay = tuple[int, int, str, date]
 """Year, grade, area, day."""
+OfWeek = tuple[int, int, str, date]
+"""Year, grade, area, Monday."""
 
 
 SHARED_WITH = {
@@ -32,6 +36,7 @@ NUMBERS_OF_A_DAY: dict[str, Aggregate] = {"lessons": Count("pk")} | {
     for said in ("seen", "not_yet", "not_recorded")
 }
 """The columns of a day's total, by what they are of its lessons."""
+NUMBERS_OF_A_WEEK = {name: Sum(name, default=0) for name in NUMBERS_OF_A_DAY}
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +88,7 @@ def count_years_again(wanted: Iterable[OfYear]) -> None:
 
 @transaction.atomic
 def count_days_again(wanted: Iterable[OfDay]) -> None:
-    """How many lessons there were, and what those that are shared say of target patterns."""
+    """How many lessons there were, and what those that are shared say of target patterns; the same of their weeks."""
     ordered = sorted(wanted)
     TaughtOn.objects.bulk_create(
         [
@@ -99,6 +104,23 @@ def count_days_again(wanted: Iterable[OfDay]) -> None:
             setattr(total, name, number)
         total.monday = monday_of(day)
         total.save(update_fields=[*NUMBERS_OF_A_DAY, "monday"])
+    count_weeks_again({(year, grade, area, monday_of(day)) for year, grade, area, day in ordered})
+
+
+@transaction.atomic
+def count_weeks_again(wanted: Iterable[OfWeek]) -> None:
+    """What their days come to, as these are kept by now."""
+    ordered = sorted(wanted)
+    TaughtInWeek.objects.bulk_create(
+        [TaughtInWeek(year_id=year, grade_id=grade, area=area, monday=monday) for year, grade, area, monday in ordered],
+        ignore_conflicts=True,
+    )
+    for year, grade, area, monday in ordered:
+        of_week = {"year": year, "grade": grade, "area": area, "monday": monday}
+        total = TaughtInWeek.objects.select_for_update().get(**of_week)
+        for name, number in TaughtOn.objects.filter(**of_week).aggregate(**NUMBERS_OF_A_WEEK).items():
+            setattr(total, name, number)
+        total.save(update_fields=list(NUMBERS_OF_A_WEEK))
 
 
 def monday_of(day: date) -> date:
@@ -140,10 +162,26 @@ def _in_all(rows: Iterable[tuple[int, ...]]) -> tuple[int, int]:
 
 
 def wrong_days(year: SchoolYear) -> set[OfDay]:
-    """The (year, grade, area, day) whose number of lessons is not what they come to."""
-    lessons = Lesson.objects.counted().filter(year=year).order_by()
-    by = lessons.values_list("grade", "area", "taught_on").annotate(**NUMBERS_OF_A_DAY)
-    right = {(grade, area, day, monday_of(day), *numbers) for grade, area, day, *numbers in by}
+    """The (year, grade, area, day) whose numbers are not what its lessons come to."""
+    right = {(grade, area, day, monday_of(day), *numbers) for grade, area, day, *numbers in _days_of(year)}
     rows = TaughtOn.objects.filter(year=year, lessons__gt=0)
     kept = set(rows.values_list("grade", "area", "day", "monday", *NUMBERS_OF_A_DAY))
     return {(year.pk, grade, area, day) for grade, area, day, *_ in right ^ kept}
+
+
+def wrong_weeks(year: SchoolYear) -> set[OfWeek]:
+    """The (year, grade, area, Monday) whose numbers are not what its lessons come to."""
+    sums: dict[tuple[int, str, date], list[int]] = {}
+    for grade, area, day, *numbers in _days_of(year):
+        so_far = sums.setdefault((grade, area, monday_of(day)), [0] * len(numbers))
+        so_far[:] = map(sum, zip(so_far, numbers, strict=True))
+    right: set[tuple[Any, ...]] = {(*of, *numbers) for of, numbers in sums.items()}
+    rows = TaughtInWeek.objects.filter(year=year, lessons__gt=0)
+    kept: set[tuple[Any, ...]] = set(rows.values_list("grade", "area", "monday", *NUMBERS_OF_A_WEEK))
+    return {(year.pk, grade, area, monday) for grade, area, monday, *_ in right ^ kept}
+
+
+def _days_of(year: SchoolYear) -> Iterable[tuple[Any, ...]]:
+    """Grade, area, day and its numbers, counted from the lessons."""
+    lessons = Lesson.objects.counted().filter(year=year).order_by()
+    return lessons.values_list("grade", "area", "taught_on").annotate(**NUMBERS_OF_A_DAY)

@@ -1,6 +1,6 @@
 """The nouns of the bank: one model per file, each under its own queryset."""
 
-from .bank_total import BankTotal
+from .bank_total import BankOwner, BankTotal
 from .draft import PlanDraft
 from .event import LessonEvent
 from .import_file import ImportFile
@@ -12,11 +12,12 @@ from .planned import Planned
 from .routine import Routine, RoutinePattern
 from .search_word import SearchWord
 from .suggestion import Suggestion, SuggestionAnswer
-from .taught import TaughtInYear, TaughtOn, TimesTaught
+from .taught import TaughtInWeek, TaughtInYear, TaughtOn, TimesTaught
 from .version import RoutineVersion, UnreadablePlan
 from .worked_out import WorkedOut
 
 __all__ = [
+    "BankOwner",
     "BankTotal",
     "ImportFile",
     "Job",
@@ -36,6 +37,7 @@ __all__ = [
     "Suggestion",
     "SuggestionAnswer",
     "TargetOutcome",
+    "TaughtInWeek",
     "TaughtInYear",
     "TaughtOn",
     "TimesTaught",

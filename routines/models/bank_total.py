@@ -1,11 +1,13 @@
-"""How many counts the bank holds, kept by grade and area so that coverage counts none of them.
+"""How many counts the bank holds, kept by grade and area so that coverage counts none of them, and who has some in it.
 
-It follows from the counts' own rows: whoever shares, retires or moves one calls `count_bank_again` in the same transaction.
+It follows from the counts' own rows: whoever shares, retires or moves one calls `count_bank_again` in the same transaction,
+and who shares, retires or hands one on `look_for_owners_again`.
 """
 
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
+from django.conf import settings
 from django.db import models, transaction
 from django.db.models import Count
 
@@ -44,6 +46,33 @@ def count_bank_again(wanted: Iterable[Cell]) -> None:
         total = BankTotal.objects.select_for_update().get(grade=grade, area=area)
         total.counts = _bank().filter(grade=grade, area=area).count()
         total.save(update_fields=["counts"])
+
+
+class BankOwner(models.Model):
+    """Whether this person has a count in the bank: PostgreSQL takes long to look it up for each."""
+
+    owner = models.OneToOneField(settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="bank_owner")
+    has_counts = models.BooleanField(default=False)
+
+    def __str__(self) -> str:
+        return f"{self.owner_id}: {self.has_counts}"
+
+
+@transaction.atomic
+def look_for_owners_again(owners: Iterable[int]) -> None:
+    """Bring what is kept of these people to what the bank holds; in one order, as above."""
+    ordered = sorted(owners)
+    BankOwner.objects.bulk_create([BankOwner(owner_id=owner) for owner in ordered], ignore_conflicts=True)
+    for owner in ordered:
+        row = BankOwner.objects.select_for_update().get(owner=owner)
+        row.has_counts = _bank().filter(owner=owner).exists()
+        row.save(update_fields=["has_counts"])
+
+
+def wrong_bank_owners() -> set[int]:
+    """Of whom it is kept wrongly whether they have a count in the bank."""
+    kept = BankOwner.objects.filter(has_counts=True).values_list("owner", flat=True)
+    return set(kept) ^ set(_bank().order_by().values_list("owner", flat=True).distinct())
 
 
 def wrong_bank_totals() -> set[Cell]:

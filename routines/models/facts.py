@@ -10,7 +10,7 @@ from django.utils.translation import gettext_lazy
 from accounts.languages import LANGUAGES as SPOKEN
 from routines.counting import ENGINE_VERSION, Audience, Count, Fill, Grid, Kind
 from routines.models.plan_document import Plan
-from routines.words import SpokenPattern, find_patterns
+from routines.words import SpokenPattern, patterns_to_say
 
 FILLS = {
     Fill.ACROSS: gettext_lazy("across"),
@@ -71,7 +71,7 @@ def facts_of(plan: Plan, level: int) -> Facts:
     """Units: numbers are in the kind's base unit, as numerator and denominator. Raises CountError for a plan that is no count."""
     grid = plan.grid()
     count = grid.count
-    patterns = find_patterns(grid, audience=Audience(level=level))
+    patterns = patterns_to_say(grid, audience=Audience(level=level))
     largest = max((count.value(1), count.value(count.terms)), key=abs)
     words = [plan.title, plan.story.text, count_in_words(grid), count.kind, plan.area, *plan.standards]
     words += [pattern.statement for pattern in patterns[:12]]

@@ -60,6 +60,7 @@ WORDLESS = (
     "routines.ImportFile.left_out",
     "routines.SuggestionAnswer.answer",
     "routines.TaughtOn.area",
+    "routines.TaughtInWeek.area",
     "routines.BankTotal.area",
 )
 

@@ -1,6 +1,6 @@
 """What is declared of a field of the plan document beside its type. Pydantic, which reads plans, finds its rules here.
 
-It is not imported: it takes 9 MB, and who only shows what was worked out of plans reads none.
+It is not imported: it takes 9 MB, and what stands as plans are written is taken without it (`plan_taking.py`).
 """
 
 from dataclasses import dataclass

@@ -15,6 +15,7 @@ from routines.counting import CountError, Style
 from routines.errors import say
 from routines.models.declared import declared_at
 from routines.models.plan_document import SCHEMA, Plan
+from routines.models.plan_taking import NotTaken, taken
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -39,15 +40,22 @@ def read_document(document: Any) -> Plan:
     if not isinstance(document, Mapping):
         raise PlanError("plan", '"plan" should be a group of named parts.')
     _require_text(document)
-    current = _brought_up(document)
+    parts = {name: part for name, part in _brought_up(document).items() if name != "schema"}
+    try:
+        plan = taken(parts)
+    except NotTaken:
+        plan = _validated(parts)
+    _require_sense(plan)
+    return plan
+
+
+def _validated(parts: dict[str, Any]) -> Plan:
     from pydantic import ValidationError  # see plan_field.py
 
     try:
-        plan = _reader().validate_python({name: part for name, part in current.items() if name != "schema"})
+        return _reader().validate_python(parts)
     except ValidationError as error:
         raise _said(error.errors(include_url=False)[0]) from error
-    _require_sense(plan)
-    return plan
 
 
 @cache

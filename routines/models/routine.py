@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import reduce
 from operator import and_
-from typing import Self
+from typing import Any, Self
 
 from django.conf import settings
 from django.db import connection, models, transaction
@@ -22,7 +22,7 @@ from grade_bands.models import Area, ClassGroup, Grade, SchoolYear, classes_of
 from routines.models.plan_document import Plan
 
 from .among import Among
-from .bank_total import count_bank_again
+from .bank_total import count_bank_again, look_for_owners_again
 from .search_word import SearchWord, SearchWordQuerySet
 from .searched_words import Asked, asked_for
 from .shown_families import FOR_A_WHILE, bits_of
@@ -58,9 +58,17 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     """
     taught = TimesTaught.objects.filter(routine=OuterRef("pk"), **({"year": year} if year else {})).order_by()
     if user.is_coach:
-        return Q(Exists(taught))
+        return _looked_up(taught)
     several = taught.values("routine").annotate(classes=Count("class_group", distinct=True))
-    return Q(Exists(taught.known_to(user))) | Q(Exists(several.filter(classes__gte=CLASSES_TO_BE_TOLD)))
+    return _looked_up(taught.known_to(user)) | _looked_up(several.filter(classes__gte=CLASSES_TO_BE_TOLD))
+
+
+def _looked_up(rows: models.QuerySet[Any, Any]) -> Q:
+    """Of which routines there is one of these rows, which name it: looked for at each routine that is come by.
+
+    Not by EXISTS, which PostgreSQL would turn round: it would begin with the rows, and read every one that there is.
+    """
+    return Q(IsNull(Subquery(rows.values("routine")[:1]), False))
 
 
 # Of a word that so many counts have or fewer their keys are read, so that nothing else is looked at: how often a word is met
@@ -112,9 +120,7 @@ class Met:
         return self._where_often() if self.named is None else Q(pk__among=sorted(self.named)) & self._where_often()
 
     def _where_often(self) -> Q:
-        # Not by EXISTS, which PostgreSQL would turn round: it would begin with the word, and read every count that has it.
-        a_row = (Subquery(rows.filter(routine=OuterRef("pk")).values("pk")[:1]) for rows in self.often)
-        return reduce(and_, (Q(IsNull(row, False)) for row in a_row), Q())
+        return reduce(and_, (_looked_up(rows.filter(routine=OuterRef("pk"))) for rows in self.often), Q())
 
 
 def met(words: Sequence[Asked]) -> Met:
@@ -399,8 +405,10 @@ class Routine(models.Model):
         self._count_again()
 
     def _count_again(self) -> None:
-        """Where it stands by now: it may have been saved for another grade since it was read."""
-        count_bank_again(Routine.objects.filter(pk=self.pk).values_list("grade", "area"))
+        """Where it stands by now: it may have been saved for another grade, or handed on, since it was read."""
+        now = Routine.objects.filter(pk=self.pk)
+        count_bank_again(now.values_list("grade", "area"))
+        look_for_owners_again(now.values_list("owner", flat=True))
 
 
 class RoutinePattern(models.Model):

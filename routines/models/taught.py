@@ -1,4 +1,5 @@
-"""Teaching numbers, kept beside the lessons so that no page counts these: how often each count was taught, and each day.
+"""Teaching numbers, kept beside the lessons so that no page counts these: how often each count was taught, and
+what each grade had on each day and in each week.
 
 All of it follows from the lessons that coverage counts. `routines.lessons.totals` writes it, in the transaction that
 changes a lesson; `manage.py check_kept` proves it.
@@ -84,17 +85,15 @@ class TaughtInYear(models.Model):
         return f"{self.routine_id} {self.lessons} times in {self.year_id}"
 
 
-class TaughtOn(models.Model):
-    """How many lessons one grade had in one area on one day, and what was said of target patterns in those that are shared.
+class Taught(models.Model):
+    """How many lessons one grade had in one area for some time, and what was said of target patterns in those that are shared.
 
-    `monday` is that of its week. `team_...`: of lessons that their teachers share, `coach_...`: of those among them that a
-    coach may open too.
+    `team_...`: of lessons that their teachers share, `coach_...`: of those among them that a coach may open too.
     """
 
     year = models.ForeignKey("grade_bands.SchoolYear", on_delete=models.CASCADE, related_name="+", db_index=False)
     grade = models.ForeignKey("grade_bands.Grade", on_delete=models.CASCADE, related_name="+", db_index=False)
     area = models.CharField(max_length=12, choices=Area.choices)
-    day = models.DateField()
     monday = models.DateField()
     lessons = models.PositiveIntegerField(default=0)
     team_seen = models.PositiveIntegerField(default=0)
@@ -105,15 +104,33 @@ class TaughtOn(models.Model):
     coach_not_recorded = models.PositiveIntegerField(default=0)
 
     class Meta:
-        # What coverage adds up by week, from the index alone.
-        indexes = [
-            models.Index(
-                fields=["year", "grade", "monday", "area", "day", "lessons"]
-                + [f"{of}_{said}" for of in ("team", "coach") for said in ("seen", "not_yet", "not_recorded")],
-                name="taughton_by_week",
-            )
-        ]
+        abstract = True
+
+
+NUMBERS = ["lessons", *(f"{of}_{said}" for of in ("team", "coach") for said in ("seen", "not_yet", "not_recorded"))]
+
+
+class TaughtOn(Taught):
+    """On one day; `monday` is that of its week."""
+
+    day = models.DateField()
+
+    class Meta:
+        # What coverage adds up of a week that it shows a part of, from the index alone.
+        indexes = [models.Index(fields=["year", "grade", "monday", "area", "day", *NUMBERS], name="taughton_by_week")]
         constraints = [models.UniqueConstraint(fields=["year", "grade", "area", "day"], name="taughton_once")]
 
     def __str__(self) -> str:
         return f"{self.lessons} on {self.day}"
+
+
+class TaughtInWeek(Taught):
+    """In the week of `monday`: what its days come to."""
+
+    class Meta:
+        # What coverage reads, from the index alone.
+        indexes = [models.Index(fields=["year", "grade", "monday", "area", *NUMBERS], name="taughtinweek_of_grade")]
+        constraints = [models.UniqueConstraint(fields=["year", "grade", "area", "monday"], name="taughtinweek_once")]
+
+    def __str__(self) -> str:
+        return f"{self.lessons} in the week of {self.monday}"

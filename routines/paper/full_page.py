@@ -14,25 +14,30 @@ NEARLY = 0.92  # a page across looks fuller, so it may cost a little size
 MARGIN, FOOT = 40.0, 44.0  # points, as the named pages of paper.css have them
 
 
-def placed(subject: Subject, drawn: Drawn, taken: float) -> tuple[str, Picture]:
+def text_widths(subject: Subject) -> tuple[float, float]:
+    """The width that text has on a page upright and on one across. Units: points."""
+    short, long = PAPER[subject.school.paper]
+    return short - 2 * MARGIN, long - 2 * MARGIN
+
+
+def placed(subject: Subject, drawn: Drawn, taken: float, taken_across: float) -> tuple[str, Picture]:
     """The kind of page ("sheet-upright" or "sheet-wide") and the grid in the middle of it.
 
-    Units: points; `taken` is the height that other things need on the page.
+    Units: points; `taken` is the height that other things need on a page upright, `taken_across` on one across.
     """
-    kind, room = room_for(subject, drawn, taken)
+    kind, room = room_for(subject, drawn, taken, taken_across=taken_across)
     return kind, place(drawn, room, centred=True)
 
 
-def room_for(
-    subject: Subject, drawn: Drawn, taken: float, *, taken_across: float | None = None
-) -> tuple[str, tuple[float, float]]:
+def room_for(subject: Subject, drawn: Drawn, taken: float, *, taken_across: float) -> tuple[str, tuple[float, float]]:
     """The kind of page on which the grid is larger, and the width and height that it may take there.
 
-    Units: points; `taken_across` is what other things need on a page across, where that is not the same.
+    Units: points; `taken` is the height that other things need on a page upright, `taken_across` on one across.
     """
     short, long = PAPER[subject.school.paper]
-    upright = (short - 2 * MARGIN, long - MARGIN - FOOT - taken)
-    wide = (long - 2 * MARGIN, short - MARGIN - FOOT - (taken if taken_across is None else taken_across))
+    upright_width, wide_width = text_widths(subject)
+    upright = (upright_width, long - MARGIN - FOOT - taken)
+    wide = (wide_width, short - MARGIN - FOOT - taken_across)
     is_wide = place(drawn, wide).numeral > NEARLY * place(drawn, upright).numeral
     return ("sheet-wide", wide) if is_wide else ("sheet-upright", upright)
 

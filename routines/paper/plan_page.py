@@ -43,7 +43,7 @@ def plan_sheet(subject: Subject, *, anchor: str = "") -> SafeString:
         "legend": legend(subject, lit),
         "listen_for": list(_listen_for(subject)),
         "also_there": [
-            (subject.pattern_words(item.pattern, "statement"), _sign(subject, item.pattern.holds))
+            (subject.pattern_words(item.pattern, "statement"), sign(subject, item.pattern.holds))
             for item in subject.shown.listed
             if not item.target
         ][:ALSO_THERE],
@@ -75,13 +75,16 @@ def legend(subject: Subject, lit: Iterable[SpokenPattern]) -> list[tuple[SafeStr
     signs = [holds for holds in ("always", "shown") if any(pattern.holds == holds for pattern in lit)]
     if any(pattern.breaks_at and pattern.breaks_at <= subject.grid.terms for pattern in lit):
         signs.append("flag")
-    told = [(_sign(subject, name), subject.say[name]) for name in signs]
-    if subject.shown.landmarks:
-        told.append((_notch(subject), subject.say.each(subject.landmark_words)))
-    return told
+    return [(sign(subject, name), subject.say[name]) for name in signs] + landmark_legend(subject)
 
 
-def _sign(subject: Subject, name: str) -> SafeString:
+def landmark_legend(subject: Subject) -> list[tuple[SafeString, SafeString]]:
+    """What the filled corners in the picture say, where there are some."""
+    return [(_notch(subject), subject.say.each(subject.landmark_words))] if subject.shown.landmarks else []
+
+
+def sign(subject: Subject, name: str) -> SafeString:
+    """The sign of what holds so, "always" or "shown", or of the "flag"."""
     return mark_safe(draw_sign(name, on_paper=True, language=subject.say.main))  # noqa: S308 - drawn by us, escaped
 
 

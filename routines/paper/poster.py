@@ -1,31 +1,39 @@
 """The grid for the wall: plain, with the targets lit, or as it happened in one lesson."""
 
+from collections.abc import Sequence
+from math import ceil
+
+from django.utils.html import strip_tags
 from django.utils.safestring import SafeString
 from django.utils.translation import gettext_lazy as _
 
 from accounts.templatetags.dates import day
+from routines.drawing.metrics import text_width
 from routines.lessons.drawn import cells_clean, cells_on_board, ink_of
 from routines.lessons.recording import state_of
 from routines.models import Lesson
 from routines.paper.fitting import ALONE_FIT
-from routines.paper.full_page import full_page, placed
+from routines.paper.full_page import full_page, placed, text_widths
 from routines.paper.languages import phrase
 from routines.paper.picture import draw
-from routines.paper.plan_page import legend
+from routines.paper.plan_page import landmark_legend, sign
 from routines.paper.print import Print, Wishes
 from routines.paper.subject import Subject
 
-HEADING, ONE_MORE_LINE = 76.0, 28.0  # points
+# Points: what stands above the grid with a title of one line, and one more line of text; the sizes of title and texts.
+HEADING, ONE_MORE_LINE = 76.0, 30.0
+TITLE, WORDS = 26.0, 14.0
 
 
 def poster_sheets(subject: Subject, *, lit: bool = False) -> list[SafeString]:
     """The whole grid. Lit, it says what is lit; plain, it gives nothing away: not even the plan's title."""
     patterns = [item.pattern for item in subject.shown.lit] if lit else []
-    lines = len(patterns) * len(subject.say.languages) + len(subject.say.languages) - 1
-    kind, picture = placed(subject, draw(subject, lit=patterns, landmarks=lit), HEADING + ONE_MORE_LINE * lines)
-    signs = [sign for sign, _ in legend(subject, patterns)]
-    words = [subject.pattern_words(pattern, "statement") for pattern in patterns]
-    context = {"picture": picture, "words": list(zip(signs, words, strict=False)), "titled": lit}
+    told = [(sign(subject, one.holds), subject.pattern_words(one, "statement")) for one in patterns]
+    if lit:
+        told += landmark_legend(subject)
+    taken = _taken(subject, title=subject.plan.title if lit else "", said=[words for _, words in told])
+    kind, picture = placed(subject, draw(subject, lit=patterns, landmarks=lit), *taken)
+    context = {"picture": picture, "words": told, "titled": lit}
     return [full_page("poster.html", subject, kind, **context)]
 
 
@@ -34,12 +42,34 @@ def lesson_poster_sheets(subject: Subject, lesson: Lesson, *, cleaned: bool = Fa
     state = state_of(lesson)
     entries = cells_clean(state) if cleaned else cells_on_board(state, subject.grid.count)
     phrases = [] if cleaned else [phrase["text"] for phrase in state.phrases]
-    taken = HEADING + ONE_MORE_LINE * (2 * len(subject.say.languages) - 1 + len(phrases))
     ink = None if cleaned else ink_of(state, subject.grid)
-    kind, picture = placed(subject, draw(subject, entries=entries, landmarks=False, ink=ink), taken)
     happened = "" if cleaned else subject.say.each(lambda language: _as_it_happened(lesson, language))
+    taken = _taken(subject, said=[happened] if happened else [], typed=phrases)
+    kind, picture = placed(subject, draw(subject, entries=entries, landmarks=False, ink=ink), *taken)
     context = {"picture": picture, "happened": happened, "phrases": phrases}
     return [full_page("poster.html", subject, kind, **context)]
+
+
+def _taken(
+    subject: Subject, *, title: str = "", said: Sequence[str] = (), typed: Sequence[str] = ()
+) -> tuple[float, float]:
+    """The height that words take above and below the grid, on a page upright and on one across.
+
+    said: in the languages of the print, each on lines of its own. typed: in the one they were typed in. Units: points.
+    """
+    second = len(subject.say.languages) - 1
+
+    def height(width: float) -> float:
+        lines = second + sum(_lines(text, WORDS, width) for text in (*said, *typed)) + second * len(said)
+        return HEADING + ONE_MORE_LINE * lines + ONE_MORE_LINE * max(_lines(title, TITLE, width) - 1, 0)
+
+    upright, across = map(height, text_widths(subject))
+    return upright, across
+
+
+def _lines(text: str, size: float, width: float) -> int:
+    """In how many lines it is set, in the wider letters; words leave up to a tenth of a line empty. Units: points."""
+    return ceil(text_width(strip_tags(text), size, "bold") / (0.9 * width))
 
 
 def _as_it_happened(lesson: Lesson, language: str) -> str:

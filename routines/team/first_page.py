@@ -83,14 +83,15 @@ def shared_lessons(user: User) -> QuerySet[Lesson]:
     """What colleagues shared about their lessons."""
     shared = Lesson.objects.open_to(user).exclude(teacher=user).exclude(reflection=None)
     shared = shared.exclude(sharing=Lesson.Sharing.ONLY_ME)  # none of those are left; said as the index says it
-    return shared.with_titles_for(user).select_related("class_group", "teacher", "reflection")[:SHARED_LESSONS]
+    shared = shared.with_titles_for(user).select_related("class_group", "reflection")
+    return shared.only("key", "taught_on", "class_group__name", "reflection__outcome")[:SHARED_LESSONS]
 
 
 @compiled_once
 def notes_on_own_counts(user: User) -> QuerySet[RoutineNote]:
     """What colleagues wrote on counts that are hers."""
     mine = RoutineNote.objects.visible_to(user).filter(routine__owner=user).exclude(by=user)
-    return mine.select_related("routine", "by")[:NOTES]
+    return mine.select_related("routine", "by").only("at", "text", "routine__title", "by__display_name")[:NOTES]
 
 
 def noted_for_now(user: User, planned: Sequence[int], today: date) -> list[Lesson]:
@@ -103,7 +104,8 @@ def noted_for_now(user: User, planned: Sequence[int], today: date) -> list[Lesso
 def _noted(user: User, planned: list[int], first: date, last: date) -> QuerySet[Lesson]:
     about = Q(routine__in=planned) | Q(taught_on__range=(first, last))
     noted = Lesson.objects.taught_by(user).filter(about).exclude(reflection=None).exclude(reflection__to_next_year="")
-    return noted.with_titles_for(user).select_related("class_group", "reflection")[:NOTES_TO_SELF]
+    noted = noted.with_titles_for(user).select_related("class_group", "reflection")
+    return noted.only("taught_on", "class_group__name", "reflection__to_next_year")[:NOTES_TO_SELF]
 
 
 @compiled_once

@@ -6,6 +6,7 @@ from django.db import transaction
 
 from accounts.models import User
 from routines.models import Routine
+from routines.models.bank_total import look_for_owners_again
 
 Status = Routine.Status
 
@@ -29,4 +30,6 @@ def hand_on(*, leaver: User, to: User, with_drafts: bool) -> int:
     own = Routine.objects.select_for_update().filter(owner=leaver)
     keys = list((own if with_drafts else own.exclude(status=Status.DRAFT)).values_list("pk", flat=True))
     Routine.co_authors.through.objects.filter(user_id=to.pk, routine_id__in=keys).delete()
-    return Routine.objects.filter(pk__in=keys).update(owner=to)
+    handed = Routine.objects.filter(pk__in=keys).update(owner=to)
+    look_for_owners_again({leaver.pk, to.pk})
+    return handed

@@ -10,7 +10,7 @@ from django.utils.safestring import SafeString
 from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.written_once import Later
-from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_in_year, classes_of
+from grade_bands.models import ClassGroup, GradeBand, SchoolYear, classes_of
 from routines.models import Lesson, Planned
 from routines.models.planned import PlannedQuerySet
 from routines.team.school_days import DAYS, SCHOOL_DAYS
@@ -83,12 +83,12 @@ def teams_of(user: User, year: SchoolYear | None) -> list[GradeBand]:
     return list(bands.filter(grades__class_groups__teachers=user, grades__class_groups__year=year).distinct())
 
 
-def own_week(user: User, monday: date, year: SchoolYear | None) -> Week:
-    """Her own classes, and what she planned for another."""
+def own_week(user: User, monday: date, classes: Sequence[ClassGroup]) -> Week:
+    """Her own classes in the year of that week, and what she planned for another."""
     sunday = monday + timedelta(days=DAYS - 1)
     rows = _own_rows(user, monday, sunday)
     left_out = _own(user, monday, sunday).count() - MOST_SHOWN if len(rows) > MOST_SHOWN else 0
-    return _week(user, monday, rows[:MOST_SHOWN], left_out, classes_in_year(user, year))
+    return _week(user, monday, rows[:MOST_SHOWN], left_out, classes)
 
 
 def _own(user: User, first: date, last: date) -> PlannedQuerySet:

@@ -11,6 +11,7 @@ from routines.counting.claims import NeighbourClaim, StepClaim
 from .families import Phrases
 from .families.phrases import Line
 from .sentences import MOST_WORDS_OF_A_CHILD, REASON_LIMITS, capital, first_that_fits, sentence
+from .spoken_units import spoken_page
 
 # A jump is seen at once, and noticed at any level; what takes looking is a conjecture from grade 6 on.
 NOTICING = 2
@@ -35,7 +36,7 @@ class Words:
     @cached_property
     def ways_to_say_it(self) -> tuple[str, ...]:
         """The ways in which a child of the level may say it, the best first."""
-        return ways_to_say(self._phrases)
+        return ways_to_say(self._phrases.on(spoken_page(self._phrases.page)))
 
     @cached_property
     def because(self) -> str:

@@ -19,13 +19,13 @@ def ways_to_tell(jump: Jump, landmark: Fraction, *, asked_for_digits: bool = Fal
     """The ways to tell a jump past, onto or away from a landmark, the best first; there may be none."""
     read_by_digits = jump.count.kind in READ_BY_DIGITS
     if asked_for_digits and read_by_digits and len(jump.said) == len(jump.due):
-        yield from _digits(jump)
+        yield from digits_changed(jump)
     yield from _at_zero(jump)
     yield from _filled(jump, landed=landmark == jump.b)
     yield from _over(jump, landmark)
     yield from _opened(jump)
     if read_by_digits:
-        yield from _digits(jump)
+        yield from digits_changed(jump)
 
 
 def _at_zero(jump: Jump) -> Iterator[Told]:
@@ -52,8 +52,13 @@ def _filled(jump: Jump, *, landed: bool) -> Iterator[Told]:
     before, by, text = abs(jump.a), abs(jump.s), jump.count.difference_text
     if abs(jump.b) <= before or jump.a * jump.b < 0:
         return
-    rests = (before % size for size in _sizes(jump) if 0 < before % size < before and before % size + by >= size)
-    rest = next(rests, None)
+    # Within the first whole or the first ten nothing is left over of the count: only what fills it exactly is news.
+    filling = (
+        before % size
+        for size in _sizes(jump)
+        if before % size > 0 and (before % size + by == size or (before % size < before and before % size + by > size))
+    )
+    rest = next(filling, None)
     if rest is None:
         return
     told = {"rest": text(rest), "by": text(by), "sum": text(rest + by)}
@@ -112,8 +117,8 @@ def _opened(jump: Jump) -> Iterator[Told]:
         yield key, {"full": text(full), "by": text(by), "rest": text(full - by)}
 
 
-def _digits(jump: Jump) -> Iterator[Told]:
-    """Both digits change; 2 of 3 digits change; now there are 3 digits."""
+def digits_changed(jump: Jump) -> Iterator[Told]:
+    """Both digits change; 2 of 3 digits change; now there are 3 digits; nothing where that would be no news."""
     before, due = ([sign for sign in text if sign.isdigit()] for text in (jump.said, jump.due))
     many = {"many": str(len(due))}
     if len(due) > len(before):

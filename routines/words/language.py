@@ -75,9 +75,9 @@ class SlipWords(NamedTuple):
     why: what happens, for the teacher. ask: a question that does not give the answer away; what sends children back
     to the grid is added to it. show: a shorter question for K-1, where the slip is met there.
     Between braces: {a} the count before, {b} the count that is due (in why only), {heard} what was said, {size} the size
-    of a jump, {least} of the smallest one, {joined} whether it is added or taken away, {start} the first count; {small},
-    {smalls} and {large} the units or coins of the count by name. A rule has three sentences where it matters what is not
-    counted.
+    of a jump, {least} of the one that was made, {joined} whether it is added or taken away, {start} the first count; {small},
+    {smalls} and {large} the units or coins of the count by name. A rule has several where it matters what is not
+    counted ("C01 made"), where a full ten is due ("W19 landed"), or where what was heard may be another name ("T09 named").
     """
 
     why: str
@@ -92,7 +92,8 @@ class Replies(NamedTuple):
     {line} is the line of the count before, {along} the same where enough is written in it to look along.
     jump: a jump with its size, forwards and back. joined: what a jump is when it goes up, and down. cent: small coins
     that have no name of their own. notes: one line for the teacher about anything that was heard. called: what the counts
-    are called, numbers or times, where a language has holes for it.
+    are called, numbers or times, where a language has holes for it; of_gender: endings that go by the gender of a unit,
+    masculine and feminine.
     """
 
     slips: Mapping[str, SlipWords]
@@ -104,15 +105,17 @@ class Replies(NamedTuple):
     cent: str
     notes: Mapping[str, str]
     called: tuple[Mapping[str, str], Mapping[str, str]]
+    of_gender: tuple[Mapping[str, str], Mapping[str, str]]
 
 
 class PastTheEnd(NamedTuple):
-    """How a count past the end is found from the last one on the board in its line: by level band; the steps on the page, one
-    and several; and what they change, of one step and of several."""
+    """How a count past the end is found from the last one on the board in its line: by level band, the fullest first; and
+    where it stands, seen from that one, a line on and several. by_jumps: from the last count, for those who do not add so much.
+    """
 
-    sentences: ByBand
-    moved: Mapping[Fill, tuple[str, str]]
-    change: tuple[str, str]
+    sentences: tuple[tuple[str, ...], ...]
+    by_jumps: str
+    beyond: Mapping[Fill, tuple[str, str]]
 
 
 class Stops(NamedTuple):
@@ -160,6 +163,8 @@ class Language(ABC):
     code: str
     conjunction: str
     disjunction: str
+    and_so_on: str
+    none: str
     more: str
     less: str
     later: str
@@ -208,6 +213,10 @@ class Language(ABC):
     def listing(self, items: Sequence[str]) -> str:
         """Write items as a list that ends in "and"."""
         return f"{series(items[:-1])} {self.conjunction} {items[-1]}" if len(items) > 1 else "".join(items)
+
+    def first_of(self, items: Sequence[str]) -> str:
+        """Write the first few of many, "25¢, 50¢, 75¢ and so on"."""
+        return f"{series(items)} {self.and_so_on}"
 
     def compared(self, difference: Fraction | int, *, clock: bool) -> str:
         """Write "more" or "less", on a clock "later" or "earlier"."""

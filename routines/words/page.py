@@ -28,6 +28,7 @@ class Page:
     def __init__(self, grid: Grid, audience: Audience, printed: Grid | None = None) -> None:
         """printed: the grid as it stands on paper, where `grid` is only its first counts: its rows are the ones named."""
         self.grid = grid
+        self.audience = audience
         self.printed = printed or grid
         self.count = grid.count
         self.language = LANGUAGES[audience.language]
@@ -113,8 +114,11 @@ class Page:
 
     def spot(self, value: Fraction) -> str:
         """A value that need not be a count, as it stands in a sentence."""
-        text = self._short(value) if self._two_names else self.count.text_of(value)
-        return self.language.value(text, clock=self.on_clock)
+        return self.language.value(self._one_name(value), clock=self.on_clock)
+
+    def _one_name(self, value: Fraction) -> str:
+        """A value as written, with one name where counts have two."""
+        return self._short(value) if self._two_names else self.count.text_of(value)
 
     def parts(self, n: int) -> dict[str, int]:
         """The n-th count's parts as written."""
@@ -164,11 +168,15 @@ class Page:
 
     def child_mark(self, multiple: Fraction, *, by_ending: bool = True) -> Noun:
         """The multiples of `multiple` as a class names them that has not met the word, by how they end: "counts by 7"."""
-        noun, named = self._mark(multiple)
+        noun = self.mark(multiple)
         ending = self.child_ending(multiple)
         if ending and by_ending:
             return self.language.ending_in(ending)
-        return noun if named or self.band > YOUNGER else self.language.counted_by(self.difference(multiple))
+        return noun if self.knows_a_name(multiple) else self.language.counted_by(self.difference(multiple))
+
+    def knows_a_name(self, multiple: Fraction) -> bool:
+        """Whether a class of the level has a word for the multiples of a number, "multiples" too."""
+        return self.band > YOUNGER or self.named_mark(multiple) is not None
 
     def child_ending(self, multiple: Fraction) -> tuple[str, ...]:
         """The last digits by which a class that has not met the word knows the multiples; () where there are none."""

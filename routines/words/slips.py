@@ -20,6 +20,7 @@ from routines.counting.slips.checked import reader_of
 from routines.counting.slips.crossings import what_is_not_counted
 from routines.counting.slips.jump import Jump
 from routines.counting.slips.measurement import two_units
+from routines.counting.slips.reading import value_of
 from routines.counting.written_units import written_units
 
 from .language import Language, SlipWords
@@ -78,9 +79,16 @@ class SpokenSlip(Slip):
 
     @cached_property
     def _words(self) -> SlipWords:
-        """The sentences of the rule, where it has several those of what is not counted here."""
-        slips = self._language.replies.slips
-        return slips.get(f"{self.rule} {what_is_not_counted(Jump(self.grid, self.n))}", slips[self.rule])
+        """The sentences of the rule; where it has several, those of what happens here."""
+        slips, jump = self._language.replies.slips, Jump(self.grid, self.n)
+        ends = {"named": self.equal_name, "landed": jump.crossing.landed, what_is_not_counted(jump): True}
+        keys = [f"{self.rule} {end}" for end, is_so in ends.items() if is_so]
+        return slips[next((key for key in keys if key in slips), self.rule)]
+
+    def _counted_on(self, jump: Jump) -> str:
+        """What was counted on by: the distance of what was heard from the count before."""
+        value = value_of(jump.count, self.heard)
+        return jump.count.difference_text(value - jump.a) if value is not None else ""
 
     @cached_property
     def _fields(self) -> dict[str, str]:
@@ -88,7 +96,7 @@ class SpokenSlip(Slip):
         jump, language = Jump(self.grid, self.n), self._language
         line = _line_of(jump.grid, jump.n - 1, language)
         fields = {
-            "a": written(jump, jump.said, language),
+            "a": written(jump, jump.said.partition(" = ")[0], language),
             "b": written(jump, jump.due, language),
             "heard": self.heard,
             "start": jump.count.text(1),
@@ -96,12 +104,13 @@ class SpokenSlip(Slip):
             "along": line if _written_in_line(jump.grid, jump.n - 1) >= ENOUGH_TO_LOOK_ALONG else "",
             "jump": jump_phrase(jump, language),
             "size": jump.count.difference_text(jump.s),
-            "least": jump.count.difference_text(jump.places.least),
+            "least": self._counted_on(jump),
             "joined": language.replies.joined[jump.s < 0],
         }
         units = written_units(jump.count)
         if units is not None:
-            fields["smalls"] = NAMES[units.small.symbol, language.code].several
+            name = NAMES[units.small.symbol, language.code]
+            fields |= {"smalls": name.several, **language.replies.of_gender[name.form == "feminine"]}
         called = language.replies.called[jump.count.wrap is not None]
         return {**fields, **_unit_names(jump, language), **called}
 

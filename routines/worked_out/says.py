@@ -35,7 +35,7 @@ class CardSays:
     @staticmethod
     def made_of(shown: ShownPlan) -> dict[str, Any]:
         count, best = count_in_words(shown.grid), [item.pattern for item in shown.lit]
-        picture = draw_grid(shown.grid, size="card", lit=best, landmarks=shown.landmarks, title=count)
+        picture = draw_grid(shown.grid, size="card", lit=best, landmarks=shown.landmarks, beside_words=True)
         return {
             "count": count,
             "picture": str(picture),

@@ -8,7 +8,7 @@ from django.db import connection
 from django.db.models import Count, F, Model, Q, QuerySet
 from django.test.utils import CaptureQueriesContext
 
-from accounts.compiled_once import compiled_once, hold, is_held
+from accounts.compiled_once import compiled_once, held, hold
 from accounts.models import User
 from grade_bands.models import ClassGroup, Grade, SchoolYear
 from routines.models import Routine
@@ -184,11 +184,11 @@ def test_of_a_row_only_its_key_and_what_shapes_queries_is_known(make, owner):
 def test_what_is_held_is_not_asked_for_again(owner):
     classes = list(owner.class_groups.all())
     reader = User.objects.get(pk=owner.pk)
-    assert not is_held(reader, "class_groups")
+    assert held(reader, "class_groups") is None
     hold(reader, "class_groups", classes)
     with CaptureQueriesContext(connection) as queries:
         assert list(reader.class_groups.all()) == classes
-        assert is_held(reader, "class_groups")
+        assert held(reader, "class_groups") == classes
     assert len(queries) == 0
     assert not reader.class_groups.filter(name="no such class").exists()
     assert UserFactory() != reader

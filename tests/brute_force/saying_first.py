@@ -36,9 +36,10 @@ def first_six(listed: Sequence[Listed], board: Board, level: int, read_by: Colle
             six.append(one.claim)
     six = six[:SIX]
     repeated = [one for one in free if one.claim not in six]
+    repeated.sort(key=lambda one: one.claim["family"] == "landmarks")
     barred = sorted((one for one in listed if one.barred), key=lambda one: one.barred)
     unclear = [one for one in listed if one not in free and not one.barred]
-    unclear.sort(key=lambda one: one.claim["family"] == "remainder")
+    unclear.sort(key=lambda one: {"landmarks": 0, "remainder": 2}.get(one.claim["family"], 1))
     return (six + [one.claim for one in (*repeated, *unclear, *barred)])[:SIX]
 
 
@@ -59,7 +60,8 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
         return all(0 not in block or len(block) == 1 for block in claim["blocks"])
     if family == "landmarks":
         m, jump = Fraction(claim["multiple"]), abs(board.step)
-        if board.kind == "whole" and m in OF_THE_TABLES and not _goes_into(m, jump):
+        by_heart = m not in OF_THE_TABLES if board.kind == "whole" else m in wholes or claim["lines"]
+        if not by_heart and not _goes_into(m, jump):
             return False
         return one.cells > 2 or m in wholes
     if family == "how-many":
@@ -72,7 +74,8 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
     if board.kind == "whole":
         fits = everywhere or m in (2, 5, 10, 100, 1000)
     else:
-        fits = (everywhere and claim["blocks"] == [["0"]]) or (board.kind != "fraction" and level > 2)
+        divides = board.kind != "fraction" and level > 2
+        fits = (everywhere and claim["blocks"] == [["0"]]) or (divides and (everywhere or m in wholes))
     return fits and max(lengths) < 5 and (board.kind == "clock" or not _reads_otherwise(m, board))
 
 
@@ -99,7 +102,10 @@ def is_the_same_idea(claim: Claim, said: Claim, board: Board) -> bool:
         everywhere = claim["family"] == "remainder" and claim["along"] == "count" and len(claim["blocks"][0]) == 1
         alone = claim["family"] == "landmarks" or everywhere or never_hidden(board) in (m, other)
         return m == other or (not alone and _goes_into(m, other))
-    if families == {"remainder", "digit"} and board.kind != "whole":
+    if families == {"remainder", "digit"} and board.kind == "whole":
+        written = said["family"] == "digit" and said.get("place") and claim["along"] == said["along"]
+        return bool(written) and Fraction(claim["modulus"]) == 10 ** (int(said["place"]) + 1)
+    if families == {"remainder", "digit"}:
         rests, written = [
             [Fraction(x) for block in one["blocks"] for x in block]
             for one in sorted((claim, said), key=lambda one: one["family"] == "digit")

@@ -5,6 +5,8 @@ import sys
 
 import pytest
 
+from tests.routines.making import make_routine
+
 STARTED = """
 import sys
 import config.wsgi
@@ -33,3 +35,13 @@ def test_pages_of_saved_plans_load_no_calendar_of_all_languages(monkeypatch, own
     for address in ("/", "/bank/", "/lessons/", "/coverage/", "/plans/"):
         assert visit(owner).get(address).status_code == 200
     assert "babel" not in sys.modules
+
+
+@pytest.mark.django_db
+def test_pages_of_one_plan_read_it_without_pydantic(monkeypatch, owner, visit):
+    routine = make_routine(owner)
+    for name in [name for name in sys.modules if name.partition(".")[0] in ("pydantic", "pydantic_core")]:
+        monkeypatch.delitem(sys.modules, name)
+    for address in (f"/routines/{routine.pk}/", f"/routines/{routine.pk}/edit/"):
+        assert visit(owner).get(address).status_code == 200
+    assert "pydantic" not in sys.modules

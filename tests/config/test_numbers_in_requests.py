@@ -92,7 +92,19 @@ FIELDS = [
         "band",
         "year",
     ),
-    *("teachers", "levels", "starts_on", "ends_on", "role", "clock", "lit_before", "kind_before", "all_found", "do"),
+    *(
+        "teachers",
+        "levels",
+        "starts_on",
+        "ends_on",
+        "role",
+        "clock",
+        "lit_before",
+        "kind_before",
+        "shown_before",
+        "all_found",
+        "do",
+    ),
     *(
         f"claim-{name}"
         for name in ("saying", "reading", "digits", "where", "line", "jump", "multiple", "lie", "many", "rest")

@@ -77,6 +77,14 @@ def test_database_url_moves_to_postgresql(settings_with):
     assert database["ATOMIC_REQUESTS"] is False
 
 
+def test_what_an_address_says_of_the_connection_comes_before_our_own(settings_with):
+    ours = settings_with(DATABASE_URL="postgres://a:b@c/d")["DATABASES"]["default"]["OPTIONS"]
+    assert ours == {"options": "-c jit=off"}
+    address = "postgres://a:b@c/d?sslmode=require&options=-c%20work_mem%3D8MB"
+    own = settings_with(DATABASE_URL=address)["DATABASES"]["default"]["OPTIONS"]
+    assert own == {"sslmode": "require", "options": "-c work_mem=8MB"}
+
+
 def test_https_makes_cookies_secure(settings_with):
     assert settings_with(COUNTFOLD_HTTPS="1")["SESSION_COOKIE_SECURE"] is True
     assert settings_with(COUNTFOLD_HTTPS="0")["CSRF_COOKIE_SECURE"] is False

@@ -52,7 +52,7 @@ NAMES = """
     kind_before kind_changed landmark language languages last lead leave lesson level line_length lit lit_before
     more name new_passphrase next next-0-kind next-0-start next-0-step next-0-why next_step no_names notes
     noticed number order outcome owner page passphrase passphrase_again person practice q role rounds routine
-    school-name seen sharing show sign_in_name sort standard standards start starts_at starts_on step
+    school-name seen sharing show shown_before sign_in_name sort standard standards start starts_at starts_on step
     stops-0-after stops-0-answer stops-0-question stops-0-routes story_goal story_group story_text stuck
     style-currency style-large summary tapped target taught taught_on teachers terms text theirs title
     to_next_year voice while whose words words_of year

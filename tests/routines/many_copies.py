@@ -14,6 +14,7 @@ from routines.models import (
     RoutinePattern,
     RoutineVersion,
     SearchWord,
+    TaughtInWeek,
     TaughtInYear,
     TaughtOn,
     TimesTaught,
@@ -21,7 +22,10 @@ from routines.models import (
 
 APART = 1_000_000
 COPIED = (RoutineVersion, Routine, RoutinePattern, SearchWord, Lesson, TimesTaught, TaughtInYear)
-ADDED_UP = (*((TaughtOn, number) for number in NUMBERS_OF_A_DAY), (BankTotal, "counts"))
+ADDED_UP = (
+    *((model, number) for model in (TaughtOn, TaughtInWeek) for number in NUMBERS_OF_A_DAY),
+    (BankTotal, "counts"),
+)
 
 
 def copy_all(times: int) -> None:

@@ -128,6 +128,7 @@ def plan_of(routines, *, holds: str) -> str:
         ("/bank/?grade=2&grade=3", "LIMIT 25", "COVERING INDEX routine_newest (status=?)"),
         ("/bank/?grade=2&sort=title", "LIMIT 25", "COVERING INDEX routine_by_title (status=?)"),
         ("/bank/?q=plums", "LIMIT 25", "routines_routine USING INTEGER PRIMARY KEY (rowid=?)"),
+        ("/coverage/", "routines_taughtinweek", "COVERING INDEX taughtinweek_of_grade"),
         ("/coverage/", "routines_taughton", "COVERING INDEX taughton_by_week"),
     ],
 )

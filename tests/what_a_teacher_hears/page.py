@@ -29,7 +29,7 @@ def _one(number: int, heard: Heard) -> Iterator[str]:
     level = "K" if heard.level == 0 else str(heard.level)
     yield f"## {number}. {heard.kind.capitalize()}, {way}, level {level}"
     yield ""
-    empty = f", {heard.lead} cells empty" if heard.lead else ""
+    empty = f", {heard.lead} {'cell' if heard.lead == 1 else 'cells'} empty" if heard.lead else ""
     yield f"{grid.terms} counts, {FILLS[grid.fill]}, {grid.line_length} in a line{empty}"
     yield ""
     yield "```"

@@ -208,7 +208,10 @@ def stopped(grid: Grid, audience: Audience, random: Random) -> Iterator[Told]:
         toward = about if asked is not None else Context(board, extra={"value": grid.count.value(goal), "n": goal})
         for route in stop.routes:
             yield Told("place: stop route", route, toward)
-        yield Told("stop: why", stop.why, Context(view, choice.claim, about.breaks_at, extra={"after": stop.after}))
+        seen, *follows = re.split("(?=What is asked for here|Lo que se pide aquí)", stop.why)
+        yield Told("stop: why", seen, Context(view, choice.claim, about.breaks_at, extra={"after": stop.after}))
+        for text in follows:
+            yield Told("stop: why", text, Context(view, stop.by, extra={"after": stop.after}))
 
 
 def _until(grid: Grid, claim: object, after: int) -> int | None:
@@ -226,7 +229,7 @@ def _goal(question: str, answer: str, grid: Grid, after: int) -> int:
     """Which count the answer names: the next one, or the one in a cell further on."""
     about = Context(grid)
     written = about.notation.value
-    named = re.match(rf"(?:[^\d-]*? )??({written})(?=:|,| comes| next|[.]|$)", answer)
+    named = re.match(rf"(?:[^\d-]*? )??({written})(?=:|,| comes| next| (?:y )?ya no[ :.]|[.]|$)", answer)
     assert named is not None, answer
     value = about.notation.read(named[1])
     ahead = [n for n in range(after + 1, after + 2 * grid.line_length + 3) if about.same(about.value(n), value)]

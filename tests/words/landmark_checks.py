@@ -72,6 +72,12 @@ def these_are_marks(c: Context, h: dict[str, Any]) -> bool:
     return terms is not None and terms == marks(c)[: len(terms)] and h["m"] == multiple_of(c)
 
 
+def first_marks(c: Context, h: dict[str, Any]) -> bool:
+    """The first of the multiples; where a line is named, the one in which all of them stand."""
+    terms = texts(c, h["l"], marks(c))
+    return bool(terms) and terms == marks(c)[: len(terms)] and ("line" not in h or marks_lie(c, h))
+
+
 def all_end_in(c: Context, h: dict[str, Any]) -> bool:
     """Every whole number, or amount in small coins, ends in one of the digits, and they say what it is a multiple of."""
     digits = [int(digit) for digit in h["end"] if digit.isdigit()]

@@ -35,6 +35,7 @@ DIRECTIONS = {
     "up-right": "up and right|en diagonal hacia arriba y a la derecha|subo en diagonal hacia la derecha",
     "up-left": "up and left|en diagonal hacia arriba y a la izquierda|subo en diagonal hacia la izquierda",
 }
+CLIMBS, GOES_DOWN = r"\b(?:go up|climb|one up|suben|subiendo)\b", r"\b(?:go down|walk down|one down|bajan|bajando)\b"
 MOVES = {"right": (0, 1), "down": (1, 0), "down-right": (1, 1), "down-left": (1, -1)}
 DIAGONALS = {
     "right": "to the right|one right|and right|a la derecha|hacia la derecha",
@@ -112,9 +113,13 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
             if re.search(words, text, re.IGNORECASE) and direction != way:
                 yield f"another direction: {direction}"
     elif claim.family == "landmarks" and lie.startswith("down"):
+        climbs = grid.fill == "across-up"
         for side, words in DIAGONALS.items():
-            if re.search(words, text, re.IGNORECASE) and not lie.endswith(side):
+            if re.search(words, text, re.IGNORECASE) and lie.endswith(side) == climbs:
                 yield f"another diagonal: {side}"
+        for up, words in ((True, CLIMBS), (False, GOES_DOWN)):
+            if re.search(words, text, re.IGNORECASE) and up != climbs:
+                yield f"a diagonal the other way: {words}"
     through = re.search(r"(up|down) each column|al (subir|bajar) cada columna", text, re.IGNORECASE)
     if through and claim.family in READ_OFF:
         upwards = (through[1] or through[2]).lower() in ("up", "subir")

@@ -107,11 +107,11 @@ def is_part_of_day(c: Context, said: str, value: Fraction) -> bool:
 def jumps_to_asked(c: Context, h: dict[str, Any]) -> bool:
     """So many jumps lead from the start to the value, and make the total."""
     n = met(c)
-    ahead = h["k"] * h["s"]
+    ahead = h["k"] * h.get("s", size(c))
     return (
         n is not None
         and h["k"] == n - 1
-        and h["s"] == size(c)
+        and h.get("s", size(c)) == size(c)
         and h.get("t", ahead) == ahead
         and is_start(c, {"a": h.get("a", c.value(1))})
         and is_met(c, h)
@@ -310,33 +310,36 @@ def changes(c: Context, h: dict[str, Any], here: int, there: int, amount: str, m
 
 
 WAYS_ON = {
-    "down": "across",
-    "bajar": "across",
-    "to the right": "down",
-    "pasar": "down",
-    "up": "across-up",
-    "subir": "across-up",
+    "under": "across",
+    "debajo": "across",
+    "beside": "down",
+    "past": "down",
+    "al lado": "down",
+    "después": "down",
+    "above": "across-up",
+    "encima": "across-up",
 }
 
 
 def lines_past_the_end(c: Context, h: dict[str, Any]) -> bool:
     """So many lines on from the last count on the board in this row or column the value comes, so much more or less."""
-    n, length, lines = met(c), c.grid.line_length, int(h.get("k", 1))
-    if n is None or WAYS_ON[str(h["go"] if "go" in h else h["way"]).lower()] != c.grid.fill:
+    n, length = met(c), c.grid.line_length
+    if n is None or WAYS_ON.get(str(h.get("way")).lower(), c.grid.fill) != c.grid.fill:
         return False
+    lines = int(h.get("k", 1)) if "way" in h else -(-(n - c.grid.terms) // length)
     last = n - lines * length
-    along = 0 if c.grid.fill == "down" else 1
-    in_line = "line" not in h or (
-        str(h["line"]).lower() in (("row", "fila"), ("column", "columna"))[along] and h["i"] == c.place(last)[along]
-    )
-    return (
-        in_line
-        and ("way" in h) == (c.grid.fill == "down" or "go" not in h)
-        and 1 <= last <= c.grid.terms < last + length
+    return bool(
+        1 <= last <= c.grid.terms < last + length
         and c.same(h["a"], c.value(last))
         and changes(c, h, last, n, "d", "more")
         and is_met(c, h)
     )
+
+
+def jumps_past_the_end(c: Context, h: dict[str, Any]) -> bool:
+    """So many jumps on from the last count in view the value comes."""
+    end = c.grid.terms
+    return c.same(h["a"], c.value(end)) and met(c) == end + h["k"] and is_met(c, h)
 
 
 # Probes.

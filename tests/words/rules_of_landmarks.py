@@ -8,6 +8,7 @@ from tests.words.landmark_checks import (
     all_are_marks,
     all_end_in,
     carry_sum,
+    first_marks,
     holds_so_many,
     is_own_multiple,
     line_total,
@@ -105,7 +106,7 @@ RULES: tuple[Rule, ...] = (
             "hay <k:N> número de una? <m:M> (?:al|a la) siguiente",
             "en cada <m:M> hay <s:S>, luego otra vez <s2:S>",
             "en cada <m:M> hay <s:S>, y se repite",
-            "decimos <s:S> por <m:M>, (?:y se repite|siempre)",
+            "decimos <s:S> por <m:M>, (?:y se repite|una y otra vez)",
             "decimos <k:N> por <m:M>",
             "en cada <m:M> hay <k:N> números, una (?P<fills_W>fila|columna) entera",
             "en cada <m:M> hay <k:N> números?",
@@ -155,6 +156,18 @@ RULES: tuple[Rule, ...] = (
         marks_lie,
     ),
     Rule(
+        (
+            "<l:S> and so on (?:stand|lie|are all) in (?P<line_W>row|column) <i:S>",
+            "<l:S> and so on (?:move one|go down|go up)",
+        ),
+        (
+            "<l:S> y los que siguen (?:están en|forman) la (?P<line_W>fila|columna) <i:S>",
+            "en la (?P<line_W>fila|columna) <i:S> están siempre <l:S> y los que siguen",
+            "<l:S> y los que siguen (?:bajan|suben)",
+        ),
+        first_marks,
+    ),
+    Rule(
         ("look at <l:S>: these are the <m:M>", "we get <m:M> at <l:S>"),
         ("mira <l:S>: ahí están (?:los|las) <m:M>", "encontramos <m:M> en <l:S>"),
         these_are_marks,
@@ -184,13 +197,13 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            f"(?P<m_M>{ENDING}) (?:fill whole|move one|go down)",
+            f"(?P<m_M>{ENDING}) (?:fill whole|move one|go down|go up|climb)",
             "multiples? of <m:D>",
             "counts? by <m:D>",
             "stretch of <m:D>",
         ),
         (
-            f"(?P<m_M>{ENDING}) (?:llenan|bajan|van bajando)",
+            f"(?P<m_M>{ENDING}) (?:llenan|bajan|van bajando|suben|van subiendo)",
             "múltiplos? de <m:D>",
             "números? de <x:D> en <m:D>",
             "tramo de <m:D>",

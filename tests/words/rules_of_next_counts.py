@@ -174,6 +174,13 @@ def nearly(c: Context, h: dict[str, Any]) -> bool:
     return h["s"] == size(c.grid) and known and near
 
 
+def lands_on_all(c: Context, h: dict[str, Any]) -> bool:
+    """So many jumps make what is round, and no multiple of it in view is jumped over."""
+    r, values = c.grid.count.form.round_number(), {c.value(n) for n in c.terms}
+    every = range(int(-(-min(values) // r)), int(max(values) // r) + 1)
+    return h["s"] == size(c.grid) and h["k"] * h["s"] == h["r"] == r and all(many * r in values for many in every)
+
+
 def does_not_fill(c: Context, h: dict[str, Any]) -> bool:
     own = h.get("s", size(c.grid)) == size(c.grid)
     return own and is_round_amount(c, h["r"]) and h["r"] % size(c.grid) != 0
@@ -318,6 +325,11 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("jumps of <s:D> do not fit evenly into <r:D>",), ("saltos de <s:D> no caben justos en <r:D>",), does_not_fill
+    ),
+    Rule(
+        ("<k:N> jumps of <s:D> make <r:D>, so we land on every",),
+        ("<k:N> saltos de <s:D> hacen <r:D>, y así llegamos a cada",),
+        lands_on_all,
     ),
     Rule(
         ("(?:one|each) jump of <s:D> does what <k:N> jumps of <o:D> did",),

@@ -15,6 +15,7 @@ from tests.words.place_checks import (
     is_skipped,
     is_start_itself,
     jumps_on,
+    jumps_past_the_end,
     jumps_say,
     jumps_to_asked,
     left_past_whole,
@@ -32,7 +33,7 @@ from tests.words.place_checks import (
     short_of_a_jump,
     stands_above,
 )
-from tests.words.rule_pieces import LINE_EN, LINE_ES, MORE, more
+from tests.words.rule_pieces import MORE, more
 from tests.words.sentence_checker import Rule
 
 AT_EN = "row <row:N>, column <column:N>"
@@ -57,8 +58,8 @@ def moves(way: str, and_: str) -> str:
     return f"{first}(?: {and_} {second})?"
 
 
-STEP_EN = "(?:one step|<k:N> steps) (?P<way_W>down|to the right|up)"
-STEP_ES = "al (?P<go_W>bajar|pasar|subir) (?:un lugar|<k:N> lugares)(?P<way_W> a la derecha)?"
+BEYOND_EN = "(?:<k:N> (?:rows|columns) )?(?P<way_W>under|beside|past|above)"
+BEYOND_ES = "(?:<k:N> (?:filas|columnas) )?(?P<way_W>debajo|al lado|después|encima) de(?: las?| el)?"
 WAY_EN = "rows? down|rows? up|right|left"
 WAY_ES = "filas? abajo|filas? arriba|a la derecha|a la izquierda"
 
@@ -75,18 +76,35 @@ RULES: tuple[Rule, ...] = (
     # how it follows from the last count on the board in its line
     Rule(
         (
-            f"<a:V> is the last in {LINE_EN}, and {STEP_EN} (?:is|are) <d:D> {MORE}: <v:V>(?:, in (?:{AT_EN}|column ~))?",
-            f"{STEP_EN} from <a:V> (?:is|are) <d:D> {MORE}: <v:V>",
+            f"^yes, (?:<v:V>|in {AT_EN}): {BEYOND_EN} <a:V>, <d:D> {MORE}",
+            f"^yes, in {AT_EN}: <d:D> {MORE} than <a:V>",
+            f"(?<=: ){BEYOND_EN} <a:V>, <d:D> {MORE}",
+            f"(?<=: )<d:D> {MORE} than <a:V>",
         ),
         (
-            f"<a:V> es lo último de la {LINE_ES}; {STEP_ES}, <d:D> {MORE}: <v:V>(?:, en la (?:{AT_ES}|columna ~))?",
-            f"{STEP_ES} desde <a:V>, <d:D> {MORE}: <v:V>",
+            f"^sí, (?:<v:V>|en la {AT_ES}): {BEYOND_ES} <a:V>, <d:D> {MORE}",
+            f"^sí, en la {AT_ES}: <d:D> {MORE} que <a:V>",
+            f"(?<=: ){BEYOND_ES} <a:V>, <d:D> {MORE}",
+            f"(?<=: )<d:D> {MORE} que <a:V>",
         ),
         lines_past_the_end,
     ),
     Rule(
-        (rf"from <a:V>, {JUMPS_EN} (?P<verb_W>makes?) <t:D>(?=[.](?!\d))",),
-        (rf"desde <a:V>, {JUMPS_ES} (?P<verb_W>hacen?) <t:D>(?=[.](?!\d))",),
+        ("^yes, <v:V>: <k:N> more jumps from <a:V>",),
+        ("^sí, <v:V>: <k:N> saltos más desde <a:V>",),
+        jumps_past_the_end,
+    ),
+    Rule(
+        (
+            rf"(?<=; )or {JUMPS_EN} from <a:V>(?=[.](?!\d)|$)",
+            r"(?<=; )or <k:N> jumps from <a:V>(?=[.](?!\d)|$)",
+            rf"(?<=; )as a rule, {JUMPS_EN} make <t:D>(?=[.](?!\d))",
+        ),
+        (
+            rf"(?<=; )o {JUMPS_ES} desde <a:V>(?=[.](?!\d)|$)",
+            r"(?<=; )o con <k:N> saltos(?=[.](?!\d))",
+            rf"(?<=; )como regla, {JUMPS_ES} hacen <t:D>(?=[.](?!\d))",
+        ),
         jumps_to_asked,
     ),
     # numbers to ask about

@@ -53,9 +53,9 @@ def fills_up(c: Context, h: dict[str, Any]) -> bool:
     return bool(made) and (whole or past)
 
 
-def goes_beside(c: Context, h: dict[str, Any]) -> bool:
-    """The next count stands a line after one on the board, so much more or less."""
-    n = after(c) + 1
+def goes_beside(c: Context, h: dict[str, Any], n: int | None = None) -> bool:
+    """The next count, or the n-th, stands a line after one on the board, so much more or less."""
+    n = n or after(c) + 1
     known = n - c.grid.line_length
     rise = c.value(n) - c.value(known)
     less = str(h["more"]).lower() in ("less", "menos", "earlier", "antes")
@@ -78,12 +78,26 @@ SIDES = {
 }
 
 
+def far_beside(c: Context, h: dict[str, Any]) -> bool:
+    """The count asked for further on stands a line after one on the board, so much more or less."""
+    return far_is(c, h) and goes_beside(c, h, int(c.extra["goal"]))  # type: ignore[call-overload]
+
+
 def part_changes(c: Context, h: dict[str, Any]) -> bool:
     """A part of the last count as written, and the same part of the next one."""
     before, due = (c.grid.count.parts(after(c) + k) for k in (0, 1))
     # "The number of whole ounces" names the ounces too.
     named = [part for part in before if re.search(rf"\b(?:{PARTS[part]})\b", str(h["part"]), re.IGNORECASE)]
     return [(before[part], due[part]) for part in named] == [(h["x"], h["y"])]
+
+
+def digit_becomes(c: Context, h: dict[str, Any]) -> bool:
+    """What the claim reads off the next count, and off the count ahead of it in its line, where that is said."""
+    n, along = after(c) + 1, c.claim.parameters.get("along") if c.claim else None
+    at = {"row": 0, "column": 1}.get(str(along))
+    in_line = [m for m in range(1, n) if at is None or c.place(m, upto=n)[at] == c.place(n, upto=n)[at]]
+    x, y = (c.readings.number(m) for m in (in_line[-1], n))
+    return h.get("x", x) == x and h.get("y", y) == y and ("y" in h or x == y)
 
 
 def is_opened(c: Context, h: dict[str, Any]) -> bool:
@@ -167,8 +181,27 @@ RULES: tuple[Rule, ...] = (
         far_is,
     ),
     Rule(
-        ("<b:V> comes next", "the next count, <b:V>,", "^(?:next is |we get )?<b:V>(?=:|, and it|[.]| next[.])"),
-        ("llegamos a <b:V>", "el siguiente, <b:V>,", "^(?:sigue |decimos )?(?:el )?<b:V>(?=:|, y ahí|[.])"),
+        ("^<v:V>: (?P<side_W>under|beside|above) <k:V>, <d:D> " + MORE,),
+        ("^(?:el )?<v:V>: (?P<side_W>debajo|al lado|encima) (?:del|de(?: las?)?) <k:V>, <d:D> " + MORE,),
+        far_beside,
+    ),
+    Rule(
+        ("^<v:V>: <k:N> more jumps from <a:V>",),
+        ("^(?:el )?<v:V>: <k:N> saltos más desde <a:V>",),
+        lambda c, h: far_is(c, h) and last_said(c, h) and h["k"] == int(c.extra["goal"]) - after(c),  # type: ignore[call-overload]
+    ),
+    Rule(
+        (
+            "<b:V> comes next",
+            "the next count, <b:V>,",
+            "^(?:next is |we get |then we get |no, )?<b:V>(?=:|, and it|[.]| next[.]| comes next:)",
+            "^(?:it stops at |not at |up to here, not at )<b:V>(?=[:.])",
+        ),
+        (
+            "llegamos a <b:V>",
+            "el siguiente, <b:V>,",
+            "^(?:sigue |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]| ya no| y ya no:)",
+        ),
         next_is,
     ),
     Rule(
@@ -185,6 +218,21 @@ RULES: tuple[Rule, ...] = (
         ("(?P<part_W>the [a-z ]+), <x:N> to <y:N>",),
         ("(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+), de <x:N> a <y:N>",),
         part_changes,
+    ),
+    Rule(
+        (
+            "(?P<part_W>the [a-z' ]+) (?:goes|go) from <x:N> to <y:N>",
+            r"(?P<part_W>the [a-z' ]+) (?:goes|go) to <y:N>",
+            "(?P<part_W>the [a-z' ]+) stays? <x:N>",
+            "the digits make <y:N>, not <x:N>",
+        ),
+        (
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) pasan? de <x:N> a <y:N>",
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) pasan? a <y:N>",
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) siguen? en <x:N>",
+            "las cifras suman <y:N>, no <x:N>",
+        ),
+        digit_becomes,
     ),
     Rule(
         ("<r:D> and <s:D> more is <u:D>, that is <t:D>", "<r:D> and <s:D> make <t:D>"),

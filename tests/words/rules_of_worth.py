@@ -42,7 +42,7 @@ WAYS = {
     "drops below": "below",
     "goes back past": "below",
     "baja de": "below",
-    "vuelve atrás de": "below",
+    "retrocede a antes de": "below",
 }
 
 
@@ -70,7 +70,7 @@ def _met(c: Context, value: Fraction) -> int | None:
 RULES: tuple[Rule, ...] = (
     Rule(
         ("(?P<way_W>lands on|crosses|drops below|goes back past) <a:V>" + LATER_EN + " at the <n:O> count",),
-        ("(?P<way_W>llega a|pasa de|baja de|vuelve atrás de) <a:V>" + LATER_ES + " en el <n:O> número",),
+        ("(?P<way_W>llega a|pasa de|baja de|retrocede a antes de) <a:V>" + LATER_ES + " en el <n:O> número",),
         crosses,
     ),
     Rule(("ask about <a:V>: it never comes",), ("pregunta por <a:V>: no se dice nunca",), never_comes),

@@ -21,7 +21,7 @@ from tests.brute_force.board import Board
 from tests.words.mentions import is_of, wrong_mentions
 from tests.words.number_names import ENDING, MONEY, MULTIPLES, PLACES, multiple_named
 from tests.words.readings_back import Readings
-from tests.words.written_values import Notation
+from tests.words.written_values import Notation, as_written
 
 HOLE = re.compile(r"<(\w+):([VDNOSLWMP])>")
 BARE = r"-?\d+(?:/\d+)?(?!\d|[:/.,]\d)"
@@ -111,7 +111,8 @@ def notation_of(grid: Grid) -> Notation:
 @lru_cache(maxsize=20_000)
 def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
     """A phrase with its holes as a regular expression; `aN` names the hole's kind in the group."""
-    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|even|odd|pares|impares|par|impar|-(?= |,|;|\.|$))"
+    words = "even|odd|pares|impares|par|impar|none|ninguno"
+    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|{words}|-(?= |,|;|\.|$))"
     holes = {
         "V": notation.value,
         "D": notation.difference,
@@ -215,7 +216,7 @@ class SentenceChecker:
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
             elif kind in "SL":
-                holes[hole] = re.split(r"[,;] | and | y ", text)
+                holes[hole] = [as_written(item) for item in re.split(r"[,;] | and | y ", text)]
             else:
                 holes[hole] = text
         return holes

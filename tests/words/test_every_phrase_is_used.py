@@ -38,6 +38,8 @@ COUNTS = [
     ("whole", "0", "51", 8, 4, "across"),
     ("whole", "2", "2", 30, 10, "across"),
     ("whole", "4", "6", 6, 2, "across-up"),
+    ("whole", "2", "2", 16, 4, "across-up"),
+    ("whole", "2", "2", 18, 6, "across-up"),
     ("whole", "140", "-10", 5, 5, "across"),
     ("whole", "-200", "51", 3, 3, "across"),
     ("whole", "34", "-10", 4, 4, "across"),

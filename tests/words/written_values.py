@@ -33,9 +33,45 @@ UNIT_SIZES = {
 }
 SAME_UNIT = {"cups": "cup", "taza": "cup", "tazas": "cup", "tons": "ton", "tonelada": "ton", "toneladas": "ton"}
 SAME_UNIT |= {"de taza": "cup", "de tonelada": "ton"}
+# As children say them, in English and in Spanish, one and several.
+SPOKEN = {
+    "in": ("inch", "inches", "pulgada", "pulgadas"),
+    "ft": ("foot", "feet", "pie", "pies"),
+    "yd": ("yard", "yards", "yarda", "yardas"),
+    "mi": ("mile", "miles", "milla", "millas"),
+    "mm": ("millimeter", "millimeters", "milímetro", "milímetros"),
+    "cm": ("centimeter", "centimeters", "centímetro", "centímetros"),
+    "m": ("meter", "meters", "metro", "metros"),
+    "km": ("kilometer", "kilometers", "kilómetro", "kilómetros"),
+    "oz": ("ounce", "ounces", "onza", "onzas"),
+    "lb": ("pound", "pounds", "libra", "libras"),
+    "g": ("gram", "grams", "gramo", "gramos"),
+    "kg": ("kilogram", "kilograms", "kilogramo", "kilogramos"),
+    "fl oz": ("fluid ounce", "fluid ounces", "onza líquida", "onzas líquidas"),
+    "pt": ("pint", "pints", "pinta", "pintas"),
+    "qt": ("quart", "quarts", "cuarto de galón", "cuartos de galón"),
+    "gal": ("gallon", "gallons", "galón", "galones"),
+    "mL": ("milliliter", "milliliters", "mililitro", "mililitros"),
+    "L": ("liter", "liters", "litro", "litros"),
+    "s": ("second", "seconds", "segundo", "segundos"),
+    "min": ("minute", "minutes", "minuto", "minutos"),
+    "h": ("hour", "hours", "hora", "horas"),
+    "d": ("day", "days", "día", "días"),
+}
+SIGN_OF = {name: sign for sign, names in SPOKEN.items() for name in names}
+SIGN_OF |= {f"de {one}": sign for sign, (_, _, one, _) in SPOKEN.items()}
+SAID_UNIT = re.compile(rf"(?<=\d) ({'|'.join(sorted(SIGN_OF, key=len, reverse=True))})\b")
+SAME_UNIT |= SIGN_OF
 MEASURES = ("length", "mass", "capacity", "elapsed")
 UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
 HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"
+
+
+def as_written(item: str) -> str:
+    """A value as it is read off the board: "1 foot 3 inches" is "1 ft 3 in" there, and no top above a line is read as 0."""
+    if item.lower() in ("none", "ninguno"):
+        return "0"
+    return SAID_UNIT.sub(lambda found: f" {SIGN_OF[found[1]]}", item)
 
 
 @dataclass(frozen=True)

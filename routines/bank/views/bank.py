@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from django.db.models import Exists, OuterRef, QuerySet
+from django.db.models import QuerySet
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils import timezone
@@ -15,12 +15,11 @@ from accounts.compiled_once import compiled_once
 from accounts.fragments import wants_fragment
 from accounts.models import User
 from accounts.requests import SignedInRequest
-from grade_bands.models import Grade, SchoolYear, hold_classes_of
-from routines.bank.cards import Card, cards_of
+from grade_bands.models import Grade, SchoolYear, classes_of, hold_classes_of
+from routines.bank.cards import Card, as_items, cards_of
 from routines.bank.filter_column import filter_column
 from routines.bank.forms.filters import BankFilter, in_bank_showing
 from routines.bank.paging import HowMany, Recipe, read_page, read_rows
-from routines.models import Routine
 from routines.models.routine import tell_times_taught
 
 PAGE_SIZE = 24
@@ -41,13 +40,14 @@ def bank(request: SignedInRequest) -> HttpResponse:
     found = page.how_many(order) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
     cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
+    groups = by_nearness(cards, own) if wanted.own_come_first else [("", cards)]
     elsewhere = wanted.without_grades
     context = {
         "section": "bank",
         "wanted": wanted,
         "page": page,
         "cards": cards,
-        "groups": by_nearness(cards, own) if wanted.own_come_first else [("", cards)],
+        "groups": [(words, as_items(some)) for words, some in groups],
         "all_query": wanted.query(sort="newest"),
         "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.order(request.user, year).every),
         "elsewhere_query": elsewhere.query(),
@@ -63,7 +63,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
 
 def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:
     """The grades in which the reader has a class this year."""
-    taught = {group.grade_id for group in user.class_groups.all() if year and group.year_id == year.pk}
+    taught = {group.grade_id for group in classes_of(user) if year and group.year_id == year.pk}
     return [grade for grade in grades if grade.pk in taught]
 
 
@@ -83,10 +83,9 @@ def _grades() -> QuerySet[Grade]:
 
 
 @compiled_once
-def _owners() -> QuerySet[User]:
-    """Who has a count in the bank: each person is looked up in an index, so that no count is read."""
-    theirs = Routine.objects.in_bank().filter(owner=OuterRef("pk")).order_by()
-    return User.objects.filter(Exists(theirs)).only("display_name").in_name_order()
+def _owners() -> QuerySet[User, tuple[int, str]]:
+    """Who has a count in the bank."""
+    return User.objects.filter(bank_owner__has_counts=True).in_name_order().values_list("pk", "display_name")
 
 
 def how_many_words(found: HowMany, total: HowMany, grades: Sequence[str]) -> str:

@@ -31,7 +31,8 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
     """The same patterns, six to say first and then the others, each in the order of the list.
 
     First comes what the board shows plainly, and what no pattern before it has said. Where these are fewer than six, what is
-    said again fills up, then what is not plain, and last what a class of this level is not to meet first.
+    said again fills up, the same multiples last, then what is not plain, and last what a class of this level is not to meet
+    first.
     """
     first: list[AnyPattern] = []
     for one in found:
@@ -41,16 +42,22 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
             first.append(one)
     others = _without(first, found)
     if len(first) < FIRST_SIX:
-        first += sorted(others, key=lambda one: _put_off(one, grid, level))[: FIRST_SIX - len(first)]
+        first += sorted(others, key=lambda one: _left_over(one, grid, level))[: FIRST_SIX - len(first)]
     return first + _without(first, others)
 
 
 def _put_off(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int]:
     """What keeps a pattern from the first six, as a sort key: (0, 0) for what may be there; what is left over comes last."""
     barred = barred_places(pattern.claim, grid, level)
-    if barred or _is_plain(pattern, grid, level):
-        return barred, 0
-    return 0, 2 if isinstance(pattern.claim, RemainderClaim) else 1
+    return barred, 0 if barred or _is_plain(pattern, grid, level) else 1
+
+
+def _left_over(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int, int]:
+    """In which order what was passed over fills up: of what is plain but said already, numbers that were pointed to are the
+    least new; of what is not plain, they can at least be pointed to, and remainders are the farthest from what is written."""
+    barred, unclear = _put_off(pattern, grid, level)
+    landmarks, remainder = isinstance(pattern.claim, LandmarksClaim), isinstance(pattern.claim, RemainderClaim)
+    return barred, unclear, (1 + remainder - landmarks if unclear else landmarks)
 
 
 def _without(chosen: Sequence[AnyPattern], found: Sequence[AnyPattern]) -> list[AnyPattern]:
@@ -63,8 +70,9 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
 
     What is over near the end of the view is offered as the idea that does not last. Multiples met once or twice are no
     pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
-    learned with the tables are looked for where the jumps bring them to mind. How many there are from one multiple to the next is
-    read otherwise below zero, where a whole has two sides. A place is times the step for those who multiply.
+    learned with the tables are looked for where the jumps bring them to mind, and parts of a unit there or in a line. How many
+    there are from one multiple to the next is read otherwise below zero, where a whole has two sides. A place is times the
+    step for those who multiply.
     The nought before the point says nothing, nor do tops take turns with a whole that is written without one.
     """
     if ends_near_the_view(pattern, grid):
@@ -76,9 +84,9 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
             return not any(0 in block for block in blocks if len(block) > 1)  # a whole is written without one
         case DigitClaim(place=int() as place):
             return Fraction(10) ** place <= max(abs(grid.count.value(1)), abs(grid.count.value(grid.terms)))
-        case LandmarksClaim(multiple=multiple):
+        case LandmarksClaim(multiple=multiple) as claim:
             often = len(pattern.cells) >= MET_OFTEN_ENOUGH or is_read_by(multiple, grid.count)
-            return often and not _is_far_fetched(stated(multiple), grid.count)
+            return often and not _is_far_fetched(claim, grid.count)
         case HowManyClaim(multiple=multiple, block=block):
             held = len(stated(block)) <= HELD_IN_MIND and is_read_by(multiple, grid.count)
             return held and min(grid.count.value(1), grid.count.value(grid.terms)) >= 0
@@ -87,9 +95,15 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
     return True
 
 
-def _is_far_fetched(multiple: Fraction, count: Count) -> bool:
-    """Whether a class counting so does not think of these multiples: of the eights counting by tens."""
-    return count.kind == Kind.WHOLE and multiple in LEARNED_WITH_THE_TABLES and not are_kin(multiple, abs(count.step))
+def _is_far_fetched(claim: LandmarksClaim, count: Count) -> bool:
+    """Whether a class counting so does not think of these multiples: of the eights counting by tens, of quarter hours here
+    and there counting by 25 minutes."""
+    multiple = stated(claim.multiple)
+    if count.kind == Kind.WHOLE:
+        thought_of = multiple not in LEARNED_WITH_THE_TABLES
+    else:
+        thought_of = bool(claim.lines) or is_read_by(multiple, count)
+    return not thought_of and not are_kin(multiple, abs(count.step))
 
 
 def ends_near_the_view(pattern: Pattern, grid: Grid) -> bool:
@@ -100,8 +114,8 @@ def ends_near_the_view(pattern: Pattern, grid: Grid) -> bool:
 def _is_plainly_left_over(claim: RemainderClaim, grid: Grid, level: int) -> bool:
     """Whether a remainder is the part that children read, and held in mind.
 
-    What is the same of every whole number is plain, and what they are read by; that all counts land on a multiple is so of
-    every kind. Fractions are read as they are written, and so are measures before division. Below zero what is left over is
+    What is the same of every count is plain, and what they are read by; that all counts land on a multiple is so of every
+    kind and level. Fractions are read as they are written, and so are measures before division. Below zero what is left over is
     not what is written, -4 is 1 past a multiple of 5, but on multiples and halfway between two.
     """
     count, modulus = grid.count, stated(claim.modulus)
@@ -111,7 +125,8 @@ def _is_plainly_left_over(claim: RemainderClaim, grid: Grid, level: int) -> bool
     if count.kind == Kind.WHOLE:
         known = same or modulus in READ_BY
     else:
-        known = (same and not any(chain(*stated(claim.blocks)))) or (count.kind != Kind.FRACTION and level >= YOUNG)
+        read = count.kind != Kind.FRACTION and level >= YOUNG and (same or is_read_by(modulus, count))
+        known = read or (same and not any(chain(*stated(claim.blocks))))
     if not known or count.wrap is not None or min(count.value(1), count.value(grid.terms)) >= 0:
         return known
     return all(2 * value % modulus == 0 for n in range(1, grid.terms + 1) if (value := count.value(n)) < 0)

@@ -50,7 +50,7 @@ def says_again(claim: Claim, said: Claim, count: Count) -> bool:
         case DigitClaim(), RemainderClaim():
             return _are_the_same_numbers(claim, said, count)
         case RemainderClaim(), DigitClaim():
-            return _are_the_same_numbers(said, claim, count)
+            return _is_read_off(claim, said, count) or _are_the_same_numbers(said, claim, count)
     return False
 
 
@@ -77,6 +77,13 @@ def _is_told_by(claim: RemainderClaim, said: Fraction, count: Count) -> bool:
     modulus = stated(claim.modulus)
     apart = never_hidden(count) in (modulus, said) or (claim.along == "count" and claim.block_length == 1)
     return modulus == said or (not apart and are_kin(modulus, said))
+
+
+def _is_read_off(claim: RemainderClaim, said: DigitClaim, count: Count) -> bool:
+    """Whether what is left past a hundred, or a thousand, was read by the first of its digits, followed the same way."""
+    if count.kind != Kind.WHOLE or not said.place:
+        return False
+    return claim.along == said.along and stated(claim.modulus) == 10 ** (said.place + 1)
 
 
 def are_kin(one: Fraction, other: Fraction) -> bool:

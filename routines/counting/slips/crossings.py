@@ -37,13 +37,15 @@ def _on_its_side(jump: Jump, size: Fraction) -> str:
 def _kept(jump: Jump) -> tuple[Place | None, str]:
     """The largest place that is crossed where it can be left as it was, and what is said then: 304 for 404.
 
-    Below a ten or hundred none has to be left; a whole or a unit may start again: 1/8 after 7/8, 10 min after 50 min.
+    Of a ten or hundred there has to be one before and after, or two on the way back; a whole or a unit may start again:
+    1/8 after 7/8, 10 min after 50 min. The double of what is counted by is known by heart.
     """
     a, b = abs(jump.a), abs(jump.b)
     for place in reversed(jump.crossing.crossed):
         if b < a:
-            return place, _on_its_side(jump, b + place.size)
-        if b > place.size and (a >= place.size or place.name in STARTS_AGAIN):
+            opened = b >= place.size or place.name in STARTS_AGAIN
+            return place, _on_its_side(jump, b + place.size) if opened else ""
+        if b > a != abs(jump.s) and b > place.size and (a >= place.size or place.name in STARTS_AGAIN):
             return place, _on_its_side(jump, b - place.size)
     return None, ""
 
@@ -51,17 +53,28 @@ def _kept(jump: Jump) -> tuple[Place | None, str]:
 def what_is_not_counted(jump: Jump) -> str:
     """What happens with the place that is left as it was, where the rule of its name hears it.
 
-    "opened": towards zero one of it is opened, and still counted. "made": the jump has some of it, and its smaller parts
-    make one more, so the digit does change, but by too little. "entered": the next of it is entered, and its digit stays.
+    "opened": counting back one of it is opened, and still counted. "neared": going up below zero there are fewer, and it is
+    still counted. "made": the jump has some of it, and its smaller parts make one more, so the digit does change, but by
+    too little. "entered": the next of it is entered, and its digit stays.
     """
     place, _ = _kept(jump)
     if abs(jump.b) < abs(jump.a):
-        return "opened"
+        return "opened" if jump.a > 0 else "neared"
     return "made" if place is not None and abs(jump.s) > place.size else "entered"
 
 
 def _kept_rule(identity: str, name: str) -> Rule:
-    return Rule(identity, ALL, lambda j: any(place.name == name for place in j.crossing.crossed), _kept_as(name), 3)
+    return Rule(identity, ALL, _crosses(name), _kept_as(name), 3)
+
+
+def _crosses(name: str) -> Callable[[Jump], bool]:
+    def happens(jump: Jump) -> bool:
+        for place in jump.crossing.crossed:  # noqa: SIM110 - asked of every jump, and half as long as a generator
+            if place.name == name:
+                return True
+        return False
+
+    return happens
 
 
 def _kept_as(name: str) -> Callable[[Jump, str], str]:
@@ -94,7 +107,7 @@ def _next_full_one(jump: Jump, language: str) -> str:
     """200 after 100, 4.0 after 3.0, 5 after 6: the tens, hundreds or wholes are counted on."""
     left = jump.crossing.left
     assert left is not None, "the rule asks for a full ten, hundred or whole before the jump"
-    return _on_its_side(jump, abs(jump.a) + (left.size if _up(jump) else -left.size))
+    return _on_its_side(jump, size) if (size := abs(jump.a) + (left.size if _up(jump) else -left.size)) else ""
 
 
 def _full_one_beyond(jump: Jump, language: str) -> str:
@@ -104,10 +117,17 @@ def _full_one_beyond(jump: Jump, language: str) -> str:
 
 
 def _one_too_early(jump: Jump, language: str) -> str:
-    """40 after 51: the word of the ten below is said in place of the one that is due."""
+    """40 after 51: the word of the next ten is said in place of the one that is due. Zero has no such word."""
     landed = jump.crossing.landed
     assert landed is not None, "the rule asks for a full ten, hundred or whole that is due"
-    return _on_its_side(jump, abs(jump.b) - landed.size)
+    size = abs(jump.b) - landed.size
+    return _on_its_side(jump, size) if size else ""
+
+
+def _lands_on_one_soon_counted(jump: Jump) -> bool:
+    """Towards zero, on a full ten or hundred of which ten jumps make one: by thirty nobody is a thousand ahead."""
+    landed = jump.crossing.landed
+    return landed is not None and not _up(jump) and landed.size <= 10 * abs(jump.s)
 
 
 def _crosses_a_hundred_up(jump: Jump) -> bool:
@@ -127,7 +147,7 @@ RULES = (
     Rule("C09", ALL, lambda j: j.crossing.left is not None, _next_full_one, 1),
     Rule("C10", (0, 2), _crosses_a_hundred_up, _full_one_beyond, 0),
     Rule("C11", ALL, lambda j: j.crossing.left is not None, lambda j, _: j.said, 0),
-    Rule("C12", ALL, lambda j: not _up(j) and j.crossing.landed is not None, _one_too_early, 1),
+    Rule("C12", ALL, _lands_on_one_soon_counted, _one_too_early, 1),
 )
 
 AREA = Area("crossings", serves, RULES, of_every_kind=True)

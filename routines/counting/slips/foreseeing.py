@@ -2,6 +2,9 @@
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from functools import lru_cache
+from itertools import compress
 from typing import NamedTuple
 
 from ..audience import Audience
@@ -27,12 +30,12 @@ from .checked import reader_of
 from .jump import Jump
 from .places import places_of_a_count
 from .reading import plain
-from .rule import Area, Rule
+from .rule import Area, Rule, every
 from .slip import Slip
 
 OFTEN_ENOUGH = 2
-# One slip under two names: the count goes on by ones, from anywhere or from a ten.
-ONE_SLIP = {"W36": "J01"}
+# One slip under two names: the count goes on by ones, turns round or stays, anywhere or at a ten.
+ONE_SLIP = {"W36": "J01", "W34": "J04", "C11": "J09"}
 EASY = (False, 0)
 
 AREAS: tuple[Area, ...] = (
@@ -62,10 +65,16 @@ def rules_for(grid: Grid, audience: Audience | None = None) -> list[Rule]:
     The rows of the table and other rules of one kind of number stand before the rules of every kind, heavier ones before
     lighter ones. With an audience, only those of its level and language.
     """
+    serving = tuple(area.serves(grid) for area in AREAS)
+    return [rule for rule in _rules_of(serving, audience) if rule.counts is every or rule.counts(grid.count)]
+
+
+@lru_cache(maxsize=512)
+def _rules_of(serving: tuple[bool, ...], audience: Audience | None) -> list[Rule]:
+    """The rules of the areas that serve, in their order."""
     rules = [
         (rule, area.of_every_kind)
-        for area in AREAS
-        if area.serves(grid)
+        for area in compress(AREAS, serving)
         for rule in area.rules
         if audience is None or (rule.suits(audience.level) and audience.language in rule.languages)
     ]
@@ -106,7 +115,8 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
     ranked: list[tuple[tuple[int, bool, bool, int, int, int], Slip]] = []
     for back, easier, n, rule, slip in found:
         name = ONE_SLIP.get(rule.id, rule.id)
-        hardest = not easier and not nothing_hard
+        # What is miswritten anywhere, or named in another way, is not likelier at a crossing.
+        hardest = not easier and not nothing_hard and not rule.anywhere and not slip.equal_name
         ranked.append(((times[name], not rule.weight, back, -rule.weight - hardest, -rule.weight, n), slip))
         times[name] += 1
     ranked.sort(key=lambda entry: entry[0])
@@ -126,13 +136,29 @@ class _Found(NamedTuple):
 def _goes_back(rule: Rule, jump: Jump, heard: str) -> bool:
     """Whether a slip goes the wrong way, or stays: written so now and then, but hardly said in counting aloud.
 
-    Said aloud all the same: that the direction is lost, and the digits of a place that go round where it alone is counted
-    on (89, 80; 394, 304; 20, 29). A clock goes round by itself.
+    Said aloud all the same: that the direction is lost, and the digits that go round in a place where it alone is counted
+    on (89, 80; 394, 304; 20, 29), or below a whole or unit that is left in counting back (4.00, 4.75; $3, $3.50). A clock
+    goes round by itself.
     """
     value = jump.written_values.get(heard)
     if value is None or rule.turns or rule.of_writing or jump.count.wrap is not None:
         return False
-    return (value - jump.a) * jump.s <= 0 and not jump.counts_one_place
+    return (value - jump.a) * jump.s <= 0 and not _goes_round(jump, value)
+
+
+def _goes_round(jump: Jump, value: Fraction) -> bool:
+    """Whether a place is left as it was: where it alone is counted on, or the whole or unit that is left.
+
+    After 109 there is no ten yet that could be left, and a hundred is hardly said there.
+    """
+    crossed = jump.crossing.crossed
+    if not crossed or value == jump.a:
+        return jump.counts_one_place
+    size, off = crossed[-1].size, abs(value - jump.b)
+    if jump.counts_one_place:
+        return off != size or abs(jump.a) // size % 10 != 0
+    opened = jump.crossing.left is not None and abs(jump.b) < abs(jump.a)
+    return opened and any(off == place.size for place in crossed if place.name in ("whole", "unit"))
 
 
 def _is_news(jump: Jump, met: Counter[str]) -> bool:

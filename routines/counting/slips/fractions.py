@@ -230,7 +230,7 @@ RULES = (
     Rule(
         "F13",
         (4, 5),
-        lambda j: _splits(j) and j.s < 0 and j.a % 1 == 0 and j.s % 1 != 0,
+        lambda j: _splits(j) and j.s < 0 and j.a >= 1 and j.a % 1 == 0 and j.s % 1 != 0,
         lambda j, _: j.text(j.a - 1),
         3,
     ),

@@ -25,11 +25,17 @@ def serves(grid: Grid) -> bool:
 
 def _leaves_zero_behind(jump: Jump) -> bool:
     """Whether the count that is due is the first on its side of zero, which is crossed or was said just before."""
-    return jump.b != 0 and jump.a * jump.b <= 0
+    return jump.b != 0 and jump.a * jump.b <= 0 and not _goes_up_evenly(jump)
+
+
+def _goes_up_evenly(jump: Jump) -> bool:
+    """Up from zero, as the count that is known best, or from one number to its opposite, where a sign kept is no jump."""
+    return jump.s > 0 and (jump.a == 0 or jump.a == -jump.b)
 
 
 def _away_from_zero_below(jump: Jump) -> bool:
-    return jump.s < 0 and jump.a < 0
+    """Counting back below zero; turning round there leads no further than zero."""
+    return jump.s < 0 and jump.a < 0 and jump.a <= jump.s
 
 
 def _without_sign(jump: Jump, language: str) -> str:
@@ -54,7 +60,7 @@ def _smallest(jump: Jump) -> Fraction:
 
 RULES = (
     Rule("N01", (6, 6), lambda j: j.s < 0 and j.a == 0, lambda j, _: j.said, source=BOFFERDING_2014),
-    Rule("N02", (6, 6), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s)),
+    Rule("N02", (6, 6), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s), 3),
     Rule("N03", (6, 6), lambda j: j.a * j.b < 0, lambda j, _: j.text(j.s), 3),
     Rule(
         "N04",
@@ -98,7 +104,8 @@ RULES = (
         source=AQAZADE_BOFFERDING_2021,
         turns=True,
     ),
-    Rule("N10", (0, 5), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s)),
+    Rule("N13", (0, 8), _goes_up_evenly, _without_sign, 0, source=AQAZADE_BOFFERDING_2021, turns=True),
+    Rule("N10", (0, 5), lambda j: j.b == 0 and j.a != 0, lambda j, _: j.text(j.b + j.s), 3),
     Rule("N11", (0, 5), lambda j: j.s < 0 and j.a == 0, lambda j, _: j.said, source=BOFFERDING_2014),
     Rule("N12", (0, 5), lambda j: j.a * j.b < 0, lambda j, _: j.text(j.s), 3),
 )

@@ -1,6 +1,5 @@
 """One jump of a count, as the rules look at it: the count just said and the one that is due."""
 
-from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
 from typing import cast
@@ -9,36 +8,29 @@ from ..count import Count
 from ..grid import Grid
 from ..kinds.clock import DAY
 from ..locate.clock import since_midnight
-from .places import Crossing, Places, PlacesOfACount, is_plain, places_of_a_count
+from .places import PlacesOfACount, is_plain, places_of_a_count
 
 FIRST_TWO = 3
 
 
-@dataclass(frozen=True)
 class Jump:
     """The jump of a grid's count to its `n`-th term, n >= 2.
 
-    known: the places of its count, where they are at hand.
-    Units: `a`, `b`, `s` and `start` are in the count's base unit.
+    a, b: the count before and the one that is due; s: the step; all in the count's base unit, as is `start`.
+    places: those of the count; crossing: what the jump crosses, fills and leaves of them. written_values: what the texts
+    made here say, so that none has to be read again.
     """
 
-    grid: Grid
-    n: int
-    known: PlacesOfACount | None = field(default=None, compare=False, repr=False)
-
-    @property
-    def count(self) -> Count:
-        return self.grid.count
-
-    @cached_property
-    def a(self) -> Fraction:
-        """The count before."""
-        return _light_at(self.count, self.n - 1)
-
-    @cached_property
-    def b(self) -> Fraction:
-        """The count that is due."""
-        return _light_at(self.count, self.n)
+    def __init__(self, grid: Grid, n: int, known: PlacesOfACount | None = None) -> None:
+        """`known`: the places of the count, where they are at hand."""
+        count = self.count = grid.count
+        ready = self._ready = known or places_of_a_count(count)
+        before, due = count.scaled(n - 1), count.scaled(n)
+        self.grid, self.n = grid, n
+        self.a, self.b = _light(count, before), _light(count, due)
+        self.s, self.start, self.places = ready.by, ready.start, ready.places
+        self.crossing = ready.crossing(before, due)
+        self.written_values: dict[str, Fraction] = {}
 
     @cached_property
     def minutes(self) -> tuple[Fraction, Fraction]:
@@ -48,14 +40,6 @@ class Jump:
         """
         return since_midnight(self.count, self.a), since_midnight(self.count, self.b)
 
-    @property
-    def s(self) -> Fraction:
-        return (self.known or self._ready).by
-
-    @property
-    def start(self) -> Fraction:
-        return (self.known or self._ready).start
-
     @cached_property
     def said(self) -> str:
         """The count before, as written."""
@@ -64,19 +48,6 @@ class Jump:
     @cached_property
     def due(self) -> str:
         return self.count.text(self.n)
-
-    @property
-    def places(self) -> Places:
-        return self._ready.places
-
-    @cached_property
-    def _ready(self) -> PlacesOfACount:
-        return self.known or places_of_a_count(self.count)
-
-    @cached_property
-    def crossing(self) -> Crossing:
-        """The tens, wholes and larger units that the jump crosses, fills and leaves."""
-        return self._ready.crossing(self.count.scaled(self.n - 1), self.count.scaled(self.n))
 
     def how_hard(self) -> tuple[bool, Fraction | float]:
         """Whether it passes zero, and the largest place it crosses; a whole or larger unit is as hard as any above it."""
@@ -93,11 +64,6 @@ class Jump:
         """Whether a place is crossed, filled or left; where it hardly happens in view, the first two jumps too."""
         return self.crossing.is_hard or (self.n <= FIRST_TWO and is_plain(self.count))
 
-    @cached_property
-    def written_values(self) -> dict[str, Fraction]:
-        """What the texts made here say, so that none has to be read again."""
-        return {}
-
     def text(self, value: Fraction | int) -> str:
         """Another value, written in the style of the count."""
         text = self.count.text_of(cast("Fraction", value))
@@ -111,7 +77,7 @@ class Jump:
         return self.count.words_of(Fraction(value), language)
 
 
-def _light_at(count: Count, n: int) -> Fraction:
-    """The n-th value, a whole one as an int, without reducing a fraction for it."""
-    whole, rest = divmod(count.scaled(n), count.scale)
-    return count.value(n) if rest else cast("Fraction", whole)
+def _light(count: Count, scaled: int) -> Fraction:
+    """A scaled value of a count, a whole one as an int, without reducing a fraction for it."""
+    whole, rest = divmod(scaled, count.scale)
+    return Fraction(scaled, count.scale) if rest else cast("Fraction", whole)

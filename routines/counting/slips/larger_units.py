@@ -5,13 +5,15 @@ The rows of the table are instances of them. Common practice, no source.
 
 from fractions import Fraction
 
+from ..count import Count
 from ..grid import Grid
 from ..kinds.measure import Measure
 from ..kinds.names import Kind
 from ..kinds.units import UNITS
+from ..written_units import written_units
 from .jump import Jump
-from .measurement import Parts, two_units
-from .rule import Area, Rule
+from .measurement import Parts
+from .rule import Area, Rule, of_kind
 from .sources import KAMII_RUSSELL_2012
 from .writing import in_two_units, with_part
 
@@ -20,12 +22,25 @@ def serves(grid: Grid) -> bool:
     return isinstance(grid.count.form, Measure) or grid.count.kind in (Kind.CLOCK, Kind.MONEY)
 
 
-def _in_two(jump: Jump) -> bool:
-    return jump.count.kind != Kind.CLOCK and two_units(jump.grid) is not None
+def _in_two(count: Count) -> bool:
+    units = written_units(count)
+    return units is not None and units.large is not None
+
+
+def _in_two_but_hours(count: Count) -> bool:
+    return _in_two(count) and count.kind != Kind.ELAPSED
+
+
+def _in_hours_and_minutes(count: Count) -> bool:
+    return count.kind == Kind.ELAPSED and _in_two(count)
+
+
+def _in_hours(count: Count) -> bool:
+    return count.kind == Kind.CLOCK or _in_hours_and_minutes(count)
 
 
 def _fills_a_unit(jump: Jump) -> bool:
-    return _in_two(jump) and Parts(jump).fills_a_large_unit
+    return Parts(jump).fills_a_large_unit
 
 
 def _not_renamed(jump: Jump, language: str) -> str:
@@ -40,8 +55,7 @@ def _minutes_run_on(jump: Jump, language: str) -> str:
 
 
 def _opens_an_hour(jump: Jump) -> bool:
-    hours = jump.count.kind == Kind.CLOCK or (_in_two(jump) and two_units(jump.grid) == (UNITS["h"], UNITS["min"]))
-    return hours and -60 < jump.s < 0 and jump.b // 60 < jump.a // 60 and jump.b >= 0
+    return -60 < jump.s < 0 <= jump.b and jump.b // 60 < jump.a // 60
 
 
 def _opened_into_a_hundred(jump: Jump, language: str) -> str:
@@ -60,9 +74,7 @@ def _opened_into_ten(jump: Jump, language: str) -> str:
 
 
 def _opens_an_odd_unit(jump: Jump) -> bool:
-    """A unit is opened that is not made of tens, nor of minutes."""
-    if not _in_two(jump) or jump.count.kind == Kind.ELAPSED:
-        return False
+    """A unit is opened that is not made of tens."""
     parts = Parts(jump)
     return parts.opens_a_large_unit and parts.size % 10 != 0 and parts.b >= 0
 
@@ -73,7 +85,7 @@ def _two_jumps_unrenamed(jump: Jump) -> bool:
 
 
 def _joined_after_two(jump: Jump) -> Fraction:
-    if jump.n < 3 or not _in_two(jump) or jump.count.kind != Kind.ELAPSED or not 0 < jump.s < 60:
+    if jump.n < 3 or not 0 < jump.s < 60:
         return Fraction(0)
     joined = (jump.a - jump.s) % 60 + jump.s
     return joined + jump.s if 60 <= joined < 100 else Fraction(0)
@@ -85,14 +97,14 @@ def _hundred_after_two(jump: Jump, language: str) -> str:
     return in_two_units(jump, UNITS["h"], UNITS["min"], hours, _joined_after_two(jump) - 100)
 
 
-def _places(jump: Jump) -> int:
-    form = jump.count.form
+def _places(count: Count) -> int:
+    form = count.form
     return form.places or 0 if isinstance(form, Measure) and form.large is None else 0
 
 
 def _passes_a_whole(jump: Jump) -> bool:
     one = jump.places.one
-    return _places(jump) > 0 and 0 < jump.s < one and jump.a // one < jump.b // one
+    return 0 < jump.s < one and jump.a // one < jump.b // one
 
 
 def _decimals_run_on(jump: Jump, language: str) -> str:
@@ -100,27 +112,32 @@ def _decimals_run_on(jump: Jump, language: str) -> str:
     form, mark = jump.count.form, jump.count.style.decimal_mark
     assert isinstance(form, Measure), "decimals of a measure"
     one = jump.places.one
-    run_on = int((jump.a % one + jump.s) / one * 10 ** _places(jump))
+    run_on = int((jump.a % one + jump.s) / one * 10 ** _places(jump.count))
     return f"{int(jump.a // one)}{mark}{run_on} {form.small.symbol}"
 
 
-def _money_is_owed(jump: Jump) -> bool:
-    return jump.count.kind == Kind.MONEY and jump.b < 0
-
-
 RULES = (
-    Rule("U01", (0, 3), _fills_a_unit, _not_renamed),
+    Rule("U01", (0, 3), _fills_a_unit, _not_renamed, counts=_in_two),
     Rule(
         "U02",
         (0, 1),
-        lambda j: j.count.kind == Kind.CLOCK and 0 < j.s < 60 and j.a // 60 < j.b // 60 and j.a % 60 + j.s < 100,
+        lambda j: 0 < j.s < 60 and j.a // 60 < j.b // 60 and j.a % 60 + j.s < 100,
         _minutes_run_on,
+        counts=of_kind(Kind.CLOCK),
     ),
-    Rule("U03", (3, 8), _opens_an_hour, _opened_into_a_hundred, source=KAMII_RUSSELL_2012),
-    Rule("U04", (3, 8), _opens_an_odd_unit, _opened_into_ten),
-    Rule("U05", (3, 8), _two_jumps_unrenamed, _hundred_after_two, 1, source=KAMII_RUSSELL_2012),
-    Rule("U06", (3, 8), _passes_a_whole, _decimals_run_on, 3),
-    Rule("U07", (6, 8), _money_is_owed, lambda j, _: j.text(-j.b)),
+    Rule("U03", (3, 8), _opens_an_hour, _opened_into_a_hundred, source=KAMII_RUSSELL_2012, counts=_in_hours),
+    Rule("U04", (3, 8), _opens_an_odd_unit, _opened_into_ten, counts=_in_two_but_hours),
+    Rule(
+        "U05",
+        (3, 8),
+        _two_jumps_unrenamed,
+        _hundred_after_two,
+        1,
+        source=KAMII_RUSSELL_2012,
+        counts=_in_hours_and_minutes,
+    ),
+    Rule("U06", (3, 8), _passes_a_whole, _decimals_run_on, 3, counts=lambda count: _places(count) > 0),
+    Rule("U07", (6, 8), lambda j: j.b < 0, lambda j, _: j.text(-j.b), counts=of_kind(Kind.MONEY)),
 )
 
 AREA = Area("larger units", serves, RULES)

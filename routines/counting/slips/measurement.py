@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from fractions import Fraction
 
+from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..kinds.units import UNITS, Unit
@@ -37,7 +38,9 @@ class Parts:
         self.jump = jump
         self.large, self.small = units
         self.size = light(self.large.size / self.small.size)
-        self.a, self.b, self.s = (light(value / self.small.size) for value in (jump.a, jump.b, jump.s))
+        self.a, self.b, self.s = jump.a, jump.b, jump.s
+        if self.small.size != 1:
+            self.a, self.b, self.s = (light(value / self.small.size) for value in (jump.a, jump.b, jump.s))
 
     def written(self, many: int, rest: Fraction) -> str:
         return in_two_units(self.jump, self.large, self.small, many, rest)
@@ -110,11 +113,19 @@ def _rule(
     *,
     of_writing: bool = False,
 ) -> Rule:
-    def likely(jump: Jump) -> bool:
-        units = two_units(jump.grid)
-        return units is not None and (units[0].symbol, units[1].symbol) in pairs and happens(Parts(jump))
+    def counts(count: Count) -> bool:
+        units = written_units(count)
+        return units is not None and units.large is not None and (units.large.symbol, units.small.symbol) in pairs
 
-    return Rule(name, (4, 5), likely, lambda jump, _: heard(Parts(jump)), weight, of_writing=of_writing)
+    return Rule(
+        name,
+        (4, 5),
+        lambda jump: happens(Parts(jump)),
+        lambda jump, _: heard(Parts(jump)),
+        weight,
+        of_writing=of_writing,
+        counts=counts,
+    )
 
 
 def _passes_ten(parts: Parts) -> bool:

@@ -5,6 +5,7 @@ Beyond the table; common practice, no source.
 
 from fractions import Fraction
 
+from ..count import Count
 from ..grid import Grid
 from ..kinds.units import UNITS, Unit
 from ..written_units import written_units
@@ -26,28 +27,38 @@ def _small(jump: Jump) -> Unit:
     return units.small
 
 
-def _larger(jump: Jump) -> Unit | None:
+def _larger(count: Count) -> Unit | None:
     """The unit that the one written fills now and then; None where two are written, or none is used above it."""
-    units = written_units(jump.count)
+    units = written_units(count)
     return UNITS[_LARGER[units.small.symbol]] if units and not units.large and units.small.symbol in _LARGER else None
 
 
 def _fills_larger(jump: Jump) -> bool:
-    larger = _larger(jump)
-    return larger is not None and jump.b > 0 and jump.b % larger.size == 0
+    """Whether whole ones of the larger unit are full; of hours more is said than the full ones."""
+    larger = _larger(jump.count)
+    if larger is None or jump.b < larger.size:
+        return False
+    return jump.b % larger.size == 0 or larger.symbol == "h"
 
 
 def _in_the_larger(jump: Jump, language: str) -> str:
-    """1 m for 100 cm."""
-    larger = _larger(jump)
-    return f"{jump.b // larger.size} {larger.symbol}" if larger else ""
+    """1 m for 100 cm, 1 h 15 min for 75 min."""
+    larger = _larger(jump.count)
+    if larger is None:
+        return ""
+    many, rest = divmod(jump.b, larger.size)
+    return f"{many} {larger.symbol}" + (f" {jump.text(rest)}" if rest else "")
+
+
+def _goes_in_hundreds(count: Count) -> bool:
+    """Metric small units, of which a jump has less than a hundred."""
+    units = written_units(count)
+    return units is not None and units.small.symbol in _HUNDREDS and abs(count.step) < 100 * units.small.size
 
 
 def _hundred_kept(jump: Jump) -> Fraction:
     """How far off the count is when the digit of the hundreds is left as it was; 0 where no hundred is crossed."""
     unit = _small(jump)
-    if unit.symbol not in _HUNDREDS or abs(jump.s) >= 100 * unit.size:
-        return Fraction(0)
     a, b, s, start = (light(value / unit.size) for value in (jump.a, jump.b, jump.s, jump.start))
     units = written_units(jump.count)
     large = units.large.size / unit.size if units and units.large else None
@@ -59,8 +70,16 @@ def _hundred_kept(jump: Jump) -> Fraction:
 
 
 RULES = (
-    Rule("L15", (2, 5), _fills_larger, _in_the_larger, of_writing=True),
-    Rule("L16", (3, 5), lambda j: _hundred_kept(j) != 0, lambda j, _: j.text(j.b + _hundred_kept(j))),
+    Rule(
+        "L15", (2, 5), _fills_larger, _in_the_larger, of_writing=True, counts=lambda count: _larger(count) is not None
+    ),
+    Rule(
+        "L16",
+        (3, 5),
+        lambda j: _hundred_kept(j) != 0,
+        lambda j, _: j.text(j.b + _hundred_kept(j)),
+        counts=_goes_in_hundreds,
+    ),
 )
 
 AREA = Area("measurement in one unit", serves, RULES)

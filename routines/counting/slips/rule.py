@@ -3,12 +3,24 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..languages import LANGUAGES
 from .jump import Jump
 
 NO_SOURCE = "common practice, no source"
 TOP_LEVEL = 8
+
+
+def every(count: Count) -> bool:
+    """Any count at all."""
+    return True
+
+
+def of_kind(kind: Kind) -> Callable[[Count], bool]:
+    """Counts of this kind alone."""
+    return lambda count: count.kind == kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +34,8 @@ class Rule:
     of_writing: whether it is about how one number is written or named, not about the jump to it. only_as_written: it is
     heard in this form alone, for another form of the same number is no sign of it. turns: the class loses its direction,
     or starts again, so it is said aloud though it goes the wrong way.
+    counts: which counts of its area it is about; asked once of a count, where `happens` is asked of each jump.
+    anywhere: it is as likely at one number as at another, so no crossing brings it to the front.
     same_number: words that cannot be read back name the right number all the same. languages: where number words bring it about.
     """
 
@@ -36,6 +50,8 @@ class Rule:
     of_writing: bool = False
     only_as_written: bool = False
     turns: bool = False
+    anywhere: bool = False
+    counts: Callable[[Count], bool] = every
 
     def suits(self, level: int) -> bool:
         low, high = self.grades

@@ -52,10 +52,19 @@ def _ordinal_parts(jump: Jump, language: str) -> str:
 RULES = (
     Rule(
         "S01",
-        (0, 3),
+        (0, 1),
         lambda j: _new(j, 10) and j.b % 100 // 10 in (6, 7),
         _other_of_sixty_and_seventy,
         3,
+        languages=_ES,
+    ),
+    # Where the tens have long been said in order, it is heard now and then.
+    Rule(
+        "S08",
+        (2, 3),
+        lambda j: _new(j, 10) and j.b % 100 // 10 in (6, 7),
+        _other_of_sixty_and_seventy,
+        1,
         languages=_ES,
     ),
     Rule("S02", (0, 1), lambda j: _whole(j) and j.s == 1 and j.a == 19, lambda j, _: "diecidiez", 3, languages=_ES),

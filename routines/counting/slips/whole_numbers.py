@@ -41,9 +41,14 @@ def _passes_a_thousand(jump: Jump) -> bool:
 
 
 def _empty_hundred(jump: Jump, language: str) -> str:
-    """1,300 for 1,030; where nothing comes after the thousand, the hundreds are counted on: ten hundred."""
+    """1,300 for 1,030; where nothing comes after the thousand, the hundreds are counted on: ten hundred.
+
+    Nobody gets as far as a hundred hundred.
+    """
     if jump.b % 1000:
         return jump.text(jump.b + jump.b % 1000 * 9)
+    if jump.b >= 10_000:
+        return ""
     hundreds = jump.words(int(jump.b) // 100, language)
     return f"{hundreds} hundred" if language == "en" else f"{hundreds} cientos"
 
@@ -144,6 +149,7 @@ RULES = (
         lambda j: 13 <= j.b <= 19,
         lambda j, _: j.text((j.b - 10) * 10 + 1),
         languages=("en",),
+        anywhere=True,
         of_writing=True,
     ),
     Rule("W08", (0, 2), lambda j: j.s == 1 and j.a == 99, _ten_more_than, 3),
@@ -213,6 +219,7 @@ RULES = (
         _as_it_is_said,
         1,
         source=BYRGE_2014,
+        anywhere=True,
         of_writing=True,
     ),
     Rule(

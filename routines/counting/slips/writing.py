@@ -3,6 +3,7 @@
 from fractions import Fraction
 from math import lcm
 
+from ..count import Count
 from ..kinds.fraction_forms import write_fraction
 from ..kinds.names import Kind
 from ..kinds.numerals import places_needed, write_decimal
@@ -10,6 +11,7 @@ from ..kinds.piece import join
 from ..kinds.units import Unit
 from ..written_units import written_units
 from .jump import Jump
+from .places import places_of
 
 
 def with_part(jump: Jump, value: Fraction, part: str, written: str) -> str:
@@ -33,11 +35,11 @@ def _amount(jump: Jump, amount: Fraction, *, metric: bool) -> str:
     return join(write_fraction(amount, over, style, wholes="number"))
 
 
-def in_thousands(jump: Jump) -> Fraction | None:
+def in_thousands(count: Count) -> Fraction | None:
     """One of what a thousand is written together of, in the base unit: whole numbers, and metric units; None for others."""
-    if jump.count.kind == Kind.WHOLE:
+    if count.kind == Kind.WHOLE:
         return Fraction(1)
-    units = written_units(jump.count)
-    if units is None or units.small.system != "metric" or jump.places.least < units.small.size:
+    units = written_units(count)
+    if units is None or units.small.system != "metric" or places_of(count).least < units.small.size:
         return None
     return units.small.size if units.large is None or units.large.size == 1000 * units.small.size else None

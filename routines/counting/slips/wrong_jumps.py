@@ -18,7 +18,7 @@ NEAR = 12
 """So many of the least: ones are counted in place of a jump that is no longer than this."""
 
 # Jumps that are friendly themselves, and those they give way to; minutes go by quarters and halves of an hour.
-_FRIENDLIER = {5: 10, 25: 50, 50: 100, 250: 500}
+_FRIENDLIER = {5: 10, 25: 50, 50: 100, 75: 100, 250: 500}
 _FRIENDLIER_MINUTES = {5: 10, 15: 30, 25: 30, 30: 60, 35: 30, 40: 30, 45: 60, 50: 60, 55: 60}
 
 
@@ -37,9 +37,24 @@ def _said(jump: Jump, value: Fraction) -> str:
 
 
 def _by_ones(jump: Jump, language: str) -> str:
-    """98 after 97 in a count by tens; 16¢ after 15¢ in a count by nickels."""
-    least = jump.places.least
-    return _said(jump, jump.a + _signed(jump, least)) if abs(jump.s) != least else ""
+    """98 after 97 in a count by tens; 16¢ after 15¢ in a count by nickels; 95¢ after 85¢ in a count by quarters."""
+    size = _known_best(jump.count)
+    return _said(jump, jump.a + _signed(jump, size)) if size else ""
+
+
+@lru_cache(maxsize=256)
+def _known_best(count: Count) -> Fraction | None:
+    """What is counted by in place of a jump: ones, or tens where it is longer; None where it is such a count itself.
+
+    Whole hours, feet or dollars are counted as ones are, and hundreds as tens: by tens they are one place off.
+    """
+    places, size = places_of(count), abs(count.step)
+    if size <= NEAR * places.least:
+        return light(places.least) if size != places.least else None
+    if any(place.name in ("whole", "unit") and size % place.size == 0 for place in places.above):
+        return None
+    ten = next((place.size for place in places.above if place.size == 10 * places.least), None)
+    return light(ten) if ten and size > ten and size % (10 * ten) else None
 
 
 @lru_cache(maxsize=256)

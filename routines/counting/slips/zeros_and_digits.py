@@ -5,11 +5,12 @@ Beyond the table; common practice, no source.
 
 from fractions import Fraction
 
+from ..count import Count
 from ..grid import Grid
 from ..kinds.decimal import DecimalNumber
 from ..kinds.names import Kind
 from .jump import Jump
-from .rule import Area, Rule
+from .rule import Area, Rule, of_kind
 from .sources import BYRGE_2014, NRC_2009_TEENS
 from .writing import in_thousands, with_part
 
@@ -18,17 +19,11 @@ def serves(grid: Grid) -> bool:
     return True
 
 
-def _whole(jump: Jump) -> bool:
-    return jump.count.kind == Kind.WHOLE and jump.b >= 0
-
-
 def _is_easily_turned(jump: Jump) -> bool:
     """A teen, whose ones are heard first, or a number with a zero, which may stand in either place, past a full ten."""
     tens, ones = divmod(int(jump.b) % 100, 10)
     turned_is_as_long = ones or jump.b > 100
-    return (
-        _whole(jump) and bool(turned_is_as_long) and (tens == 1 or 0 in (tens, ones)) and jump.b > 10 and jump.is_hard
-    )
+    return jump.b > 10 and bool(turned_is_as_long) and (tens == 1 or 0 in (tens, ones)) and jump.is_hard
 
 
 def _swapped(jump: Jump, language: str) -> str:
@@ -51,7 +46,7 @@ def _zero_dropped(jump: Jump, language: str) -> str:
 
 def _hundreds_moved_up(jump: Jump, language: str) -> str:
     """1,300 for 1,030, 1 kg 500 g for 1 kg 50 g: the empty hundreds are lost, and the digits move up."""
-    size = in_thousands(jump)
+    size = in_thousands(jump.count)
     if not size or jump.b <= 1000 * size:
         return ""
     rest = jump.b % (1000 * size)
@@ -60,7 +55,7 @@ def _hundreds_moved_up(jump: Jump, language: str) -> str:
 
 def _last_zero_lost(jump: Jump, language: str) -> str:
     """4 L 4 mL for 4 L 40 mL."""
-    size = in_thousands(jump)
+    size = in_thousands(jump.count)
     if not size or jump.b <= 1000 * size:
         return ""
     rest = jump.b % (1000 * size)
@@ -90,27 +85,40 @@ def _empty_tens_of_minutes(jump: Jump, language: str) -> str:
     return with_part(jump, jump.b, "minutes", str(minutes)) if 0 < minutes < 10 else ""
 
 
+def _has_thousands(count: Count) -> bool:
+    return in_thousands(count) is not None
+
+
 RULES = (
     Rule(
         "Z02",
         (1, 1),
-        lambda j: _whole(j) and j.is_hard and 100 < j.b < 1000 and j.b % 100 != 0,
+        lambda j: 100 < j.b < 1000 and j.b % 100 != 0 and j.is_hard,
         _as_it_is_said,
         source=BYRGE_2014,
         of_writing=True,
+        counts=of_kind(Kind.WHOLE),
     ),
-    Rule("Z03", (1, 5), lambda j: _whole(j) and j.is_hard and j.b > 100, _zero_dropped, 1, of_writing=True),
-    Rule("Z04", (2, 8), lambda j: j.is_hard, _hundreds_moved_up, of_writing=True),
-    Rule("Z05", (2, 8), lambda j: j.is_hard, _last_zero_lost, 1, of_writing=True),
-    Rule("Z06", (3, 8), lambda j: j.count.kind == Kind.DECIMAL, _empty_tenths, of_writing=True),
-    Rule("Z07", (5, 8), lambda j: j.count.kind == Kind.MONEY, _empty_dimes, 1, of_writing=True),
-    Rule("Z08", (4, 8), lambda j: j.count.kind == Kind.CLOCK, _empty_tens_of_minutes, 0, of_writing=True),
+    Rule(
+        "Z03",
+        (1, 5),
+        lambda j: j.b > 100 and j.is_hard,
+        _zero_dropped,
+        1,
+        of_writing=True,
+        counts=of_kind(Kind.WHOLE),
+    ),
+    Rule("Z04", (2, 8), lambda j: j.is_hard, _hundreds_moved_up, of_writing=True, counts=_has_thousands),
+    Rule("Z05", (2, 8), lambda j: j.is_hard, _last_zero_lost, 1, of_writing=True, counts=_has_thousands),
+    Rule("Z06", (3, 8), lambda j: True, _empty_tenths, of_writing=True, counts=of_kind(Kind.DECIMAL)),
+    Rule("Z07", (5, 8), lambda j: True, _empty_dimes, 1, of_writing=True, counts=of_kind(Kind.MONEY)),
+    Rule("Z08", (4, 8), lambda j: True, _empty_tens_of_minutes, 0, of_writing=True, counts=of_kind(Kind.CLOCK)),
 )
 
 AREA = Area("zeros and digits", serves, RULES)
 SWAPPED = Area(
     "digits swapped",
     serves,
-    (Rule("Z01", (0, 3), _is_easily_turned, _swapped, 1, source=NRC_2009_TEENS),),
+    (Rule("Z01", (0, 3), _is_easily_turned, _swapped, 1, source=NRC_2009_TEENS, counts=of_kind(Kind.WHOLE)),),
     of_every_kind=True,
 )

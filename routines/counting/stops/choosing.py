@@ -11,6 +11,7 @@ from ..claims import Claim, DigitClaim, DigitSumClaim, LandmarksClaim, Opposites
 from ..errors import CountError
 from ..grid import Grid
 from ..patterns import find_patterns
+from ..patterns.first_to_say import first_to_say
 from .dying import claim_of_idea, dying_ideas
 from .hard_spots import HardSpot, hard_spots
 
@@ -24,7 +25,7 @@ MOST, MOST_FOR_THE_YOUNGEST = 4, 3
 YOUNGEST = 1
 # A landmark that is met more often is nothing special.
 SELDOM = 2
-COMMON = 2
+COMMON = 3
 # What everybody sees from the second count on needs no stop.
 PLAIN = ("step", "table")
 
@@ -40,12 +41,14 @@ class Choice:
 
     @property
     def plainness(self) -> int:
-        """How little there is to predict: 0 for an idea that dies, 1 for a seldom landmark, 2 for a frequent one."""
-        if self.reason == "dies":
+        """How little there is to predict: least at zero, then at an idea that dies, a seldom landmark or the first whole."""
+        if self.spot is not None and self.spot.is_zero:
             return 0
+        if self.reason == "dies":
+            return 1
         if self.spot is not None:
-            return 1 if self.spot.times <= SELDOM else COMMON
-        return 3
+            return 2 if self.spot.times <= SELDOM or self.spot.is_first_whole else COMMON
+        return COMMON + 1
 
 
 def choose(grid: Grid, wanted: Sequence[Claim], level: int = 3) -> list[Choice]:
@@ -88,7 +91,7 @@ def claim_of(given: Any, field: str) -> Claim:
 
 
 def _what_shows(grid: Grid, level: int) -> list[Claim]:
-    found = find_patterns(grid, audience=Audience(level))
+    found = first_to_say(find_patterns(grid, audience=Audience(level)), grid, level)
     return [one.claim for one in found if one.claim.family not in PLAIN][:2]
 
 
@@ -134,7 +137,14 @@ def _predictions(grid: Grid) -> list[Choice]:
     """Places to predict, best first: just before an idea dies, then before the landmarks met least often."""
     dying = [Choice(idea.dies_at - 1, "dies", claim_of_idea(idea)) for idea in dying_ideas(grid) if idea.dies_at]
     hard = [Choice(spot.n - 1, "hard", None, spot) for spot in hard_spots(grid)]
-    return [one for one in (*dying, *hard) if FIRST <= one.after <= grid.terms - APART]
+    return [
+        one for one in (*dying, *hard) if FIRST <= one.after <= grid.terms - APART or _is_zero_near_the_end(one, grid)
+    ]
+
+
+def _is_zero_near_the_end(choice: Choice, grid: Grid) -> bool:
+    """Zero is stopped at however soon the count ends behind it: what lies beyond is another kind of number."""
+    return choice.spot is not None and choice.spot.is_zero and FIRST <= choice.after < grid.terms
 
 
 def _with_something_to_predict(target: Choice, predictions: list[Choice], within: int) -> Choice:

@@ -6,7 +6,7 @@ from fractions import Fraction
 from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
-from ..written_units import large_size, unit_above, written_units
+from ..written_units import large_size, larger_unit_size, unit_above, written_units
 
 # Counted before the first hard spot, so that the class has found its step.
 WARM_UP = 3
@@ -16,17 +16,22 @@ WARM_UP = 3
 class HardSpot:
     """The n-th count reaches or passes `landmark`, a multiple that is met `times` times in view.
 
+    is_zero: the landmark is zero, which midnight is not. is_first_whole: a count that begins within the first whole, or the
+    first of the larger unit, fills it here.
     Units: landmark is in the base unit.
     """
 
     n: int
     landmark: Fraction
     times: int
+    is_zero: bool = False
+    is_first_whole: bool = False
 
 
 def hard_spots(grid: Grid) -> list[HardSpot]:
     """The hard spots of a grid, hardest first: the multiple met least often, then the earliest place."""
     count = grid.count
+    whole = whole_of(count)
     found: dict[int, HardSpot] = {}
     for multiple in _multiples(count):
         places = [n for n in range(2, grid.terms + 1) if landmark_met(count, n, multiple) is not None]
@@ -34,7 +39,9 @@ def hard_spots(grid: Grid) -> list[HardSpot]:
             for n in places:
                 landmark = landmark_met(count, n, multiple)
                 if landmark is not None:
-                    found.setdefault(n, HardSpot(n, landmark, len(places)))
+                    zero = landmark == 0 and count.wrap is None
+                    first = landmark == whole and count.step > 0 and count.start >= 0
+                    found.setdefault(n, HardSpot(n, landmark, len(places), zero, first))
     spots = [spot for spot in found.values() if spot.n > WARM_UP]
     return sorted(spots, key=lambda spot: (spot.times, spot.n))
 
@@ -56,6 +63,15 @@ def _multiples(count: Count) -> list[Fraction]:
     units = written_units(count)
     unit = units.small.size if units else Fraction(1)
     return [1000 * unit, 100 * unit, 10 * unit, unit]
+
+
+def whole_of(count: Count) -> Fraction | None:
+    """The whole that a class fills first: 1, a dollar, an hour, the larger unit; whole numbers and times of day have none."""
+    if count.kind in (Kind.DECIMAL, Kind.FRACTION):
+        return Fraction(1)
+    if count.kind == Kind.MONEY:
+        return Fraction(count.form.round_number())
+    return None if count.kind in (Kind.WHOLE, Kind.CLOCK) else large_size(count) or larger_unit_size(count)
 
 
 def landmark_met(count: Count, n: int, multiple: Fraction) -> Fraction | None:

@@ -68,10 +68,7 @@ def _offered(
             continue
         if change.name not in MORE_THAN_ONE and any(change.name == one.change for one in found):
             continue
-        # On a clock two starts may be written alike, a turn apart.
-        is_new = all(
-            change.grid != one.grid and (change.name, change.written) != (one.change, one.written) for one in found
-        )
+        is_new = all(change.grid != one.grid and _looks(change.grid) != _looks(one.grid) for one in found)
         if len(found) < MOST and is_new:
             shows = shown(change.grid, *change.shows)
             found.append(Variation(outcome, change.name, change.grid, shows, change.written | _told(change, grid)))
@@ -83,6 +80,11 @@ def _numbers(new: Grid, old: Grid) -> Numbers:
     start, step = new.count.text(1), new.count.step
     is_old = (start, step) == (old.count.text(1), old.count.step)
     return start, step, new.line_length if is_old else 0
+
+
+def _looks(grid: Grid) -> tuple[str, Fraction, int, int]:
+    """What tells two grids apart for a class: on a clock two starts may be written alike, a turn apart."""
+    return grid.count.text(1), grid.count.step, grid.terms, grid.line_length
 
 
 def _changes(

@@ -15,7 +15,8 @@ from .changes import Change, across_the_fill, changed, shown, small_unit
 YOUNGEST = 1
 TEN = 10
 HUNDRED = 100
-# With longer jumps a count of amounts is cut to so many where it would go more than twice as far. Common practice.
+# With longer jumps a count of amounts is cut to so many where it would go more than twice as far, and not proposed where even
+# these do. Common practice.
 AMOUNTS_SHOWN = 8
 # Of a jump, in fifths: how far another start lies from the first.
 SHIFTS = (2, 3, 4)
@@ -48,6 +49,7 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
         new is None
         or (size == HUNDRED != abs(count.step) and count.step % size == 0)
         or min(count.start, new.count.value(grid.terms)) < 0
+        or _goes_far(grid, longer, new.terms)
     ):
         return
     kept = [
@@ -72,13 +74,18 @@ def _kept_past(count: Count) -> Fraction:
 
 def _few_enough(grid: Grid, step: Fraction) -> int:
     """How many counts to show of an amount with longer jumps: all, or whole lines of about eight."""
-    count = grid.count
-    if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) or count.wrap:
-        return grid.terms
-    if abs(count.start + step * (grid.terms - 1)) <= 2 * max(abs(count.start), abs(count.value(grid.terms))):
+    if not _goes_far(grid, step, grid.terms):
         return grid.terms
     length = grid.line_length
     return min(grid.terms, max(AMOUNTS_SHOWN - AMOUNTS_SHOWN % length, 2 * length))
+
+
+def _goes_far(grid: Grid, step: Fraction, terms: int) -> bool:
+    """Whether so many counts of an amount go more than twice as far as those in view."""
+    count = grid.count
+    if count.kind in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION) or count.wrap:
+        return False
+    return abs(count.start + step * (terms - 1)) > 2 * max(abs(count.start), abs(count.value(grid.terms)))
 
 
 def _name_of_what_is_kept(count: Count, size: Fraction) -> str:

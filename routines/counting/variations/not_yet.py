@@ -77,6 +77,8 @@ def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], aud
     # Counting by ones from 1 is far from where the class was; the hard place is not.
     yield from (*hard, *friendlier) if abs(grid.count.step) == 1 else (*friendlier, *hard)
     yield from _fewer(grid)
+    if audience.level > YOUNGEST:  # jumps of ten are for a class that is ready for more
+        yield from _friendlier_jump(grid)
 
 
 def hard_place_again(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
@@ -190,6 +192,38 @@ def _fewer(grid: Grid) -> Iterator[Change]:
         new = changed(grid, terms=lines * grid.line_length)
         if new is not None:
             yield Change("fewer", new, {"terms": str(new.terms), "last": new.count.text(new.terms)})
+
+
+def _friendlier_jump(grid: Grid) -> Iterator[Change]:
+    """Jumps that fit evenly into what is round, begun at one of them, so that all that is round is landed on."""
+    count, size, landmark = grid.count, abs(grid.count.step), grid.count.form.round_number()
+    fits = landmark % size == 0  # what fits already is made longer, never shorter
+    fitting = [one for one in _friendly_sizes(count) if landmark % one == 0 and landmark >= 2 * one]
+    sizes = [one for one in fitting if one > size or (one != size and not fits)]
+    if size >= landmark or not sizes:
+        return
+    friendly = min(sizes, key=lambda one: (abs(one - size), -one))
+    first = friendly if count.start == count.step else count.start // friendly * friendly
+    new = changed(grid, start=first, step=friendly if count.step > 0 else -friendly)
+    if new is not None:
+        told = {
+            "size": count.difference_text(friendly),
+            "old": count.difference_text(size),
+            "many": str(landmark / friendly),
+            "round": count.difference_text(landmark),
+            "start": new.count.text(1),
+        }
+        yield Change("friendlier jump", new, told)
+
+
+def _friendly_sizes(count: Count) -> tuple[Fraction, ...]:
+    """What a count of this kind jumps by most easily: one part of a fraction, two in place of one; else friendly amounts."""
+    if count.kind == Kind.FRACTION:
+        part = Fraction(1, count.step.denominator)
+        return (part,) if part != abs(count.step) else (2 * part,)
+    if count.kind == Kind.WHOLE:
+        return tuple(map(Fraction, (2, 5)))
+    return tuple(count.form.friendly_multiples())
 
 
 def _friendlier_start(grid: Grid, level: int) -> Iterator[Change]:

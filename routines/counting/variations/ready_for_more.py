@@ -30,6 +30,8 @@ THOUSANDTHS_FROM = 5
 AMOUNTS_TRIED = 12
 UNFRIENDLY = {Kind.MONEY: (35, 15, 45, 65), Kind.CLOCK: (25, 35, 40, 55), Kind.ELAPSED: (25, 35, 40, 55)}
 BEFORE = 4
+# A landmark of a measure is looked for so many times as far as the board went. Common practice, no source.
+TIMES_AS_FAR = 2
 # What the first grades count by next: tens, of coins also quarters. Common practice, no source.
 BY_TENS: dict[Kind, tuple[int, ...]] = {Kind.WHOLE: (10,), Kind.MONEY: (10, 25)}
 HALF_DAY = 720
@@ -94,6 +96,8 @@ def _next_landmark(grid: Grid, level: int) -> Fraction | None:
     if min(values) < 0:
         return -_ten_times_as_large(count.form.round_number(), -min(values))
     landmark = _ten_times_as_large(count.form.round_number(), max(values))
+    if written_units(count) and landmark > TIMES_AS_FAR * max(values):
+        return None  # 10,000 g is no more of a landmark than 5 kg, and out of the sight of who weighed 4
     counts_alike = count.kind == Kind.WHOLE or (count.kind == Kind.MONEY and level <= YOUNGEST)
     largest = Fraction(LARGEST[level]) if counts_alike else largest_measured(count)
     return landmark if largest is None or landmark <= largest else None

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter, deque
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import chain, islice, zip_longest
@@ -100,10 +100,18 @@ class Worthwhile:
 def counts_worth_teaching(wanted: Wanted) -> Worthwhile:
     """Up to `MOST_SHOWN` grids, no two with the same step and fold.
 
+    An area whose standards leave nothing that one count could serve is counted by itself.
+
     >>> found = counts_worth_teaching(Wanted(level=2, features=("fit=direct; step=5|10; max=1000; cross=10|100",)))
     >>> len(found.counts) >= SHOWN_AT_ONCE
     True
     """
+    found = _found_for(wanted)
+    alone = replace(wanted, features=()) if wanted.area else wanted
+    return found if found.counts or alone == wanted else counts_worth_teaching(alone)
+
+
+def _found_for(wanted: Wanted) -> Worthwhile:
     features = wanted.features or _FEATURES_OF_AREA.get(wanted.area, ())
     grounds: list[Features | None] = [read_features(text) for text in features] or [None]
     single = [ground for ground in grounds if ground is None or not takes_two_counts(ground)]
@@ -131,6 +139,7 @@ def _ways(wanted: Wanted, grounds: Sequence[Features | None]) -> list[Way]:
     each: list[list[Way]] = []
     for ground in grounds[:MOST_GROUNDS]:
         for sort in _sorts(wanted, ground):
+            sort = _crossing_as_asked(sort, ground)
             ways = deque(Way(sort, step, ground) for step in _steps(sort, ground))
             ways.rotate(-2 * asked[sort])
             asked[sort] += 1
@@ -152,6 +161,13 @@ def _sorts(wanted: Wanted, ground: Features | None) -> Iterator[Sort]:
             yield from below_zero(wanted.level)
         else:
             yield from sorts_of(Kind(kind), wanted.level, wanted.style, wanted.system)
+
+
+def _crossing_as_asked(sort: Sort, ground: Features | None) -> Sort:
+    """The sort without landmarks smaller than those that a standard would have crossed: thousands, not hundreds."""
+    asked = [number for one in (ground.with_key("cross") if ground else ()) for number in numbers_named(one.value)]
+    kept = tuple(mark for mark in sort.crossed if asked and mark >= min(asked))
+    return replace(sort, crossed=kept) if kept else sort
 
 
 def _steps(sort: Sort, ground: Features | None) -> Iterator[Fraction]:
@@ -202,7 +218,7 @@ def likeness(one: WorthTeaching, other: WorthTeaching) -> int:
     return (
         4 * (a.count.step == b.count.step)
         + 6 * (abs(a.count.step) == abs(b.count.step))
-        + 3 * (a.count.start == b.count.start)
+        + 5 * (a.count.start == b.count.start)
         + (a.line_length == b.line_length)
         + (a.fill == b.fill)
         + (a.count.kind == b.count.kind)

@@ -23,8 +23,9 @@ from ..ended import ended_runs
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
 from ..patterns import find_patterns
+from ..patterns.first_to_say import first_to_say
 from ..patterns.friendly import AS_MET, is_read_by, never_hidden
-from ..patterns.ranking import COUNTED_BY_THE_YOUNGEST, YOUNG, YOUNGEST, barred_places
+from ..patterns.ranking import COUNTED_BY_THE_YOUNGEST, FIRST_SIX, YOUNG, YOUNGEST
 from ..probes import Probe, probes
 from ..results import Pattern
 from ..stops.hard_spots import WARM_UP, landmark_met
@@ -37,6 +38,9 @@ NEAR_MISSES = {"ends alike": 6, "alike": 6, "every multiple": 5, "multiple": 5, 
 A_NUMBER_THAT_COMES, A_PLAIN_START = 2, 4
 WAYS_TO_SEE_IT = 3
 EASILY_LISTED = 6
+EASY = ("1", "2", "5", "25")
+# A step that is hard to count by is counted so many jumps from zero at most, if there is another count.
+MANY_JUMPS, FAR_OFF = 30, 6
 # Tens, hundreds and thousands, and what is counted by before the tables are learned.
 FRIENDLIEST = AS_MET[:8]
 LINES_OF_THE_YOUNGEST = (5, 10)
@@ -77,13 +81,14 @@ class Goodness:
 def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
     """What a grid is good for with a class of this level, in up to three ways, each with another idea that lasts.
 
-    () where nothing lasts in it that is worth seeing, or where there is no number to ask about.
+    The idea is one of the first six to say of the grid, as the plan's page and the board put them; () where none of these
+    lasts and is worth seeing, or where there is no number to ask about.
     """
     ask = _to_ask(grid, sort)
-    found = [one for one in find_patterns(grid, audience=Audience(level)) if not barred_places(one.claim, grid, level)]
+    found = first_to_say(find_patterns(grid, audience=Audience(level)), grid, level)
     kept = [
         (points - 3 * _shows_nothing(one, grid), one)
-        for one in found
+        for one in found[:FIRST_SIX]
         if one.holds == "always" and (points := _kept_points(one.claim, grid, level))
     ]
     if ask is None or not kept:
@@ -91,6 +96,7 @@ def goodness_of(grid: Grid, sort: Sort, level: int) -> tuple[Goodness, ...]:
     crossing, passing = crossing_of(grid, sort), _passing(grid, found, level)
     others = _crossing_points(crossing, grid) + _asking_points(ask, grid) - _unusual(grid, sort) - sort.later
     others += 2 * (level <= YOUNGEST and grid.line_length in LINES_OF_THE_YOUNGEST)
+    others -= FAR_OFF * _starts_far_off(grid)
     others += 5 * (grid.terms % grid.line_length == 0) + A_PLAIN_START * _starts_plainly(grid.count)
     pattern, upto, more = passing or (None, grid.terms, 0)
     best = sorted(kept, key=itemgetter(0), reverse=True)[:WAYS_TO_SEE_IT]
@@ -105,6 +111,20 @@ def _shows_nothing(pattern: Pattern, grid: Grid) -> bool:
 def _starts_plainly(count: Count) -> bool:
     """Whether a count by parts starts where a class meets it: at none, at one step, or at a whole (3.NF.A.2, 4.NF.B.4)."""
     return count.kind == Kind.FRACTION and (count.start == count.step or count.start.denominator == 1)
+
+
+def _starts_far_off(grid: Grid) -> bool:
+    """Whether a step that is hard to count by is counted far from zero, where long numbers hide what it does."""
+    count = grid.count
+    if count.kind not in (Kind.WHOLE, Kind.DECIMAL, Kind.FRACTION):
+        return False
+    least = min(abs(count.value(1)), abs(count.value(grid.terms)))
+    return least > MANY_JUMPS * abs(count.step) and not _is_counted_by_with_ease(abs(count.step))
+
+
+def _is_counted_by_with_ease(step: Fraction) -> bool:
+    """Whether it is one, two, five or twenty-five of a place, as 1, 20, 500 and 0.25 are."""
+    return str(int(1000 * step)).rstrip("0") in EASY
 
 
 def _unusual(grid: Grid, sort: Sort) -> int:
@@ -132,6 +152,8 @@ def _kept_points(claim: Claim, grid: Grid, level: int) -> int:
             plain = level > YOUNGEST and grid.line_length <= EASILY_LISTED
             return (8 if plain else 4) if stays else 3 if along == "count" else 0
         case HowManyClaim(block=block):
+            if grid.count.kind == Kind.WHOLE and abs(grid.count.step) == 1:
+                return 0  # a ten is ten ones in every count
             return 6 if is_read_by(claim.multiple, grid.count) and block and max(block) > 1 and len(block) <= 3 else 0
         case TableClaim():
             return 6 if level >= YOUNG else 0
@@ -170,19 +192,24 @@ def _passing_points(passing: Pattern, grid: Grid) -> int:
 
 def crossing_of(grid: Grid, sort: Sort) -> Crossing | None:
     """The landmark to stop before: zero where both sides are counted; else the one met least often, once the class has
-    found its step; else one that is met soon after the end.
+    found its step; else one that is met soon after the end; and where there is none, one that is met again and again.
     """
     view = range(2, grid.terms + 1)
     if sort.goes_below_zero and (zero := next((n for n in view if _passes_zero(grid.count, n)), None)):
         return Crossing(zero, Fraction(0), 1)
     marks = [mark * sort.size for mark in sort.crossed]
-    seldom = [met for mark in marks if (met := _met(grid, sort, view, mark)) and 2 * len(met) <= grid.terms]
-    if seldom:
-        spots = min(seldom, key=len)
-        return next((spot for spot in spots if spot.n > WARM_UP), spots[0])
-    ahead = range(grid.terms + 1, grid.terms + grid.terms // NEAR_THE_END + 1)
-    past = (_met(grid, sort, ahead, mark) for mark in marks if not _met(grid, sort, view, mark))
-    return next((met[0] for met in past if met), None)
+    met = {mark: found for mark in marks if (found := _met(grid, sort, view, mark))}
+    again = [spots for spots in met.values() if 2 * len(spots) <= grid.terms]
+    # Whole numbers come to a ten too often to stop there each time; with others it is the whole that they are counted for.
+    tens = grid.count.kind == Kind.WHOLE
+    seldom = [spots for spots in again if not tens or (len(spots) <= OFTEN and 3 * len(spots) <= grid.terms)]
+    if not seldom:
+        ahead = range(grid.terms + 1, grid.terms + grid.terms // NEAR_THE_END + 1)
+        past = (_met(grid, sort, ahead, mark) for mark in marks if mark not in met)
+        if soon := next((spots for spots in past if spots), None):
+            return soon[0]
+    spots = min(seldom or again, key=lambda spots: (spots[-1].n <= WARM_UP, len(spots)), default=[])
+    return next((spot for spot in spots if spot.n > WARM_UP), spots[0] if spots else None)
 
 
 def _passes_zero(count: Count, n: int) -> bool:
@@ -199,7 +226,7 @@ def _met(grid: Grid, sort: Sort, terms: range, multiple: Fraction) -> list[Cross
 
 
 def _crossing_points(crossing: Crossing | None, grid: Grid) -> int:
-    if crossing is None:
+    if crossing is None or crossing.n <= WARM_UP:
         return 0
     by_parts = grid.count.kind == Kind.FRACTION  # what a class counts by parts for is the whole, each time
     points = 5 if crossing.times <= SELDOM or by_parts else 3 if crossing.times <= OFTEN else 1

@@ -109,18 +109,23 @@ def below_zero(level: int) -> tuple[Sort, ...]:
 
 # By level from kindergarten on; the last line stands for all that follow.
 _WHOLE_STEPS = (
-    "10 1 5",
-    "10 1 5 2",
+    "1",
+    "10 1 2",
     "10 5 100 2 25 20 50 3 4 1",
     "4 6 3 8 5 9 7 25 15 50 20 11 12 2 10 100 30 40",
     "6 8 7 9 12 15 25 11 50 40 75 125 150 99 250 500 1000 10 100",
 )
+# By tens and fives a class counts from tens and fives before it does from anywhere (1.NBT.C.5, 2.NBT.A.2).
+_FROM_MULTIPLES = {0: ("10", "5"), 1: ("5",)}
 _WHOLE_LARGEST = (100, 120, 1000, 1000, 1_000_000)
 
 
 def _whole(kind: Kind, level: int) -> Iterator[Sort]:
     at = min(level, len(_WHOLE_LARGEST) - 1)
-    yield _sort(kind, "1", _WHOLE_STEPS[at], "100000 10000 1000 100 10", _WHOLE_LARGEST[at], back=level > 0)
+    crossed, largest, back = "100000 10000 1000 100 10", _WHOLE_LARGEST[at], level > 0
+    yield _sort(kind, "1", _WHOLE_STEPS[at], crossed, largest, back=back)
+    for step in _FROM_MULTIPLES.get(level, ()):
+        yield _sort(kind, step, step, crossed, largest, back=back)
 
 
 def _decimals(kind: Kind, level: int) -> Iterator[Sort]:

@@ -8,9 +8,21 @@ from django.db import transaction
 from django.db.models import prefetch_related_objects
 
 from grade_bands.models import SchoolYear
-from routines.lessons.totals import count_days_again, count_years_again, wrong_days, wrong_years
+from routines.lessons.totals import (
+    count_days_again,
+    count_weeks_again,
+    count_years_again,
+    wrong_days,
+    wrong_weeks,
+    wrong_years,
+)
 from routines.models import Routine
-from routines.models.bank_total import count_bank_again, wrong_bank_totals
+from routines.models.bank_total import (
+    count_bank_again,
+    look_for_owners_again,
+    wrong_bank_owners,
+    wrong_bank_totals,
+)
 from routines.models.search_word import words_of, write_words
 from routines.models.shown_families import shown_bits
 
@@ -38,12 +50,22 @@ class Command(BaseCommand):
             differing += len(wrong)
             if wrong and options["mend"]:
                 count_days_again(wrong)
+            weeks = wrong_weeks(year)
+            weeks = weeks and weeks & wrong_weeks(year)
+            differing += len(weeks)
+            if weeks and options["mend"]:
+                count_weeks_again(weeks)
         cells = wrong_bank_totals()
         cells = cells and cells & wrong_bank_totals()
         differing += len(cells)
         if options["mend"]:
             for cell in sorted(cells):
                 count_bank_again([cell])
+        owners = wrong_bank_owners()
+        owners = owners and owners & wrong_bank_owners()
+        differing += len(owners)
+        if owners and options["mend"]:
+            look_for_owners_again(owners)
         if differing and not options["mend"]:
             raise SystemExit(f"{differing} differ from what they follow from. With --mend they are made anew.")
         self.stdout.write(f"{differing} made anew." if differing else "Everything is as the counts and lessons say.")

@@ -10,7 +10,7 @@ from accounts.languages import LANGUAGES
 from accounts.models import School
 from accounts.offered import offer_choices
 from grade_bands.models import Area, Grade, Standard
-from routines.counting import Style, Wanted, counts_worth_teaching
+from routines.counting import Style, Wanted
 from routines.plans.forms.fields import choice
 
 MOST_STANDARDS = 300
@@ -62,8 +62,7 @@ class WorthForm(forms.Form):
         if self.standard:
             return self._wanted(Area.RATIOS if self.area == Area.RATIOS else "", self.standard.count_features)
         asked = [one.count_features for one in self.standards.values() if one.area == self.area]
-        wanted = self._wanted(self.area, *asked)
-        return self._wanted(self.area) if asked and not counts_worth_teaching(wanted).counts else wanted
+        return self._wanted(self.area, *asked)
 
     def _wanted(self, area: str, *features: str) -> Wanted:
         school = self.school

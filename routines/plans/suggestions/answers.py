@@ -119,10 +119,15 @@ def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> _Wording:
 
 
 def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[_Wording]:
-    """What a child would believe, and what ends just past the board or on it (EXACT 29)."""
+    """What a child would believe, and what ends just past the board or on it (EXACT 29).
+
+    What ends with the first line is believed while that is written; of a board with a second one nobody says it any more.
+    """
     over = [idea.pattern for idea in dying_ideas(grid, audience)]
     for pattern in (one for one in (*patterns, *over) if worth_believing(one, grid, audience.level)):
         assert pattern.breaks_at is not None
+        if pattern.breaks_at == grid.line_length + 1:
+            continue
         nth = ordinal(pattern.breaks_at, audience.language)
         yield replace(
             _of("not-for-long", pattern, audience),

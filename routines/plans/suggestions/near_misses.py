@@ -14,6 +14,7 @@ from routines.counting.kinds.unit_names import NAMES
 from routines.counting.written_units import larger_unit_size, unit_to_reach
 from routines.words import LANGUAGES, check, locate
 from routines.words.page import page_of
+from routines.words.spoken_units import with_unit_names
 
 from .sentences import said, ways
 
@@ -82,6 +83,7 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
             location = locate(grid, value, audience)
             if not location.appears:
                 written = _in_the_larger_unit(count, value, audience.language) or count.text_of(value)
+                written = with_unit_names(written, audience.language)
                 beside = audience.level < REMAINDERS_FROM and _between_two_in_a_line(grid, value, multiple, audience)
                 yield NearMiss(
                     ways("lands", audience.language, value=_in_a_sentence(grid, written, audience)),
@@ -157,7 +159,7 @@ def _one_jump_too_few(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
     told = {
         "way": ways("line way", audience.language)[at],
         "line": line,
-        "value": count.difference_text(seen),
+        "value": with_unit_names(count.difference_text(seen), audience.language),
         "first": _in_a_sentence(grid, count.text(1), audience),
     }
     yield NearMiss(ways(key, audience.language, **told), ways("line reply", audience.language, **told), verdict.because)

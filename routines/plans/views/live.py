@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import cached_property
+from hashlib import sha256
 from typing import Any
 from uuid import UUID
 
@@ -10,6 +11,7 @@ from django.shortcuts import render
 from django.urls import reverse
 from django.utils import timezone
 from django.utils.safestring import SafeString
+from django.utils.translation import get_language
 from django.views.decorators.http import require_POST
 from django.views.decorators.vary import vary_on_headers
 from django_htmx.http import trigger_client_event
@@ -25,7 +27,7 @@ from routines.models.facts import count_in_words
 from routines.models.lit import MOST_LIT
 from routines.models.shown_ideas import dying_ideas, same_subject
 from routines.models.shown_plan import ShownPattern, ShownPlan
-from routines.plans.forms.draft import claim_text, only
+from routines.plans.forms.draft import ROWS, claim_text, lit_was_chosen, only
 from routines.plans.forms.marks import COMMA, POINT, read_posted, turned
 from routines.plans.forms.plan import PlanForm, text_of_claim
 from routines.plans.reading_distance import far_reading
@@ -33,11 +35,14 @@ from routines.plans.suggestions.counted_before import counted_before
 from routines.templatetags.countfold import grid as grid_tag
 from routines.templatetags.countfold import strip
 from routines.words import SpokenPattern, check, title_of
+from routines.worked_out.made_by import made_by
 
 SHOWN_AT_FIRST = 6
 ALL_SHOWN = 24
 PHONE_COLUMNS, PHONE_ROWS = 6, 8
 MOST_TAPPED = 400
+WORDS_ELSEWHERE = frozenset(("title", "area", "story_text", "standards", "notes", "words_of", "words", "based_on"))
+LIGHTS = frozenset(("lit", "lit_before", "lit_by_itself"))
 PART_NAMES = ("timeline", "says", "appear", "claim", "rule", "cells", "standards", "stops", "next", "design", "folds")
 
 
@@ -77,6 +82,20 @@ class LivePlan:
         self.tapped_typed = tapped
         self.grid = form.grid
         self.plan = form.reading
+
+    @property
+    def mark(self) -> str:
+        """Of all that grid, strip and list follow from: whatever is typed, but for words that stand in their fields alone.
+
+        Of own words for patterns it matters which have any, and which are too long.
+        """
+        form = self.form
+        left_out = WORDS_ELSEWHERE if lit_was_chosen(form.typed) else WORDS_ELSEWHERE | LIGHTS
+        typed = {name: texts for name, texts in form.typed.items() if name not in left_out}
+        typed = {name: texts for name, texts in sorted(typed.items()) if name.partition("-")[0] not in ROWS}
+        written = sorted(claim for claim, words in form.own_words.items() if words)
+        follows_from = (made_by(), get_language(), form.level, typed, written, sorted(form.wrong_words))
+        return sha256(repr(follows_from).encode()).hexdigest()
 
     @cached_property
     def shown(self) -> ShownPlan:
@@ -292,19 +311,25 @@ def _turned_context(form: PlanForm, posted: QueryDict) -> dict[str, Any]:
 def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
     """One small fragment per pause in typing. A count that cannot be read leaves the last grid and says why.
 
-    Reads nothing but what was sent, so it asks nothing about the plan whose address it is under.
+    Where the page shows all of it already, as while own words are typed, none of it is made or sent. Reads nothing but what
+    was sent, so it asks nothing about the plan whose address it is under.
     """
     typed = read_posted(request.POST)
     form = PlanForm(typed, grades=list(Grade.objects.all()))
+    live, fragment = LivePlan(form, request.POST.get("tapped", "")), wants_fragment(request)
+    stands = fragment and form.grid is not None and request.POST.get("shown_before") == live.mark
     context = {
-        **live_context(form, request.POST.get("tapped", "")),
-        **live_addresses({"pk": pk} if pk else {"key": key}),
-        "counted_before": counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else "",
+        "form": form,
+        "live": live,
+        "stands": stands,
         "kind_changed": request.POST.get("kind_before", "") != form.count.offers,
         **_turned_context(form, request.POST),
         "oob": True,
         "minutes": form.reading.minutes() if form.reading else None,
     }
-    page = "plans/_live.html" if wants_fragment(request) else "plans/preview.html"
+    if not stands:
+        before = counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else ""
+        context |= {"counted_before": before, **live_addresses({"pk": pk} if pk else {"key": key})}
+    page = "plans/_live.html" if fragment else "plans/preview.html"
     response = render(request, page, context, status=422 if form.count.errors else 200)
     return response if form.count.errors else trigger_client_event(response, "counted", after="settle")

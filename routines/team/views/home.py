@@ -33,16 +33,16 @@ def home(request: SignedInRequest) -> HttpResponse:
     user, today = request.user, timezone.localdate()
     monday = monday_now(today)
     year = year_of(monday)
-    teaches = bool(classes_in_year(user, year))
+    classes = classes_in_year(user, year)
     context: dict[str, Any] = {
         "section": "home",
         "today": today,
-        "teaches": teaches,
+        "teaches": bool(classes),
         "waiting": waiting_for(user, WAITING),
         "new_counts": first_page.with_grids(first_page.new_in_the_bank(user)),
     }
-    if teaches or not (user.is_coach or user.is_administrator):
-        context |= _of_a_teacher(request, own_week(user, monday, year))
+    if classes or not (user.is_coach or user.is_administrator):
+        context |= _of_a_teacher(request, own_week(user, monday, classes))
     if user.is_coach:
         context |= {"gaps": first_page.first_gaps(user, today), "sent": first_page.sent_by(user)}
     if user.is_administrator:

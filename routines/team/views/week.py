@@ -10,7 +10,7 @@ from django.views.decorators.http import require_GET
 
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_id
-from grade_bands.models import ClassGroup
+from grade_bands.models import ClassGroup, classes_in_year
 from routines.team.planned_week import own_week, team_week, teams_of, year_of
 from routines.team.planning import read_way_back
 from routines.team.school_days import day_asked_for, monday_now, monday_of
@@ -33,7 +33,7 @@ def week(request: SignedInRequest) -> HttpResponse:
     band = next((team for team in teams if team.pk == typed_id(asked)), None)
     if asked and band is None and not (asked == "all" and user.is_coach):
         raise Http404
-    shown = team_week(user, monday, year, band) if asked else own_week(user, monday, year)
+    shown = team_week(user, monday, year, band) if asked else own_week(user, monday, classes_in_year(user, year))
     token = request.GET.get("undo", "")
     context = {
         "section": "week",

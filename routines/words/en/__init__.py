@@ -27,6 +27,7 @@ class English(Language):
 
     code = "en"
     conjunction, disjunction = "and", "or"
+    and_so_on, none = "and so on", "none"
     more, less, up, down = "more", "less", "up", "down"
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS

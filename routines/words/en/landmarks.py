@@ -7,6 +7,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.rows.statement": ("the {marks} make rows {i}", "rows {i} hold the {marks}"),
     "lie.down-right.statement": ("the {marks} walk down to the right", "the {marks} go down and right, one by one"),
     "lie.down-left.statement": ("the {marks} walk down to the left", "the {marks} go down and left, one by one"),
+    "lie.up-left.statement": ("the {marks} climb to the left", "the {marks} go up and left, one by one"),
+    "lie.up-right.statement": ("the {marks} climb to the right", "the {marks} go up and right, one by one"),
     "lie.scattered.statement": (
         "every {kth} count lands on {a_mark}, from the {nth} on",
         "{marks} come every {k} counts, from the {nth} on",
@@ -39,6 +41,16 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_marks} go down like stairs to the left",
         "{the_marks} move one down and one left",
         "{the_marks} go down like stairs",
+    ),
+    "lie.up-left.core": (
+        "{the_marks} go up like stairs to the left",
+        "{the_marks} move one up and one left",
+        "{the_marks} go up like stairs",
+    ),
+    "lie.up-right.core": (
+        "{the_marks} go up like stairs to the right",
+        "{the_marks} move one up and one right",
+        "{the_marks} go up like stairs",
     ),
     "lie.scattered.core": ("from the {nth} on, every {kth} one lands on {a_mark}",),
     "lie.scattered-first.core": ("every {kth} one we say lands on {a_mark}",),

@@ -30,6 +30,10 @@ CHANGES = {
         "The same jumps of {size} with smaller numbers, starting at {start}.",
         "With smaller numbers there is more time to look at what the jumps do.",
     ),
+    "friendlier jump": (
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "{many} jumps of {size} make {round}, so we land on every {landmark}.",
+    ),
     "round start": (
         "The same jumps of {size}, starting at {start}.",
         "From {start} it is easier to follow what is left over past each {landmark}.",

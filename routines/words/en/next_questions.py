@@ -34,6 +34,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Compare each count with the one in the same place of our first count. Is the difference always the same? Test "
         "it, and say why.",
     ),
+    "friendlier jump": (
+        "Now each jump is {size}. What comes next? Show us.",
+        "Each jump is {size} now. When do we land on {a_mark}, and how do you know?",
+        "After how many jumps of {size} do we land on {a_mark} again, and why? Show it on the grid.",
+        "Which jumps land on every {landmark}, and which do not? Make a rule, and test it with another jump.",
+    ),
     "round start": (
         "We start at {start}. What comes next? Show us.",
         "We start at {start}. When do we come to {a_mark} again, and how do you know?",

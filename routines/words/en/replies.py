@@ -72,4 +72,5 @@ REPLIES = Replies(
     cent="cent",
     notes=NOTES,
     called=({}, {}),
+    of_gender=({}, {}),
 )

@@ -33,15 +33,60 @@ QUESTIONS = {
         (
             "Stop at {a}. What comes next, and what on the grid can help you?",
             "What comes after {a}, and which {parts} will change? How do you know?",
+            "We said {a}. What do we say next, and how can you tell before we count?",
+            "Stop at {a}. What comes next, and how would you show that it must be so?",
         ),
         (
             "We are at {a}. What does {jump} lead to? Show it in two ways: by the jump and along the grid.",
             "Before we go on from {a}: which count comes next, and which count on the grid helps you?",
+            "We are at {a}. Which count does {jump} lead to, and how can you be sure before we say it?",
+            "What comes after {a}? Say how you know, and how you would show it to somebody who does not believe it.",
         ),
         (
             "Look at the jump from {a}: where does it lead, and why? Predict it, and test it with another way "
             "through the grid.",
             "Which {parts} change in the next count after {a}, and how do you know? Make your conjecture before we count.",
+            "Where does the jump from {a} lead, and how can you tell before we count? Say how sure you are, and why.",
+            "What comes after {a}, and what makes it so? Give a reason that would do for any jump of this count.",
+        ),
+    ),
+    "from zero": (
+        ("We said {a}. What do we say next?",),
+        ("Stop at {a}. What comes next, and is it above zero or below? How do you know?",),
+        (
+            "We are at {a}. What does {jump} lead to, and on which side of zero is it? Show it in two ways.",
+            "We are at {a}. What does {jump} lead to, and on which side of zero is it? How can you be sure?",
+        ),
+        (
+            "Look at the jump from {a}: on which side of zero does it end, and how far away? Predict it, and test it with "
+            "another way through the grid.",
+            "Look at the jump from {a}: on which side of zero does it end, and how far away? Predict it, and say why.",
+        ),
+    ),
+    "to zero": (
+        ("We said {a}. What do we say next?",),
+        ("Stop at {a}. How far is it to zero, and what comes next? How do you know?",),
+        (
+            "We are at {a}. How far is it to zero, and what does {jump} lead to? Show it in two ways.",
+            "We are at {a}. How far is it to zero, and what does {jump} lead to? How can you be sure?",
+        ),
+        (
+            "How far is it from {a} to zero, and where does {jump} lead? Predict it, and test it with another way through "
+            "the grid.",
+            "How far is it from {a} to zero, and where does {jump} lead? Predict it, and say why it must be so.",
+        ),
+    ),
+    "first whole": (
+        ("We said {a}. What do we say next?",),
+        ("Stop at {a}. How far is it to the next whole, and what comes next? How do you know?",),
+        (
+            "We are at {a}. How far is it to the next whole, and what does {jump} lead to? Show it in two ways.",
+            "We are at {a}. How far is it to the next whole, and what does {jump} lead to? How can you be sure?",
+        ),
+        (
+            "How far is it from {a} to the next whole, and where does {jump} lead? Predict it, and test it with another way "
+            "through the grid.",
+            "How far is it from {a} to the next whole, and where does {jump} lead? Predict it, and say why it must be so.",
         ),
     ),
     "dies": (
@@ -91,6 +136,8 @@ ANSWERS = {
         "There stands {far}, because {by_lower}",
         "I say {far}, because {by_lower}",
     ),
+    "by jumps": ("{far}: {k} more jumps from {a}.",),
+    "along": ("{far}: {beside} {known}, {change}.",),
     "hard": ("{next}: {how}.", "Next is {next}: {how}.", "We get {next}: {how}."),
     "plain": ("{next} comes next.", "Next is {next}.", "We get {next} next."),
     "dies": (
@@ -98,28 +145,40 @@ ANSWERS = {
         "Next is {next}, and it does not fit “{idea}”",
         "We get {next}, and it does not fit “{idea}”",
     ),
+    "dies plain": ("It stops at {next}.", "Not at {next}.", "Up to here, not at {next}."),
     "dies why": (
-        "{next} comes next and does not fit: {how}.",
-        "Next is {next}, which does not fit: {how}.",
-        "We get {next}, which does not fit: {how}.",
+        "It stops at {next}: {how}.",
+        "No, {next} comes next: {how}.",
+        "Then we get {next}: {how}.",
     ),
 }
 
 PAST_THE_END = PastTheEnd(
     (
-        "Yes, {moved} from {known} {change}: {value}.",
-        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}.",
-        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. Another way: from {start}, {jumps} "
-        "{make} {total}.",
-        "Yes: {known} is the last in {line}, and {moved} {change}: {value}, in {where}. As a rule: from {start} to {value} "
-        "is {total}, and {jumps} {make} {total}.",
+        ("Yes, {value}: {beyond}, {change}.",),
+        (
+            "Yes, in {where}: {beyond}, {change}.",
+            "Yes, in {where}: {change} than {known}.",
+            "Yes, {value}: {beyond}, {change}.",
+        ),
+        (
+            "Yes, in {where}: {beyond}, {change}; or {jumps} from {start}.",
+            "Yes, in {where}: {beyond}, {change}; or {n} jumps from {start}.",
+            "Yes, in {where}: {change} than {known}; or {n} jumps from {start}.",
+            "Yes, {value}: {beyond}, {change}; or {n} jumps from {start}.",
+        ),
+        (
+            "Yes, in {where}: {beyond}, {change}; as a rule, {jumps} {make} {total}.",
+            "Yes, in {where}: {change} than {known}; as a rule, {jumps} {make} {total}.",
+            "Yes, {value}: {beyond}, {change}; as a rule, {jumps} {make} {total}.",
+        ),
     ),
+    "Yes, {value}: {k} more jumps from {last}.",
     {
-        Fill.ACROSS: ("one step down", "{k} steps down"),
-        Fill.DOWN: ("one step to the right", "{k} steps to the right"),
-        Fill.ACROSS_UP: ("one step up", "{k} steps up"),
+        Fill.ACROSS: ("under {known}", "{k} rows under {known}"),
+        Fill.DOWN: ("beside {known}", "{k} columns past {known}"),
+        Fill.ACROSS_UP: ("above {known}", "{k} rows above {known}"),
     },
-    ("is {change}", "are {change}"),
 )
 
 HOWS = {
@@ -141,10 +200,18 @@ HOWS = {
     "both": "{first}; {second}",
     "larger": "{a} is {larger}",
     "one part": "{part}, {x} to {y}",
+    "changes": "{part} goes from {x} to {y}",
+    "changes of several": "{part} go from {x} to {y}",
+    "becomes": "{part} goes to {y}",
+    "becomes of several": "{part} go to {y}",
+    "stays": "{part} stays {x}",
+    "stays of several": "{part} stay {x}",
+    "sum": "the digits make {y}, not {x}",
 }
 
 REASONS = {
     "target": "Enough is on the board to see “{idea}”",
+    "by": "Enough is on the board to see “{idea}” What is asked for here follows from “{by}”",
     "hard": "The next jump, from {a} to {next}, passes {landmark}.",
     "hard on": "The next jump, from {a}, reaches {landmark}.",
     "hard back": "The next jump, from {a} to {next}, goes back past {landmark}: {how}.",

@@ -63,7 +63,7 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
         "Which numbers did you add? Show us where they stand.",
     ),
     "opposites": (
-        "Where would the next pair stand?",
+        "Does every one here have a partner? How can you tell?",
         "How far is each of the two from zero? Show the jumps.",
     ),
 }

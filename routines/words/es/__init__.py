@@ -34,6 +34,7 @@ class Spanish(Language):
 
     code = "es"
     conjunction, disjunction = "y", "o"
+    and_so_on, none = "y los que siguen", "ninguno"
     more, less, up, down = "más", "menos", "sube", "baja"
     later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS

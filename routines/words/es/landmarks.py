@@ -13,6 +13,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_marks} bajan en diagonal hacia la izquierda",
         "{the_marks} van bajando en diagonal hacia la izquierda, como escalera",
     ),
+    "lie.up-left.statement": (
+        "{the_marks} suben en diagonal hacia la izquierda",
+        "{the_marks} van subiendo en diagonal hacia la izquierda, como escalera",
+    ),
+    "lie.up-right.statement": (
+        "{the_marks} suben en diagonal hacia la derecha",
+        "{the_marks} van subiendo en diagonal hacia la derecha, como escalera",
+    ),
     "lie.scattered.statement": (
         "cada {k} números hay {a_mark}, desde el {nth} número",
         "{the_marks} llegan cada {k} números, desde el {nth} número",
@@ -46,6 +54,14 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_marks} bajan como una escalera hacia la izquierda",
         "{the_marks} bajan hacia la izquierda",
     ),
+    "lie.up-left.core": (
+        "{the_marks} suben como una escalera hacia la izquierda",
+        "{the_marks} suben hacia la izquierda",
+    ),
+    "lie.up-right.core": (
+        "{the_marks} suben como una escalera hacia la derecha",
+        "{the_marks} suben hacia la derecha",
+    ),
     "lie.scattered.core": ("desde el {nth} número, cada {k} números hay {a_mark}",),
     "lie.scattered-first.core": ("cada {k} números hay {a_mark}",),
     "lie.scattered.says": ("cada {k} números llegamos a {a_mark}",),
@@ -76,7 +92,10 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "en cada {stretch} hay {series}, luego otra vez {series}",
         "en cada {stretch} hay {series}, y se repite",
     ),
-    "many.turns.says": ("decimos {series} por {stretch}, y se repite", "decimos {series} por {stretch}, siempre"),
+    "many.turns.says": (
+        "decimos {series} por {stretch}, y se repite",
+        "decimos {series} por {stretch}, una y otra vez",
+    ),
     "many.long.core": ("se repite cuántos decimos en cada {stretch}",),
     "many.lines.core": ("en cada {stretch} hay {k}, una {line} entera",),
     "many.tens.core": ("decimos {tens}",),
@@ -94,7 +113,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
 # What a teacher may ask back. Wording: common practice, no source.
 ASKED_BACK: dict[str, tuple[str, ...]] = {
     "landmarks": (
-        "Tócalos mientras contamos. ¿Cuántos saltos hay de uno al siguiente?",
+        "Toca esos números mientras contamos. ¿Cuántos saltos hay de uno al siguiente?",
         "¿Dónde estará el próximo? Muéstranos cómo lo sabes.",
     ),
     "how-many": (

@@ -30,6 +30,10 @@ CHANGES = {
         "Los mismos saltos de {size}, con números más pequeños, desde {start:el}.",
         "Con números más pequeños queda más tiempo para mirar lo que hacen los saltos.",
     ),
+    "friendlier jump": (
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "{many} saltos de {size} hacen {round}, y así llegamos a cada {landmark}.",
+    ),
     "round start": (
         "Los mismos saltos de {size}, desde {start:el}.",
         "Desde {start:el} es más fácil seguir lo que sobra después de cada {landmark}.",

@@ -34,6 +34,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
         "Ponlo a prueba y di por qué.",
     ),
+    "friendlier jump": (
+        "Ahora cada salto es de {size}. ¿Qué sigue? Muéstralo.",
+        "Ahora cada salto es de {size}. ¿Cuándo llegamos a {a_mark} y cómo lo sabes?",
+        "¿Cada cuántos saltos de {size} llegamos otra vez a {a_mark} y por qué? Muéstralo en la cuadrícula.",
+        "¿Con qué saltos se llega a cada {landmark} y con cuáles no? Haz una regla y pruébala con otro salto.",
+    ),
     "round start": (
         "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
         "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",

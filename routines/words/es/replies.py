@@ -91,4 +91,5 @@ REPLIES = Replies(
     cent="céntimo",
     notes=NOTES,
     called=(OF_NUMBERS, OF_TIMES),
+    of_gender=({"as": "os"}, {"as": "as"}),
 )

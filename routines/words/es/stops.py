@@ -33,15 +33,60 @@ QUESTIONS = {
         (
             "Paramos después {a:del}. ¿Qué sigue y qué te ayuda en la cuadrícula?",
             "¿Qué viene después {a:del} y qué {parts} van a cambiar? ¿Cómo lo sabes?",
+            "Dijimos {a:el}. ¿Qué decimos después y cómo lo sabes antes de contar?",
+            "Paramos después {a:del}. ¿Qué sigue y cómo mostrarías que tiene que ser así?",
         ),
         (
             "Vamos por {a:el}. ¿Adónde lleva {jump}? Muéstralo de dos maneras: con el salto y en la cuadrícula.",
             "Antes de seguir desde {a:el}: ¿qué viene después y qué número de la cuadrícula te ayuda?",
+            "Vamos por {a:el}. ¿Adónde lleva {jump} y cómo lo sabes antes de decirlo?",
+            "¿Qué viene después {a:del}? Di cómo lo sabes y cómo se lo mostrarías a alguien que no lo cree.",
         ),
         (
             "Mira el salto desde {a:el}. ¿Adónde lleva y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
             "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Haz tu conjetura antes de contar.",
+            "¿Adónde lleva el salto desde {a:el} y cómo lo sabes antes de contar? Di qué tan seguro es y por qué.",
+            "¿Qué viene después {a:del} y por qué? Da una razón que sirva para cualquier salto de este conteo.",
+        ),
+    ),
+    "from zero": (
+        ("Dijimos {a:el}. ¿Qué decimos justo después?",),
+        ("Paramos después {a:del}. ¿Qué sigue, y está por encima o por debajo de cero? ¿Cómo lo sabes?",),
+        (
+            "Vamos por {a:el}. ¿Adónde lleva {jump} y de qué lado del cero queda? Muéstralo de dos maneras.",
+            "Vamos por {a:el}. ¿Adónde lleva {jump} y de qué lado del cero queda? ¿Cómo lo sabes?",
+        ),
+        (
+            "Mira el salto desde {a:el}. ¿De qué lado del cero termina y a qué distancia? Predícelo y ponlo a prueba por "
+            "otro camino en la cuadrícula.",
+            "Mira el salto desde {a:el}. ¿De qué lado del cero termina y a qué distancia? Predícelo y di por qué.",
+        ),
+    ),
+    "to zero": (
+        ("Dijimos {a:el}. ¿Qué decimos justo después?",),
+        ("Paramos después {a:del}. ¿Cuánto falta para llegar a cero y qué número sigue? ¿Cómo lo sabes?",),
+        (
+            "Vamos por {a:el}. ¿Cuánto falta para llegar a cero y adónde lleva {jump}? Muéstralo de dos maneras.",
+            "Vamos por {a:el}. ¿Cuánto falta para llegar a cero y adónde lleva {jump}? ¿Cómo lo sabes?",
+        ),
+        (
+            "Después {a:del}, ¿cuánto falta para llegar a cero y adónde lleva {jump}? Predícelo y ponlo a prueba por otro "
+            "camino en la cuadrícula.",
+            "Después {a:del}, ¿cuánto falta para llegar a cero y adónde lleva {jump}? Predícelo y di por qué es así.",
+        ),
+    ),
+    "first whole": (
+        ("Dijimos {a:el}. ¿Qué decimos justo después?",),
+        ("Paramos después {a:del}. ¿Cuánto falta para el próximo entero y qué número sigue? ¿Cómo lo sabes?",),
+        (
+            "Vamos por {a:el}. ¿Cuánto falta para el próximo entero y adónde lleva {jump}? Muéstralo de dos maneras.",
+            "Vamos por {a:el}. ¿Cuánto falta para el próximo entero y adónde lleva {jump}? ¿Cómo lo sabes?",
+        ),
+        (
+            "Después {a:del}, ¿cuánto falta para el próximo entero y adónde lleva {jump}? Predícelo y ponlo a prueba por "
+            "otro camino en la cuadrícula.",
+            "Después {a:del}, ¿cuánto falta para el próximo entero y adónde lleva {jump}? Predícelo y di por qué es así.",
         ),
     ),
     "dies": (
@@ -78,7 +123,7 @@ QUESTIONS = {
         (
             "Decide si diríamos {probe}, sin escribir los números que faltan. ¿Qué regla te lo dice y sirve para "
             "cualquier número?",
-            "¿Diríamos {probe}? Da una regla que responda para cualquier número y pruébala con uno que ves.",
+            "¿Diríamos {probe} si siguiéramos? Da una regla que responda para cualquier número y pruébala con uno que ves.",
         ),
     ),
 }
@@ -89,6 +134,8 @@ ANSWERS = {
         "Ahí va {far:el}, porque {by_lower}",
         "Digo {far:el}, porque {by_lower}",
     ),
+    "by jumps": ("{far:el}: {k} saltos más desde {a:el}.",),
+    "along": ("{far:el}: {beside} {known:del}, {change}.",),
     "hard": ("{next:el}: {how}.", "Sigue {next:el}: {how}.", "Decimos {next:el}: {how}."),
     "plain": ("Llegamos {next:al}.", "Sigue {next:el}.", "Decimos {next:el}."),
     "dies": (
@@ -96,28 +143,40 @@ ANSWERS = {
         "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
         "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
+    "dies plain": ("Con {next:el} ya no se cumple.", "Ya no con {next:el}.", "Hasta aquí, con {next:el} ya no."),
     "dies why": (
-        "Llegamos {next:al}, que ya no cumple: {how}.",
-        "Sigue {next:el}, que ya no cumple: {how}.",
-        "Decimos {next:el}, que ya no cumple: {how}.",
+        "{next:el} ya no: {how}.",
+        "Con {next:el} ya no: {how}.",
+        "Sigue {next:el} y ya no: {how}.",
     ),
 }
 
 PAST_THE_END = PastTheEnd(
     (
-        "Sí: {moved} desde {known:el}, {change}: {value}.",
-        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}.",
-        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Otra manera: desde {start:el}, {jumps} "
-        "{make} {total}.",
-        "Sí: {known:el} es lo último de {line}; {moved}, {change}: {value}, en {where}. Como regla: de {start} a {value} van "
-        "{total}, y {jumps} {make} {total}.",
+        ("Sí, {value}: {beyond}, {change}.",),
+        (
+            "Sí, en {where}: {beyond}, {change}.",
+            "Sí, en {where}: {change} que {known:el}.",
+            "Sí, {value}: {beyond}, {change}.",
+        ),
+        (
+            "Sí, en {where}: {beyond}, {change}; o {jumps} desde {start:el}.",
+            "Sí, en {where}: {beyond}, {change}; o con {n} saltos.",
+            "Sí, en {where}: {change} que {known:el}; o con {n} saltos.",
+            "Sí, {value}: {beyond}, {change}; o con {n} saltos.",
+        ),
+        (
+            "Sí, en {where}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
+            "Sí, en {where}: {change} que {known:el}; como regla, {jumps} {make} {total}.",
+            "Sí, {value}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
+        ),
     ),
+    "Sí, {value}: {k} saltos más desde {last:el}.",
     {
-        Fill.ACROSS: ("al bajar un lugar", "al bajar {k} lugares"),
-        Fill.DOWN: ("al pasar un lugar a la derecha", "al pasar {k} lugares a la derecha"),
-        Fill.ACROSS_UP: ("al subir un lugar", "al subir {k} lugares"),
+        Fill.ACROSS: ("debajo {known:del}", "{k} filas debajo {known:del}"),
+        Fill.DOWN: ("al lado {known:del}", "{k} columnas después {known:del}"),
+        Fill.ACROSS_UP: ("encima {known:del}", "{k} filas encima {known:del}"),
     },
-    ("{change}", "{change}"),
 )
 
 HOWS = {
@@ -139,10 +198,18 @@ HOWS = {
     "both": "{first}; {second}",
     "larger": "{a} son {larger}",
     "one part": "{part}, de {x} a {y}",
+    "changes": "{part} pasa de {x} a {y}",
+    "changes of several": "{part} pasan de {x} a {y}",
+    "becomes": "{part} pasa a {y}",
+    "becomes of several": "{part} pasan a {y}",
+    "stays": "{part} sigue en {x}",
+    "stays of several": "{part} siguen en {x}",
+    "sum": "las cifras suman {y}, no {x}",
 }
 
 REASONS = {
     "target": "Con lo que hay en la pizarra ya se ve que {idea_lower}",
+    "by": "Con lo que hay en la pizarra ya se ve que {idea_lower} Lo que se pide aquí sale de que {by_lower}",
     "hard": "El salto siguiente, {a:del} {next:al}, pasa por {landmark:el}.",
     "hard on": "El salto siguiente, desde {a:el}, llega {landmark:al}.",
     "hard back": "El salto siguiente, {a:del} {next:al}, retrocede más allá {landmark:del}: {how}.",

@@ -63,7 +63,7 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
         "¿Qué números sumaste? Muéstranos dónde están.",
     ),
     "opposites": (
-        "¿Dónde estaría la próxima pareja?",
+        "¿Tienen todos los números aquí su pareja? ¿Cómo lo sabes?",
         "¿A qué distancia está cada uno de cero? Muestra los saltos.",
     ),
 }

@@ -106,7 +106,9 @@ class Digit(Block[DigitClaim]):
         return None if number is None else str(number)
 
     def written(self, item: int | Fraction) -> str:
-        return str(item)
+        # A whole among mixed numbers is written without a top.
+        nothing = item == 0 and self.claim.part == "top" and self.count.style.shape == "mixed"
+        return self.language.none if nothing else str(item)
 
     def own_reasons(self) -> Iterator[Line]:
         """Parts of one size: the start is made of them, and so is every jump."""

@@ -19,6 +19,8 @@ from .phrases import Line, Phrases
 MOST_STRETCHES = 12
 MOST_SAID = 5
 MOST_TENS_SAID = 3
+MARKS_SAID = 3
+CLIMBING = {"down-right": "up-left", "down-left": "up-right"}
 
 
 class Landmarks(Phrases[LandmarksClaim]):
@@ -70,7 +72,14 @@ class Landmarks(Phrases[LandmarksClaim]):
         if lie in (None, "scattered") or (lie in ("row", "column", "rows", "columns") and not self.claim.lines):
             later = self._first() > self._every() or self.claim.first not in (None, self._every())
             return "scattered" if later else "scattered-first"
-        return str(lie)
+        return self._as_counted(str(lie))
+
+    def _as_counted(self, lie: str) -> str:
+        """A diagonal as the count goes: where the page fills from below it climbs."""
+        return CLIMBING.get(lie, lie) if self.grid.fill is Fill.ACROSS_UP else lie
+
+    def _is_diagonal(self) -> bool:
+        return self.claim.lie in CLIMBING
 
     def statement(self) -> str:
         return self.say(f"lie.{self._lie()}.statement", **self._fields)
@@ -79,12 +88,23 @@ class Landmarks(Phrases[LandmarksClaim]):
         named = self.page.landmark if self.page.on_clock else self.page.child_mark
         mark = self._named(named(self._multiple))
         ending = self.page.child_ending(self._multiple)
-        the_marks = self.language.those_ending(ending) if ending else self.language.the_many(mark)
+        some = self._pointed_to()
+        if ending:
+            the_marks = self.language.those_ending(ending)
+        else:
+            the_marks = self.language.first_of(some) if some else self.language.the_many(mark)
         child = {"marks": mark.many, "a_mark": self.language.a(mark), "the_marks": the_marks}
         key = f"lie.{self._lie()}"
         if ending and key.startswith("lie.scattered"):
             return f"{key}.ending", {**self._fields, "ending": self.language.either(ending)}
         return key, {**self._fields, **child}
+
+    def _pointed_to(self) -> list[str]:
+        """The first few, where the class has no name for them and they stand in one line: "25¢, 50¢, 75¢ and so on"."""
+        one_line = self._lie() in ("row", "column") or self._is_diagonal()
+        if not one_line or self.page.knows_a_name(self._multiple) or len(self._found) < MARKS_SAID:
+            return []
+        return [self.page.value(n) for n in self._found[:MARKS_SAID]]
 
     def reasons(self) -> Iterator[Line]:
         every = self._every()
@@ -109,7 +129,7 @@ class Landmarks(Phrases[LandmarksClaim]):
         elif lie in beside and every % length == 0:
             made, across = self.made(every, self._multiple), every // length
             yield from self.saying("lie.reason-lines", made=made, across=across, **fields)
-        elif lie.startswith("down-") and abs(every - length) == 1:
+        elif self._is_diagonal() and abs(every - length) == 1:
             made, key = self.made(every, self._multiple), "more" if every > length else "less"
             yield from self.saying(f"lie.reason-one-{key}", made=made, **fields)
 

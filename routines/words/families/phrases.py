@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
-from typing import Generic, TypeVar
+from typing import Generic, Self, TypeVar
 from zlib import crc32
 
 from routines.counting.claims import Claim
@@ -48,6 +48,10 @@ class Phrases(ABC, Generic[C]):
         subject = claim.subject
         about = "".join(str(subject.get(name)) for name in SUBJECTS)
         self._seed = crc32(f"{page.seed}{claim.family}{about}".encode())
+
+    def on(self, page: Page) -> Self:
+        """The phrases of the same claim on another page of its grid."""
+        return self if page is self.page else type(self)(page, self.claim, self.life)
 
     ends = "until"
     """Under which key a line tells its end."""

@@ -174,3 +174,40 @@ def test_the_nought_before_the_point_says_nothing() -> None:
 @pytest.mark.parametrize("level", [0, 1, 2])
 def test_a_place_is_not_times_the_step_before_children_multiply(level: int) -> None:
     assert not of_family(said_first(grid("5c", "5c", 24, 4, "money"), level), "table")
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "length", "level"),
+    [
+        ("elapsed", "25 min", "25 min", 5, 3),  # 10, 5 and 0 min past a quarter hour
+        ("capacity", "150 mL", "150 mL", 5, 5),  # 50 and 0 mL past a hundred
+        ("mass", "6 oz", "6 oz", 4, 4),  # 6, 4, 2 and 0 oz past a half pound
+    ],
+)
+def test_what_is_left_past_a_part_of_a_unit_is_not_said_first(
+    kind: str, start: str, step: str, length: int, level: int
+) -> None:
+    assert not of_family(said_first(grid(start, step, 20, length, kind), level), "remainder")
+
+
+def test_quarter_hours_here_and_there_are_not_thought_of_counting_by_25_minutes() -> None:
+    # 75, 150, 225 min are quarter hours; in lines of 3 they stand in a column, and counting by 5 they come to mind.
+    def landmarks(step: str, length: int) -> list[str]:
+        first = said_first(grid(step, step, 18, length, "elapsed"), 3)
+        return [one["multiple"] for one in of_family(first, "landmarks")]
+
+    assert "15" not in landmarks("25 min", 5)
+    assert "15" in landmarks("25 min", 3)
+    assert "15" in landmarks("5 min", 5)
+
+
+def test_the_last_two_digits_are_not_said_again_as_parts_past_a_hundred() -> None:
+    view = grid("1,325", "-50", 16, 4)
+    assert [one["place"] for one in of_family(said_first(view, 4), "digit")] == [1, 0]
+    assert "100" not in [one["modulus"] for one in of_family(said_first(view, 4), "remainder")]
+
+
+def test_places_are_filled_up_before_the_same_counts_are_named_twice() -> None:
+    # 0.0, 2.0 and 4.0 are the wholes, and the twos; 4, 2 and 0 stand with the wholes 4, 3, 2, 1, 0.
+    for view, level in ((grid("-1.2", "0.4", 18, 6, "decimal", lead=1), 6), (grid("4", "-1/3", 15, 3, "fraction"), 4)):
+        assert [one["multiple"] for one in of_family(said_first(view, level), "landmarks")] == ["1"]

@@ -16,7 +16,8 @@ def heard(rule: str, found: list[Slip]) -> list[tuple[str, str]]:
 
 
 def test_sesenta_and_setenta_change_places() -> None:
-    assert heard("S01", slips("50", "10", 2)) == [("70", "60"), ("60", "70"), ("170", "160")]
+    assert heard("S01", slips("50", "10", 1)) == [("70", "60"), ("60", "70"), ("170", "160")]
+    assert heard("S08", slips("50", "10", 2)) == [("70", "60"), ("60", "70"), ("170", "160")]
     assert heard("S01", slips("67", "1", 1)) == [("60", "70")]
 
 

@@ -1,11 +1,14 @@
 """Where an experienced coach would stop: claims about classroom counts. Common practice, no source."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from routines.counting import Audience, Claim, Count, Grid, Style
 from routines.counting.stops.dying import dying_ideas
 from routines.counting.stops.hard_spots import hard_spots
 from routines.words import SpokenStop, ideas, suggest_stops
+from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 
 
@@ -26,7 +29,7 @@ class TestAnIdeaDies:
         assert places(ELEVENS, 3) == [6, 12]
         stop = suggest_stops(ELEVENS, (), 3)[0]
         assert "after 89" in stop.question
-        assert stop.answer.startswith("100 comes next and does not fit")
+        assert stop.answer == "It stops at 100: the tens digit goes from 8 to 0."
 
     def test_nines_stop_before_ninety_nine(self) -> None:
         assert 10 in places(grid_of("whole", "9", "9", 20, 10), 3)
@@ -67,6 +70,31 @@ class TestHardSpots:
 
     def test_ninety_nine_is_stopped_at(self) -> None:
         assert 15 in places(grid_of("whole", "85", "1", 30, 10), 1)
+
+
+@given(st.sampled_from(KINDS).flatmap(grids), st.integers(0, 8))
+def test_zero_is_always_stopped_at(grid: Grid, level: int) -> None:
+    zero = [spot.n - 1 for spot in hard_spots(grid) if spot.is_zero]
+    assert set(zero) <= set(places(grid, level))
+
+
+class TestTheFirstWhole:
+    @pytest.mark.parametrize(
+        ("kind", "start", "step", "after"),
+        [
+            ("fraction", "1/4", "1/4", 3),
+            ("decimal", "0.3", "0.3", 3),
+            ("mass", "250 g", "250 g", 3),
+            ("money", "$0.35", "$0.25", 3),
+            ("capacity", "150 mL", "150 mL", 6),
+        ],
+    )
+    def test_it_gets_a_stop_of_its_own(self, kind: str, start: str, step: str, after: int) -> None:
+        assert places(grid_of(kind, start, step, 20, 4), 4)[0] == after
+
+    def test_a_count_that_begins_past_it_fills_none_for_the_first_time(self) -> None:
+        for grid in (grid_of("fraction", "1 1/4", "1/4", 20, 4), grid_of("whole", "1", "1", 20, 5)):
+            assert not any(spot.is_first_whole for spot in hard_spots(grid))
 
 
 class TestTargets:

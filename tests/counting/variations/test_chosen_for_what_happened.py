@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Count, Grid, Kind, classify
+from routines.counting import Audience, Count, Grid, Kind, Style, classify
 from routines.counting.outcome import Outcome
 from routines.words import SpokenVariation, likely_slips, next_counts
 from tests.counting.claims import a_claim
@@ -147,3 +147,42 @@ class TestAsPlanned:
         assert any(
             "other way" in one.what for one in next_counts(grid_of("clock", "8:00", "24 min", 21, 7), "as-planned", 3)
         )
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "level", "jump"),
+    [
+        ("whole", "7", "7", 3, "5"),
+        ("fraction", "3/8", "3/8", 4, "1/8"),
+        ("fraction", "1/4", "1/4", 3, "2/4"),
+        ("mass", "6 oz", "6 oz", 4, "8 oz"),
+        ("mass", "250 g", "250 g", 3, "500 g"),
+        ("elapsed", "25 min", "25 min", 3, "30 min"),
+        ("decimal", "0.3", "0.3", 4, "0.5"),
+    ],
+)
+def test_a_jump_that_fits_into_what_is_round_is_easier(kind: str, start: str, step: str, level: int, jump: str) -> None:
+    count = Count.parse(kind=kind, start=start, step=step, terms=16)
+    found = next_counts(Grid(count, 4), "not-yet", audience=Audience(level))
+    (easier,) = [one for one in found if one.change == "friendlier jump"]
+    assert easier.typed_step == easier.typed_start == jump
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "level"),
+    [("mass", "250 g", "250 g", 3), ("capacity", "150 mL", "150 mL", 5), ("length", "75 cm", "25 cm", 2)],
+)
+def test_amounts_are_not_led_far_past_what_was_weighed(kind: str, start: str, step: str, level: int) -> None:
+    count = Count.parse(kind=kind, start=start, step=step, terms=16)
+    for outcome in ("not-yet", "as-planned"):
+        for one in next_counts(Grid(count, 4), outcome, audience=Audience(level)):
+            assert one.grid.count.value(one.grid.terms) <= 2 * count.value(16)
+    further = next_counts(Grid(count, 4), "ready-for-more", audience=Audience(level))
+    assert "landmark" not in [one.change for one in further]
+
+
+def test_places_a_turn_of_the_clock_apart_are_practised_once() -> None:
+    # 00:00 and 12:00 in turns: the short counts at the 2nd and the 6th begin alike.
+    day = Grid(Count("clock", Fraction(0), Fraction(13_680), 10, Style(clock=24)), 1)
+    whats = [one.what for one in next_counts(day, "not-yet", slips=[2, 6], audience=Audience(0))]
+    assert len(set(whats)) == len(whats)

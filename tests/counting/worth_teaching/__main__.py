@@ -29,6 +29,15 @@ def main() -> None:
         if any(one.good_for.crossing is None for one in counts_worth_teaching(wanted).counts[:SHOWN_AT_ONCE])
     ]
     print("counts that cross nothing:", ", ".join(uncrossed) or "none")
+    wishes = [wanted for _, wanted in chain(standards(), areas())]
+    first = {
+        (one.grid, one.good_for, wanted.level): one
+        for wanted in wishes
+        for one in counts_worth_teaching(wanted).counts[:SHOWN_AT_ONCE]
+    }.values()
+    print(f"different ones among the first six: {len(first)}")
+    print(f"  with an idea that ends: {sum(one.good_for.passing is not None for one in first)}")
+    print(f"  with a number to ask about that never comes: {sum(one.good_for.ask.n is None for one in first)}")
 
 
 if __name__ == "__main__":

@@ -7,9 +7,23 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from routines.counting import Count, Kind, Style, Wanted, check, counts_worth_teaching, suggest_standards
+from routines.counting import (
+    Audience,
+    Count,
+    Kind,
+    Style,
+    Wanted,
+    check,
+    counts_worth_teaching,
+    find_patterns,
+    suggest_standards,
+)
 from routines.counting.claims import Claim
 from routines.counting.grid import Grid
+from routines.counting.patterns.first_to_say import first_to_say
+from routines.counting.patterns.ranking import FIRST_SIX
+from routines.counting.standards.features import read_features
+from routines.counting.standards.fitting import takes_two_counts
 from routines.counting.worth_teaching import (
     MOST_CANDIDATES,
     MOST_SHOWN,
@@ -30,7 +44,7 @@ STYLES = [Style(), Style(thousands="", currency="MXN", clock=24)]
 SAMPLE = (
     "K.CC.A.1", "K.NBT.A.1", "1.NBT.B.2.c", "1.NBT.C.5", "1.NBT.C.6", "1.MD.A.2", "1.MD.B.3", "2.OA.C.4", "2.NBT.B.6", "2.MD.C.7",
     "3.OA.C.7", "3.NBT.A.3", "3.NF.A.2.a", "3.MD.B.4", "4.NBT.A.1", "4.NF.B.3.c", "4.MD.A.2", "5.NBT.A.3", "5.NF.A.1", "6.NS.C.5",
-    "6.RP.A.3.b", *(name for name, wanted in AREAS.items() if wanted.level in (2, 6)),
+    "6.RP.A.3.b", "whole at level 5", *(name for name, wanted in AREAS.items() if wanted.level in (2, 6)),
 )  # fmt: skip
 TWO_COUNTS = {"4.NBT.A.1", "6.RP.A.3.b"} | {name for name in AREAS if name.startswith("ratios")}
 
@@ -91,11 +105,14 @@ def test_all_that_is_said_of_a_count_is_so(wanted: Wanted, style: Style) -> None
     found = counts_worth_teaching(Wanted(wanted.level, wanted.features, wanted.area, style))
     assert len(found.counts) <= MOST_SHOWN
     assert found.tried <= MOST_TRIED
+    asked = [
+        features for features in wanted.features if not (wanted.area and takes_two_counts(read_features(features)))
+    ]
     folds = {(one.grid.count.step, one.grid.line_length, one.grid.fill) for one in found.counts}
     assert len(folds) == len(found.counts)
     for one in found.counts:
         assert wrong_in(one) == [], one.grid
-        assert not wanted.features or any(serves(one.grid, features) for features in wanted.features)
+        assert not asked or any(serves(one.grid, features) for features in asked)
         assert one.grid.rows * one.grid.columns <= MOST_CELLS
         assert one.grid.rows >= 2 <= one.grid.columns
         assert typed(one.grid, style) == one.grid.count
@@ -183,6 +200,56 @@ def test_an_area_is_counted_in_its_own_numbers(area: str) -> None:
     counts = [one.grid.count for one in counts_worth_teaching(Wanted(6, (), area)).counts]
     assert {count.kind for count in counts} <= kinds[area]
     assert area != "integers" or all(min(count.start, count.value(count.terms)) < 0 for count in counts)
+
+
+def test_an_area_whose_standards_take_two_counts_is_counted_by_itself() -> None:
+    assert counts_worth_teaching(WISHES["whole at level 5"]) == counts_worth_teaching(Wanted(5, (), "whole"))
+
+
+@pytest.mark.parametrize("name", ["whole at level 0, without standards", "3.OA.D.9", "4.NF.B.4", "6.NS.C.5"])
+def test_what_lasts_is_among_the_first_six_to_say(name: str) -> None:
+    """Whoever plans it finds the idea of its line at the top of the page's list of patterns."""
+    level = WISHES[name].level
+    for one in counts_worth_teaching(WISHES[name]).counts:
+        said = first_to_say(find_patterns(one.grid, audience=Audience(level)), one.grid, level)
+        assert one.good_for.lasting.claim in [pattern.claim for pattern in said[:FIRST_SIX]]
+
+
+def test_a_step_that_is_hard_to_count_by_stays_near_zero() -> None:
+    """Nines from 866 on are long numbers to say; fives, tens and hundreds are counted there."""
+    for level in (2, 3, 4):
+        for one in counts_worth_teaching(Wanted(level, (), "whole")).counts[:SHOWN_AT_ONCE]:
+            count = one.grid.count
+            least, step = min(count.start, count.value(count.terms)), abs(count.step)
+            assert least <= 40 * step or 1000 % step == 0, count
+
+
+def test_kindergarten_counts_by_tens_and_fives_from_tens_and_fives() -> None:
+    counts = [one.grid.count for one in counts_worth_teaching(Wanted(0, (), "whole")).counts]
+    assert {count.step for count in counts} == {1, 5, 10}
+    assert all(count.start % count.step == 0 for count in counts)
+
+
+def test_a_stop_comes_once_the_step_is_found_and_before_what_is_rare() -> None:
+    """Counting by 5 from 0 every second count is a ten, so the hundred is worth waiting for; not the one it starts at."""
+    for name in (
+        "whole at level 0, without standards",
+        "whole at level 2",
+        "measurement at level 2",
+        "whole at level 4",
+    ):
+        for one in counts_worth_teaching(WISHES[name]).counts[:SHOWN_AT_ONCE]:
+            crossing = one.good_for.crossing
+            assert crossing is None or crossing.n > 3
+            if crossing is not None and (one.grid.count.kind, abs(one.grid.count.step)) == (Kind.WHOLE, 5):
+                assert crossing.landmark % 100 == 0
+
+
+def test_no_smaller_landmark_is_crossed_than_the_standard_names() -> None:
+    """4.NBT.A.2 reads numbers to a million: at a thousand or more, not at a hundred."""
+    for one in counts_worth_teaching(WISHES["4.NBT.A.2"]).counts[:SHOWN_AT_ONCE]:
+        assert one.good_for.crossing is not None
+        assert one.good_for.crossing.landmark >= 1000
 
 
 def test_a_standard_that_leaves_little_room_says_so() -> None:

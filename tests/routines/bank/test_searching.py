@@ -2,10 +2,12 @@
 
 import pytest
 
+from routines.counting import Audience
 from routines.models import Routine, SearchWord
 from routines.models.plan_document import CountSection, Story
 from routines.models.search_word import words_of
 from routines.plans.actions import save_version
+from routines.words import patterns_to_say
 from tests.routines.bank.walking import titles_on
 from tests.routines.making import make_routine
 
@@ -133,3 +135,13 @@ def test_the_same_is_found_however_often_the_words_are_met(owner, found, monkeyp
     ):
         wanted = [number for number in reversed(range(6)) if all(word in titles[number] for word in words.split())]
         assert found(words) == [titles[number] for number in wanted], words
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step"), [("whole", "58", "6"), ("decimal", "4.75", "-0.25"), ("whole", "240", "100")]
+)
+def test_what_the_page_says_first_is_found(owner, kind, start, step):
+    routine = make_routine(owner, count=CountSection(kind, start, step, 20), targets=(), stops=())
+    grid, level = routine.plan.grid(), routine.grade.level
+    first = patterns_to_say(grid, audience=Audience(level))[:6]
+    assert all(pattern.statement.casefold() in routine.search_text for pattern in first)

@@ -49,7 +49,7 @@ def test_an_administrator_sees_no_numbers_of_a_grade_with_one_class(taught, admi
 
 
 def test_the_number_of_queries_is_the_same_whatever_the_size(taught, coach, year, django_assert_num_queries):
-    with django_assert_num_queries(5):
+    with django_assert_num_queries(6):
         coverage(user=coach, year=year, first=FIRST, last=LAST)
 
 

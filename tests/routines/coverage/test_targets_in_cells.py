@@ -123,7 +123,7 @@ def test_files_pass_on_what_two_classes_or_more_said(sevens, owner, teammate, co
 def test_its_queries_are_as_many_whatever_was_said(sevens, owner, coach, visit, django_assert_num_queries):
     client = visit(coach)
     client.get(reverse("coverage"), DAYS)
-    with django_assert_num_queries(11) as before:
+    with django_assert_num_queries(12) as before:
         client.get(reverse("coverage"), DAYS)
     for number in range(5):
         say(make_lesson(sevens, owner, sharing="team-coach", taught_on=date(2026, 10, 1 + number)), t0="seen")

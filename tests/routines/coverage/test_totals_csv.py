@@ -126,5 +126,5 @@ def test_the_page_leads_to_it_with_its_days(taught, coach, visit):
 
 def test_its_queries_do_not_grow(taught, coach, visit, django_assert_num_queries):
     client = visit(coach)
-    with django_assert_num_queries(10):
+    with django_assert_num_queries(11):
         fetched(client)

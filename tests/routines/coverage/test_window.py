@@ -1,14 +1,18 @@
 """From which day to which: the days decide the school year, and every link keeps them."""
 
 import re
-from datetime import date
+from collections import Counter
+from datetime import date, timedelta
+from itertools import combinations_with_replacement
 
 import pytest
 from django.urls import reverse
 
 from routines.coverage.forms import WindowForm
+from routines.coverage.queries import coverage, weeks_between
 from routines.lessons.recording import record_paper_lesson
 from routines.models import Lesson
+from tests.routines.making import make_lesson, make_routine
 
 TODAY = date(2026, 11, 29)
 LAST_YEAR = "?first=2025-08-18&last=2026-06-19"
@@ -164,3 +168,20 @@ def test_a_class_that_moved_up_keeps_the_lessons_of_its_old_grade_apart(taught, 
     assert Lesson.objects.counted().filter(class_group=wren).exists()
     page = visit(coach).get(reverse("coverage"), {"class": wren.pk})
     assert [(row.grade.name, row.lessons) for row in page.context["rows"]] == [("5", 0)]
+
+
+def test_each_window_is_counted_to_the_day_whether_it_has_whole_weeks_or_parts_of_some(owner, coach, year):
+    """Against a look at every lesson, for each first and last day of three weeks."""
+    routine = make_routine(owner)
+    days = [date(2026, 9, 7) + timedelta(days=at) for at in range(21)]
+    taught_on = [days[at] for at in (0, 0, 3, 6, 7, 9, 9, 13, 14, 20)]
+    for day in taught_on:
+        make_lesson(
+            routine, owner, taught_on=day, sharing="team-coach"
+        )  # with two targets, of which nothing is recorded
+    for first, last in combinations_with_replacement(days, 2):
+        right = Counter(day - timedelta(days=day.weekday()) for day in taught_on if first <= day <= last)
+        rows = coverage(user=coach, year=year, first=first, last=last)
+        row = next(row for row in rows if row.grade.pk == routine.grade_id)
+        assert row.weeks == tuple(right[monday] for monday in weeks_between(first, last)), (first, last)
+        assert sum(cell.targets.not_recorded for cell in row.cells) == 2 * right.total(), (first, last)

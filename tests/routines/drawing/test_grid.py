@@ -91,6 +91,38 @@ def test_the_description_reads_the_rows_and_says_what_is_lit() -> None:
     assert "Six more each time (always holds)." in told
 
 
+@given(drawn_grids())
+def test_beside_words_every_numeral_stands_where_it_stands_alone(of: Grid) -> None:
+    """What a group says is inherited (SVG 1.1, 6.5 and 10.10): look and size of each numeral and bar are the same."""
+    shown = {"size": "card", "lit": [first_column(of)], "landmarks": [1]}
+    alone, beside = draw_grid(of, **shown), draw_grid(of, **shown, beside_words=True)
+    assert list(numerals(parse(alone))) == list(numerals(ElementTree.fromstring(beside)))
+    assert (beside.width, beside.height, beside.numeral) == (alone.width, alone.height, alone.numeral)
+
+
+def numerals(element, above=("", "")):
+    """Each text and bar of the numerals: its words and place, with the classes and the size that it has or inherits."""
+    own = tuple(
+        value or found for value, found in zip((element.get("class"), element.get("font-size")), above, strict=True)
+    )
+    looks, size = f"{above[0]} {own[0]}", own[1]
+    name = element.tag.removeprefix(SVG)
+    if "g-numeral" in looks and name in ("text", "rect"):
+        places = {key: element.get(key) for key in ("x", "y", "width", "height")}
+        yield name, element.text, places, "g-bold" in looks, size if name == "text" else ""
+    for part in element:
+        yield from numerals(part, (looks, size))
+
+
+def test_beside_words_nothing_is_read_out_and_nothing_taken_hold_of() -> None:
+    of = grid()
+    lit = (first_column(of), tens_of_each_column(of, 16))
+    drawn = draw_grid(of, lit=lit, landmarks=[1, 6], title="By 6s", beside_words=True)
+    kinds = {part.tag for part in ElementTree.fromstring(drawn).iter()}
+    assert kinds == {"svg", "g", "rect", "path", "text"}
+    assert not re.search(r"data-(?!size)|By 6s|role=|g-cell|g-layer|\"\"", drawn)
+
+
 @pytest.mark.parametrize("interactive", [False, True])
 def test_counts_that_are_not_written_yet_are_nowhere_in_the_markup(interactive: bool) -> None:
     for drawn in (

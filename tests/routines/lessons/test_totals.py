@@ -9,10 +9,20 @@ from django.core.management import call_command
 from django.db.models import Sum
 
 from routines.lessons.recording import delete_lesson, move_lesson, reopen_lesson, save_reflection
-from routines.lessons.totals import NUMBERS_OF_A_DAY, Counted, count_again, wrong_days, wrong_years
-from routines.models import BankTotal, Lesson, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
+from routines.lessons.totals import NUMBERS_OF_A_DAY, Counted, count_again, wrong_days, wrong_weeks, wrong_years
+from routines.models import (
+    BankOwner,
+    BankTotal,
+    Lesson,
+    Routine,
+    SearchWord,
+    TaughtInWeek,
+    TaughtInYear,
+    TaughtOn,
+    TimesTaught,
+)
 from tests.at_once import at_once
-from tests.factories import ClassGroupFactory, SchoolYearFactory
+from tests.factories import ClassGroupFactory, SchoolYearFactory, UserFactory
 from tests.routines.lessons.making import append, event, identity, open_lesson
 from tests.routines.making import TAUGHT_ON, make_lesson, make_routine
 
@@ -23,7 +33,10 @@ def kept() -> tuple[int, int, int]:
     """Lessons by class, by year and by day, each added up; every row is one that the lessons come to."""
     years = {lesson.year for lesson in Lesson.objects.select_related("year")}
     assert wrong_years(Routine.objects.values_list("pk", flat=True)) == set()
-    assert [wrong_days(year) for year in years] == [set() for _ in years]
+    for wrong in (wrong_days, wrong_weeks):
+        assert [wrong(year) for year in years] == [set() for _ in years]
+    in_weeks, in_days = (rows.objects.aggregate(all=Sum("lessons"))["all"] for rows in (TaughtInWeek, TaughtOn))
+    assert in_weeks == in_days
     return tuple(
         model.objects.aggregate(all=Sum("lessons"))["all"] or 0 for model in (TimesTaught, TaughtInYear, TaughtOn)
     )
@@ -179,12 +192,19 @@ def spoil(what: str) -> None:
         "what a team saw": lambda: TaughtOn.objects.update(team_seen=4),
         "what a coach may read": lambda: TaughtOn.objects.update(coach_not_recorded=0),
         "the monday of a day": lambda: TaughtOn.objects.update(monday=TAUGHT_ON),
+        "a week": lambda: TaughtInWeek.objects.update(lessons=0),
+        "a week that is gone": lambda: TaughtInWeek.objects.all().delete(),
+        "another week": lambda: TaughtInWeek.objects.update(monday=TAUGHT_ON + timedelta(days=7)),
+        "what a team saw in a week": lambda: TaughtInWeek.objects.update(team_seen=4),
         "a word": lambda: SearchWord.objects.filter(word="sevens").update(word="eights"),
         "no words": lambda: SearchWord.objects.all().delete(),
         "a place in the title": lambda: SearchWord.objects.filter(word="sevens").update(in_title=False),
         "what is shown": lambda: Routine.objects.update(shows=0),
         "a total of the bank": lambda: BankTotal.objects.update(counts=3),
         "a total of the bank that is gone": lambda: BankTotal.objects.all().delete(),
+        "an owner": lambda: BankOwner.objects.update(has_counts=False),
+        "an owner that is gone": lambda: BankOwner.objects.all().delete(),
+        "an owner of nothing": lambda: BankOwner.objects.create(owner=UserFactory(), has_counts=True),
         "one of nothing": lambda: BankTotal.objects.update(area="money"),
     }[what]()
 
@@ -193,8 +213,10 @@ def spoil(what: str) -> None:
     "what",
     ["a number too high", "a row that is gone", "a total", "a total that is gone", "a day", "another day",
      "what a team saw", "what a coach may read", "the monday of a day",
+     "a week", "a week that is gone", "another week", "what a team saw in a week",
      "a word", "no words", "a place in the title", "what is shown",
-     "a total of the bank", "a total of the bank that is gone", "one of nothing"],
+     "a total of the bank", "a total of the bank that is gone", "one of nothing",
+     "an owner", "an owner that is gone", "an owner of nothing"],
 )  # fmt: skip
 def test_the_check_finds_and_mends_what_differs(owner, what):
     make_lesson(make_routine(owner), owner, sharing="team-coach")

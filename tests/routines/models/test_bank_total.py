@@ -4,7 +4,7 @@ import pytest
 
 from grade_bands.models import Grade
 from routines.models import BankTotal, Routine, RoutineVersion
-from routines.models.bank_total import count_bank_again, wrong_bank_totals
+from routines.models.bank_total import count_bank_again, wrong_bank_owners, wrong_bank_totals
 from routines.plans.actions import copy_routine, restore_version, save_version
 from tests.at_once import at_once
 from tests.factories import GradeFactory
@@ -19,8 +19,8 @@ def next_grade(owner) -> Grade:
 
 
 def kept() -> dict[tuple[str, str], int]:
-    """Totals by grade and area, none of them other than what the bank holds."""
-    assert wrong_bank_totals() == set()
+    """Totals by grade and area, none of them other than what the bank holds, and neither is who has some in it."""
+    assert (wrong_bank_totals(), wrong_bank_owners()) == (set(), set())
     rows = BankTotal.objects.filter(counts__gt=0)
     return {(grade, area): counts for grade, area, counts in rows.values_list("grade__name", "area", "counts")}
 

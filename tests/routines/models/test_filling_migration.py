@@ -10,7 +10,17 @@ from django.db.models import Sum
 
 from routines.lessons.recording import delete_lesson
 from routines.lessons.totals import NUMBERS_OF_A_DAY
-from routines.models import BankTotal, Lesson, Routine, SearchWord, TaughtInYear, TaughtOn, TimesTaught
+from routines.models import (
+    BankOwner,
+    BankTotal,
+    Lesson,
+    Routine,
+    SearchWord,
+    TaughtInWeek,
+    TaughtInYear,
+    TaughtOn,
+    TimesTaught,
+)
 from tests.routines.lessons.making import append, event
 from tests.routines.making import make_lesson, make_routine
 
@@ -20,9 +30,11 @@ KEPT = {
     TimesTaught: ("routine", "year", "grade", "class_group", "teacher", "lessons"),
     TaughtInYear: ("routine", "year", "lessons", "classes"),
     TaughtOn: ("year", "grade", "area", "day", "monday", *reversed(NUMBERS_OF_A_DAY)),
+    TaughtInWeek: ("year", "grade", "area", "monday", *reversed(NUMBERS_OF_A_DAY)),
     Lesson: ("pk", "targets_seen", "targets_not_yet", "targets_not_recorded"),
     Routine: ("pk", "shows"),
     BankTotal: ("grade", "area", "counts"),
+    BankOwner: ("has_counts", "owner"),
 }
 
 

@@ -5,11 +5,12 @@ import re
 import pytest
 from django.urls import reverse
 
-from routines.models.plan_document import CountSection, Fold
+from routines.models.plan_document import CountSection, Fold, Target
+from routines.paper.plan_page import sign
 from routines.paper.poster import poster_sheets
 from routines.paper.subject import Subject
 from tests.routines.making import SEVENS, make_lesson, make_routine
-from tests.routines.paper.plans import FULL, plan_of
+from tests.routines.paper.plans import ALWAYS_FOUR_LEFT, FULL, plan_of
 
 
 @pytest.fixture
@@ -29,6 +30,20 @@ def test_a_lit_poster_says_what_is_lit(subject, words):
     (sheet,) = poster_sheets(printed, lit=True)
     for item in printed.shown.lit:
         assert item.pattern.statement in words(sheet)
+
+
+def test_each_pattern_on_a_lit_poster_stands_beside_its_own_sign(subject, words):
+    """Two that always hold have the sign of what always holds, whatever else is lit; the corners are said last."""
+    printed = subject(FULL.changed(targets=(Target(ALWAYS_FOUR_LEFT), *FULL.targets)))
+    (sheet,) = poster_sheets(printed, lit=True)
+    lines = re.findall(r'<p class="poster-words">(.*?)</p>', sheet, re.DOTALL)
+    lit = [item.pattern for item in printed.shown.lit]
+    assert [one.holds for one in lit].count("always") == 2
+    assert len(lines) == len(lit) + 1
+    for line, pattern in zip(lines, lit, strict=False):
+        assert str(sign(printed, pattern.holds)) in line
+        assert pattern.statement in words(line)
+    assert "landmark" in words(lines[-1])
 
 
 def test_a_wide_grid_lies_across_the_page(subject):
@@ -68,6 +83,18 @@ def test_a_poster_is_one_page(owner, printed):
     lesson = make_lesson(routine, owner)
     for wish in ({}, {"show": "lit"}, {"show": "lesson", "lesson": str(lesson.key)}):
         assert len(printed(routine, "poster", language="both", **wish).pdf.pages) == 1
+
+
+@pytest.mark.parametrize("length", [2, 10])
+@pytest.mark.parametrize("language", ["", "both"])
+def test_long_words_leave_a_poster_on_one_page(length, language, owner, printed):
+    """A title as long as one may be, and statements that take two lines, above and below grids upright and across."""
+    half_hours = plan_of(CountSection("clock", "8:00", "30 min", 20), Fold(length)).changed(
+        title="Half hours from the morning to the evening " * 2,
+        targets=(Target({"family": "remainder", "modulus": "60", "along": "column"}), *FULL.targets),
+    )
+    routine = make_routine(owner, plan=half_hours)
+    assert len(printed(routine, "poster", language=language, show="lit").pdf.pages) == 1
 
 
 def test_the_day_of_a_lesson_is_written_as_each_language_writes_it(owner, visit):

@@ -1,5 +1,6 @@
 """The live part: one small fragment per pause in typing."""
 
+import re
 from datetime import date
 from uuid import uuid4
 
@@ -278,3 +279,91 @@ def test_a_drawing_is_made_once_while_words_are_typed(owner, visit, monkeypatch)
     for currency in ("USD", "EUR"):
         assert drawings(kind="money", start="1", step="2", **{"style-currency": currency}) == ["grid_tag", "strip"]
     assert drawings() == []
+
+
+def preview_of(client, **fields: object) -> str:
+    return client.post(reverse("plan_preview", kwargs={"key": FORM}), sheet(**MANY | fields), **HTMX).text
+
+
+def mark_in(page: str) -> str:
+    return re.search(r'name="shown_before" value="(\w+)"', page)[1]
+
+
+FORM = uuid4()
+SEEN = '{"difference":"4","family":"step"}'
+TICKED = {"target": [SEEN], "words_of": [SEEN], "words": ["Four more"]}
+ELSEWHERE = [
+    {"title": "Another title"},
+    {"area": "decimals"},
+    {"story_text": "Crates stand in a row."},
+    {"standards": "3.OA.D.9"},
+    {"notes": "Draw the line first."},
+    {"based_on": "7"},
+    {"words": ["Four more each time"]},
+    {"stops-0-after": "4", "stops-0-question": "What is next?", "stops-0-answer": "36"},
+    {"expected-0-words": "It grows", "expected-0-sort": "say"},
+    {"next-0-kind": "whole", "next-0-start": "3", "next-0-step": "5", "next-0-terms": "20", "next-0-why": "Fives"},
+]
+SHOWN = [
+    {"start": "24"},
+    {"line_length": "8"},
+    {"terms": "40"},
+    {"fill": "down"},
+    {"grade": "3"},
+    {"language": "es"},
+    {"landmark": "12"},
+    {"story_goal": "40", "story_group": "crate"},
+    {"lit": [""]},
+    {"all_found": "1"},
+    {"target": []},
+    {"words": [""]},
+    {"words": ["x" * 401]},
+    {"style-thousands": " "},
+]
+
+
+@pytest.mark.parametrize("typed", ELSEWHERE, ids=str)
+def test_while_words_are_typed_nothing_comes_that_is_there_already(owner, visit, grade_two, typed):
+    client = visit(owner)
+    stands = preview_of(client, **TICKED)
+    offered = re.search(r'name="kind_before" value="([^"]*)"', stands)[1]
+    short = preview_of(client, **TICKED | typed, shown_before=mark_in(stands), kind_before=offered)
+    assert re.findall(r'id="(plan-[a-z-]+)"', short) == ["plan-minutes", "plan-wrong"]
+    anew = preview_of(client, **TICKED | typed)
+    assert mark_in(anew) == mark_in(stands)
+
+    def shown(page: str) -> str:
+        own_words = re.compile(r'(<input id="words-\w+" name="words" value=")[^"]*')
+        return own_words.sub(r"\1", page[: page.index('id="plan-minutes"')])
+
+    assert shown(anew) == shown(stands)
+
+
+@pytest.mark.parametrize("typed", SHOWN, ids=lambda typed: str(typed)[:40])
+def test_whatever_shows_another_grid_or_list_brings_it_whole(owner, visit, grade_two, grade_three, typed):
+    client = visit(owner)
+    stands = preview_of(client, **TICKED)
+    assert preview_of(client, **TICKED | typed, shown_before=mark_in(stands)) == preview_of(client, **TICKED | typed)
+    assert mark_in(preview_of(client, **TICKED | typed)) != mark_in(stands)
+
+
+def test_a_grade_that_teaches_at_another_level_brings_the_grid_anew(owner, visit, grade_two):
+    stands = preview_of(visit(owner))
+    type(grade_two).objects.filter(pk=grade_two.pk).update(level=7)
+    assert 'id="plan-picture"' in preview_of(visit(owner), shown_before=mark_in(stands))
+
+
+def test_a_count_that_came_back_after_one_that_cannot_be_read_still_stands(owner, visit):
+    """Nothing was shown of the one that could not be read, so the page shows what it showed."""
+    client = visit(owner)
+    mark = mark_in(preview_of(client))
+    assert "Choose a step other than 0." in preview_of(client, step="0", shown_before=mark)
+    again = preview_of(client, shown_before=mark)
+    assert "Choose a step" not in again
+    assert 'id="plan-picture"' not in again
+
+
+def test_without_scripts_the_whole_preview_comes_whatever_the_page_says_it_shows(owner, visit):
+    client = visit(owner)
+    address, mark = reverse("plan_preview", kwargs={"key": FORM}), mark_in(preview_of(client))
+    assert 'id="plan-picture"' in client.post(address, sheet(**MANY, shown_before=mark)).text

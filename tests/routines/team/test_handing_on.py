@@ -1,5 +1,7 @@
 """A leaver's counts are handed on by an administrator, and by nobody else."""
 
+import re
+
 import pytest
 from django.urls import reverse
 
@@ -42,6 +44,21 @@ def test_drafts_stay_unless_they_are_asked_for(leaver, teammate, administrator, 
     assert owners() == {"In the bank": "teammate", "Taken out": "teammate", "Planted damson draft": "owner"}
     client.post(address, {"to": teammate.pk, "drafts": "on"})
     assert set(owners().values()) == {"teammate"}
+
+
+def test_the_bank_names_the_new_owner_to_choose_by_and_no_longer_the_leaver(leaver, teammate, administrator, visit):
+    make_routine(UserFactory(display_name="Other Olu"))
+    client = visit(administrator)
+
+    def offered() -> list[str]:
+        menu = client.get("/bank/").text.split('<select id="planned-by"')[1].split("</select>")[0]
+        return re.findall(r">([^<>]+)</option>", menu)
+
+    assert offered() == ["anyone", "Other Olu", "Owner Ota"]
+    client.post(reverse("hand_on", args=[leaver.pk]), {"to": teammate.pk})
+    assert offered() == ["anyone", "Other Olu", "Teammate Tao"]
+    Routine.objects.get(title="In the bank").retire()
+    assert offered() == ["anyone", "Other Olu"]
 
 
 def test_the_new_owner_is_no_longer_co_author_and_the_other_co_author_stays(

@@ -7,7 +7,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from accounts.models import User
-from grade_bands.models import ClassGroup
+from grade_bands.models import ClassGroup, classes_in_year
 from routines.lessons.recording import delete_lesson
 from routines.models import Planned, Routine
 from routines.models.routine import NOT_IN_BANK
@@ -352,7 +352,7 @@ def test_teach_begins_with_the_class_it_is_planned_for(owner, routine, grade_fiv
 
 def ticked(person, monday) -> list[tuple[int, int | None]]:
     """(day of the week it was planned for, day it was taught)."""
-    shown = own_week(person, monday, year_of(monday)).planned
+    shown = own_week(person, monday, classes_in_year(person, year_of(monday))).planned
     return [(count.planned.on.weekday(), count.lesson.taught_on.weekday() if count.lesson else None) for count in shown]
 
 

@@ -16,8 +16,13 @@ from routines.words import SpokenSlip, likely_slips
 
 SIZES = {"C01": (10,), "C02": (100,), "C03": (1000, 10_000, 100_000), "C04": (1,)}
 SAID = {
-    "en": {"leads into another": "entered", "make a new": "made", "is broken apart": "opened"},
-    "es": {"se entra en otr": "entered", "forman un": "made", "se descompone un": "opened"},
+    "en": {
+        "leads into another": "entered",
+        "make a new": "made",
+        "is broken apart": "opened",
+        "too many is still counted": "neared",
+    },
+    "es": {"se entra en otr": "entered", "forman un": "made", "se descompone un": "opened", "de más": "neared"},
 }
 KINDS = {"whole": 1, "decimal": 10, "fraction": 1}
 
@@ -27,7 +32,7 @@ def what_happens(slip: SpokenSlip, grid: Grid) -> set[str]:
     count = grid.count
     before, due = abs(count.value(slip.n - 1)), abs(count.value(slip.n))
     if due < before:
-        return {"opened"}
+        return {"opened" if count.value(slip.n) > 0 else "neared"}
     heard = abs(value_of(count, slip.heard) or Fraction(0))
     return {
         "entered" if heard // size == before // size else "made" for size in SIZES[slip.rule] if due - heard == size
@@ -57,7 +62,7 @@ def test_the_place_is_entered_made_or_opened_as_it_is_told(
     ("kind", "start", "step", "level", "heard", "said"),
     [
         ("whole", "8", "15", 8, "43", "the ones make a new ten"),
-        ("capacity", "150 mL", "150 mL", 5, "200 mL", "the tens make a new hundred"),
+        ("capacity", "450 mL", "150 mL", 5, "500 mL", "the tens make a new hundred"),
         ("decimal", "4.75", "-0.25", 5, "4.35", "one is broken apart in the next larger place"),
         ("whole", "20", "-1", 0, "29", "one ten is broken apart"),
         ("whole", "58", "6", 3, "54", "leads into another ten"),

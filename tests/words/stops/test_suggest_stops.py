@@ -49,7 +49,7 @@ def test_a_run_of_digits_is_stopped_just_before_it_dies() -> None:
     elevens = grid_of("whole", "34", "11", 20, 5)
     stop = suggest_stops(elevens, (), 4)[0]
     assert stop.after == 6
-    assert "100 comes next" in stop.answer
+    assert stop.answer.startswith("It stops at 100: ")
 
 
 def test_the_first_stop_is_where_the_target_can_be_seen() -> None:
@@ -158,9 +158,12 @@ def test_every_place_and_answer_is_where_the_grid_has_it(grid: Grid) -> None:
                 n = grid.grown(grid.terms + 2 * grid.line_length).at(int(place[1]), int(place[2]))
                 assert n is not None
                 assert found[1] == count.text(n)
+            elif choice.reason == "target":
+                assert stop.answer.startswith(count.text(stop.far)), stop.answer
             elif choice.reason != "end":
                 said = re.escape(count.text(stop.after + 1))
-                assert re.match(rf"(?:Next is |We get )?{said}\b", stop.answer), stop.answer
+                ahead = "Next is |We get |It stops at |Not at |Up to here, not at |No, |Then we get "
+                assert re.match(rf"(?:{ahead})?{said}\b", stop.answer), stop.answer
             if choice.reason == "hard":
                 assert count.text(stop.after) in stop.question
 
@@ -171,7 +174,7 @@ def holds_of(stops: list[SpokenStop], grid: Grid) -> None:
     assert after[-1] == grid.terms
     assert after[0] >= min(3, grid.terms)
     assert all(later - sooner >= max(3, grid.terms // 6) for sooner, later in pairwise(after[:-1]))
-    assert all(grid.terms - sooner >= 3 for sooner in after[:-1])
+    assert all(grid.terms - stop.after >= 3 or (stop.spot and stop.spot.is_zero) for stop in stops[:-1])
     for stop in stops:
         for text in (stop.question, stop.answer, stop.why, *stop.routes):
             assert text

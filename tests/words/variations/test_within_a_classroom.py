@@ -68,10 +68,9 @@ class TestMeasures:
 
     def test_decimal_meters_go_round_by_the_meter(self) -> None:
         whats = [one.what for one in all_next(METERS, 4)]
-        assert (
-            "The same start, each time a jump of 1.25 m: 1.00 m more in each jump. Only the first 10, as far as 12.75 m."
-            in whats
-        )
+        assert "Jumps of 0.50 m instead of 0.25 m, starting at 1.50 m." in whats
+        # A meter more in each jump would lead twice as far as the board went, even in two lines.
+        assert not [what for what in whats if "1.25 m" in what]
         assert "Jumps of 0.75 m instead of 0.25 m." in whats
 
     def test_whole_cups_go_by_a_few_cups_more(self) -> None:

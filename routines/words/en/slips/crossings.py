@@ -21,6 +21,11 @@ def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) 
             f"What do we break apart in the jump from {{a}}, and how many {several} are left?",
             f"Are we still in the same {place}?",
         ),
+        f"{rule} neared": SlipWords(
+            f"Below zero the jump from {{a}} leads nearer to zero, and one {place} too many is still counted.",
+            f"Going up from {{a}}, do we come nearer to zero, and how does the {digit} change?",
+            "Do we come nearer to zero?",
+        ),
     }
 
 
@@ -44,6 +49,11 @@ WORDS = {
         "In the jump from {a} one is broken apart in the next larger place, and it is still counted there.",
         "In which place do we break one apart in the jump from {a}, and what is left there?",
         "Which digits of {a} change now?",
+    ),
+    "C06 neared": SlipWords(
+        "Below zero the jump from {a} leads nearer to zero, and one too many is still counted in the next larger place.",
+        "Going up from {a}, do we come nearer to zero, and which digits change?",
+        "Do we come nearer to zero?",
     ),
     "C07": SlipWords(
         "The rhythm runs ahead of the numbers: {b} is left out, and the count after it is said.",
@@ -71,7 +81,7 @@ WORDS = {
         "We said {a}: what is one jump on?",
     ),
     "C12": SlipWords(
-        "After {a} the round number below {b} is said, too early.",
+        "After {a} the round number that follows {b} is said, too early.",
         "How far is it from {a} to that number, and how long is our jump?",
         "How big is our jump from {a}?",
     ),

@@ -24,7 +24,7 @@ WORDS = {
         "What do ten thousandths make, and in which place do we write it?",
     ),
     "D06": SlipWords(
-        "A zero at the end is thought to change the value of {b}.",
+        "A zero can stand at the end of {b} or not: it is the same number.",
         "Does a zero at the end change how much there is, or only how we write it?",
     ),
     "D07": SlipWords(

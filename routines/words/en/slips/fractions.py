@@ -37,7 +37,7 @@ WORDS = {
     ),
     "F09": SlipWords(
         "{b} has another name, too: it is the same number.",
-        "Are these two names for the same number, or two different numbers?",
+        "What other name does {heard} have, and is it still the same number?",
     ),
     "F10": SlipWords(
         "{a} was renamed in larger parts, and the next top number is counted from that name.",

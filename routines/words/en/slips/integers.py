@@ -60,3 +60,4 @@ WORDS = {
         "Is that our whole jump from {a}?",
     ),
 }
+WORDS["N13"] = WORDS["N08"]

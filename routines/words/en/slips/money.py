@@ -12,7 +12,7 @@ WORDS = {
         "How many {smalls} does that amount show, and how many do we mean?",
     ),
     "M03": SlipWords(
-        "The zero at the end of {b} is left out.",
+        "The zero at the end of {b} is left out: it is the same amount.",
         "How many digits do we write for the {smalls}, so that everybody reads the same?",
     ),
     "M04": SlipWords(

@@ -37,3 +37,4 @@ WORDS = {
         "What do we call one part when the whole is cut into three equal parts?",
     ),
 }
+WORDS["S08"] = WORDS["S01"]

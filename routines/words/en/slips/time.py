@@ -1,6 +1,7 @@
 """What is said in English about slips in counts of time."""
 
 from ...language import SlipWords
+from . import measurement
 
 _HUNDRED_MINUTES = SlipWords(
     "In the jump from {a} the hour is treated as one hundred minutes.",
@@ -57,3 +58,8 @@ WORDS = {
         "The minutes filled another hour after {a}: where do we see that hour?",
     ),
 }
+WORDS["T09 named"] = measurement.WORDS["L01"]
+WORDS["T04 named"] = WORDS["T04"]._replace(
+    why="After {a} the hours are counted on past twelve, as on a 24-hour clock: it is the same time."
+)
+WORDS["T10 named"] = WORDS["T10"]._replace(why="After {a} the hours are counted on past midnight: it is the same time.")

@@ -143,3 +143,10 @@ WORDS = {
         "What must we break apart in {a} so that there are enough ones to take {size} away?",
     ),
 }
+WORDS["W16 named"] = WORDS["W16"]._replace(
+    why="{b} is said in hundreds, as the counts before it: it is the same number."
+)
+WORDS["W19 landed"] = SlipWords(
+    "The jump from {a} is counted in ones up to the full ten, and one too many is counted.",
+    "How far is it from {a} to the next ten, and how long is our jump?",
+)

@@ -15,7 +15,7 @@ WORDS = {
         "¿Qué decena viene después {a:del}?",
     ),
     "W34": SlipWords(
-        "En {a} el conteo da la vuelta y sube, como más se conoce.",
+        "En {a} el conteo da la vuelta y sube, que es como mejor se sabe contar.",
         "¿Contamos hacia arriba o hacia atrás desde {a:el}?",
         "¿Contamos hacia atrás desde {a:el}?",
     ),
@@ -25,7 +25,7 @@ WORDS = {
         "¿Cuántas unidades van con la decena?",
     ),
     "W36": SlipWords(
-        "Después {a:del} se vuelve a contar de uno en uno, como más se conoce.",
+        "Después {a:del} se vuelve a contar de uno en uno, que es como mejor se sabe.",
         "¿Cuánto hay desde {a:el} hasta ese número y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),

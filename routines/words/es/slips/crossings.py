@@ -28,6 +28,11 @@ def _not_counted(
             f"¿Qué se descompone en el salto desde {{a:el}} y {how_many} {several} quedan?",
             f"¿Seguimos en {same} {place}?",
         ),
+        f"{rule} neared": SlipWords(
+            f"Por debajo del cero, el salto desde {{a:el}} se acerca al cero, y se sigue contando {one} {place} de más.",
+            f"Al subir desde {{a:el}}, ¿nos acercamos al cero y cómo cambia {digit}?",
+            "¿Nos acercamos al cero?",
+        ),
     }
 
 
@@ -50,6 +55,16 @@ WORDS = {
         "En el salto desde {a:el} se descompone 1 {large}, y se sigue contando como antes.",
         "¿Qué se descompone en el salto desde {a:el}, y qué cantidad de {larges} queda?",
         "¿Cambia el número de {larges}?",
+    ),
+    "C05 neared": SlipWords(
+        "Por debajo del cero, el salto desde {a:el} se acerca al cero, y se sigue contando 1 {large} de más.",
+        "Al subir desde {a:el}, ¿nos acercamos al cero y cómo cambia el número de {larges}?",
+        "¿Nos acercamos al cero?",
+    ),
+    "C06 neared": SlipWords(
+        "Por debajo del cero, el salto desde {a:el} se acerca al cero, y a su izquierda se sigue contando uno de más.",
+        "Al subir desde {a:el}, ¿nos acercamos al cero y qué cifras cambian?",
+        "¿Nos acercamos al cero?",
     ),
     "C06": SlipWords(
         "En el salto desde {a:el} un lugar se completa, y eso no se cuenta en el de su izquierda.",
@@ -92,7 +107,7 @@ WORDS = {
         "Ya dijimos {a:el}: ¿qué cambia con un salto?",
     ),
     "C12": SlipWords(
-        "Después {a:del} se dice antes de tiempo el número redondo que está por debajo {b:del}.",
+        "Después {a:del} se dice antes de tiempo el número redondo que sigue {b:al}.",
         "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),

@@ -24,7 +24,7 @@ WORDS = {
         "¿Qué forman diez milésimas y en qué lugar lo escribimos?",
     ),
     "D06": SlipWords(
-        "Se cree que un cero al final cambia el valor de {b}.",
+        "Al final de {b} puede ir un cero o no: es el mismo número.",
         "¿Un cero al final cambia cuánto hay o solo cómo lo escribimos?",
     ),
     "D07": SlipWords(

@@ -36,8 +36,8 @@ WORDS = {
         "¿Qué número cuenta ahí las unidades y cuál las partes que sobran?",
     ),
     "F09": SlipWords(
-        "{b} tiene otro nombre con otras partes y los dos nombres se toman por dos números.",
-        "¿Son dos nombres del mismo número, o dos números distintos?",
+        "{b} tiene también otro nombre: es el mismo número.",
+        "¿Qué otro nombre tiene {heard}, y sigue siendo el mismo número?",
     ),
     "F10": SlipWords(
         "{a} recibió otro nombre con partes mayores y el número de arriba se cuenta desde ahí.",

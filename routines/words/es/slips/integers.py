@@ -60,3 +60,4 @@ WORDS = {
         "¿Es ese nuestro salto completo desde {a:el}?",
     ),
 }
+WORDS["N13"] = WORDS["N08"]

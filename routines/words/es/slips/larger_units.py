@@ -4,7 +4,7 @@ from ...language import SlipWords
 from . import integers, measurement, time
 
 WORDS = {
-    "U01": measurement.WORDS["L01"]._replace(show="¿Qué cantidad de {smalls} hace 1 {large}?"),
+    "U01": measurement.WORDS["L01"]._replace(show="¿Cuánt{as} {smalls} hacen 1 {large}?"),
     "U02": SlipWords(
         "Después {a:del} los minutos siguen más allá del final de la hora.",
         "¿Cuántos minutos faltan desde {a:el} para completar la hora? ¿Qué hora empieza?",

@@ -3,8 +3,8 @@
 from ...language import SlipWords
 
 _NOT_RENAMED = SlipWords(
-    "Después {a:del} las unidades chicas ({smalls}) completan 1 {large} y no se cambian: es la misma cantidad, {b}.",
-    "¿Qué cantidad de {smalls} hace 1 {large}? ¿Ya la tenemos?",
+    "Después {a:del} l{as} {smalls} completan 1 {large} y no se cambian: es la misma cantidad, {b}.",
+    "¿Cuánt{as} {smalls} hacen 1 {large}? ¿Ya l{as} tenemos?",
 )
 _FULL_AT_TEN = SlipWords(
     "Después {a:del} se cree que diez {smalls} completan 1 {large}.",
@@ -12,7 +12,7 @@ _FULL_AT_TEN = SlipWords(
 )
 _TRADED_AT_TEN = SlipWords(
     "En el salto desde {a:el} se cambian diez {smalls} por 1 {large}.",
-    "¿Qué cantidad de {smalls} cambiamos por 1 {large} y cuánto sobra?",
+    "¿Cuánt{as} {smalls} cambiamos por 1 {large} y cuánt{as} sobran?",
 )
 
 WORDS = {
@@ -36,12 +36,12 @@ WORDS = {
     "L12": _TRADED_AT_TEN,
     "L13": SlipWords(
         "En el salto hacia atrás desde {a:el} se descompone 1 {large} en diez {smalls}.",
-        "¿Qué cantidad de {smalls} sale al descomponer 1 {large}?",
+        "¿Cuánt{as} {smalls} salen al descomponer 1 {large}?",
     ),
     "L14": _NOT_RENAMED,
     "L15": SlipWords(
         "{b} tiene otro nombre en la unidad mayor: es la misma cantidad.",
-        "¿Qué cantidad de {smalls} hay en {heard}?",
+        "¿Cuánt{as} {smalls} hay en {heard}?",
     ),
     "L16": SlipWords(
         "En el salto desde {a:el} se cruza una centena y la cifra de las centenas queda igual.",

@@ -12,7 +12,7 @@ WORDS = {
         "¿Cuántos {smalls} muestra esa cantidad y cuántos queremos decir?",
     ),
     "M03": SlipWords(
-        "Se deja fuera el cero del final de {b}.",
+        "Se deja fuera el cero del final de {b}: es la misma cantidad.",
         "¿Cuántas cifras escribimos para los {smalls}, para que todos lean lo mismo?",
     ),
     "M04": SlipWords(

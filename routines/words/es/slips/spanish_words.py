@@ -37,3 +37,4 @@ WORDS = {
         "¿Cómo llamamos a una parte cuando la unidad se corta en tres partes iguales?",
     ),
 }
+WORDS["S08"] = WORDS["S01"]

@@ -1,6 +1,7 @@
 """What is said in Spanish about slips in counts of time."""
 
 from ...language import SlipWords
+from . import measurement
 
 _HUNDRED_MINUTES = SlipWords(
     "En el salto desde {a:el} la hora se trata como cien minutos.",
@@ -57,3 +58,10 @@ WORDS = {
         "Los minutos llenaron otra hora después {a:del}: ¿dónde se ve esa hora?",
     ),
 }
+WORDS["T09 named"] = measurement.WORDS["L01"]
+WORDS["T04 named"] = WORDS["T04"]._replace(
+    why="Después {a:del} las horas pasan de doce, como en un reloj de 24 horas: es la misma hora."
+)
+WORDS["T10 named"] = WORDS["T10"]._replace(
+    why="Después {a:del} las horas se siguen contando más allá de la medianoche: es la misma hora."
+)

@@ -4,13 +4,13 @@ from ...language import SlipWords
 
 WORDS = {
     "W01": SlipWords(
-        "Después {a:del} se sigue la serie más allá del nueve; toca otra decena.",
+        "Después {a:del} se sigue la serie más allá del nueve, y ahí empieza otra decena.",
         "¿Qué decena viene después del nueve {a:del}?",
         "¿Qué decena viene después {a:del}?",
     ),
     "W02": SlipWords(
         "El orden de las decenas aún no es seguro: después {a:del} se dice otra decena y no {b}.",
-        "¿En qué decena está {a:el} y cuál toca ahora?",
+        "¿En qué decena está {a:el} y cuál viene después?",
         "¿Es esa la decena que sigue {a:al}?",
     ),
     "W03": SlipWords(
@@ -143,3 +143,10 @@ WORDS = {
         "¿Qué hay que descomponer en {a} para que alcancen las unidades del salto?",
     ),
 }
+WORDS["W16 named"] = WORDS["W16"]._replace(
+    why="{b} se dice en centenas, como los números de antes: es el mismo número."
+)
+WORDS["W19 landed"] = SlipWords(
+    "El salto desde {a:el} se cuenta de uno en uno hasta la decena completa, y se cuenta uno de más.",
+    "¿Cuánto hay desde {a:el} hasta la decena que sigue y de cuánto es nuestro salto?",
+)

@@ -1,0 +1,112 @@
+"""What stands between the braces of the sentences about one stop. Every number in it comes from the count."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from functools import cached_property
+
+from routines.counting.audience import Audience, band_of
+from routines.counting.checking import judge
+from routines.counting.claims import Claim
+from routines.counting.grid import Grid
+from routines.counting.slips.jump import Jump
+from routines.counting.stops import StopSuggestion
+from routines.counting.written_units import in_larger_unit
+
+from ..describing import describe
+from ..hard_jumps import READ_BY_DIGITS
+from ..language import Language
+from ..languages import LANGUAGES
+from ..sentences import capital, filled
+from ..slips import jump_phrase, written
+
+# Kindergarten adds within 10. Source: Common Core State Standards (2010), K.OA.A.2.
+YOUNGEST, MOST_FOR_THE_YOUNGEST = 0, 10
+
+
+class Filling:
+    """A stop of a grid as an audience hears it: its jump, and its numbers and statements as they are written."""
+
+    def __init__(self, stop: StopSuggestion, grid: Grid, audience: Audience) -> None:
+        self.stop, self.grid, self.audience = stop, grid, audience
+        self.band = band_of(audience.level)
+        self.jump = Jump(grid, stop.after + 1)
+
+    @property
+    def language(self) -> Language:
+        """The language of the audience."""
+        return LANGUAGES[self.audience.language]
+
+    def written(self, text: str) -> str:
+        """A count's text as it stands in a sentence."""
+        return written(self.jump, text, self.language)
+
+    def filled(self, wording: str) -> str:
+        """A wording with the numbers as they are written."""
+        return capital(filled(wording, self.fields))
+
+    def told(self, wording: str, *amounts: str, facts: Mapping[str, str]) -> str:
+        """For the teacher: these amounts in the larger unit too, where they fill one: "36 oz (2 lb 4 oz)"."""
+        stop, count = self.stop, self.grid.count
+        values = {"next": count.value(stop.after + 1), "far": count.value(stop.far)}
+        if stop.spot is not None:
+            values["landmark"] = stop.spot.landmark
+        both = {name: self.in_both(self.fields[name], values[name]) for name in amounts if name in values}
+        return capital(filled(wording, {**self.fields, **both, **facts}))
+
+    def is_told_by_jumps(self, change: Fraction) -> bool:
+        """Whether a change is too large for the youngest to add: they go on jump by jump."""
+        return self.audience.level == YOUNGEST and abs(change) > MOST_FOR_THE_YOUNGEST
+
+    def in_both(self, written: str, value: Fraction) -> str:
+        """An amount as written, and in the larger unit where it fills one."""
+        larger = in_larger_unit(self.grid.count, value)
+        return self.language.value(f"{written} ({larger})", clock=False) if larger else written
+
+    @cached_property
+    def fields(self) -> dict[str, str]:
+        """Every field that a wording may have."""
+        language, grid, stop, here = self.language, self.grid, self.stop, self.jump
+        count = grid.count
+        row, column = grid.grown(max(stop.far, grid.terms)).place(stop.far)
+        by = _ended(self._statement(stop.by)) if stop.reason in ("target", "end") else ""
+        fields = {
+            "a": self.written(here.said),
+            "next": self.written(here.due),
+            "jump": jump_phrase(here, language),
+            "far": self.written(count.text(stop.far)),
+            "place": language.cell.format(row=row, column=column),
+            "idea": "",
+            "by": by,
+            "by_lower": _lower(by),
+            "parts": language.stops.parts[count.kind not in READ_BY_DIGITS],
+        }
+        if stop.claim is not None:
+            idea = _ended(self._statement(stop.claim))
+            fields |= {"idea": idea, "idea_lower": _lower(idea)}
+        if stop.spot is not None:
+            fields["landmark"] = self.written(count.text_of(stop.spot.landmark))
+        if stop.asked is not None:
+            fields["probe"] = self.written(count.text_of(stop.asked))
+        return fields
+
+    def _statement(self, claim: Claim) -> str:
+        """What is seen, and until when; of what dies with the next count, as a class would say it before."""
+        grid, after = self.grid, self.stop.after
+        view = grid if after >= grid.terms else grid.cut(after)
+        if self.stop.reason == "dies":
+            return describe(claim, view, "always", None, self.audience, grid).statement
+        _, judged = judge(claim, grid)
+        if not judged.true:  # one that dies in view is told as it stands on the board at the stop
+            _, judged = judge(claim, view)
+        breaks_at = judged.breaks_at if judged.true else None
+        return describe(claim, grid, "always" if breaks_at is None else "shown", breaks_at, self.audience).statement
+
+
+def _ended(statement: str) -> str:
+    return statement if statement.endswith((".", "!", "?")) else f"{statement}."
+
+
+def _lower(statement: str) -> str:
+    return statement[:1].lower() + statement[1:]

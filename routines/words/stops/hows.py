@@ -1,0 +1,138 @@
+"""How a child can tell where the jump at a stop leads: what it answers to the question, and what the jump changes."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from routines.counting.claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, stated
+from routines.counting.kinds.names import Kind
+from routines.counting.patterns.lines import lines_of
+from routines.counting.slips.jump import Jump
+from routines.counting.stops.hard_spots import hard_spots
+from routines.counting.written_units import in_larger_unit
+
+from ..families.digits import DigitReader
+from ..hard_jumps import READ_BY_DIGITS, carried, changed_parts, digits_changed, ways_to_tell
+from ..page import page_of
+from ..sentences import filled
+from .filling import Filling
+
+
+def why_it_dies(filling: Filling, claim: Claim) -> Iterator[str]:
+    """Why an idea ends with the next count, the best first: what becomes of its digit or part, and how that comes about."""
+    ends, reached = _what_ends(filling, claim)
+    ways = _ways_into_the_next(filling) if filling.band else []
+    if ends:
+        yield from (filled(filling.language.stops.hows["both"], {"first": ends, "second": way}) for way in ways)
+        yield from (ends, reached)
+    yield from ways
+
+
+def _what_ends(filling: Filling, claim: Claim) -> tuple[str, str]:
+    """The tens digit goes from 8 to 0: from the count before it in its line; and the same without the first of the two."""
+    if isinstance(claim, DigitSumClaim):
+        before, due = (
+            sum(int(sign) for sign in text if sign.isdigit()) for text in (filling.jump.said, filling.jump.due)
+        )
+        return (filled(filling.language.stops.hows["sum"], {"x": str(before), "y": str(due)}),) * 2
+    if not isinstance(claim, DigitClaim | DigitRunClaim):
+        return "", ""
+    n, stride = filling.jump.n, lines_of(filling.grid, stated(claim.along)).stride
+    page, hows, language = page_of(filling.grid, filling.audience), filling.language.stops.hows, filling.language
+    reader = DigitReader(page, claim.place, claim.part)
+    x, y = reader.number(n - stride), reader.number(n)
+    if x is None or y is None:
+        return "", ""
+    feature = reader.feature()
+    facts = {
+        "part": language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun),
+        "x": reader.shown(x),
+        "y": reader.shown(y),
+    }
+    many = " of several" if feature.plural else ""
+    if x == y:
+        return (filled(hows[f"stays{many}"], facts),) * 2
+    return filled(hows[f"changes{many}"], facts), filled(hows[f"becomes{many}"], facts)
+
+
+def _ways_into_the_next(filling: Filling) -> list[str]:
+    """How the jump leads to the next count, where it meets a landmark or fills a place."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    met = [spot.landmark for spot in hard_spots(filling.grid) if spot.n == jump.n]
+    facts = filling.fields | {"landmark": _landmark(filling, met)}
+    told = list(carried(jump)) if jump.count.kind in READ_BY_DIGITS else []
+    told += [way for landmark in met for way in ways_to_tell(jump, landmark)]
+    return [filled(hows[key], facts | own) for key, own in told]
+
+
+def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterator[str]:
+    """What answers the question of a hard jump, the best first; asks: what it asks for."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    how = [
+        filled(hows[key], filling.fields | facts)
+        for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")
+    ]
+    along, larger = along_to(filling, filling.jump.n), in_larger_unit(filling.grid.count, jump.a)
+    if asks == "ways" and along:
+        yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
+    same = filled(hows["larger"], filling.fields | {"larger": larger}) if larger else ""
+    asked = (
+        filled(hows["along"], along) if asks == "grid" and along else _changed(filling, jump) if asks == "parts" else ""
+    )
+    for first in filter(None, (asked, *how)):
+        more = (same, *(how if asks == "parts" else ()))
+        yield from (
+            filled(hows["both"], {"first": first, "second": second}) for second in more if second not in ("", first)
+        )
+        yield first
+
+
+def tells_what_changes(filling: Filling) -> bool:
+    """Whether a child can tell which digits or parts change in the jump."""
+    if filling.jump.count.kind in READ_BY_DIGITS:
+        return any(digits_changed(filling.jump))
+    return bool(_changed(filling, filling.jump))
+
+
+def tells_along_the_grid(filling: Filling) -> bool:
+    """Whether a count on the board stands a line before the next one."""
+    return bool(along_to(filling, filling.jump.n))
+
+
+def what_changes(filling: Filling, landmark: Fraction) -> str:
+    """What changes in a hard jump back: its parts, its digits, or how far it leads below zero."""
+    jump, hows = filling.jump, filling.language.stops.hows
+    ways = ways_to_tell(jump, landmark, asked_for_digits=True)
+    return _changed(filling, jump) or next((filled(hows[key], filling.fields | own) for key, own in ways), "")
+
+
+def _landmark(filling: Filling, met: list[Fraction]) -> str:
+    return filling.written(filling.grid.count.text_of(met[0])) if met else ""
+
+
+def along_to(filling: Filling, n: int) -> dict[str, str]:
+    """Where the n-th count goes, seen from the one a line before it; empty where there is none."""
+    grid, count, language = filling.grid, filling.grid.count, filling.language
+    known = n - grid.line_length
+    if known < 1 or grid.line_length == 1:
+        return {}
+    change = grid.line_length * count.step
+    compared = language.compared(change, clock=count.wrap is not None)
+    return {
+        "beside": language.stops.beside[grid.fill],
+        "known": filling.written(count.text(known)),
+        "change": f"{count.difference_text(abs(change))} {compared}",
+    }
+
+
+def _changed(filling: Filling, jump: Jump) -> str:
+    """The parts that change, of what is written in parts: the hour, 12 to 1, and the minutes, 50 to 10."""
+    if jump.count.kind in READ_BY_DIGITS or len(jump.count.part_names()) < 2:
+        return ""
+    language, page = filling.language, page_of(filling.grid, filling.audience)
+    told = []
+    for part, x, y in changed_parts(jump):
+        feature = page.part(part)
+        name = language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun)
+        width = 2 if part == "minutes" and jump.count.kind == Kind.CLOCK else 1
+        told.append(filled(language.stops.hows["one part"], {"part": name, "x": f"{x:0{width}}", "y": f"{y:0{width}}"}))
+    return f", {language.conjunction} ".join(told)

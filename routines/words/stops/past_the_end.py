@@ -1,0 +1,56 @@
+"""What is answered at the end: a number that comes past it, or one that never comes."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from routines.counting.locate import Location
+from routines.counting.locate import locate as located
+
+from ..locating import locate, where_past_the_end
+from ..sentences import filled
+from .answering import shortly
+from .filling import YOUNGEST, Filling
+
+
+def answer_past_the_end(filling: Filling, asked: Fraction) -> str:
+    """Whether the asked value comes, and how a child can tell."""
+    told = _from_its_line(filling, located(filling.grid, asked)) or [
+        # What is said to the youngest is short enough for everybody.
+        locate(filling.grid, asked, audience).reason
+        for audience in (filling.audience, replace(filling.audience, level=YOUNGEST))
+    ]
+    return shortly(told, filling.audience.level)
+
+
+def _from_its_line(filling: Filling, met: Location) -> list[str]:
+    """How the asked value follows from the last count on the board in its line, the fullest first; none where it does not."""
+    grid, language, length = filling.grid, filling.language, filling.grid.line_length
+    if met.n is None or met.jumps is None or met.n <= grid.terms:
+        return []
+    lines = -(-(met.n - grid.terms) // length)
+    last = met.n - lines * length
+    if last < 1:
+        return []
+    count, words = grid.count, language.stops.past_the_end
+    change = lines * length * count.step
+    if filling.is_told_by_jumps(change):
+        facts = {
+            "value": filling.fields["probe"],
+            "k": str(met.n - grid.terms),
+            "last": filling.written(count.text(grid.terms)),
+        }
+        return [filled(words.by_jumps, facts)]
+    facts = {
+        "known": filling.written(filling.in_both(count.text(last), count.value(last))),
+        "k": str(lines),
+        "change": f"{count.difference_text(abs(change))} {language.compared(change, clock=count.wrap is not None)}",
+        "value": filling.in_both(filling.fields["probe"], met.value),
+        "where": where_past_the_end(grid, met.n, language),
+        "start": filling.written(count.text(1)),
+        "jumps": language.many_jumps(met.jumps, count.difference_text(abs(count.step))),
+        "n": str(met.jumps),
+        "make": language.locating.make[met.jumps != 1],
+        "total": count.difference_text(met.jumps * abs(count.step)),
+    }
+    facts["beyond"] = filled(words.beyond[grid.fill][lines > 1], facts)
+    return [filled(sentence, facts) for sentence in words.sentences[filling.band]]

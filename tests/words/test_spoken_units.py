@@ -1,0 +1,56 @@
+"""What a child says has the names of units, what the teacher reads has their signs."""
+
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from routines.counting import Audience
+from routines.plans.suggestions.answers import suggest_answers
+from routines.words import find_patterns
+from routines.words.spoken_units import with_unit_names
+from tests.counting.any_count import grids
+from tests.counting.rulings.asking import grid
+
+MEASURED = ("length", "mass", "capacity", "elapsed", "clock")
+SIGN = re.compile(
+    r"\d (?:in|ft|yd|mi|mm|cm|m|km|oz|lb|g|kg|fl oz|pt|qt|gal|mL|L|s|min|h|d)(?= more| less| later| más| menos|[.,])"
+)
+
+
+@pytest.mark.parametrize(
+    ("amount", "english", "spanish"),
+    [
+        ("9 in", "9 inches", "9 pulgadas"),
+        ("1 ft 3 in", "1 foot 3 inches", "1 pie 3 pulgadas"),
+        ("1,250 g", "1,250 grams", "1,250 gramos"),
+        ("-0.5 m", "-0.5 meters", "-0.5 metros"),
+        ("3/4 in", "3/4 inch", "3/4 de pulgada"),
+        ("1 1/2 in", "1 1/2 inches", "1 1/2 pulgadas"),
+        ("8 fl oz", "8 fluid ounces", "8 onzas líquidas"),
+        ("1 h 20 min", "1 hour 20 minutes", "1 hora 20 minutos"),
+        ("9:05 a. m.", "9:05 a. m.", "9:05 a. m."),
+        ("3/4 cup", "3/4 cup", "3/4 cup"),
+        ("25¢", "25¢", "25¢"),
+    ],
+)
+def test_an_amount_with_the_names_of_its_units(amount: str, english: str, spanish: str) -> None:
+    assert with_unit_names(amount, "en") == english
+    assert with_unit_names(amount, "es") == spanish
+
+
+@given(st.sampled_from(MEASURED), st.data(), st.integers(0, 8), st.sampled_from(["en", "es"]))
+def test_no_child_says_a_sign(kind: str, data: st.DataObject, level: int, language: str) -> None:
+    view = data.draw(grids(kind))
+    audience = Audience(level, language)
+    said = [words for one in find_patterns(view, audience=audience)[:12] for words in one.ways_to_say_it]
+    said += [one.words for one in suggest_answers(view, audience, rounds=2) if one.sort != "slip"]
+    assert [words for words in said if SIGN.search(words)] == []
+
+
+def test_the_teacher_reads_signs() -> None:
+    step = find_patterns(grid("25 cm", "25 cm", 16, 4, "length"), audience=Audience(2))[0]
+    assert "25 cm more" in step.statement
+    assert "25 cm more than 25 cm is 50 cm" in step.because
+    assert "25 centimeters" in step.student_words
