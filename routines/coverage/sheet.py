@@ -19,7 +19,7 @@ from routines.paper.fitting import Fit
 from routines.paper.styles import logo_colours
 
 # Measured on one to sixteen grades, with few gaps and with many.
-COVERAGE_FIT = Fit(first=0, least=1.07, most=1.24)
+COVERAGE_FIT = Fit.alike(first=0, least=1.07, most=1.24)
 
 
 def coverage_document(*, rows: Sequence[CoverageRow], window: Window, school: School, today: date) -> Document:

@@ -4,28 +4,35 @@ A page that was laid out says how tall its content is, and that bounds how tall 
 which the bounds leave it open are tried.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from math import prod
+from typing import Self
+
+STEPS = 3  # from the roomiest look to the tightest (`styles.py`)
 
 
 @dataclass(frozen=True, slots=True)
 class Fit:
     """What is known of a document before it is laid out.
 
-    `first` is the look to begin with, counted from 0, the roomiest; where a print has a `Guess`, what that says. What is no
-    picture is at least `least` and at most `most` times as tall with a look as with the next tighter one. Where that should
-    not hold, what is found still fits.
+    `first` is the look to begin with, counted from 0, the roomiest. By look, all but the tightest: what is no picture is at
+    least `least` and at most `most` times as tall as with the next tighter one. Where that should not hold, what is found
+    still fits.
     """
 
     first: int
-    least: float
-    most: float
+    least: Sequence[float]
+    most: Sequence[float]
+
+    @classmethod
+    def alike(cls, *, first: int, least: float, most: float) -> Self:
+        """The same from each of the looks to the next."""
+        return cls(first, STEPS * [least], STEPS * [most])
 
 
 # Measured on the plans of the demo school, and a little wider; where a fit does not hold, a page is not as roomy as it might be.
-PLAN_FIT = Fit(first=2, least=1.1, most=1.22)
-PAGES_FIT = Fit(first=2, least=1.09, most=1.2)
-ALONE_FIT = Fit(first=0, least=1.0, most=1.22)  # the grid is the page, and is as large as there is room
+ALONE_FIT = Fit.alike(first=0, least=1.0, most=1.22)  # the grid is the page, and is as large as there is room
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,22 +57,24 @@ def find_look(looks: int, fit: Fit, lay_out: Callable[[int], LaidOut]) -> int:
 def _next(looks: int, fit: Fit, known: dict[int, LaidOut]) -> int | None:
     """The one that is most likely the roomiest that fits, of those that may be; None where there is no other."""
     may_be = [look for look in range(looks) if look not in known and _may_be(look, fit, known)]
-    likely = (fit.least * fit.most) ** 0.5
+    likely = [(least * most) ** 0.5 for least, most in zip(fit.least, fit.most, strict=True)]
     near = {look: min(known, key=lambda tried: abs(tried - look)) for look in may_be}
-    fitting = [look for look in may_be if _height(known[near[look]], near[look] - look, likely) <= 1]
+    fitting = [look for look in may_be if _height(known, near[look], look, likely) <= 1]
     return min(fitting, default=max(may_be, default=None))
 
 
 def _may_be(look: int, fit: Fit, known: dict[int, LaidOut]) -> bool:
     """Whether it may fit, and be roomier than those that do."""
     for tried, page in known.items():
-        if page.fits and (look > tried or _height(page, tried - look, fit.least) > 1):
+        if page.fits and (look > tried or _height(known, tried, look, fit.least) > 1):
             return False
-        if not page.fits and (look < tried or _height(page, tried - look, fit.most) > 1):
+        if not page.fits and (look < tried or _height(known, tried, look, fit.most) > 1):
             return False
     return True
 
 
-def _height(page: LaidOut, steps: int, growth: float) -> float:
-    """How tall it is so many looks roomier, or tighter where `steps` is below 0."""
-    return page.picture + (page.height - page.picture) * growth**steps
+def _height(known: dict[int, LaidOut], tried: int, look: int, growth: Sequence[float]) -> float:
+    """How tall the page is with a look, by how tall it was with one that was tried."""
+    page = known[tried]
+    grown = prod(growth[look:tried]) / prod(growth[tried:look])
+    return page.picture + (page.height - page.picture) * grown

@@ -11,8 +11,6 @@ from django.utils.translation import gettext_lazy as _
 from routines.drawing import draw_sign
 from routines.drawing.svg import tokens
 from routines.models.plan_document import Stop
-from routines.paper.fitting import PLAN_FIT
-from routines.paper.guessing import PLAN_GUESS
 from routines.paper.languages import LANGUAGES, phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.print import Print
@@ -192,6 +190,4 @@ PLAN_PAGE = Print(
     picture=lambda shown: {"lit": [item.pattern for item in shown.lit], "landmarks": shown.landmarks},
     sheets=lambda subject, wishes: [plan_sheet(subject)],
     pages=1,
-    fit=PLAN_FIT,
-    guess=PLAN_GUESS,
 )

@@ -11,7 +11,6 @@ from django.utils.safestring import SafeString
 from routines.models import Lesson
 from routines.models.shown_plan import ShownPlan
 from routines.paper.fitting import Fit
-from routines.paper.guessing import Guess
 from routines.paper.subject import Subject
 
 
@@ -32,6 +31,7 @@ class Print:
 
     picture: options of the grid on its card, which shows what the print does to this very grid; `picture_title` is what
     it is called. choices: the template of what may be chosen for it. for_children: whether it must give nothing away.
+    fit: where it is none, the first sheet's is foreseen.
     """
 
     title: str | Promise
@@ -40,8 +40,7 @@ class Print:
     picture_title: str | Promise
     sheets: Callable[[Subject, Wishes], list[SafeString]]
     pages: int
-    fit: Fit
-    guess: Guess | None = None
+    fit: Fit | None = None
     picture: Callable[[ShownPlan], Mapping[str, Any]] = lambda shown: {}
     choices: str = ""
     for_children: Callable[[Wishes], bool] = lambda wishes: False

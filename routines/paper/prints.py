@@ -1,9 +1,8 @@
 """The prints of one routine by name, in the order in which they are offered."""
 
-from dataclasses import replace
-
 from routines.paper.document import Document
 from routines.paper.follow_up import FOLLOW_UP
+from routines.paper.foreseeing import foreseen
 from routines.paper.picture import text_room
 from routines.paper.plan_page import PLAN_PAGE
 from routines.paper.poster import POSTER
@@ -23,9 +22,7 @@ PRINTS: dict[str, Print] = {
 
 def document_of(name: str, subject: Subject, wishes: Wishes) -> Document:
     chosen = PRINTS[name]
-    sheets, fit = chosen.sheets(subject, wishes), chosen.fit
-    if chosen.guess:
-        fit = replace(fit, first=chosen.guess.first_look(sheets[0], text_room(subject.school)[1]))
+    sheets = chosen.sheets(subject, wishes)
     # What children get says nothing of the plan's title: it may give away what is to be seen.
     return Document(
         title=subject.phrase("our_count") if chosen.for_children(wishes) else subject.plan.title,
@@ -33,5 +30,5 @@ def document_of(name: str, subject: Subject, wishes: Wishes) -> Document:
         language=subject.say.main,
         paper=subject.school.paper,
         sheets=sheets,
-        fit=fit,
+        fit=chosen.fit or foreseen(sheets[0], text_room(subject.school)),
     )

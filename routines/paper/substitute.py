@@ -15,8 +15,6 @@ from routines.counting.slips.places import Place
 from routines.models.plan_document import Stop
 from routines.models.shown_plan import ShownPlan
 from routines.models.suggested_stop import suggested_stop
-from routines.paper.fitting import PAGES_FIT
-from routines.paper.guessing import SUBSTITUTE_GUESS
 from routines.paper.languages import phrase
 from routines.paper.picture import Picture, draw, place, text_room
 from routines.paper.plan_page import LARGEST, common, legend, stop_times
@@ -195,6 +193,4 @@ SUBSTITUTE = Print(
     choices="paper/_substitute_choices.html",
     sheets=lambda subject, wishes: [substitute_sheet(subject, starts_at=wishes.starts_at)],
     pages=1,
-    fit=PAGES_FIT,
-    guess=SUBSTITUTE_GUESS,
 )

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 import waitress
+from django.db import connections
 from django.test import Client
 from django.urls import URLPattern, get_resolver, reverse
 
@@ -110,9 +111,17 @@ def test_errors_are_private_too(visit, owner):
 # The server that a school runs, on a real socket.
 
 
+def leaving_nothing_open(environ, start_response):
+    """The server's thread outlives the test and its database; what it has open there must not."""
+    try:
+        return application(environ, start_response)
+    finally:
+        connections.close_all()
+
+
 @pytest.fixture
 def served(school) -> Iterator[int]:
-    server = waitress.create_server(application, host="127.0.0.1", port=0, threads=1)
+    server = waitress.create_server(leaving_nothing_open, host="127.0.0.1", port=0, threads=1)
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
     yield server.effective_port

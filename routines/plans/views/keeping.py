@@ -22,7 +22,7 @@ from routines.plans.forms.plan import PlanForm
 from routines.words_erased.late_words import what_went
 
 from .open_plan import OpenPlan, TooLong, became, open_plan
-from .page import page_context
+from .page import as_it_would_be_saved, page_context
 
 WORDS = ("title", "start", "step", "story_text", "notes")  # what a plan without a count may still hold of words
 
@@ -66,7 +66,7 @@ def is_as_saved(opened: OpenPlan, typed: DraftFields) -> bool:
     if opened.routine is None:
         return False
     form = PlanForm(typed, grades=opened.grades, for_saving=True)
-    return form.is_valid() and form.plan().as_dict() == opened.routine.newest_save.plan
+    return form.is_valid() and as_it_would_be_saved(form).as_dict() == opened.routine.newest_save.plan
 
 
 @require_POST

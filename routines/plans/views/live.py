@@ -87,13 +87,14 @@ class LivePlan:
     def mark(self) -> str:
         """Of all that grid, strip and list follow from: whatever is typed, but for words that stand in their fields alone.
 
-        Of own words for patterns it matters which have any, and which are too long.
+        Of own words it matters which are too long, and which of the patterns that are not ticked have any: these are listed.
         """
         form = self.form
         left_out = WORDS_ELSEWHERE if lit_was_chosen(form.typed) else WORDS_ELSEWHERE | LIGHTS
         typed = {name: texts for name, texts in form.typed.items() if name not in left_out}
         typed = {name: texts for name, texts in sorted(typed.items()) if name.partition("-")[0] not in ROWS}
-        written = sorted(claim for claim, words in form.own_words.items() if words)
+        ticked = form.typed.get("target", [])
+        written = sorted(claim for claim, words in form.own_words.items() if words and claim not in ticked)
         follows_from = (made_by(), get_language(), form.level, typed, written, sorted(form.wrong_words))
         return sha256(repr(follows_from).encode()).hexdigest()
 

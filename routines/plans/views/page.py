@@ -95,6 +95,12 @@ def page_context(opened: OpenPlan, form: PlanForm) -> dict[str, Any]:
     }
 
 
+def as_it_would_be_saved(form: PlanForm) -> Plan:
+    """The plan of a form without mistakes, under the title that is proposed for it where none was typed."""
+    has_title = form.about.cleaned_data["title"]
+    return form.plan("" if has_title else LivePlan(form).proposed_title)
+
+
 def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
     typed = opened.read(request.POST)
     form = PlanForm(typed, grades=opened.grades, for_saving=True)
@@ -105,7 +111,7 @@ def _save(request: SignedInRequest, opened: OpenPlan) -> HttpResponse:
             opened.keep(typed)
         context = {**page_context(opened, form), "wrong": form.how_many_wrong(), "first_wrong": form.first_wrong()}
         return render(request, "plans/plan.html", context, status=422)
-    plan = form.plan(LivePlan(form).proposed_title)
+    plan = as_it_would_be_saved(form)
     try:
         routine = save_plan(opened, plan, opened.based_on(typed))
     except SavedMeanwhile:

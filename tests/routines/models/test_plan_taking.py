@@ -49,7 +49,8 @@ NUMBERS = st.sampled_from(BOUNDS).flatmap(
 TEXTS = st.sampled_from(["", " a", "a ", "\u3000a", "en", "EN", "down", "whole", "slip", "not-yet", "not_yet"])
 LONG = st.sampled_from(BOUNDS).map(lambda length: "é" * length)
 LISTS = st.sampled_from([[], {}, (), ["a"] * 40, ["a"] * 41, ("a",), [None], [{}], {"a": 1}, {1: "a"}, {b"a": 1}])
-ANYTHING = st.none() | NUMBERS | TEXTS | LONG | LISTS
+# Copies, for documents are changed after a value was put into them.
+ANYTHING = (st.none() | NUMBERS | TEXTS | LONG | LISTS).map(copy.deepcopy)
 
 
 def parts_of(plan: Plan) -> dict[str, Any]:

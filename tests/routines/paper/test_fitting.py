@@ -4,14 +4,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.paper.fitting import Fit, LaidOut, find_look
+from routines.paper.fitting import STEPS, Fit, LaidOut, find_look
+from routines.paper.styles import LOOKS
 from routines.paper.worker import measured
-
-LOOKS = 4
 
 
 def tried_one_by_one(pages: list[LaidOut]) -> int:
-    return next((look for look, page in enumerate(pages) if page.fits), (LOOKS - 1) // 2)
+    return next((look for look, page in enumerate(pages) if page.fits), (len(LOOKS) - 1) // 2)
 
 
 def found(pages: list[LaidOut], fit: Fit) -> tuple[int, list[int]]:
@@ -22,21 +21,22 @@ def found(pages: list[LaidOut], fit: Fit) -> tuple[int, list[int]]:
         laid_out.append(look)
         return pages[look]
 
-    return find_look(LOOKS, fit, lay_out), laid_out
+    return find_look(len(LOOKS), fit, lay_out), laid_out
 
 
 @st.composite
 def pages_and_fits(draw) -> tuple[list[LaidOut], Fit]:
     """A page with each look, as tall as the bounds of its fit allow."""
-    least = draw(st.floats(1, 1.3))
-    most = draw(st.floats(least, 1.6))
+    least = draw(st.lists(st.floats(1, 1.3), min_size=STEPS, max_size=STEPS))
+    most = [low + draw(st.floats(0, 0.3)) for low in least]
     picture = draw(st.floats(0, 0.9))
     rest = draw(st.floats(0.01, 1.5))
-    pages = []
-    for _ in range(LOOKS):
+    pages = [LaidOut(picture + rest <= 1, picture + rest, picture)]
+    for low, high in reversed(list(zip(least, most, strict=True))):
+        rest *= draw(st.floats(low, high))
         pages.insert(0, LaidOut(picture + rest <= 1, picture + rest, picture))
-        rest *= draw(st.floats(least, most))
-    return pages, Fit(draw(st.integers(0, LOOKS - 1)), least / 1.000001, most * 1.000001)
+    first = draw(st.integers(0, STEPS))
+    return pages, Fit(first, [low / 1.000001 for low in least], [high * 1.000001 for high in most])
 
 
 @given(pages_and_fits())
@@ -62,12 +62,23 @@ def pages_of(*heights: float, picture: float = 0.3) -> list[LaidOut]:
     ],
 )
 def test_what_is_certain_is_not_laid_out(heights, layouts):
-    assert found(pages_of(*heights), Fit(2, 1.09, 1.22))[1] == layouts
+    assert found(pages_of(*heights), Fit.alike(first=2, least=1.09, most=1.22))[1] == layouts
+
+
+def test_each_step_has_bounds_of_its_own():
+    steep, flat = [1.0, 1.0, 1.2], [1.0, 1.0, 1.01]
+    pages = pages_of(1.3, 1.2, 1.1, 0.9)
+    assert found(pages, Fit(3, steep, [1.3, 1.3, 1.3])) == (3, [3])  # 0.3 + 0.6 * 1.2 is too tall
+    assert found(pages, Fit(3, flat, [1.3, 1.3, 1.3])) == (3, [3, 2])
+
+
+def test_there_is_a_step_between_any_two_looks():
+    assert len(LOOKS) == STEPS + 1
 
 
 def test_pages_taller_than_was_thought_still_get_a_look_that_fits():
     pages = pages_of(0.99, 0.98, 0.97, 0.96)
-    look, _ = found(pages, Fit(3, 1.09, 1.22))
+    look, _ = found(pages, Fit.alike(first=3, least=1.09, most=1.22))
     assert pages[look].fits
 
 

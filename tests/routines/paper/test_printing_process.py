@@ -68,7 +68,9 @@ def test_the_roomiest_look_with_which_all_fits_one_page_is_taken(process, first)
     def printed(paragraphs: int) -> tuple[int, int]:
         """The width of its pages, and how many they are."""
         html = page("".join(f"<p>{n}</p>" for n in range(paragraphs)))
-        pages = pikepdf.open(io.BytesIO(process.pdf(html, "", looks=looks, fit=Fit(first, 1.3, 1.6)))).pages
+        pages = pikepdf.open(
+            io.BytesIO(process.pdf(html, "", looks=looks, fit=Fit.alike(first=first, least=1.3, most=1.6)))
+        ).pages
         return round(float(pages[0].mediabox[2])), len(pages)
 
     assert [printed(2), printed(3), printed(4), printed(6)] == [(301, 1), (302, 1), (303, 1), (304, 1)]
@@ -82,7 +84,8 @@ def test_a_page_printed_again_gets_the_same_look(process):
     ]
     html = page("".join(f"<p>{n}</p>" for n in range(3)))
     first, again, other = (
-        process.pdf(given, "", looks=looks, fit=Fit(0, 1.0, 2.0)) for given in (html, html, page("<p>0</p>"))
+        process.pdf(given, "", looks=looks, fit=Fit.alike(first=0, least=1.0, most=2.0))
+        for given in (html, html, page("<p>0</p>"))
     )
     assert first == again
     assert [round(width) for pdf in (first, other) for width, _ in Printed(pdf).sizes()] == [302, 301]

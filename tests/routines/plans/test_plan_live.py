@@ -291,6 +291,7 @@ def mark_in(page: str) -> str:
 
 FORM = uuid4()
 SEEN = '{"difference":"4","family":"step"}'
+GOES_ON = '{"along":"column","change":2,"family":"digit-run","place":1}'
 TICKED = {"target": [SEEN], "words_of": [SEEN], "words": ["Four more"]}
 ELSEWHERE = [
     {"title": "Another title"},
@@ -300,6 +301,7 @@ ELSEWHERE = [
     {"notes": "Draw the line first."},
     {"based_on": "7"},
     {"words": ["Four more each time"]},
+    {"words": [""]},
     {"stops-0-after": "4", "stops-0-question": "What is next?", "stops-0-answer": "36"},
     {"expected-0-words": "It grows", "expected-0-sort": "say"},
     {"next-0-kind": "whole", "next-0-start": "3", "next-0-step": "5", "next-0-terms": "20", "next-0-why": "Fives"},
@@ -316,7 +318,7 @@ SHOWN = [
     {"lit": [""]},
     {"all_found": "1"},
     {"target": []},
-    {"words": [""]},
+    {"words_of": [SEEN, GOES_ON], "words": ["Four more", "So it goes on"]},
     {"words": ["x" * 401]},
     {"style-thousands": " "},
 ]

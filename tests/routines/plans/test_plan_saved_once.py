@@ -112,6 +112,15 @@ def test_autosave_of_a_second_tab_goes_on_with_the_routine(owner, visit):
     assert Routine.objects.get().plan.notes == "Typed in the second tab"
 
 
+def test_an_autosave_that_says_what_was_just_saved_leaves_nothing_behind(owner, visit):
+    """Without a title of its own a count is saved under the one proposed for it; a late autosave still has none."""
+    client, key = visit(owner), uuid4()
+    client.post(page_of(key), sheet(title=""))
+    assert Routine.objects.get().title
+    client.post(reverse("plan_draft", kwargs={"key": key}), sheet(title=""), **HTMX)
+    assert not PlanDraft.objects.exists()
+
+
 def test_an_autosave_that_came_in_beside_the_save_goes_on_as_changes(owner, visit):
     """On PostgreSQL an autosave may be written just after the save has looked for drafts to clear."""
     client, key = visit(owner), uuid4()
