@@ -250,6 +250,7 @@ RULES: tuple[Rule, ...] = (
         ),
         due,
     ),
+    Rule((), (r"(?:décimos|parte) de (?P<one_N>1)(?= [^\W\d]{3})",), lambda c, h: True),
     # the count before
     Rule(
         (
