@@ -64,7 +64,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.reason-lines": ("{k} counts are {across} {line_names}: {made}",),
     "lie.reason-one-more": ("{made}, and {k} is 1 more than the {n} in a {fills}",),
     "lie.reason-one-less": ("{made}, and {k} is 1 less than the {n} in a {fills}",),
-    "lie.note-outside": ("{until} lands on {a_mark} too, in row {row}, column {column}",),
+    "lie.note-outside": ("{until} lands on {a_mark} too, but it goes in row {row}, column {column}",),
     "many.from": ("from {edge} on, {statement}",),
     "many.below": ("below {edge}, {statement}",),
     "many.one.statement": ("each {stretch} has {k} counts",),

@@ -74,7 +74,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.reason-lines": ("{k} números son {across} {line_names}: {made}",),
     "lie.reason-one-more": ("{made}, y {k} es 1 más que los {n} de una {fills}",),
     "lie.reason-one-less": ("{made}, y {k} es 1 menos que los {n} de una {fills}",),
-    "lie.note-outside": ("{until:en} también hay {a_mark}, en la fila {row}, columna {column}",),
+    "lie.note-outside": ("{until:en} también hay {a_mark}, pero va en la fila {row}, columna {column}",),
     "many.from": ("a partir {edge:del}, {statement}",),
     "many.below": ("por debajo {edge:del}, {statement}",),
     "many.one.statement": ("en cada {stretch} hay {k} números",),
