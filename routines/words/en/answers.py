@@ -8,7 +8,7 @@ from collections.abc import Mapping
 ANSWERS: Mapping[str, tuple[str, ...]] = {
     "write on": (
         "Look at {place}. Does it still fit there?",
-        "What stands in {place}? Is it still so there?",
+        "What is in {place}? Is it still so there?",
     ),
     "write past the end": (
         "Let us go on to {value}. Where would we write it, and does it still fit?",
