@@ -30,6 +30,7 @@ LAST_STOP = re.compile(r"(?<![ap]\.m)(?<![ap]\. m)\.$")
 ASKED_LIKE = {
     "smaller place": "hard place",
     "first jumps": "multiples",
+    "few back": "back again",
     "other fold": "fold",
     "by tens from": "by tens",
     "ones digit kept": "round number more",
