@@ -39,7 +39,7 @@ CHANGES = {
         "From {start} it is easier to follow what is left over past each {landmark}.",
     ),
     "smaller place": (
-        "The same jumps, starting at {start}: past {landmark} in place of {larger}.",
+        "The same jumps, starting at {start}, so that we pass {landmark} and not {larger}.",
         "The jump from {before} to {hard} is the hard one again, with smaller numbers.",
     ),
     "round number more": (
@@ -68,6 +68,10 @@ CHANGES = {
     ),
     "back again": (
         "The same numbers the other way, from {start} to {last} by {size}.",
+        "What was seen going one way is looked for going the other way.",
+    ),
+    "few back": (
+        "Only {terms} numbers the other way, from {start} to {last} by {size}.",
         "What was seen going one way is looked for going the other way.",
     ),
     "two in one": (
@@ -120,7 +124,7 @@ CHANGES = {
     ),
     "one more": (
         "The same count in lines of {length}.",
-        "A number and the one just {beside} it are now {across} apart, so there is something else to see in the lines.",
+        "A number and the one just {beside} it are now {across} apart: look for what lines up and what slides.",
     ),
     "other fold": (
         "The same count in lines of {length}.",

@@ -123,7 +123,9 @@ class Landmarks(Phrases[LandmarksClaim]):
             stay_in = self.language.lines["row" if beside[0] == "row" else "column"].many
             times = length // every
             keys = ("lie.reason-times", "lie.reason-times-short")
-            yield from self.saying(*keys, made=made, times=times, stay_in=stay_in, **fields)
+            yield from self.saying(
+                *keys, made=made, times=times, stay_in=stay_in, total=self.page.move(every), **fields
+            )
         elif lie in beside and length == every:
             yield from self.saying("lie.reason-line", made=self.made(length, self._multiple), **fields)
         elif lie in beside and every % length == 0:
@@ -238,7 +240,7 @@ class HowMany(Phrases[HowManyClaim]):
         return first // self._multiple == last // self._multiple
 
     def statement(self) -> str:
-        key = {"many.crossing": "many.turns", "many.long": "many.turns"}.get(self._form(), self._form())
+        key = "many.turns" if self._form() == "many.long" else self._form()
         return self._from_the_edge(self.say(f"{key}.statement", **self._fields))
 
     def _from_the_edge(self, said: str) -> str:
