@@ -114,6 +114,7 @@ BACK_EN, BACK_ES = "(?P<back_W>back )?", "(?P<back_W>hacia atrás )?"
 
 RULES: tuple[Rule, ...] = (
     # what was heard
+    Rule(("what other name does <b:V> have",), ("qué otro nombre tiene <b:V>",), due),
     Rule(("another name for <b:V>",), ("otro nombre de <b:V>",), due),
     Rule(("^<a:V> was said just before",), ("se acaba de decir <a:V>",), said_before),
     Rule(("it goes on from the <n:O> count",), ("viene desde el <n:O> número",), carried_on),
@@ -131,7 +132,11 @@ RULES: tuple[Rule, ...] = (
     ),
     # what was said, beside the count before; of two names of one amount, what is due
     Rule(("are there in <b:V>",), ("hay en <b:V>(?=[?])",), due),
-    Rule(("is <h:V> more than <a:V>",), ("es <h:V> más que <a:V>",), said_and_before),
+    Rule(
+        ("is <h:V> (?:more|less) than <a:V>",),
+        ("es <h:V> (?:más|menos) que <a:V>",),
+        said_and_before,
+    ),
     # the jump
     Rule(
         ("the ones of <a:V> and of <s:D> make a new ten",),
@@ -224,7 +229,7 @@ RULES: tuple[Rule, ...] = (
             "entre <w:W> en <b:V>",
             "en <b:V> (?:los|las) <w:W> se escriben",
             "(?:el mismo número|la misma cantidad), <b:V>",
-            "<b:V> tiene otro nombre",
+            "<b:V> tiene (?:también )?otro nombre",
             "las partes de <b:V> se nombran",
             "<b:V> empieza con",
             "signo de los <w:W> para <b:V>",
@@ -240,7 +245,7 @@ RULES: tuple[Rule, ...] = (
     # the count before
     Rule(
         (
-            "(?:after|from|at|between|is|touch|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
+            "(?:after|from|at|between|is|touch|above|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
             "when <a:V>",
             "<a:V> (?:is said again|was renamed)",
         ),
