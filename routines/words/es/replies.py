@@ -20,7 +20,7 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     (
         "Empieza con {a:el} en {line}, da {jump} en la cuadrícula y di cómo lo sabes.",
         "Compáralo con {the_others} de {alike}: ¿qué hace ahí {jump}?",
-        "Da otra vez ese salto desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
+        "Da otra vez nuestro salto desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
         "Muestra {jump} en la cuadrícula y explica cómo lo sabes.",
         "Compruébalo en la cuadrícula.",
     ),
