@@ -20,12 +20,17 @@ def ways_to_tell(jump: Jump, landmark: Fraction, *, asked_for_digits: bool = Fal
     read_by_digits = jump.count.kind in READ_BY_DIGITS
     if asked_for_digits and read_by_digits and len(jump.said) == len(jump.due):
         yield from digits_changed(jump)
+    yield from ways_by_the_jump(jump, landmark)
+    if read_by_digits:
+        yield from digits_changed(jump)
+
+
+def ways_by_the_jump(jump: Jump, landmark: Fraction) -> Iterator[Told]:
+    """Those that lead to the next count: what changes in it comes after."""
     yield from _at_zero(jump)
     yield from _filled(jump, landed=landmark == jump.b)
     yield from _over(jump, landmark)
     yield from _opened(jump)
-    if read_by_digits:
-        yield from digits_changed(jump)
 
 
 def _at_zero(jump: Jump) -> Iterator[Told]:
@@ -90,6 +95,12 @@ def changed_parts(jump: Jump) -> list[tuple[str, int, int]]:
     ]
 
 
+def fraction_changes(jump: Jump) -> bool:
+    """Whether a top or a bottom changes, or comes or goes."""
+    before, due = jump.count.parts(jump.n - 1), jump.count.parts(jump.n)
+    return any(before.get(part) != due.get(part) for part in ("top", "bottom"))
+
+
 def _small_unit(jump: Jump) -> Unit | None:
     """The smaller one of two units that are written by their signs; minutes on a clock."""
     if jump.count.kind == Kind.CLOCK:
@@ -114,7 +125,10 @@ def _opened(jump: Jump) -> Iterator[Told]:
     full = next((size for size in _sizes(jump) if before % size == 0), None)
     if full is not None:
         key = "opened" if before == full else "opened like ten"
-        yield key, {"full": text(full), "by": text(by), "rest": text(full - by)}
+        told = {"full": text(full), "by": text(by), "rest": text(full - by)}
+        yield key, told
+        if key != "opened":
+            yield "opened", told
 
 
 def digits_changed(jump: Jump) -> Iterator[Told]:

@@ -92,7 +92,8 @@ class Replies(NamedTuple):
     names of one; by level band.
 
     about_saying: about how a number is said, where it is said otherwise than its digits make one think.
-    {line} is the line of the count before, {along} the same where enough is written in it to look along.
+    {line} is the line of the count before, {along} the same where enough is written in it to look along, {alike} where a
+    jump of this sort was made in it too.
     jump: a jump with its size, forwards and back. jumps: several of them. joined: what a jump is when it goes up, and
     down. cent: small coins that have no name of their own. notes: one line for the teacher about anything that was
     heard. called: what the counts are called, numbers or times, where a language has holes for it; of_gender: endings
@@ -115,10 +116,12 @@ class Replies(NamedTuple):
 
 class PastTheEnd(NamedTuple):
     """How a count past the end is found from the last one on the board in its line: by level band, the fullest first; and
-    where it stands, seen from that one, a line on and several. by_jumps: from the last count, for those who do not add so much.
+    where it stands, seen from that one, a line on and several. rule: what is asked for in grade 6 and up, of any number; no
+    clock has one. by_jumps: from the last count, for those who do not add so much.
     """
 
     sentences: tuple[tuple[str, ...], ...]
+    rule: str
     by_jumps: str
     beyond: Mapping[Fill, tuple[str, str]]
 

@@ -68,8 +68,9 @@ class SpokenSlip(Slip):
         endings = (of_number if self.of_writing else told.about_a_jump)[band]
         if self.equal_name:
             endings = told.about_names[band]
-        if not self._fields["along"]:
-            endings = tuple(ending for ending in endings if "{along}" not in ending)
+        for where in ("along", "alike"):
+            if not self._fields[where]:
+                endings = tuple(ending for ending in endings if f"{{{where}}}" not in ending)
         replies = [capital(filled(f"{asked} {ending}", self._fields)) for ending in endings]
         least, most = STUDENT_BANDS[band]
         fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
@@ -107,13 +108,15 @@ class SpokenSlip(Slip):
         """What stands between the braces of the sentences."""
         jump, language = Jump(self.grid, self.n), self._language
         line = _line_of(jump.grid, jump.n - 1, language)
+        along = line if _written_in_line(jump.grid, jump.n - 1) >= ENOUGH_TO_LOOK_ALONG else ""
         fields = {
             "a": written(jump, jump.said.partition(" = ")[0], language),
             "b": written(jump, jump.due, language),
             "heard": self.heard,
             "start": jump.count.text(1),
             "line": line,
-            "along": line if _written_in_line(jump.grid, jump.n - 1) >= ENOUGH_TO_LOOK_ALONG else "",
+            "along": along,
+            "alike": along if _is_alike_in_line(jump) else "",
             "jump": jump_phrase(jump, language),
             "size": jump.count.difference_text(jump.s),
             "least": self._counted_on(jump),
@@ -221,6 +224,17 @@ def _line_of(grid: Grid, n: int, language: Language) -> str:
 def _written_in_line(grid: Grid, n: int) -> int:
     """How many counts stand in that line when the n-th is written."""
     return min(n, (grid.lead + n - 1) % grid.line_length + 1)
+
+
+def _is_alike_in_line(jump: Jump) -> bool:
+    """Whether a jump of this sort was made in that line before: across such a place, or past zero."""
+    n, written = jump.n - 1, _written_in_line(jump.grid, jump.n - 1)
+    return any(_sort_of(Jump(jump.grid, m)) == _sort_of(jump) for m in range(n - written + 2, n + 1))
+
+
+def _sort_of(jump: Jump) -> tuple[set[str], bool]:
+    """Which places it crosses, fills and leaves, and whether it passes zero."""
+    return jump.crossing.touched, jump.how_hard()[0]
 
 
 def larger_units(grid: Grid, language: str) -> str:

@@ -30,6 +30,7 @@ from tests.words.place_checks import (
     reached_and_passed,
     route_of_jumps,
     route_of_moves,
+    rule_for_any_number,
     short_of_a_jump,
     stands_above,
 )
@@ -94,6 +95,17 @@ RULES: tuple[Rule, ...] = (
         lines_past_the_end,
     ),
     Rule(
+        (
+            rf"^yes[.] rule: a multiple of <s:D> {more('more1')} than <a:V> is counted; "
+            rf"<v:V> is <t:D> {more('more2')}, <k:N> × <again:D>",
+        ),
+        (
+            rf"^sí[.] regla: se dice un múltiplo de <s:D> {more('more1')} que <a:V>; "
+            rf"<v:V> es <t:D> {more('more2')}, <k:N> × <again:D>",
+        ),
+        rule_for_any_number,
+    ),
+    Rule(
         ("^yes, <v:V>: <k:N> more jumps from <a:V>",),
         ("^sí, <v:V>: <k:N> saltos más desde <a:V>",),
         jumps_past_the_end,
@@ -106,7 +118,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             rf"(?<=; )o {JUMPS_ES} desde <a:V>(?=[.](?!\d)|$)",
-            r"(?<=; )o con <k:N> saltos(?=[.](?!\d))",
+            r"(?<=; )o <k:N> saltos desde <a:V>(?=[.](?!\d)|$)",
             rf"(?<=; )como regla, {JUMPS_ES} hacen <t:D>(?=[.](?!\d))",
         ),
         jumps_to_asked,

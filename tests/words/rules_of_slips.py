@@ -114,6 +114,7 @@ BACK_EN, BACK_ES = "(?P<back_W>back )?", "(?P<back_W>hacia atrás )?"
 
 RULES: tuple[Rule, ...] = (
     # what was heard
+    Rule(("what other name does <b:V> have",), ("qué otro nombre tiene <b:V>",), due),
     Rule(("another name for <b:V>",), ("otro nombre de <b:V>",), due),
     Rule(("^<a:V> was said just before",), ("se acaba de decir <a:V>",), said_before),
     Rule(("it goes on from the <n:O> count",), ("viene desde el <n:O> número",), carried_on),
@@ -132,8 +133,8 @@ RULES: tuple[Rule, ...] = (
     # what was said, beside the count before; of two names of one amount, what is due
     Rule(("are there in <b:V>",), ("hay en <b:V>(?=[?])",), due),
     Rule(
-        ("is <h:V> more (?:or less )?than <a:V>",),
-        ("es <h:V> más (?:o menos )?que <a:V>",),
+        ("is <h:V> (?:more|less|more or less) than <a:V>",),
+        ("es <h:V> (?:más|menos|más o menos) que <a:V>",),
         said_and_before,
     ),
     Rule(
@@ -254,7 +255,7 @@ RULES: tuple[Rule, ...] = (
     # the count before
     Rule(
         (
-            "(?:after|from|at|between|is|touch|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
+            "(?:after|from|at|between|is|touch|above|below|past|up to|next to|before|than|with|said|on|in|of|both|does) <a:V>",
             "when <a:V>",
             "<a:V> (?:is said again|was renamed)",
         ),

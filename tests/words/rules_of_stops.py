@@ -235,9 +235,9 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            "(?P<part_W>the [a-z' ]+) (?:goes|go) from <x:N> to <y:N>",
-            r"(?P<part_W>the [a-z' ]+) (?:goes|go) to <y:N>",
-            "(?P<part_W>the [a-z' ]+) stays? <x:N>",
+            "(?P<part_W>the [a-z' -]+) (?:goes|go) from <x:N> to <y:N>",
+            r"(?P<part_W>the [a-z' -]+) (?:goes|go) to <y:N>",
+            "(?P<part_W>the [a-z' -]+) stays? <x:N>",
             "the digits make <y:N>, not <x:N>",
         ),
         (

@@ -100,7 +100,7 @@ RULES = (
         3,
         source=STEINLE_STACEY,
     ),
-    Rule("D06", (4, 5), lambda j: _places(j) == 2 and j.b * 100 % 10 == 0, _another_zero, 1, of_writing=True),
+    Rule("D06", (4, 5), lambda j: _places(j) == 2 and j.b * 100 % 10 == 0, _another_zero, 3, of_writing=True),
     Rule(
         "D07",
         (5, 5),

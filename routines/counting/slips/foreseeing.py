@@ -108,8 +108,9 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
         easier = harder_first.index(how_hard)
         for rule, heard in answers_at(jump, rules if _is_news(jump, met) else few, audience.language):
             slip = slip_at(rule, jump, heard)
-            # Another name is certain to be said wherever it can be: no crossing makes it likelier.
-            found.append(_Found(_goes_back(rule, jump, heard), 0 if slip.equal_name else easier, jump.n, rule, slip))
+            # Another name is said wherever it can be: no crossing makes it likelier, but a whole has seldom another one.
+            place = (jump.b % 1 == 0) if slip.equal_name else easier
+            found.append(_Found(_goes_back(rule, jump, heard), place, jump.n, rule, slip))
     found.sort(key=lambda one: one[:3])
     times = Counter[str]()
     ranked: list[tuple[tuple[int, bool, bool, int, int, int], Slip]] = []

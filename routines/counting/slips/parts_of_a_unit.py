@@ -67,7 +67,7 @@ def _with_number(text: str, number: str) -> str:
 RULES = (
     Rule("F19", (3, 5), lambda j: j.s > 0 and j.a > 0, _added_across, 3, source=ADD_ACROSS),
     Rule("F20", (3, 5), _is_written_in_parts, _top_heavy, of_writing=True),
-    Rule("F21", (3, 5), _is_written_in_parts, _simplest, of_writing=True),
+    Rule("F21", (3, 5), _is_written_in_parts, _simplest, 3, of_writing=True),
 )
 
 AREA = Area("parts of a unit", serves, RULES)

@@ -39,15 +39,18 @@ def _prediction(grid: Grid, choice: Choice, level: int, predicted: Collection[in
     """A count further on, and what leads to it.
 
     That is the next landmark in view where landmarks are seen, else the count a line further on; the next one, where
-    that one would be below zero and the class does not go there.
+    that one would be below zero and the class does not go there. A landmark follows from the landmarks alone where none of
+    their multiples is jumped over, else from the count a line before it.
     """
     count, claim = grid.count, choice.claim
     if isinstance(claim, LandmarksClaim) and choice.after < grid.terms:
         within = range(choice.after + 1, min(grid.terms, choice.after + NEAR_LINES * grid.line_length) + 1)
         multiple = claim.multiple
         landmark = next((n for n in within if multiple and count.value(n) % multiple == 0 and n not in predicted), None)
-        if landmark is not None:
+        if landmark is not None and multiple == abs((claim.every or 0) * count.step):
             return landmark, claim
+        if landmark is not None and grid.line_length < landmark <= choice.after + grid.line_length:
+            return landmark, _a_line_on(grid)
     far = choice.after + max(grid.line_length, 2)
     if choice.reason == "target":
         # One cell sooner follows from its own neighbor on the board as well.
@@ -57,12 +60,17 @@ def _prediction(grid: Grid, choice: Choice, level: int, predicted: Collection[in
         return choice.after + 1, StepClaim(difference=count.step)
     if isinstance(claim, StepClaim | TableClaim) or (isinstance(claim, NeighbourClaim) and claim.direction in STRAIGHT):
         return far, claim
+    return far, _a_line_on(grid)
+
+
+def _a_line_on(grid: Grid) -> Claim:
+    """The step from a count to the one a line on."""
     if grid.line_length == 1:
-        return far, StepClaim(difference=count.step)
-    a_line = grid.line_length * count.step
+        return StepClaim(difference=grid.count.step)
+    a_line = grid.line_length * grid.count.step
     if grid.fill is Fill.DOWN:
-        return far, NeighbourClaim(direction="right", difference=a_line)
-    return far, NeighbourClaim(direction="down", difference=-a_line if grid.fill is Fill.ACROSS_UP else a_line)
+        return NeighbourClaim(direction="right", difference=a_line)
+    return NeighbourClaim(direction="down", difference=-a_line if grid.fill is Fill.ACROSS_UP else a_line)
 
 
 def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:
@@ -82,6 +90,9 @@ def _value_past_the_end(grid: Grid, level: int) -> Fraction | None:
         far = [on]
     if far:
         return far[0]
+    lowest = count.start % -count.step if not below and count.step < 0 else None
+    if lowest is not None and locate(grid, lowest).n not in (None, *range(grid.terms + 2)):
+        return lowest
     found = next((probe.value for probe in asked if probe.appears or ends_here), None)
     if found is None and not below and count.step < 0:
         # The last one before zero; where that stands on the board, one that lies behind the start.

@@ -1,6 +1,7 @@
 """English endings of a reply, which send children back to the grid: by level band, the shortest last.
 
-{along} is the line as far as it is written, where it holds enough to look along; without it, the ending is not said.
+{along} is the line as far as it is written, where it holds enough to look along, {alike} the same where a jump of its sort was
+made in it; without them, the ending is not said.
 """
 
 from ..language import Replies
@@ -18,15 +19,15 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ),
     (
         "Start at {a} in {line}, make {jump} on the grid, and say how you know.",
-        "Compare it with the other counts in {along}: what does {jump} do there?",
-        "Make {jump} once more from {a}, and show on the grid what changes and what stays.",
+        "Compare it with the other counts in {alike}: what does {jump} do there?",
+        "Make our jump again from {a}, and show on the grid what changes and what stays.",
         "Show {jump} on the grid, and explain how you know.",
         "Check it on the grid.",
     ),
     (
-        "Say what you think {jump} always does at such a place, and test it on {along}.",
+        "Say what you think {jump} always does at such a place, and test it on {alike}.",
         "Make a rule for {jump}, and test your rule on every count in {along}.",
-        "What would have to be true of {jump} for that to work? Look for a count in {along} that shows it does not work.",
+        "What would have to be true of {jump} for that to work? Look for a count in {alike} that shows it does not work.",
         "Show {jump} from {a} on the grid in two ways, and say what your ways have in common.",
         "Say as a rule what {jump} does, and show it on the grid from {a} in {line}.",
         "Test it on the grid.",

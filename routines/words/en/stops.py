@@ -37,9 +37,9 @@ QUESTIONS = {
             "Stop at {a}. What comes next, and how would you show that it must be so?",
         ),
         (
-            "We are at {a}. What does {jump} lead to? Show it in two ways: by the jump and along the grid.",
+            "We are at {a}. Where does {jump} take us? Show it in two ways: by the jump and along the grid.",
             "Before we go on from {a}: which count comes next, and which count on the grid helps you?",
-            "We are at {a}. Which count does {jump} lead to, and how can you be sure before we say it?",
+            "We are at {a}. Which count does {jump} take us to, and how can you be sure before we say it?",
             "What comes after {a}? Say how you know, and how you would show it to somebody who does not believe it.",
         ),
         (
@@ -54,8 +54,8 @@ QUESTIONS = {
         ("We said {a}. What do we say next?",),
         ("Stop at {a}. What comes next, and is it above zero or below? How do you know?",),
         (
-            "We are at {a}. What does {jump} lead to, and on which side of zero is it? Show it in two ways.",
-            "We are at {a}. What does {jump} lead to, and on which side of zero is it? How can you be sure?",
+            "We are at {a}. Where does {jump} take us, and on which side of zero is that? Show it in two ways.",
+            "We are at {a}. Where does {jump} take us, and on which side of zero is that? How can you be sure?",
         ),
         (
             "Look at the jump from {a}: on which side of zero does it end, and how far away? Predict it, and test it with "
@@ -67,8 +67,8 @@ QUESTIONS = {
         ("We said {a}. What do we say next?",),
         ("Stop at {a}. How far is it to zero, and what comes next? How do you know?",),
         (
-            "We are at {a}. How far is it to zero, and what does {jump} lead to? Show it in two ways.",
-            "We are at {a}. How far is it to zero, and what does {jump} lead to? How can you be sure?",
+            "We are at {a}. How far is it to zero, and where does {jump} take us? Show it in two ways.",
+            "We are at {a}. How far is it to zero, and where does {jump} take us? How can you be sure?",
         ),
         (
             "How far is it from {a} to zero, and where does {jump} lead? Predict it, and test it with another way through "
@@ -80,8 +80,8 @@ QUESTIONS = {
         ("We said {a}. What do we say next?",),
         ("Stop at {a}. How far is it to the next whole, and what comes next? How do you know?",),
         (
-            "We are at {a}. How far is it to the next whole, and what does {jump} lead to? Show it in two ways.",
-            "We are at {a}. How far is it to the next whole, and what does {jump} lead to? How can you be sure?",
+            "We are at {a}. How far is it to the next whole, and where does {jump} take us? Show it in two ways.",
+            "We are at {a}. How far is it to the next whole, and where does {jump} take us? How can you be sure?",
         ),
         (
             "How far is it from {a} to the next whole, and where does {jump} lead? Predict it, and test it with another way "
@@ -173,6 +173,7 @@ PAST_THE_END = PastTheEnd(
             "Yes, {value}: {beyond}, {change}; as a rule, {jumps} {make} {total}.",
         ),
     ),
+    "Yes. Rule: a multiple of {step} {more} than {start} is counted; {value} is {total} {more}, {n} × {step}.",
     "Yes, {value}: {k} more jumps from {last}.",
     {
         Fill.ACROSS: ("under {known}", "{k} rows under {known}"),

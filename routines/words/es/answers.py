@@ -18,14 +18,14 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Estamos diciendo la tabla del {step}.",
         "Mira, es la tabla del {step}.",
     ),
-    "table reply": ("¿Entre cuáles dos números estaría {multiple}?",),
+    "table reply": ("¿Entre qué dos números estaría {multiple}?",),
     "lands": (
         "Vamos a llegar {value:al}.",
         "Creo que llegamos {value:al}.",
     ),
     "lands reply": (
         "¿Cuáles quedan cerca? ¿Qué te dicen?",
-        "¿Entre cuáles dos va? Muéstranos.",
+        "¿Entre qué dos va? Muéstranos.",
     ),
     "lands why": ("No: {line}, {marks} van de {apart} en {apart}: {a} y luego {b}. Saltamos por encima de {value}.",),
     "every even": (

@@ -1,6 +1,7 @@
 """Spanish endings of a reply, which send children back to the grid: by level band, the shortest last.
 
-{along} is the line as far as it is written, where it holds enough to look along; without it, the ending is not said.
+{along} is the line as far as it is written, where it holds enough to look along, {alike} the same where a jump of its sort was
+made in it; without them, the ending is not said.
 """
 
 from ..language import Replies
@@ -12,21 +13,21 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     (
         "Señala {a:el} en {line} y muéstranos.",
         "Mira a lo largo de {along} y dinos.",
-        "Haz otra vez el salto desde {a:el} en la cuadrícula.",
+        "Da otra vez el salto desde {a:el} en la cuadrícula.",
         "Muestra en la cuadrícula cómo lo sabes.",
         "Muéstralo en la cuadrícula.",
     ),
     (
-        "Empieza con {a:el} en {line}, haz {jump} en la cuadrícula y di cómo lo sabes.",
-        "Compáralo con {the_others} de {along}: ¿qué hace ahí {jump}?",
-        "Haz {jump} una vez más desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
+        "Empieza con {a:el} en {line}, da {jump} en la cuadrícula y di cómo lo sabes.",
+        "Compáralo con {the_others} de {alike}: ¿qué hace ahí {jump}?",
+        "Da otra vez nuestro salto desde {a:el} y muestra en la cuadrícula qué cambia y qué se queda.",
         "Muestra {jump} en la cuadrícula y explica cómo lo sabes.",
         "Compruébalo en la cuadrícula.",
     ),
     (
-        "Di qué hace siempre {jump} en un lugar así y ponlo a prueba en {along}.",
+        "Di qué hace siempre {jump} en un lugar así y ponlo a prueba en {alike}.",
         "Di una regla para {jump} y pruébala con {each_one} de {along}.",
-        "¿Qué tendría que cumplir {jump} para que funcione? Busca en {along} {some_one} que lo contradiga.",
+        "¿Qué tendría que cumplir {jump} para que funcione? Busca en {alike} {some_one} que lo contradiga.",
         "Muestra de dos maneras en la cuadrícula {jump} desde {a:el} y di qué tienen en común.",
         "Di como regla qué hace {jump} y muéstralo en la cuadrícula desde {a:el} en {line}.",
         "Ponlo a prueba en la cuadrícula.",
@@ -90,8 +91,14 @@ OF_TIMES = {
 ABOUT_NAMES: tuple[tuple[str, ...], ...] = (
     ("Muéstralo en la cuadrícula.", "Señálalo."),
     ("Muestra en la cuadrícula cómo lo sabes.", "Muéstralo en la cuadrícula."),
-    ("Explica cómo lo sabes y busca en la cuadrícula otro que tenga dos nombres.", "Muéstralo en la cuadrícula."),
-    ("Explica cómo lo sabes y busca en la cuadrícula otros que tengan dos nombres.", "Muéstralo en la cuadrícula."),
+    (
+        "Explica cómo lo sabes y busca en la cuadrícula otro número que tenga dos nombres.",
+        "Muéstralo en la cuadrícula.",
+    ),
+    (
+        "Explica cómo lo sabes y busca en la cuadrícula otros números que tengan dos nombres.",
+        "Muéstralo en la cuadrícula.",
+    ),
 )
 
 REPLIES = Replies(

@@ -19,10 +19,10 @@ QUESTIONS = {
             "¿Qué estará en {place}? Busca dos maneras de comprobarlo antes de llegar con {jumps}.",
         ),
         (
-            "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo probarías si sirve en todas "
+            "Di como regla lo que notas y predice con ella qué hay en {place}. ¿Cómo comprobarías si sirve en todas "
             "partes?",
-            "Haz una conjetura sobre adónde lleva {jump} desde cualquier celda y úsala para predecir {place}. ¿Cómo "
-            "la probarías?",
+            "Formula una conjetura sobre adónde lleva {jump} desde cualquier celda y úsala para predecir {place}. ¿Cómo "
+            "la comprobarías?",
         ),
     ),
     "hard": (
@@ -40,12 +40,12 @@ QUESTIONS = {
             "Vamos por {a:el}. ¿Adónde lleva {jump}? Muéstralo de dos maneras: con el salto y en la cuadrícula.",
             "Antes de seguir desde {a:el}: ¿qué viene después y qué número de la cuadrícula te ayuda?",
             "Vamos por {a:el}. ¿Adónde lleva {jump} y cómo lo sabes antes de decirlo?",
-            "¿Qué viene después {a:del}? Di cómo lo sabes y cómo se lo mostrarías a alguien que no lo cree.",
+            "¿Qué viene después {a:del}? Di cómo lo sabes y cómo se lo mostrarías a alguien que no lo crea.",
         ),
         (
             "Mira el salto desde {a:el}. ¿Adónde lleva y por qué? Predícelo y ponlo a prueba por otro "
             "camino en la cuadrícula.",
-            "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Haz tu conjetura antes de contar.",
+            "¿Qué {parts} cambian después {a:del} y cómo lo sabes? Formula tu conjetura antes de contar.",
             "¿Adónde lleva el salto desde {a:el} y cómo lo sabes antes de contar? Di qué tan seguro es y por qué.",
             "¿Qué viene después {a:del} y por qué? Da una razón que sirva para cualquier salto de este conteo.",
         ),
@@ -161,9 +161,10 @@ PAST_THE_END = PastTheEnd(
         ),
         (
             "Sí, en {where}: {beyond}, {change}; o {jumps} desde {start:el}.",
-            "Sí, en {where}: {beyond}, {change}; o con {n} saltos.",
-            "Sí, en {where}: {change} que {known:el}; o con {n} saltos.",
-            "Sí, {value}: {beyond}, {change}; o con {n} saltos.",
+            "Sí, en {where}: {beyond}, {change}; o {n} saltos desde {start:el}.",
+            "Sí, en {where}: {change} que {known:el}; o {n} saltos desde {start:el}.",
+            "Sí, en {where}: {change} que {known}; o {n} saltos desde {start}.",
+            "Sí, {value}: {beyond}, {change}; o {n} saltos desde {start:el}.",
         ),
         (
             "Sí, en {where}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
@@ -171,6 +172,7 @@ PAST_THE_END = PastTheEnd(
             "Sí, {value}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
         ),
     ),
+    "Sí. Regla: se dice un múltiplo de {step} {more} que {start}; {value} es {total} {more}, {n} × {step}.",
     "Sí, {value}: {k} saltos más desde {last:el}.",
     {
         Fill.ACROSS: ("debajo {known:del}", "{k} filas debajo {known:del}"),

@@ -7,7 +7,7 @@ from routines.counting.kinds.names import Kind
 
 from ..sentences import STUDENT_BANDS, first_that_fits
 from .filling import Filling
-from .hows import tells_along_the_grid, tells_what_changes
+from .hows import tells_along_the_grid, tells_in_two_ways, tells_what_changes
 
 # What the questions of a hard jump ask for, by level band: how, along the grid, which parts change, or two ways. How is
 # asked last, where the others will not do.
@@ -46,6 +46,8 @@ def _of_a_hard_jump(filling: Filling) -> list[tuple[str, str]]:
 def _can_be_told(filling: Filling, asks: str) -> bool:
     if asks == "parts":
         return tells_what_changes(filling)
+    if asks == "ways":
+        return tells_in_two_ways(filling)
     return asks == "how" or tells_along_the_grid(filling)
 
 

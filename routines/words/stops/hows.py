@@ -12,7 +12,15 @@ from routines.counting.stops.hard_spots import hard_spots
 from routines.counting.written_units import in_larger_unit
 
 from ..families.digits import DigitReader
-from ..hard_jumps import READ_BY_DIGITS, carried, changed_parts, digits_changed, ways_to_tell
+from ..hard_jumps import (
+    READ_BY_DIGITS,
+    carried,
+    changed_parts,
+    digits_changed,
+    fraction_changes,
+    ways_by_the_jump,
+    ways_to_tell,
+)
 from ..page import page_of
 from ..sentences import filled
 from .filling import Filling
@@ -97,7 +105,8 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
     ]
     along = along_to(filling, filling.jump.n)
     if asks == "ways" and along:
-        yield from (filled(hows["two ways"], along | {"first": first}) for first in how)
+        by_the_jump = (filled(hows[key], filling.fields | facts) for key, facts in ways_by_the_jump(jump, landmark))
+        yield from (filled(hows["two ways"], along | {"first": first}) for first in by_the_jump)
     same = _in_larger_units(filling)
     asked = _changed(filling, jump) if asks == "parts" else ""
     if asks == "grid" and along:
@@ -121,15 +130,22 @@ def _in_larger_units(filling: Filling) -> str:
 
 
 def tells_what_changes(filling: Filling) -> bool:
-    """Whether a child can tell which digits or parts change in the jump."""
+    """Whether a child can tell which digits or parts change in the jump: all of them, and not only that there are more."""
     if filling.jump.count.kind in READ_BY_DIGITS:
-        return any(digits_changed(filling.jump))
-    return bool(_changed(filling, filling.jump))
+        return any(key != "more digits" for key, _ in digits_changed(filling.jump))
+    return bool(_changed(filling, filling.jump)) and not fraction_changes(filling.jump)
 
 
 def tells_along_the_grid(filling: Filling) -> bool:
     """Whether a count on the board stands a line before the next one."""
     return bool(along_to(filling, filling.jump.n))
+
+
+def tells_in_two_ways(filling: Filling) -> bool:
+    """Whether a child can tell it by the jump, and along the grid."""
+    spot = filling.stop.spot
+    by_the_jump = spot is not None and any(ways_by_the_jump(filling.jump, spot.landmark))
+    return by_the_jump and tells_along_the_grid(filling)
 
 
 def what_changes(filling: Filling, landmark: Fraction) -> str:

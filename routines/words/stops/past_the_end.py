@@ -12,6 +12,9 @@ from ..sentences import filled
 from .answering import shortly
 from .filling import YOUNGEST, Filling
 
+# From grade 6 on the question at the end asks for a rule that serves any number.
+BAND_OF_RULES = 3
+
 
 def answer_past_the_end(filling: Filling, asked: Fraction) -> str:
     """Whether the asked value comes, and how a child can tell."""
@@ -42,7 +45,7 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
     if last < 1:
         return []
     count, words = grid.count, language.stops.past_the_end
-    change = lines * length * count.step
+    change, clock = lines * length * count.step, count.wrap is not None
     if filling.is_told_by_jumps(change):
         facts = {
             "value": filling.fields["probe"],
@@ -53,7 +56,7 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
     facts = {
         "known": filling.written(filling.in_both(count.text(last), count.value(last))),
         "k": str(lines),
-        "change": f"{count.difference_text(abs(change))} {language.compared(change, clock=count.wrap is not None)}",
+        "change": f"{count.difference_text(abs(change))} {language.compared(change, clock=clock)}",
         "value": filling.in_both(filling.fields["probe"], met.value),
         "where": _where(filling, met.n),
         "start": filling.written(count.text(1)),
@@ -61,6 +64,9 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
         "n": str(met.jumps),
         "make": language.locating.make[met.jumps != 1],
         "total": count.difference_text(met.jumps * abs(count.step)),
+        "step": count.difference_text(abs(count.step)),
+        "more": language.compared(change, clock=clock),
     }
     facts["beyond"] = filled(words.beyond[grid.fill][lines > 1], facts)
-    return [filled(sentence, facts) for sentence in words.sentences[filling.band]]
+    rule = [words.rule] if filling.band == BAND_OF_RULES and not clock else []
+    return [filled(sentence, facts) for sentence in (*rule, *words.sentences[filling.band])]

@@ -101,7 +101,10 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
         (38, "5", "It stops at 5 5/6: the whole part stays 5."),
         (29, "42 oz", "48 oz (3 lb): it goes under 24 oz, 24 oz more; 2 lb 10 oz and 6 oz make 3 lb."),
         (30, "2.7", "3.0: 0.7 and 0.3 make 1.0; or under 1.5, 1.5 more."),
-        (40, "98", "113: 2 to 100, then 13 more; now there are 3 digits."),
+        (32, "2,250 mL", "3,000 mL (3 L), because each step down a column is 750 mL more."),
+        (35, "$8.00", "$7.25: $0.75 less than $1.00 is $0.25; or under $11.00, $3.75 less."),
+        (38, "7 1/2", "8 1/3: 1/2 to 8, then 1/3 more; or beside 3 1/3, 5 more."),
+        (40, "98", "113: 2 to 100, then 13 more; or under 53, 60 more."),
     ],
 )
 def test_the_answer_answers_the_question(number: int, after: str, told: str) -> None:
@@ -163,7 +166,8 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
         (4, "Yes, 200: 8 more jumps from 120."),
         (11, "Yes, in row 5, column 5: under 130, 30 more."),
         (13, "Yes, in row 6, column 4: under 20, 20 less."),
-        (36, "Yes, in row 6, column 5: 30 more than 37; as a rule, 29 jumps of 3 make 87."),
+        (35, "Yes, in row 4, column 2: under $4.25, $3.75 less; or 16 jumps from $12.50."),
+        (36, "Yes. Rule: a multiple of 3 more than -20 is counted; 67 is 87 more, 29 × 3."),
     ],
 )
 def test_a_count_past_the_end_is_found_from_the_grid(number: int, told: str) -> None:
@@ -180,6 +184,10 @@ def test_the_grid_leads_past_the_end_and_jumps_stand_second(grid: Grid, level: i
             # Kindergarten adds within 10 (K.OA.A.2): more than that is gone jump by jump.
             assert level == 0
             assert abs(grid.line_length * grid.count.step) * -(-(n - grid.terms) // grid.line_length) > 10
+            return
+        if re.match(r"(?:Yes|Sí)\. (?:Rule|Regla):", stop.answer):
+            assert level >= 6
+            assert grid.count.wrap is None
             return
         first, *second = stop.answer.split(";")
         jumps = re.compile(r"\d (?:jumps|saltos)\b")

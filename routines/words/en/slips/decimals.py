@@ -9,7 +9,7 @@ WORDS = {
     ),
     "D02": SlipWords(
         "In the jump from {a} the tenths pass ten and are not renamed as a whole.",
-        "How many tenths do we have after the jump from {a}, and how many fill a whole?",
+        "We count up: is {heard} more than {a}, and how many tenths fill a whole?",
     ),
     "D03": SlipWords(
         "In the jump from {a} the hundredths pass one hundred and are not renamed.",
@@ -41,7 +41,7 @@ WORDS = {
     ),
     "D10": SlipWords(
         "After {a} the decimal digits start again, but the whole is not lowered.",
-        "We are counting back from {a}: how many wholes can be left?",
+        "We count back: is {heard} less than {a}?",
     ),
     "D11": SlipWords(
         "The jump back from {a} crosses a whole, and the whole is not lowered.",

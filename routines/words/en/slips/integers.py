@@ -17,7 +17,7 @@ WORDS = {
     ),
     "N04": SlipWords(
         "Larger digits are taken for larger numbers, so the count goes the wrong way from {a}.",
-        "We are counting up: is that nearer to zero than {a}, or further away?",
+        "We are counting up: is that above {a} on a number line, or below it?",
     ),
     "N05": SlipWords(
         "The distance from zero is said without the sign.",

@@ -9,7 +9,7 @@ WORDS = {
     ),
     "D02": SlipWords(
         "En el salto desde {a:el} las décimas pasan de diez y no se cambian por una unidad.",
-        "¿Cuántas décimas hay después del salto desde {a:el} y cuántas hacen una unidad?",
+        "Contamos hacia arriba: ¿es {heard} más que {a}, y cuántas décimas hacen una unidad?",
     ),
     "D03": SlipWords(
         "En el salto desde {a:el} las centésimas pasan de cien y no se cambian.",
@@ -41,7 +41,7 @@ WORDS = {
     ),
     "D10": SlipWords(
         "Después {a:del} las cifras decimales vuelven a empezar, pero no baja la unidad.",
-        "Contamos hacia atrás desde {a:el}: ¿cuántas unidades pueden quedar?",
+        "Contamos hacia atrás: ¿es {heard} menos que {a}?",
     ),
     "D11": SlipWords(
         "El salto hacia atrás desde {a:el} pasa de una unidad y la unidad no baja.",

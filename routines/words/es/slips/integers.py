@@ -8,7 +8,7 @@ WORDS = {
         "¿Qué hay un salto por debajo {a:del} y a qué distancia del cero está?",
     ),
     "N02": SlipWords(
-        "Se olvida decir {b:el}: no se toma por un número.",
+        "Se olvida decir {b:el}: no se considera un número.",
         "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
     ),
     "N03": SlipWords(
@@ -17,7 +17,7 @@ WORDS = {
     ),
     "N04": SlipWords(
         "Las cifras mayores se toman por números mayores y el conteo va al revés desde {a:el}.",
-        "Contamos hacia arriba: ¿está más cerca del cero que {a:el}, o más lejos?",
+        "Contamos hacia arriba: en una recta numérica, ¿ese número es mayor que {a:el} o menor?",
     ),
     "N05": SlipWords(
         "Se dice la distancia al cero sin el signo.",
@@ -45,7 +45,7 @@ WORDS = {
         "¿Bajamos más después {a:del}?",
     ),
     "N10": SlipWords(
-        "Se olvida decir {b:el}: no se toma por un número.",
+        "Se olvida decir {b:el}: no se considera un número.",
         "¿Qué hay entre los números mayores que cero y los menores, y caemos ahí?",
         "¿Nos saltamos uno después {a:del}?",
     ),
