@@ -17,8 +17,8 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "fold": (
         "Mira {along}. ¿Qué ves ahora? Señálalo.",
         "Cada línea tiene ahora {length} números. ¿Qué queda alineado y por qué aquí?",
-        "Son los mismos números, con {length} en cada línea. ¿Qué queda alineado ahora y por qué lo logra {length}?",
-        "¿Qué largos de línea alinean los números y cuáles no? Haz una conjetura y pruébala con otro largo de línea.",
+        "Son los mismos números, con {length} en cada línea. ¿Qué queda alineado ahora y por qué con {length} sí?",
+        "¿Qué queda alineado ahora y por qué con {length} sí? Explícalo con saltos de {size} y pruébalo en cada línea.",
     ),
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
@@ -43,7 +43,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "round start": (
         "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
         "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
-        "¿Qué saltos de {size} pasan {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
+        "¿Qué saltos de {size} pasan de {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Haz una regla y pruébala con otro comienzo.",
     ),
     "round number more": (
