@@ -23,7 +23,7 @@ from .page import page_of
 from .sentences import capital, filled, sentence
 from .slips import facts_of, jump_phrase
 
-COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "until")
+COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "larger", "until")
 # The stop of a sentence; one that ends in a time ends in the time's own.
 LAST_STOP = re.compile(r"(?<![ap]\.m)(?<![ap]\. m)\.$")
 # Changes that ask what another one asks.

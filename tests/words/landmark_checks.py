@@ -55,7 +55,9 @@ def marks(c: Context) -> list[int]:
 def marks_lie(c: Context, h: dict[str, Any]) -> bool:
     at = 1 if h["line"].lower().startswith("col") else 0
     lines = sorted({c.place(n)[at] for n in marks(c)})
-    return h.get("m", multiple_of(c)) == multiple_of(c) and [str(line) for line in lines] == h["i"]
+    filled = [n for n in c.terms if c.place(n)[at] in lines]
+    all_of_them = h.get("all") is None or filled == marks(c)
+    return h.get("m", multiple_of(c)) == multiple_of(c) and [str(line) for line in lines] == h["i"] and all_of_them
 
 
 def marks_every(c: Context, h: dict[str, Any]) -> bool:
@@ -135,7 +137,7 @@ def lines_are_stretches(c: Context, h: dict[str, Any]) -> bool:
 
 
 DECADES_EN = "twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties"
-DECADES_ES = "veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa"
+DECADES_ES = "veintes|treintas|cuarentas|cincuentas|sesentas|setentas|ochentas|noventas"
 
 
 def so_many_in_ten(c: Context, h: dict[str, Any]) -> bool:

@@ -95,8 +95,8 @@ RULES: tuple[Rule, ...] = (
         note_shows,
     ),
     Rule(
-        ("<v:V> lands on an? <m:M> too, in row <row:N>, column <column:N>",),
-        ("(?:en|a) <v:V> también hay una? <m:M>, en la fila <row:N>, columna <column:N>",),
+        ("<v:V> lands on an? <m:M> too, but it goes in row <row:N>, column <column:N>",),
+        ("(?:en|a) <v:V> también hay una? <m:M>, pero va en la fila <row:N>, columna <column:N>",),
         mark_at_break,
     ),
     Rule(

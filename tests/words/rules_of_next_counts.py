@@ -318,8 +318,8 @@ RULES: tuple[Rule, ...] = (
         goes_on,
     ),
     Rule(
-        ("starting at <a:V>: past <l:V> in place of <m:V>",),
-        ("desde <a:V>: pasan por <l:V> en vez de <m:V>",),
+        ("starting at <a:V>, so that we pass <l:V> and not <m:V>",),
+        ("desde <a:V>, para que pasemos por <l:V> y no por <m:V>",),
         in_place_of,
     ),
     Rule(
@@ -353,7 +353,8 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("a number and the one just (?P<side_W>below|above|beside) it are (?P<when_W>still|now) <d:D> apart",),
         (
-            "en el mismo lugar de la línea siguiente (?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
+            "de un número al que está justo (?P<side_W>debajo|arriba|al lado) "
+            "(?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
         ),
         line_to_line,
     ),
@@ -373,7 +374,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("(?:with|does) <n:N> (?:in each line|make it so)", "has <n:N> numbers", "there are <n:N> in each line"),
-        ("con <n:N> en cada línea", "por qué con <n:N> sí", "tiene ahora <n:N> números", "hay <n:N> en cada línea"),
+        ("con <n:N> en cada línea", "tiene ahora <n:N> números", "hay <n:N> en cada línea"),
         lines_are,
     ),
     Rule(
@@ -383,7 +384,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("a number and the one just (?P<side_W>below|above|beside) it were <d:D> apart before",),
-        ("en el mismo lugar de la línea siguiente la diferencia era <d:D>",),
+        ("de un número al que está justo (?P<side_W>debajo|arriba|al lado) la diferencia era <d:D>",),
         as_before,
     ),
     Rule(
@@ -418,7 +419,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("(?:starting at|start at|go on from|from) <a:V>",),
-        ("(?:empezamos con|seguimos desde|desde) <a:V>",),
+        ("(?:empezamos (?:en|a)|seguimos desde|desde) <a:V>",),
         starts_at,
     ),
     Rule(

@@ -45,11 +45,15 @@ RULES: tuple[Rule, ...] = (
         ("y <n:N> " + POR + " son <q:N> veces <k:N>",),
         lambda c, h: line_holds(c, h) and h["n"] == h["q"] * h["k"] and marks_every(c, {"k": h["k"]}),
     ),
-    Rule(("every <k:O> one,",), ("cada <k:N> números, y",), lambda c, h: marks_every(c, {"k": h["k"]})),
+    Rule(
+        ("<k:N> jumps make <t:D>",),
+        ("<k:N> saltos hacen <t:D>",),
+        lambda c, h: marks_every(c, {"k": h["k"]}) and h["t"] == h["k"] * abs(c.grid.count.step),
+    ),
     Rule(("<n:N> " + IN_A,), ("<n:N> " + POR,), line_holds),
     Rule(
         ("<k:N> counts are <n:N> (?P<fills_W>row|column)s",),
-        ("<k:N> números son <n:N> (?P<fills_W>fila|columna)s",),
+        ("<k:N> lugares son <n:N> (?P<fills_W>fila|columna)s",),
         lambda c, h: lines_hold(c, h) and marks_every(c, {"k": h["k"]}),
     ),
     Rule(

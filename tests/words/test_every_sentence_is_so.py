@@ -90,12 +90,12 @@ class TestTheCheckerItself:
             "5 jumps of 6 make 36.",
             "5 jumps of 7 make 35.",
             "5 jumps of 6 make 30, which is 4 tens.",
-            "The tens stand in column 2",
+            "The tens are in column 2",
             "Every 4th count is a ten",
             "Look at 10, 40 and 100: these are the tens.",
             "6 more than 10 is 17.",
             "The 3rd count is 23.",
-            "The tens stand in column 1, until 100",
+            "The tens are in column 1, until 100",
             "There are 12 of them.",
         ],
     )
@@ -120,7 +120,7 @@ class TestTheCheckerItself:
         [
             "5 jumps of 6 make 30, and 30 is 3 tens.",
             "Look at 10, 40 and 70: these are the tens.",
-            "The tens stand in column 1",
+            "The tens are in column 1",
         ],
     )
     def test_right_numbers_pass(self, right: str) -> None:

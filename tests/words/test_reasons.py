@@ -208,7 +208,7 @@ def test_rows_of_a_grid_filled_from_below_are_named_as_printed() -> None:
         if idea.claim.family == "landmarks" and idea.claim.parameters["multiple"] == 10 and idea.dies_at == 18
     )
     assert grid.place(18) == (2, 6)
-    assert tens.because.endswith("160 lands on a ten too, in row 2, column 6.")
+    assert tens.because.endswith("160 lands on a ten too, but it goes in row 2, column 6.")
 
 
 @pytest.mark.parametrize("kind", KINDS)

@@ -98,7 +98,7 @@ def test_a_claim_that_leaves_everything_open_still_has_words(family: str, langua
     [
         (
             a_claim("landmarks", multiple="10", every=5, first=1, lie="column", lines=[1]),
-            {"The tens stand in column 1", "All the tens are in column 1"},
+            {"The tens are in column 1", "All the tens are in column 1"},
             {"Las decenas completas están en la columna 1", "En la columna 1 están las decenas completas"},
         ),
         (

@@ -41,7 +41,7 @@ def called(kind: str, start: str, step: str, terms: int, length: int, level: int
         (
             ("clock", "9:10", "10 min", 12, 6),
             2,
-            "By 10 min from 9:10: the o'clock times stand in column 6",
+            "By 10 min from 9:10: the o'clock times are in column 6",
             "De 10 min en 10 min desde 9:10: las horas en punto están en la columna 6",
         ),
         # 7, 17, 27 ...: what jumps of ten do to the ones digit.

@@ -17,7 +17,7 @@ from routines.counting.claims import (
 )
 from routines.counting.probes import goes_below_zero
 from routines.models.shown_ideas import dying_ideas
-from routines.words import SpokenPattern, likely_slips, ordinal, patterns_to_say
+from routines.words import LANGUAGES, SpokenPattern, likely_slips, patterns_to_say
 from routines.words.sentences import opening
 
 from .near_misses import near_misses
@@ -131,18 +131,29 @@ def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audie
     """What a child would believe, and what ends just past the board or on it (EXACT 29).
 
     What ends with the first line is believed while that is written; of a board with a second one nobody says it any more.
+    What ends on the board comes first: there the class can look.
     """
     over = [idea.pattern for idea in dying_ideas(grid, audience)]
-    for pattern in (one for one in (*patterns, *over) if worth_believing(one, grid, audience.level)):
-        assert pattern.breaks_at is not None
-        if pattern.breaks_at == grid.line_length + 1:
-            continue
-        nth = ordinal(pattern.breaks_at, audience.language)
-        yield replace(
-            _of("not-for-long", pattern, audience),
-            replies=ways("write on", audience.language, nth=nth),
-            n=pattern.breaks_at,
-        )
+    ending = [
+        (pattern, pattern.breaks_at)
+        for pattern in (*patterns, *over)
+        if pattern.breaks_at is not None
+        and pattern.breaks_at != grid.line_length + 1
+        and worth_believing(pattern, grid, audience.level)
+    ]
+    for pattern, end in sorted(ending, key=lambda one: one[1] > grid.terms):
+        replies = _where_it_ends(grid, end, audience)
+        yield replace(_of("not-for-long", pattern, audience), replies=replies, n=end)
+
+
+def _where_it_ends(grid: Grid, end: int, audience: Audience) -> tuple[str, ...]:
+    """Leads to the count with which an idea ends: by its place on the board; past the board by what it is."""
+    language = LANGUAGES[audience.language]
+    if end > grid.terms:
+        value = language.value(grid.count.text(end), clock=grid.count.wrap is not None)
+        return ways("write past the end", audience.language, value=value)
+    row, column = grid.place(end)
+    return ways("write on", audience.language, place=language.cell.format(row=row, column=column))
 
 
 def _not_so(grid: Grid, audience: Audience) -> Iterator[_Wording]:

@@ -7,8 +7,12 @@ from collections.abc import Mapping
 
 ANSWERS: Mapping[str, tuple[str, ...]] = {
     "write on": (
-        "Find the {nth} count. Does it still fit there?",
-        "What is the {nth} count? Is it still so there?",
+        "Look at {place}. Does it still fit there?",
+        "What is in {place}? Is it still so there?",
+    ),
+    "write past the end": (
+        "Let us go on to {value}. Where would we write it, and does it still fit?",
+        "Say on as far as {value}. Where does it go? Is it still so there?",
     ),
     "table": (
         "We are counting the {step} times table.",

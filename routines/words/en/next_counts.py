@@ -39,7 +39,7 @@ CHANGES = {
         "From {start} it is easier to follow what is left over past each {landmark}.",
     ),
     "smaller place": (
-        "The same jumps, starting at {start}: past {landmark} in place of {larger}.",
+        "The same jumps, starting at {start}, so that we pass {landmark} and not {larger}.",
         "The jump from {before} to {hard} is the hard one again, with smaller numbers.",
     ),
     "round number more": (
@@ -129,7 +129,7 @@ CHANGES = {
     ),
     "one more": (
         "The same count in lines of {length}.",
-        "A number and the one just {beside} it are now {across} apart, so there is something else to see in the lines.",
+        "A number and the one just {beside} it are now {across} apart: look for what lines up and what slides.",
     ),
     "other fold": (
         "The same count in lines of {length}.",

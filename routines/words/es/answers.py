@@ -7,8 +7,12 @@ from collections.abc import Mapping
 
 ANSWERS: Mapping[str, tuple[str, ...]] = {
     "write on": (
-        "Vamos al {nth} número. ¿Todavía es así?",
-        "¿Será así también en el {nth} número? Miremos ahí.",
+        "Mira {place}. ¿Todavía es así?",
+        "¿Es así también en {place}? Miremos ahí.",
+    ),
+    "write past the end": (
+        "Sigamos hasta {value:el}. ¿Dónde iría y sería todavía así?",
+        "Sigan contando hasta {value:el}. ¿Dónde va? ¿Todavía es así?",
     ),
     "table": (
         "Estamos diciendo la tabla del {step}.",

@@ -86,7 +86,7 @@ STRETCHES: dict[tuple[str, str], Noun] = {
 }
 
 # The counts from 20 to 29, from 30 to 39, ...
-DECADES = ("veinte", "treinta", "cuarenta", "cincuenta", "sesenta", "setenta", "ochenta", "noventa")
+DECADES = ("veintes", "treintas", "cuarentas", "cincuentas", "sesentas", "setentas", "ochentas", "noventas")
 
 PARTS: dict[str, Feature] = {
     "top": Feature(Noun("número de arriba", "números de arriba")),

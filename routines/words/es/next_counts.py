@@ -39,7 +39,7 @@ CHANGES = {
         "Desde {start:el} es más fácil seguir lo que sobra después de cada {landmark}.",
     ),
     "smaller place": (
-        "Los mismos saltos, desde {start:el}: pasan por {landmark:el} en vez de {larger}.",
+        "Los mismos saltos, desde {start:el}, para que pasemos por {landmark:el} y no por {larger:el}.",
         "El salto {before:del} {hard:al} es otra vez el difícil, con números más pequeños.",
     ),
     "round number more": (
@@ -60,11 +60,11 @@ CHANGES = {
     ),
     "other start": (
         "Los mismos saltos de {size} y las mismas líneas, desde {start:el}.",
-        "Se ve distinto, y aun así en el mismo lugar de la línea siguiente la diferencia sigue siendo {kept}.",
+        "Se ve distinto, y aun así de un número al que está justo {beside} la diferencia sigue siendo {kept}.",
     ),
     "going on": (
         "Los mismos saltos de {size}, siguiendo desde {end:el}, donde terminó la pizarra.",
-        "Lo que se vio se busca más adelante: en el mismo lugar de la línea siguiente la diferencia sigue siendo "
+        "Lo que se vio se busca más adelante: de un número al que está justo {beside} la diferencia sigue siendo "
         "{kept}.",
     ),
     "back again": (
@@ -73,7 +73,7 @@ CHANGES = {
     ),
     "two in one": (
         "Saltos de {size}, en líneas de {length}.",
-        "Un salto hace lo que hacían dos y en el mismo lugar de la línea siguiente la diferencia sigue siendo {kept}.",
+        "Un salto hace lo que hacían dos, y de un número al que está justo {beside} la diferencia sigue siendo {kept}.",
     ),
     "landmark": (
         "Los mismos saltos de {size}, desde {start:el}, para que el conteo pase por {landmark:el}.",
@@ -102,7 +102,7 @@ CHANGES = {
     ),
     "several parts": (
         "Saltos de {size} en vez de {old}.",
-        "Las partes son las mismas y un salto toma varias, y no todos los enteros se alcanzan.",
+        "Las partes son las mismas y cada salto toma varias, así que no se llega a todos los enteros.",
     ),
     "unfriendly": (
         "Saltos de {size} en vez de {old}.",
@@ -130,8 +130,8 @@ CHANGES = {
     ),
     "one more": (
         "El mismo conteo en líneas de {length}.",
-        "En el mismo lugar de la línea siguiente ahora la diferencia es {across}: hay que ver qué se alinea y qué "
-        "se desliza.",
+        "De un número al que está justo {beside} ahora la diferencia es {across}: hay que ver qué se alinea y qué se "
+        "desliza.",
     ),
     "other fold": (
         "El mismo conteo en líneas de {length}.",

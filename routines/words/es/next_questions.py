@@ -17,8 +17,8 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "fold": (
         "Mira {along}. ¿Qué ves ahora? Señálalo.",
         "Cada línea tiene ahora {length} números. ¿Qué queda alineado y por qué aquí?",
-        "Son los mismos números, con {length} en cada línea. ¿Qué queda alineado ahora y por qué con {length} sí?",
-        "¿Qué queda alineado ahora y por qué con {length} sí? Explícalo con saltos de {size} y pruébalo en cada línea.",
+        "Son los mismos números. ¿Qué queda alineado ahora y por qué se alinea con {length} en cada línea?",
+        "¿Qué queda alineado ahora y por qué con {length} en cada línea? Explícalo con saltos de {size} y ponlo a prueba.",
     ),
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
@@ -28,7 +28,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "escribirla.",
     ),
     "multiples": (
-        "Empezamos con {start}. ¿Qué sigue? ¿Qué sabes de estos números?",
+        "Empezamos {start:en}. ¿Qué sigue? ¿Qué sabes de estos números?",
         "¿Dónde vimos antes estos números y en qué se parecen a los del primer conteo?",
         "Cada número está a un número exacto de saltos de {size} de cero. ¿Sobraba algo en el primer conteo? ¿Dónde se ve?",
         "Compara cada número con el que estaba en su lugar en el primer conteo. ¿Es siempre la misma diferencia? "
@@ -41,8 +41,8 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Con qué saltos se llega a cada {landmark} y con cuáles no? Haz una regla y pruébala con otro salto.",
     ),
     "round start": (
-        "Empezamos con {start}. ¿Qué viene después? Muéstralo.",
-        "Empezamos con {start}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
+        "Empezamos {start:en}. ¿Qué viene después? Muéstralo.",
+        "Empezamos {start:en}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
         "¿Qué saltos de {size} pasan de {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Haz una regla y pruébala con otro comienzo.",
     ),
@@ -54,9 +54,9 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "comienzo.",
     ),
     "other start": (
-        "Ahora empezamos con {start}. ¿Qué sigue siendo igual? Señálalo.",
-        "Ahora empezamos con {start}. ¿Qué sigue siendo igual al pasar de una línea a la siguiente y por qué?",
-        "En el mismo lugar de la línea siguiente la diferencia era {kept}. ¿Es así desde {start:el} y "
+        "Ahora empezamos {start:en}. ¿Qué sigue siendo igual? Señálalo.",
+        "Ahora empezamos {start:en}. ¿Qué sigue siendo igual al pasar de una línea a la siguiente y por qué?",
+        "De un número al que está justo {beside} la diferencia era {kept}. ¿Es así desde {start:el} y "
         "por qué? Muéstralo en la cuadrícula.",
         "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Haz una conjetura y pruébala desde {start:el}.",
     ),
