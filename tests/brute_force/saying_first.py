@@ -52,6 +52,8 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
         return False
     if family == "table":
         return level > 2
+    if family == "opposites":
+        return level > 5
     if (
         family == "digit"
         and "place" in claim

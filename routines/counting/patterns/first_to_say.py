@@ -24,6 +24,8 @@ AnyPattern = TypeVar("AnyPattern", bound=Pattern)
 
 MET_OFTEN_ENOUGH = 3
 HELD_IN_MIND = 4
+# Source: Common Core State Standards 6.NS.C.6.A.
+OPPOSITES_FROM = 6
 READ_BY = frozenset(map(Fraction, (2, 5, 10, 100, 1000)))
 
 
@@ -72,13 +74,16 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
     pattern yet, but for those that a class reads by; only of these it matters how many counts they hold. Multiples that are
     learned with the tables are looked for where the jumps bring them to mind, and parts of a unit there or in a line. How many
     there are from one multiple to the next is read otherwise below zero, where a whole has two sides. A place is times the
-    step for those who multiply.
+    step for those who multiply, and opposites are for those who know of them.
     The nought before the point says nothing, nor do tops take turns with a whole that is written without one, nor are they
     anything by themselves over other bottoms: 5, 2, 1, 1, 1 of 5/6, 2/3, 1/2, 1/3, 1/6.
     """
     if ends_near_the_view(pattern, grid):
-        return isinstance(pattern.claim, OppositesClaim)  # with another pair it is no less so
+        # With another pair it is no less so.
+        return isinstance(pattern.claim, OppositesClaim) and level >= OPPOSITES_FROM
     match pattern.claim:
+        case OppositesClaim():
+            return level >= OPPOSITES_FROM
         case TableClaim():
             return level >= YOUNG
         case DigitClaim(part="top", blocks=tuple() as blocks):

@@ -9,10 +9,14 @@ from ..grid import Grid
 from ..kinds.names import Kind
 from ..patterns import find_patterns
 from . import not_yet
-from .changes import Change, across_the_fill, changed, shown, small_unit
+from .changes import Change, across_the_fill, back_again, changed, shown, small_unit
 
 # K-1 count by ones, twos, fives and tens.
 YOUNGEST = 1
+# Source: Common Core State Standards 2.MD.C.7.
+MINUTES_BY_FIVES = 2
+HALF_DAY = 720
+FEWEST, LINES = 6, 2
 TEN = 10
 HUNDRED = 100
 # With longer jumps a count of amounts is cut to so many where it would go more than twice as far, and not proposed where even
@@ -28,12 +32,15 @@ def changes(grid: Grid, slips: Sequence[not_yet.SlippedAt], unseen: Sequence[Cla
         yield from not_yet.fold_that_shows(grid, unseen)
     for slip in slips[:1]:
         yield from not_yet.hard_place_again(grid, slip)
-    if level > YOUNGEST:
+    # An hour and some minutes are no next jump for a class that learns to tell the time to five minutes: see MINUTES_BY_FIVES.
+    if level > (MINUTES_BY_FIVES if grid.count.kind == Kind.CLOCK else YOUNGEST):
         yield from _step_and_a_round_number(grid)
     # K counts tens from a ten only. Source: Common Core State Standards K.CC.A.1.
     if level > 0 or abs(grid.count.step) != TEN:
         yield from _other_start(grid)
-    yield from _back_again(grid)
+    # To count back is for a class in K that is ready for more; of a count that went back the way forwards is the easier one.
+    if level > 0 and grid.count.step > 0:
+        yield from back_again(grid, grid.terms)
     # Jumps of ten are for a class that is ready for more.
     if level > YOUNGEST or (level > 0 and 2 * abs(grid.count.step) != TEN):
         yield from _two_jumps_in_one(grid)
@@ -100,19 +107,25 @@ def _other_start(grid: Grid) -> Iterator[Change]:
     unit = small_unit(count)
     shifts = [abs(count.step) * Fraction(part, 5) / unit // 1 * unit for part in SHIFTS]
     for shift in dict.fromkeys(shifts if shifts[0] else shifts[:1]):
-        new = changed(grid, start=count.start + shift if shift else count.value(grid.terms + 1))
+        start = count.start + shift if shift else count.value(grid.terms + 1)
+        terms = grid.terms if shift else _up_to_noon(grid)
+        new = changed(grid, start=start, terms=terms) if terms else None
         if new is not None:
             told = {"start": new.count.text(1), "kept": _across(grid), "end": count.text(grid.terms)}
             yield Change("other start" if shift else "going on", new, told, shown(new, across_the_fill(grid)))
 
 
-def _back_again(grid: Grid) -> Iterator[Change]:
-    count = grid.count
-    new = changed(grid, start=count.value(grid.terms), step=-count.step, terms=grid.terms)
-    if new is not None:
-        ends = {"start": new.count.text(1), "last": new.count.text(grid.terms)}
-        told = {**ends, "size": count.difference_text(count.step)}
-        yield Change("back again", new, told, shown(new, across_the_fill(new)))
+def _up_to_noon(grid: Grid) -> int:
+    """How far a count goes on: of times no further than noon or midnight, which a class passes that is ready for more."""
+    count, terms = grid.count, grid.terms
+    if count.wrap is None:
+        return terms
+    first, size = count.value(terms + 1), abs(count.step)
+    left = -first % HALF_DAY if count.step > 0 else first % HALF_DAY
+    if left // size + 1 >= terms:
+        return terms
+    lines = int(left // size + 1) // grid.line_length
+    return lines * grid.line_length if lines >= LINES and lines * grid.line_length >= FEWEST else 0
 
 
 def _two_jumps_in_one(grid: Grid) -> Iterator[Change]:

@@ -100,6 +100,17 @@ def shown(grid: Grid, *claims: Claim) -> tuple[Claim, ...]:
     return tuple(claim for claim in claims if is_shown(claim, grid))
 
 
+def back_again(grid: Grid, terms: int) -> Iterator[Change]:
+    """The first so many numbers the other way."""
+    count = grid.count
+    new = changed(grid, start=count.value(terms), step=-count.step, terms=terms)
+    if new is not None:
+        ends = {"start": new.count.text(1), "last": new.count.text(terms)}
+        told = {**ends, "size": count.difference_text(count.step)}
+        told |= {"cut": str(terms), "until": ends["last"]} if terms < grid.terms else {}
+        yield Change("back again", new, told, shown(new, across_the_fill(new)))
+
+
 def small_unit(count: Count) -> Fraction:
     """The smallest amount that children step by here.
 

@@ -28,7 +28,7 @@ from ..slips.hearings import Heard
 from ..slips.known_facts import is_known_multiple, knows_multiples_of
 from ..slips.slip import Slip
 from ..stops.hard_spots import hard_spots, landmark_met
-from .changes import Change, changed, finest, other_lengths, shown
+from .changes import Change, back_again, changed, finest, other_lengths, shown
 
 # Counted before the hard place, and altogether, when it is practised.
 BEFORE, SHORT, SHORT_LINE = 3, 8, 4
@@ -76,6 +76,8 @@ def changes(grid: Grid, slips: Sequence[SlippedAt], unseen: Sequence[Claim], aud
     hard = [change for slip in hardest for change in (*hard_place_again(grid, slip), *_smaller_place(grid, slip))]
     # Counting by ones from 1 is far from where the class was; the hard place is not.
     yield from (*hard, *friendlier) if abs(grid.count.step) == 1 else (*friendlier, *hard)
+    if grid.count.step < 0:  # forwards is the easier way
+        yield from back_again(grid, grid.terms)
     yield from _fewer(grid)
     if audience.level > YOUNGEST:  # jumps of ten are for a class that is ready for more
         yield from _friendlier_jump(grid)

@@ -16,7 +16,7 @@ from ..patterns import digit, landmarks
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
 from .as_planned import YOUNGEST
-from .changes import Change, across_the_fill, changed, shown, small_unit
+from .changes import Change, across_the_fill, back_again, changed, shown, small_unit
 from .not_yet import IN_LINES
 from .reach import largest_measured
 
@@ -30,6 +30,8 @@ THOUSANDTHS_FROM = 5
 AMOUNTS_TRIED = 12
 UNFRIENDLY = {Kind.MONEY: (35, 15, 45, 65), Kind.CLOCK: (25, 35, 40, 55), Kind.ELAPSED: (25, 35, 40, 55)}
 BEFORE = 4
+# How many numbers K counts back at first. Common practice, no source.
+BACK_IN_K = 10
 # A landmark of a measure is looked for so many times as far as the board went. Common practice, no source.
 TIMES_AS_FAR = 2
 # What the first grades count by next: tens, of coins also quarters. Common practice, no source.
@@ -46,6 +48,8 @@ def changes(grid: Grid, level: int) -> Iterator[Change]:
         yield from _by_tens(grid, level)
     else:
         yield from _harder_step(grid, level)
+    if level == 0 and grid.count.step > 0:
+        yield from back_again(grid, min(grid.terms, BACK_IN_K))
     yield from _one_more_in_a_line(grid)
 
 

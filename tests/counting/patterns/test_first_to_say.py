@@ -228,5 +228,11 @@ def test_the_last_two_digits_are_not_said_again_as_parts_past_a_hundred() -> Non
 
 def test_places_are_filled_up_before_the_same_counts_are_named_twice() -> None:
     # 0.0, 2.0 and 4.0 are the wholes, and the twos; 4, 2 and 0 stand with the wholes 4, 3, 2, 1, 0.
-    for view, level in ((grid("-1.2", "0.4", 18, 6, "decimal", lead=1), 6), (grid("4", "-1/3", 15, 3, "fraction"), 4)):
+    for view, level in ((grid("-1.2", "0.4", 18, 6, "decimal", lead=1), 6), (grid("4", "-1/3", 15, 3, "fraction"), 6)):
         assert [one["multiple"] for one in of_family(said_first(view, level), "landmarks")] == ["1"]
+
+
+def test_opposites_are_for_those_who_know_of_them() -> None:
+    view = grid("4", "-1/3", 15, 3, "fraction")  # 2/3 and -2/3, 1/3 and -1/3
+    assert of_family(said_first(view, 6), "opposites")
+    assert not of_family(said_first(view, 4), "opposites")

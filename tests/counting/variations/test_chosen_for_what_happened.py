@@ -29,7 +29,8 @@ class TestSlips:
         found = next_counts(ONES, "not-yet", 4, slips=[11])  # 4,999 to 5,000
         assert typed(found)[:2] == [("4,997", "1", 8, 4), ("997", "1", 8, 4)]
         assert found[1].what == (
-            "The same jumps, starting at 997: past 1,000 in place of 5,000, in lines of 4. Only the first 8, as far as 1,004."
+            "The same jumps, starting at 997, so that we pass 1,000 and not 5,000, in lines of 4. "
+            "Only the first 8, as far as 1,004."
         )
         assert "from 999 to 1,000" in found[1].reason
         assert "999" in found[1].ask

@@ -47,8 +47,29 @@ def test_a_count_that_goes_on_has_the_tens_where_they_were() -> None:
     old = Grid(TENS, 10, lead=6)
     on = next(one for one in next_counts(old, "as-planned", 0) if "going on" in one.what)
     assert on.grid.place(1) == (1, 1)  # 51, as 31 and 41 stood in column 1
-    back = next(one for one in next_counts(old, "as-planned", 0) if "other way" in one.what)
+    back = next(one for one in next_counts(old, "as-planned", 1) if "other way" in one.what)
     assert {back.grid.place(n)[1] for n in range(1, 25) if back.grid.count.value(n) % 10 == 0} == {1}
+
+
+def test_counting_back_is_for_a_class_that_is_ready_for_it() -> None:
+    """In K no more than ten numbers back; of a count that went back the way forwards is the easier one."""
+    by_twos, back_from_20 = (
+        Grid(Count.parse(kind="whole", start=start, step=step, terms=20), 5)
+        for start, step in (("2", "2"), ("20", "-1"))
+    )
+    found = {
+        way: [one.what for one in next_counts(by_twos, way, 0)] for way in ("not-yet", "as-planned", "ready-for-more")
+    }
+    assert [way for way, whats in found.items() for what in whats if "other way, from 20 to 2 by 2" in what] == [
+        "ready-for-more"
+    ]
+    assert any("other way, from 1 to 20" in one.what for one in next_counts(back_from_20, "not-yet", 0))
+
+
+def test_times_that_go_on_stop_at_noon() -> None:
+    grid = Grid(Count.parse(kind="clock", start="9:05 am", step="5 min", terms=24), 6)
+    on = next(one for one in next_counts(grid, "as-planned", 2) if "going on" in one.what)
+    assert on.grid.count.value(on.grid.terms) == 720
 
 
 @given(ANY, LEVELS, LANGUAGES)
@@ -126,7 +147,7 @@ def test_past_ten_nothing_is_hard() -> None:
     grid = Grid(Count.parse(kind="whole", start="93", step="1", terms=28), 10)
     small = next(one for one in next_counts(grid, "not-yet", 1) if one.change == "smaller place")
     assert small.typed_start == "27"
-    assert "past 30 in place of 100" in small.what
+    assert "so that we pass 30 and not 100" in small.what
 
 
 @given(st.integers(3, 9), st.integers(1, 6), st.integers(8, 30))
