@@ -197,7 +197,7 @@ def _mark_sentence(count: Count, mark: Mark, language: Language, value: str) -> 
         facts |= {"shown": count.difference_text(mark.shown[0]), "own": count.difference_text(mark.own)}
         return filled(language.locating.marks[name], facts)
     shown = [_ending(count, mark, ending) for ending in mark.shown]
-    facts |= {"shown": language.listing(shown), "own": _ending(count, mark, mark.own)}
+    facts |= {"shown": language.listing(shown), "either": language.either(shown), "own": _ending(count, mark, mark.own)}
     if mark.sort == "part":
         facts["part"] = _part_name(count, mark.part, language)
     sentence = filled(language.locating.marks[mark.sort if len(shown) > 1 else f"{mark.sort}, one"], facts)

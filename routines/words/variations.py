@@ -33,6 +33,8 @@ ASKED_LIKE = {
     "few back": "back again",
     "other fold": "fold",
     "by tens from": "by tens",
+    "ten times from zero": "ten times",
+    "finer from zero": "finer",
     "ones digit kept": "round number more",
     "two digits kept": "round number more",
     "minutes kept": "round number more",

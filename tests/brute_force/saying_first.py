@@ -3,6 +3,7 @@
 Written from the wishes of coaches who read forty counts line by line. Imports nothing of the engine.
 """
 
+import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -40,7 +41,8 @@ def first_six(listed: Sequence[Listed], board: Board, level: int, read_by: Colle
     barred = sorted((one for one in listed if one.barred), key=lambda one: one.barred)
     unclear = [one for one in listed if one not in free and not one.barred]
     unclear.sort(key=lambda one: {"landmarks": 0, "remainder": 2}.get(one.claim["family"], 1))
-    return (six + [one.claim for one in (*repeated, *unclear, *barred)])[:SIX]
+    chosen = (six + [one.claim for one in (*repeated, *unclear, *barred)])[:SIX]
+    return sorted(chosen, key=lambda claim: claim["family"] == "how-many" and len(claim["block"]) > 1)
 
 
 def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]) -> bool:
@@ -59,7 +61,10 @@ def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]
     ):
         return False
     if claim.get("part") == "top" and family == "digit":
-        return all(0 not in block or len(block) == 1 for block in claim["blocks"])
+        assert board.written is not None
+        on_the_board = " ".join(board.written(n) for n in range(1, board.terms + 1))
+        parted = all(0 not in block or len(block) == 1 for block in claim["blocks"])
+        return parted and len(set(re.findall(r"/(\d+)", on_the_board))) < 2
     if family == "landmarks":
         m, jump = Fraction(claim["multiple"]), abs(board.step)
         by_heart = m not in OF_THE_TABLES if board.kind == "whole" else m in wholes or claim["lines"]
@@ -126,7 +131,7 @@ def _lie_with(claim: Claim, said: Claim, board: Board) -> bool:
         return False
     if _of(claim, "every", "first") == _of(said, "every", "first"):
         return True
-    if claim["lines"] and claim["lines"] == said["lines"] and (m / other).denominator == 1:
+    if claim["lines"] and claim["lines"] == said["lines"] and _goes_into(m, other):
         return True
     return board.kind == "whole" and m in OF_THE_TABLES and other in OF_THE_TABLES and m != abs(board.step)
 

@@ -64,7 +64,7 @@ COUNTS = (
     Heard(4, "mass", "6 oz", "6 oz", 20, 4, group="box", goal="6 lb"),
     Heard(4, "decimal", "0.3", "0.3", 20, 5),
     Heard(5, "decimal", "4.75", "-0.25", 16, 4),
-    Heard(5, "capacity", "150 mL", "150 mL", 20, 5, group="pitcher", goal="2 L 500 mL"),
+    Heard(5, "capacity", "150 mL", "150 mL", 20, 5, group="glass", goal="2 L 500 mL"),
     Heard(5, "capacity", "3/4 cup", "3/4 cup", 16, 4),
     Heard(5, "whole", "15", "-5", 16, 4),
     Heard(5, "money", "$12.50", "-$0.75", 15, 5),

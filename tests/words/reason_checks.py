@@ -4,6 +4,7 @@ import re
 from fractions import Fraction
 from typing import Any
 
+from tests.words.landmark_checks import line_total
 from tests.words.line_checks import cell_before, due_of, note_shows
 from tests.words.number_checks import breaks, claim_of, multiple_of
 from tests.words.readings_back import PART_SYMBOLS
@@ -93,6 +94,13 @@ def another_begins(c: Context, h: dict[str, Any]) -> bool:
 def goes_below_zero(c: Context, h: dict[str, Any]) -> bool:
     n, before = _before_the_break(c)
     return breaks(c, h) and c.value(n) < 0 <= c.value(before)
+
+
+def kept_on_both_sides(c: Context, h: dict[str, Any]) -> bool:
+    """Counts on both sides of zero are multiples of half of what brings a reading back: as far past one of it on either."""
+    values = [c.value(n) for n in c.terms]
+    multiples = all(value % h["m"] == 0 for value in values)
+    return line_total(c, h) and min(values) < 0 < max(values) and multiples and h["t"] % (2 * h["m"]) == 0
 
 
 def is_absent(c: Context, h: dict[str, Any]) -> bool:

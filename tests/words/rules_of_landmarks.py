@@ -91,6 +91,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "there are <s:S> counts from one <m:M> to the next, over and over",
+            "from one <m:M> to the next we say <s:S>, and again",
             "there is <k:N> count from one <m:M> to the next",
             "we say <s:S>, then <s2:S> again, <m:M> by <x:M>",
             "we say <s:S>, over and over, <m:M> by <x:M>",
@@ -102,6 +103,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "hay <s:S> números de una? <m:M> (?:al|a la) siguiente, una y otra vez",
+            "de una? <m:M> (?:al|a la) siguiente decimos <s:S>, y otra vez",
             "hay <k:N> número de una? <m:M> (?:al|a la) siguiente",
             "<m:M> por <x:M> decimos <s:S>, y otra vez <s2:S>",
             "<m:M> por <x:M> decimos <s:S>, una y otra vez",

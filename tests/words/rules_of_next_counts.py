@@ -117,9 +117,13 @@ def tenfold(c: Context, h: dict[str, Any]) -> bool:
 
 def all_of_them(c: Context, h: dict[str, Any]) -> bool:
     """Each count is ten times, or a tenth of, the one in its place before."""
-    times = Fraction(10) if str(h["times"]).lower() in ("ten times", "diez veces") else Fraction(1, 10)
+    times = Fraction(10) if str(h["times"]).lower() in ("ten times", "diez veces el", "lejos") else Fraction(1, 10)
     start, step = Fraction(old(c).count.start), Fraction(old(c).count.step)
     return (Fraction(c.grid.count.start), Fraction(c.grid.count.step)) == (times * start, times * step)
+
+
+def lowest(c: Context) -> Fraction:
+    return min(c.value(n) for n in c.terms)
 
 
 def some_land(c: Context, h: dict[str, Any]) -> bool:
@@ -243,8 +247,13 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("each count is (?P<times_W>ten times|a tenth) as large as before",),
-        ("cada número es (?P<times_W>diez veces el|un décimo del) de antes",),
-        lambda c, h: all_of_them(c, {"times": str(h["times"]).replace(" el", "")}),
+        ("cada número es (?P<times_W>diez veces el|la décima parte del) de antes",),
+        lambda c, h: all_of_them(c, h) and lowest(c) >= 0,
+    ),
+    Rule(
+        ("each count is (?P<times_W>ten times|a tenth) as far from zero as before",),
+        ("cada número queda diez veces más (?P<times_W>lejos|cerca) del cero que antes",),
+        lambda c, h: all_of_them(c, h) and lowest(c) < 0,
     ),
     Rule(
         ("some jumps of <s:D> land right on",),
@@ -388,7 +397,7 @@ RULES: tuple[Rule, ...] = (
             "(?:jumps?|each jump) (?:back )?(?:of|is) <s:D>(?P<times_W> is (?:ten times as long|a tenth as long) as before)?",
         ),
         (
-            "(?:cada salto|saltos?) (?:hacia atrás )?(?:es de|de|es) <s:D>(?P<times_W> (?:es diez veces|mide un décimo))?",
+            "(?:cada salto|saltos?) (?:hacia atrás )?(?:es de|de|es) <s:D>(?P<times_W> (?:es diez veces|mide la décima parte))?",
         ),
         tenfold,
     ),

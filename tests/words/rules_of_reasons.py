@@ -12,6 +12,7 @@ from tests.words.reason_checks import (
     goes_below_zero,
     is_absent,
     is_its_multiple,
+    kept_on_both_sides,
     line_and_one,
     line_holds,
     lines_hold,
@@ -124,6 +125,11 @@ RULES: tuple[Rule, ...] = (
         ("the <f:W> of <a:V> and of <v:V> (?:is|are) <y:N>",),
         ("(?:el|la|los|las) <f:W> de <a:V> y de <v:V> (?:es|son) <y:N>",),
         alike_on_both_sides,
+    ),
+    Rule(
+        ("(?:every count lands on an?|all lie on) <m:M>, and <t:D> (?P<more_W>more|less) keeps the",),
+        ("todos (?:los números )?son <m:M>, y con <t:D> (?P<more_W>más|menos) (?:los|las)",),
+        kept_on_both_sides,
     ),
     Rule(("at <v:V> we go below 0",), ("(?:en|a) <v:V> bajamos de 0",), goes_below_zero),
     Rule(

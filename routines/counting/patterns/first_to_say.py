@@ -34,7 +34,7 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
 
     First comes what the board shows plainly, and what no pattern before it has said. Where these are fewer than six, what is
     said again fills up, the same multiples last, then what is not plain, and last what a class of this level is not to meet
-    first.
+    first. Of the six the last is how many there are in turns, 3, 2, 3.
     """
     first: list[AnyPattern] = []
     for one in found:
@@ -45,7 +45,7 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
     others = _without(first, found)
     if len(first) < FIRST_SIX:
         first += sorted(others, key=lambda one: _left_over(one, grid, level))[: FIRST_SIX - len(first)]
-    return first + _without(first, others)
+    return sorted(first, key=_in_steps) + _without(first, others)
 
 
 def _put_off(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int]:
@@ -75,7 +75,8 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
     learned with the tables are looked for where the jumps bring them to mind, and parts of a unit there or in a line. How many
     there are from one multiple to the next is read otherwise below zero, where a whole has two sides. A place is times the
     step for those who multiply, and opposites are for those who know of them.
-    The nought before the point says nothing, nor do tops take turns with a whole that is written without one.
+    The nought before the point says nothing, nor do tops take turns with a whole that is written without one, nor are they
+    anything by themselves over other bottoms: 5, 2, 1, 1, 1 of 5/6, 2/3, 1/2, 1/3, 1/6.
     """
     if ends_near_the_view(pattern, grid):
         # With another pair it is no less so.
@@ -86,7 +87,8 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
         case TableClaim():
             return level >= YOUNG
         case DigitClaim(part="top", blocks=tuple() as blocks):
-            return not any(0 in block for block in blocks if len(block) > 1)  # a whole is written without one
+            whole = any(0 in block for block in blocks if len(block) > 1)  # a whole is written without one
+            return not whole and _is_of_one_size(grid)
         case DigitClaim(place=int() as place):
             return Fraction(10) ** place <= max(abs(grid.count.value(1)), abs(grid.count.value(grid.terms)))
         case LandmarksClaim(multiple=multiple) as claim:
@@ -98,6 +100,17 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
         case RemainderClaim() as claim:
             return _is_plainly_left_over(claim, grid, level)
     return True
+
+
+def _is_of_one_size(grid: Grid) -> bool:
+    """Whether all fractions in view are written over the same bottom."""
+    bottoms = {grid.count.parts(n).get("bottom") for n in range(1, grid.terms + 1)}
+    return len(bottoms - {None}) <= 1
+
+
+def _in_steps(one: Pattern) -> bool:
+    """Whether it says 3, 2, 3 of how many there are, which is found last of all."""
+    return isinstance(one.claim, HowManyClaim) and len(stated(one.claim.block)) > 1
 
 
 def _is_far_fetched(claim: LandmarksClaim, count: Count) -> bool:

@@ -55,7 +55,8 @@ def says_again(claim: Claim, said: Claim, count: Count) -> bool:
 
 
 def _are_told_by(claim: LandmarksClaim, said: LandmarksClaim, count: Count) -> bool:
-    """Whether multiples come with friendlier ones, or lie where these do: with the tens the twenties cannot but lie.
+    """Whether multiples come with friendlier ones, or lie where these do: with the tens the twenties cannot but lie, and
+    who has seen the wholes fill a column has seen most of the halves in it.
 
     Of the numbers that are learned with the tables, one that is found is enough for a start. But even numbers, and wholes,
     are ideas of their own, and so is what a count goes by.
@@ -64,7 +65,7 @@ def _are_told_by(claim: LandmarksClaim, said: LandmarksClaim, count: Count) -> b
     if multiple == never_hidden(count):
         return False
     together = (claim.every, claim.first) == (said.every, said.first)
-    within = bool(claim.lines) and claim.lines == said.lines and multiple % other == 0
+    within = bool(claim.lines) and claim.lines == said.lines and are_kin(multiple, other)
     tables = count.kind == Kind.WHOLE and {multiple, other} <= LEARNED_WITH_THE_TABLES and multiple != abs(count.step)
     return together or within or tables
 

@@ -152,6 +152,8 @@ def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
             "old": count.difference_text(count.step),
             "start": new.count.text(1),
         }
+        if start is not None and min(new.count.value(1), new.count.value(new.terms)) < 0:
+            name += " from zero"
         if name == "unfriendly":
             name = _how_it_meets(new, count, round_by, told)
         if name:

@@ -7,7 +7,14 @@ from itertools import zip_longest
 
 from routines.counting import Audience, Claim, Grid
 from routines.counting.believed import worth_believing
-from routines.counting.claims import LandmarksClaim, NeighbourClaim, OppositesClaim, RemainderClaim, StepClaim
+from routines.counting.claims import (
+    DigitClaim,
+    LandmarksClaim,
+    NeighbourClaim,
+    OppositesClaim,
+    RemainderClaim,
+    StepClaim,
+)
 from routines.counting.probes import goes_below_zero
 from routines.models.shown_ideas import dying_ideas
 from routines.words import LANGUAGES, SpokenPattern, likely_slips, patterns_to_say
@@ -17,7 +24,7 @@ from .near_misses import near_misses
 from .sentences import replies_to, ways
 
 STRAIGHT = ("right", "down")
-EVEN_KNOWN_FOR_LONG = 6
+ENDINGS_KNOWN_FOR_LONG, EVEN_KNOWN_FOR_LONG = 5, 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,9 +115,11 @@ def _lasts(pattern: SpokenPattern, grid: Grid, level: int) -> bool:
 
 
 def _is_slight(claim: Claim, level: int) -> bool:
-    """What every count shows, and even numbers to those who have known them for long."""
+    """What every count shows, and last digits and even numbers to those who have known them for long."""
     if isinstance(claim, LandmarksClaim):
         return claim.multiple == 2 and level >= EVEN_KNOWN_FOR_LONG
+    if isinstance(claim, DigitClaim) and claim.place == 0:
+        return level >= ENDINGS_KNOWN_FOR_LONG and (claim.block_length or 0) <= 2
     return isinstance(claim, RemainderClaim) and claim.along == "count" and claim.block_length == 1
 
 

@@ -82,7 +82,7 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
                 break
             location = locate(grid, value, audience)
             if not location.appears:
-                written = _in_the_larger_unit(count, value, audience.language) or count.text_of(value)
+                written = _in_the_larger_unit(count, value, audience.language) or _as_said(count, value)
                 written = with_unit_names(written, audience.language)
                 beside = audience.level < REMAINDERS_FROM and _between_two_in_a_line(grid, value, multiple, audience)
                 yield NearMiss(
@@ -91,6 +91,13 @@ def _lands_on_a_round_number(grid: Grid, audience: Audience) -> Iterator[NearMis
                     beside or location.reason,
                 )
                 return
+
+
+def _as_said(count: Count, value: Fraction) -> str:
+    """A value as a child says it: of 7.0 only the 7."""
+    written = count.text_of(value)
+    whole = count.kind == Kind.DECIMAL and value.denominator == 1
+    return written.partition(count.style.decimal_mark)[0] if whole else written
 
 
 def _in_the_larger_unit(count: Count, value: Fraction, language: str) -> str:

@@ -73,6 +73,10 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{jumps}, and {total} {more} does not change the {feats}",
         "{made}, so the {feats} come back",
     ),
+    "reason.both-sides": (
+        "every count lands on {a_mark}, and {total} {more} keeps the {feats} on both sides of zero",
+        "all lie on {marks}, and {total} {more} keeps the {short} on both sides of zero",
+    ),
     "reason.span": (
         "{in_line}, from {a} to {b}, the {feats} stay {x}",
         "from {a} to {b} {in_line} the {short} stay {x}",

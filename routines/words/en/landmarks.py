@@ -79,6 +79,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "many.one.says": ("we say {k} in each {stretch}",),
     "many.one-only.core": ("in every {stretch} we say just one number",),
     "many.one-only.says": ("we say just one in each {stretch}",),
+    "many.turns.says": ("from one {stretch} to the next we say {then}, and again",),
+    "many.then": (", then ",),
     "many.turns.core": (
         "we say {series}, then {series} again, {stretch} by {stretch}",
         "we say {series}, over and over, {stretch} by {stretch}",

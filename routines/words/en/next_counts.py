@@ -94,6 +94,15 @@ CHANGES = {
         "Jumps of {size} instead of {old}, starting at {start}.",
         "Each count is a tenth as large as before: patterns come back one place further right.",
     ),
+    # Below zero what is ten times as far from it is smaller.
+    "ten times from zero": (
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "Each count is ten times as far from zero as before: patterns come back one place further left.",
+    ),
+    "finer from zero": (
+        "Jumps of {size} instead of {old}, starting at {start}.",
+        "Each count is a tenth as far from zero as before: patterns come back one place further right.",
+    ),
     "several parts": (
         "Jumps of {size} instead of {old}.",
         "The parts are the same, and a jump takes several of them, so that not every whole is landed on.",

@@ -18,8 +18,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Look {along}. What do you see now? Point to it.",
         "Each line has {length} numbers now. What lines up, and why does it line up here?",
         "The numbers are the same, with {length} in each line. What lines up now, and why does {length} make it so?",
-        "Which line lengths would make the numbers line up, and which would not? Make a conjecture, and test it with another "
-        "line length.",
+        "What lines up now, and why does {length} make it so? Say it with jumps of {size}, and test it on every line.",
     ),
     "fewer": (
         "Look at one line. What do you see? Point to it.",

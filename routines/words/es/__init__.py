@@ -170,8 +170,8 @@ class Spanish(Language):
 
     def whole_number_of(self, unit: Noun) -> Feature:
         whole = ("entera", "enteras") if unit.feminine else ("entero", "enteros")
-        brief = Noun(f"número de {unit.many} {whole[1]}", f"{unit.many} {whole[1]}", unit.feminine)
-        return Feature(Noun(f"número entero de {unit.many}", f"números enteros de {unit.many}"), brief=brief)
+        one, many = f"número de {unit.many} {whole[1]}", f"{unit.many} {whole[1]}"
+        return Feature(Noun(one, f"números de {many}"), brief=Noun(one, many, unit.feminine))
 
     def whole_units(self, unit: CoinName) -> Noun:
         feminine = unit.gender == "feminine"

@@ -73,6 +73,10 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{jumps}, y con {total} {more} {the_feats} no cambian",
         "{made}, y por eso vuelven {the_feats}",
     ),
+    "reason.both-sides": (
+        "todos los números son {marks}, y con {total} {more} {the_feats} son iguales a los dos lados del cero",
+        "todos son {marks}, y con {total} {more} {the_short} son iguales a los dos lados del cero",
+    ),
     "reason.span": (
         "{in_line}, de {a} a {b}, {the_feats} siguen en {x}",
         "de {a} a {b} {in_line} {the_short} siguen en {x}",

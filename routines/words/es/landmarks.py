@@ -88,7 +88,9 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "many.one.core": ("de cada {stretch} decimos siempre {k} números",),
     "many.one.says": ("decimos {k} números de cada {stretch}",),
     "many.one-only.core": ("de cada {stretch} decimos solo un número",),
-    "many.one-only.says": ("decimos solo un número de cada {stretch}",),
+    "many.one-only.says": ("decimos solo uno de cada {stretch}",),
+    "many.turns.says": ("de {a_stretch} {to_the_next} decimos {then}, y otra vez",),
+    "many.then": (", luego ",),
     "many.turns.core": (
         "{stretch} por {stretch} decimos {series}, y otra vez {series}",
         "{stretch} por {stretch} decimos {series}, una y otra vez",

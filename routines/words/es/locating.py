@@ -75,7 +75,7 @@ MARKS = {
     "even": "Aquí todos los números son pares, y {value} es impar.",
     "odd": "Aquí todos los números son impares, y {value} es par.",
     "ending, one": "Aquí todos los números terminan en {shown}; {value} termina en {own}.",
-    "ending": "Aquí los números solo terminan en {shown}; {value} termina en {own}.",
+    "ending": "Aquí los números solo terminan en {either}; {value} termina en {own}.",
     "part, one": "Aquí, en {part}, siempre hay {shown}; {value:en} hay {own}.",
     "part": "Aquí, en {part}, solo hay {shown}; {value:en} hay {own}.",
     "left, one": "Aquí, después del último entero, siempre queda {shown}; {value:en} queda {own}.",

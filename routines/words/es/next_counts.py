@@ -95,6 +95,15 @@ CHANGES = {
         "Saltos de {size} en vez de {old}, desde {start}.",
         "Cada número es la décima parte del de antes: los patrones vuelven un lugar más a la derecha.",
     ),
+    # Por debajo de cero, lo que queda diez veces más lejos de él es menor.
+    "ten times from zero": (
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "Cada número queda diez veces más lejos del cero que antes: los patrones vuelven un lugar más a la izquierda.",
+    ),
+    "finer from zero": (
+        "Saltos de {size} en vez de {old}, desde {start}.",
+        "Cada número queda diez veces más cerca del cero que antes: los patrones vuelven un lugar más a la derecha.",
+    ),
     "several parts": (
         "Saltos de {size} en vez de {old}.",
         "Las partes son las mismas y cada salto toma varias, así que no se llega a todos los enteros.",

@@ -18,7 +18,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Mira {along}. ¿Qué ves ahora? Señálalo.",
         "Cada línea tiene ahora {length} números. ¿Qué queda alineado y por qué aquí?",
         "Son los mismos números. ¿Qué queda alineado ahora y por qué se alinea con {length} en cada línea?",
-        "¿Qué largos de línea alinean los números y cuáles no? Formula una conjetura y pruébala con otro largo de línea.",
+        "¿Qué queda alineado ahora y por qué con {length} en cada línea? Explícalo con saltos de {size} y ponlo a prueba.",
     ),
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
@@ -43,7 +43,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "round start": (
         "Empezamos {start:en}. ¿Qué viene después? Muéstralo.",
         "Empezamos {start:en}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
-        "¿Qué saltos de {size} pasan {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
+        "¿Qué saltos de {size} pasan de {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Formula una regla y pruébala con otro comienzo.",
     ),
     "round number more": (

@@ -117,6 +117,18 @@ class Digit(Block[DigitClaim]):
             a, d = self.page.value(1), self.page.jump
             yield from self.saying("reason.bottom", a=a, d=d, x=bottom, **self.fields)
 
+    def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
+        """Across zero, where digits are read from both sides, jumps are a reason only for what is as far from it on both."""
+        count, half = self.count, period / 2
+        ends = count.scaled_start, count.scaled(self.grid.terms)
+        if not min(ends) < 0 < max(ends):
+            yield from super()._jump_reasons(moved, period)
+        elif all((value / half).denominator == 1 for value in (count.start, count.step)):
+            mark = self.page.mark(half)
+            fields = {"marks": mark.many, "a_mark": self.language.a(mark), "total": self.page.move(moved)}
+            more = self.page.more(count.scaled_step)
+            yield from self.saying("reason.both-sides", more=more, **fields, **self.fields)
+
     def period(self) -> Fraction | None:
         return self._reader.period()
 

@@ -14,6 +14,7 @@ from routines.counting.patterns.first_to_say import HELD_IN_MIND
 from ..language import Noun
 from ..numbers import series
 from ..page import TIMES_FROM
+from ..sentences import MOST_WORDS_OF_A_CHILD
 from .phrases import Line, Phrases
 
 MOST_STRETCHES = 12
@@ -257,14 +258,28 @@ class HowMany(Phrases[HowManyClaim]):
         if tens:
             yield from self.saying("many.tens.core", tens=tens)
             return
+        if self._in_turns():
+            return
         for core in super().cores():
             yield core if self._form() == "many.long" else partial(self._from_the_edge, core())
 
     def says(self) -> Iterator[Line]:
         if self._in_tens():
             return
+        if self._form() == "many.turns":
+            if self._in_turns():
+                yield self._in_turns
+            return
         for said in super().says():
             yield partial(self._from_the_edge, said())
+
+    def _in_turns(self) -> str:
+        """How many there are in turns as a child says it, where that is not too long: "3, then 2, then 3"; else empty."""
+        if self._form() != "many.turns":
+            return ""
+        then = self.say("many.then").join(map(str, self._block()))
+        said = self.say("many.turns.says", then=then, **self._fields)
+        return said if said.count(" ") < MOST_WORDS_OF_A_CHILD[self.page.level] else ""
 
     def _in_tens(self) -> str:
         """What the youngest say of counts from 20 to 99, ten by ten: "2 in the twenties, 3 in the thirties"; else empty."""

@@ -130,6 +130,25 @@ def test_the_same_counts_are_not_named_twice() -> None:
     assert [one["multiple"] for one in of_family(said_first(view, 6), "landmarks")] == ["1"]
 
 
+def test_of_multiples_in_one_column_the_friendliest_are_enough() -> None:
+    # 48, 96 oz are pounds and 24, 72 oz half pounds, all in column 4; -20, 10 are tens and -5, 25 fives, all in column 1.
+    view = grid("6 oz", "6 oz", 20, 4, "mass")
+    assert [one["multiple"] for one in of_family(said_first(view, 4), "landmarks")] == ["16"]
+    assert [one["multiple"] for one in of_family(said_first(grid("-20", "3", 20, 5), 6), "landmarks")] == ["10"]
+
+
+def test_how_many_there_are_in_turns_is_said_last() -> None:
+    families = [claim.family for claim in said_first(grid("6 oz", "6 oz", 20, 4, "mass"), 4)]
+    assert families[-1] == "how-many"
+    assert "table" in families
+
+
+def test_tops_over_other_bottoms_are_no_pattern_by_themselves() -> None:
+    for written, plain in (("simplified", False), ("kept", True)):
+        view = grid("5/6", "5/6", 18, 6, "fraction", fill="down", style={"fractions": written})
+        assert bool(of_family(said_first(view, 6), "digit")) == plain
+
+
 def test_even_numbers_are_named_beside_the_tens_that_they_are() -> None:
     multiples = [one["multiple"] for one in of_family(said_first(grid("15", "-5", 16, 4), 5), "landmarks")]
     assert multiples[:2] == ["10", "2"]
@@ -192,12 +211,12 @@ def test_what_is_left_past_a_part_of_a_unit_is_not_said_first(
 
 def test_quarter_hours_here_and_there_are_not_thought_of_counting_by_25_minutes() -> None:
     # 75, 150, 225 min are quarter hours; in lines of 3 they stand in a column, and counting by 5 they come to mind.
-    def landmarks(step: str, length: int) -> list[str]:
-        first = said_first(grid(step, step, 18, length, "elapsed"), 3)
+    def landmarks(step: str, length: int, terms: int = 18) -> list[str]:
+        first = said_first(grid(step, step, terms, length, "elapsed"), 3)
         return [one["multiple"] for one in of_family(first, "landmarks")]
 
     assert "15" not in landmarks("25 min", 5)
-    assert "15" in landmarks("25 min", 3)
+    assert "15" in landmarks("25 min", 3, terms=9)
     assert "15" in landmarks("5 min", 5)
 
 
