@@ -30,6 +30,7 @@ LAST_STOP = re.compile(r"(?<![ap]\.m)(?<![ap]\. m)\.$")
 ASKED_LIKE = {
     "smaller place": "hard place",
     "first jumps": "multiples",
+    "few back": "back again",
     "other fold": "fold",
     "by tens from": "by tens",
     "ten times from zero": "ten times",

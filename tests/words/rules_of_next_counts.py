@@ -231,8 +231,8 @@ UNITS_BY_BASE = {
 
 RULES: tuple[Rule, ...] = (
     Rule(
-        ("only <k:N> counts, from <a:V>", "only the first <k:N>, as far as <b:V>"),
-        ("solo <k:N> números, desde <a:V>", "solo los primeros <k:N>, hasta <b:V>"),
+        ("only <k:N> counts, from <a:V>", "only <k:N> numbers", "only the first <k:N>, as far as <b:V>"),
+        ("solo <k:N> números, desde <a:V>", "solo <k:N> números al", "solo los primeros <k:N>, hasta <b:V>"),
         so_many_counts,
     ),
     Rule(
@@ -309,7 +309,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("the other way, from <a:V> to <b:V> by <s:D>",),
-        ("al revés, de <a:V> a <b:V>, de <s:D> en <s2:D>",),
+        ("(?:al )?revés, de <a:V> a <b:V>, de <s:D> en <s2:D>",),
         the_other_way,
     ),
     Rule(

@@ -106,9 +106,8 @@ def back_again(grid: Grid, terms: int) -> Iterator[Change]:
     new = changed(grid, start=count.value(terms), step=-count.step, terms=terms)
     if new is not None:
         ends = {"start": new.count.text(1), "last": new.count.text(terms)}
-        told = {**ends, "size": count.difference_text(count.step)}
-        told |= {"cut": str(terms), "until": ends["last"]} if terms < grid.terms else {}
-        yield Change("back again", new, told, shown(new, across_the_fill(new)))
+        told = {**ends, "size": count.difference_text(count.step), "terms": str(terms)}
+        yield Change("back again" if terms == grid.terms else "few back", new, told, shown(new, across_the_fill(new)))
 
 
 def small_unit(count: Count) -> Fraction:

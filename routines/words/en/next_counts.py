@@ -70,6 +70,10 @@ CHANGES = {
         "The same numbers the other way, from {start} to {last} by {size}.",
         "What was seen going one way is looked for going the other way.",
     ),
+    "few back": (
+        "Only {terms} numbers the other way, from {start} to {last} by {size}.",
+        "What was seen going one way is looked for going the other way.",
+    ),
     "two in one": (
         "Jumps of {size}, in lines of {length}.",
         "One jump does what two did, and a number and the one just {beside} it are still {kept} apart.",

@@ -71,6 +71,10 @@ CHANGES = {
         "Los mismos números al revés, {start:del} {last:al}, de {size} en {size}.",
         "Lo que se vio en una dirección se busca en la otra.",
     ),
+    "few back": (
+        "Solo {terms} números al revés, {start:del} {last:al}, de {size} en {size}.",
+        "Lo que se vio en una dirección se busca en la otra.",
+    ),
     "two in one": (
         "Saltos de {size}, en líneas de {length}.",
         "Un salto hace lo que hacían dos, y de un número al que está justo {beside} la diferencia sigue siendo {kept}.",
