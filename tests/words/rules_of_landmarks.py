@@ -154,7 +154,7 @@ RULES: tuple[Rule, ...] = (
         (
             "(?:los|las) <m:M> (?:están siempre|están) en (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
             "(?:los|las) <m:M> (?P<all_W>forman) (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
-            "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están) (?:los |las )?<m:M>",
+            "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|tiene) (?:los |las )?<m:M>",
             "(?P<line_W>filas?|columnas?) <i:S> (?P<all_W>tienen|solo hay) (?:los |las )?<m:M>",
         ),
         marks_lie,
@@ -167,6 +167,7 @@ RULES: tuple[Rule, ...] = (
         (
             "<l:S> y los que siguen (?:están|están siempre) en la (?P<line_W>fila|columna) <i:S>",
             "en la (?P<line_W>fila|columna) <i:S> están siempre <l:S> y los que siguen",
+            "la (?P<line_W>fila|columna) <i:S> tiene <l:S> y los que siguen",
             "<l:S> y los que siguen (?:bajan|suben)",
         ),
         first_marks,

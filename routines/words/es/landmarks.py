@@ -29,12 +29,12 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "lie.column.core": (
         "{the_marks} están en la columna {i}",
         "en la columna {i} están siempre {the_marks}",
-        "{the_marks} están siempre en la columna {i}",
+        "la columna {i} tiene {the_marks}",
     ),
     "lie.row.core": (
         "{the_marks} están en la fila {i}",
         "en la fila {i} están siempre {the_marks}",
-        "{the_marks} están siempre en la fila {i}",
+        "la fila {i} tiene {the_marks}",
     ),
     "lie.columns.core": (
         "las columnas {i} tienen {the_marks}",
