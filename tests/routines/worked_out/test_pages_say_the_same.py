@@ -11,7 +11,6 @@ from routines.demo.plans import PLANS
 from routines.drawing import draw_grid, draw_timeline
 from routines.drawing.pictures import NARROW, draw_picture
 from routines.models import WorkedOut
-from routines.models.facts import count_in_words
 from routines.models.shown_ideas import ideas_to_show
 from routines.models.shown_plan import ShownPlan
 from routines.plans.actions import copy_routine
@@ -82,7 +81,7 @@ def test_it_is_what_the_engine_finds_and_the_drawing_draws(plan, owner, grade_tw
     grid, landmarks, best = shown.grid, shown.landmarks, [item.pattern for item in shown.lit]
 
     card = worked_out.cards([save])[0]()
-    assert card.picture == draw_grid(grid, size="card", lit=best, landmarks=landmarks, title=count_in_words(grid))
+    assert card.picture == draw_grid(grid, size="card", lit=best, landmarks=landmarks, beside_words=True)
     assert [line.statement for line in card.patterns] == [pattern.statement for pattern in best]
 
     page = worked_out.page(save)()
