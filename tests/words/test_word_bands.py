@@ -31,7 +31,7 @@ LEARNED_LATER = re.compile("multiple|múltiplo|remainder|residuos? al dividir", 
 GRADE_OF_MULTIPLES = 4
 LONG_STATEMENT = 32
 NEVER_SAID = re.compile(
-    r"correct|!|None|Fraction|great|good job|well done|wrong|\{|\}|  |\.\.\.\.|, ,|\bnan\b|muy bien|perfect",
+    r"correct|!|(?-i:None)|Fraction|great|good job|well done|wrong|\{|\}|  |\.\.\.\.|, ,|\bnan\b|muy bien|perfect",
     re.IGNORECASE,
 )
 

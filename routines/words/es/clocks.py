@@ -5,7 +5,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.core, on a clock": ("cada vez es {d} {more}",),
     "step.says, on a clock": (
         "cada vez que contamos es {d} {more}",
-        "con cada salto es {d} {more}",
+        "con cada salto que damos es {d} {more}",
     ),
     "step.reason, on a clock": ("{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",),
     "step.reason-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),

@@ -11,7 +11,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.reason-short": ("{b} es {d} {more} que {a}",),
     "neighbour.statement": ("{direction} hay {diff} {more}",),
     "neighbour.core": ("{direction} siempre hay {diff} {more}",),
-    "neighbour.says": ("veo que {going}, el número siempre {up} {diff}",),
+    "neighbour.says": ("veo que {going}, el número siempre {up} {diff}", "veo que hay {diff} {more} {going}"),
     "neighbour.reason": ("{n} por {fills}, y {jumps}, o sea, {diff} {more} {direction}",),
     "neighbour.reason-short": ("{n} por {fills}: {jumps}",),
     "neighbour.reason-one-more": ("{n} por {fills} y 1 más: {jumps}, o sea, {diff} {more} {direction}",),
