@@ -2,7 +2,7 @@
 // the eye sees what lines up. A grid that is replaced by its like stays still: its thread does not run again.
 (function () {
   "use strict";
-  const GRIDS = "svg.g-root[data-size]";
+  const GRIDS = "svg.g-root[role][data-size]"; // not a card's, which only stands beside its words
   const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   let before = [];
 

@@ -17,7 +17,9 @@
     const now = new DOMParser().parseFromString(await answer.text(), "text/html");
     if (!now.querySelector("[data-keeps]") || written) return;
     const isSaved = answer.redirected || version(now) !== version(document);
-    if (isSaved || !keptAlive) location.replace(answer.url);
+    if (!isSaved && keptAlive) return;
+    form.inert = true; // what is typed from now on would go with this page
+    location.replace(answer.url);
   }
 
   window.addEventListener("pageshow", (event) => {

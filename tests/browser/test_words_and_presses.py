@@ -50,6 +50,7 @@ def test_back_and_a_change_are_saved_into_the_same_count(open_as, owner):
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page).to_have_url(re.compile(r"/routines/\d+/edit/"))
     page.go_back()
+    expect(page).to_have_url(re.compile(r"/routines/\d+/edit/"))  # the page has looked again what became of it
     page.fill("#id_title", "After going back")
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page.locator("#id_title")).to_have_value("After going back")
