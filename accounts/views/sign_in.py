@@ -4,7 +4,6 @@ from django.contrib import messages
 from django.contrib.auth import authenticate, login, logout
 from django.contrib.auth.decorators import login_not_required
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
-from django.middleware.csrf import rotate_token
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.http import url_has_allowed_host_and_scheme
 from django.utils.translation import gettext as _
@@ -92,7 +91,7 @@ def csrf_failure(request: Request, reason: str = "") -> HttpResponse:
         return response
     if not request.user.is_authenticated:
         return ask_to_sign_in(request, address=request.get_full_path(), kept=kept)
-    rotate_token(request)
+    # With the cookie's own token: an answer that is under way beside this one sends the same cookie, and spoils nothing.
     return render(request, "accounts/send_again.html", {"address": request.get_full_path(), "kept": kept}, status=403)
 
 

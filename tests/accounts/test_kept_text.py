@@ -110,6 +110,19 @@ def test_a_stale_token_from_a_page_of_ours_is_offered_to_send_again(person):
     assert browser.post("/me/", fields).status_code == 302
 
 
+def test_an_answer_under_way_does_not_spoil_the_form_that_is_offered(person):
+    """A part of the page asked for before the form was sent comes in after its answer, with the cookie of before."""
+    browser, part = Client(enforce_csrf_checks=True), Client()
+    browser.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+    browser.get("/me/")
+    part.cookies.load({name: morsel.value for name, morsel in browser.cookies.items()})
+    stale = {"display_name": "Ana M.", "email": "", "csrfmiddlewaretoken": "x" * 64}
+    page = browser.post("/me/", stale, headers={"origin": "http://testserver"}).content.decode()
+    late = part.get("/me/")
+    browser.cookies.update(late.cookies)
+    assert browser.post("/me/", stale | {"csrfmiddlewaretoken": token(page)}).status_code == 302
+
+
 @pytest.mark.parametrize("method", ["get", "post"])
 def test_htmx_is_told_to_sign_in_elsewhere_and_the_page_stays(signed_out, method):
     response = getattr(signed_out, method)("/me/", headers={"hx-request": "true"})
