@@ -1,5 +1,6 @@
 """Every number in every generated sentence is computed again from the sentence itself."""
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -41,6 +42,17 @@ def test_patterns_of_every_kind_say_only_what_is_so(kind: str) -> None:
                 assert ordinal_is_spelled(text)
 
     each()
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_midnight_is_no_zero(language: str) -> None:
+    count = Count.parse(kind="clock", start="3:00 am", step="-2 h", terms=6)
+    for pattern in find_patterns(Grid(count, 2), implied=True, audience=Audience(2, language)):
+        assert not re.search(r"\b(?:zero|cero)\b", pattern.because), pattern.because
+        assert (
+            CHECKERS[language].problems(pattern.because, Context(Grid(count, 2), pattern.claim, pattern.breaks_at))
+            == []
+        )
 
 
 @pytest.mark.parametrize("kind", KINDS)

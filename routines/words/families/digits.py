@@ -118,10 +118,13 @@ class Digit(Block[DigitClaim]):
             yield from self.saying("reason.bottom", a=a, d=d, x=bottom, **self.fields)
 
     def _jump_reasons(self, moved: int, period: Fraction) -> Iterator[Line]:
-        """Across zero, where digits are read from both sides, jumps are a reason only for what is as far from it on both."""
+        """Across zero, where digits are read from both sides, jumps are a reason only for what is as far from it on both.
+
+        A clock goes around: midnight is no zero.
+        """
         count, half = self.count, period / 2
         ends = count.scaled_start, count.scaled(self.grid.terms)
-        if not min(ends) < 0 < max(ends):
+        if self.page.on_clock or not min(ends) < 0 < max(ends):
             yield from super()._jump_reasons(moved, period)
         elif all((value / half).denominator == 1 for value in (count.start, count.step)):
             mark = self.page.mark(half)
