@@ -112,7 +112,8 @@ def notation_of(grid: Grid) -> Notation:
 def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
     """A phrase with its holes as a regular expression; `aN` names the hole's kind in the group."""
     words = "even|odd|pares|impares|par|impar|none|ninguno"
-    item = rf"(?:{notation.value}|{notation.difference}|-?\d+(?!\d|[:/.,]\d)|{words}|-(?= |,|;|\.|$))"
+    either = "|".join(dict.fromkeys((notation.value, notation.difference)))
+    item = rf"(?:{either}|-?\d+(?!\d|[:/.,]\d)|{words}|-(?= |,|;|\.|$))"
     holes = {
         "V": notation.value,
         "D": notation.difference,
@@ -121,10 +122,9 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:, then |, luego |[,;] | and | y | o ){item})*(?:[,;] \.\.\.)?",
         "L": rf"{BARE}(?:(?:[,;] | and | y ){BARE})*",
         "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
-        rf"|multiples? of {notation.difference}|múltiplos? de {notation.difference}"
-        rf"|counts? by {notation.difference}|números? de {notation.difference} en {notation.difference}"
-        rf"|{ENDING}"
-        rf"|stretch(?:es)? of {notation.difference}|tramos? de {notation.difference})",
+        rf"|(?:multiples? of|múltiplos? de|counts? by|stretch(?:es)? of|tramos? de) {notation.difference}"
+        rf"|números? de {notation.difference} en {notation.difference}"
+        rf"|{ENDING})",
         "P": PLACES,
         "W": r"[^\d.,:;()]+?",
     }

@@ -63,7 +63,18 @@ SIGN_OF |= {f"de {one}": sign for sign, (_, _, one, _) in SPOKEN.items()}
 SAID_UNIT = re.compile(rf"(?<=\d) ({'|'.join(sorted(SIGN_OF, key=len, reverse=True))})\b")
 SAME_UNIT |= SIGN_OF
 MEASURES = ("length", "mass", "capacity", "elapsed")
-UNIT = "|".join(sorted([*UNIT_SIZES, *SAME_UNIT], key=len, reverse=True))
+UNITS_OF_KIND = {
+    "length": {"in", "ft", "yd", "mi", "mm", "cm", "m", "km"},
+    "mass": {"oz", "lb", "ton", "g", "kg"},
+    "capacity": {"fl oz", "cup", "pt", "qt", "gal", "mL", "L"},
+    "elapsed": {"s", "min", "h", "d"},
+    "clock": {"s", "min", "h", "d"},
+}
+# Only those that a kind has: a phrase is read with all of them many times over.
+UNIT_OF_KIND = {
+    kind: "|".join(sorted(units | {name for name, sign in SAME_UNIT.items() if sign in units}, key=len, reverse=True))
+    for kind, units in UNITS_OF_KIND.items()
+}
 HALF = r"(?: (?:[ap]\. ?m\.|noon|midnight|(?:del )?mediodía|(?:de la )?medianoche))?"
 
 
@@ -99,7 +110,7 @@ class Notation:
         """A jump, a sum or a product."""
         sides = rf"-?{self.number}"
         if self.kind in MEASURES or self.kind == "clock":
-            one = rf"{self.number} (?:{UNIT})\b"
+            one = rf"{self.number} (?:{UNIT_OF_KIND[self.kind]})\b"
             return rf"-?{one}(?: {one})?(?: \({one}(?: {one})?\))?"
         if self.kind == "money":
             symbol, small = re.escape(self.symbol), re.escape(self.small_symbol)
@@ -126,7 +137,7 @@ class Notation:
         if self.kind in MEASURES or self.kind == "clock":
             minus, text = text.startswith("-"), text.lstrip("-")
             total = Fraction(0)
-            for number, unit in re.findall(rf"({self.number}) ({UNIT})\b", text):
+            for number, unit in re.findall(rf"({self.number}) ({UNIT_OF_KIND[self.kind]})\b", text):
                 total += self._number(number) * UNIT_SIZES[SAME_UNIT.get(unit, unit)]
             return -total if minus else total
         if self.kind == "money":
