@@ -179,10 +179,11 @@ def nearly(c: Context, h: dict[str, Any]) -> bool:
 
 
 def lands_on_all(c: Context, h: dict[str, Any]) -> bool:
-    """So many jumps make what is round, and no multiple of it in view is jumped over."""
+    """So many jumps make what is round, the board comes to it past zero, and no multiple of it in view is jumped over."""
     r, values = c.grid.count.form.round_number(), {c.value(n) for n in c.terms}
-    every = range(int(-(-min(values) // r)), int(max(values) // r) + 1)
-    return h["s"] == size(c.grid) and h["k"] * h["s"] == h["r"] == r and all(many * r in values for many in every)
+    every = [many for many in range(int(-(-min(values) // r)), int(max(values) // r) + 1) if many]
+    made = h["s"] == size(c.grid) and h["k"] * h["s"] == h["r"] == r == h.get("m", r)
+    return made and bool(every) and all(many * r in values for many in every)
 
 
 def does_not_fill(c: Context, h: dict[str, Any]) -> bool:
@@ -336,8 +337,8 @@ RULES: tuple[Rule, ...] = (
         ("jumps of <s:D> do not fit evenly into <r:D>",), ("saltos de <s:D> no caben justos en <r:D>",), does_not_fill
     ),
     Rule(
-        ("<k:N> jumps of <s:D> make <r:D>, so we land on every",),
-        ("<k:N> saltos de <s:D> hacen <r:D>, y así llegamos a cada",),
+        ("<k:N> jumps of <s:D> make <r:D>, so we land on every(?: multiple of <m:D>)?",),
+        ("<k:N> saltos de <s:D> hacen <r:D>, y así llegamos a cada(?: múltiplo de <m:D>)?",),
         lands_on_all,
     ),
     Rule(

@@ -210,7 +210,7 @@ class SentenceChecker:
             elif kind == "M":
                 size = multiple_named(text.lower(), notation)
                 if size is None:  # "números de 5 en 5" says its number twice
-                    sizes = {notation.read(said) for said in re.split(" of | de | by | en ", text)[1:]}
+                    sizes = {notation.read(said) for said in re.findall(notation.difference, text)}
                     (size,) = sizes
                 holes[hole] = size
             elif kind == "P":

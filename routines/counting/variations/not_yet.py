@@ -197,7 +197,9 @@ def _fewer(grid: Grid) -> Iterator[Change]:
 
 
 def _friendlier_jump(grid: Grid) -> Iterator[Change]:
-    """Jumps that fit evenly into what is round, begun at one of them, so that all that is round is landed on."""
+    """Jumps that fit evenly into what is round, begun at one of them, so that all that is round is landed on.
+
+    Only where the board comes to something round: 10560 jumps that make a mile are no help on any."""
     count, size, landmark = grid.count, abs(grid.count.step), grid.count.form.round_number()
     fits = landmark % size == 0  # what fits already is made longer, never shorter
     fitting = [one for one in _friendly_sizes(count) if landmark % one == 0 and landmark >= 2 * one]
@@ -207,7 +209,9 @@ def _friendlier_jump(grid: Grid) -> Iterator[Change]:
     friendly = min(sizes, key=lambda one: (abs(one - size), -one))
     first = friendly if count.start == count.step else count.start // friendly * friendly
     new = changed(grid, start=first, step=friendly if count.step > 0 else -friendly)
-    if new is not None:
+    if new is not None and any(
+        new.count.value(n) and new.count.value(n) % landmark == 0 for n in range(1, new.terms + 1)
+    ):
         told = {
             "size": count.difference_text(friendly),
             "old": count.difference_text(size),

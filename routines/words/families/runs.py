@@ -109,7 +109,8 @@ class DigitRun(Phrases[DigitRunClaim]):
                 "run.reason-nearly",
                 d=self.page.jump,
                 aside=self.page.difference(aside),
-                aside_more=self.page.more(aside),
+                # A jump is an amount, on a clock too: 29 min less than an hour, not earlier.
+                aside_more=self.language.compared(aside, clock=False),
                 own=self.page.difference(own),
             )
         elif period and rest % period == 0:
