@@ -8,10 +8,11 @@ on one side of zero (`sides` splits them), because what is written is read from 
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
+from collections.abc import Iterator
 from fractions import Fraction
 from functools import lru_cache
 from itertools import chain
-from math import ceil, lcm
+from math import ceil, gcd, lcm
 
 from ..claims import no_such_part
 from ..count import Count
@@ -220,6 +221,76 @@ class Part(Reading):
         return ceil((self._unit + abs(self.count.step) * gap) / worth) + 1 + 2 * (self._unit / worth).numerator
 
 
+class TopHeavyPart(Part):
+    """A part of an amount that is written top-heavy beside a larger unit: the 5, the 2, the ounces of 3 lb 5/2 oz.
+
+    Source: proof - let x be what is left of |value| past the larger unit, in the smaller one. Where x is not 0, what is
+    read grows evenly with x, as steeply as x mod 1 says, so along equally spaced terms as its place in a turn says. Take
+    the pairs at one place of a turn with as many larger units between them: if both terms are equally steep, all of
+    those pairs differ by the same; if not, at most one is right. There are two such sorts of pairs at a place, and a
+    term of at most two is x = 0: so five turns show what is not equally steep, and the first pair of each sort shows
+    the rest. Nothing is looked at as many times as a ton has ounces.
+    """
+
+    def __init__(self, count: Count, name: str, terms: int, small: Fraction) -> None:
+        super().__init__(count, name, terms)
+        scale = lcm(count.scale, small.denominator)
+        self._times = scale // count.scale
+        self._small, self._large = int(small * scale), int(self._unit * scale)
+
+    def first_miss(self, terms: Progression, gap: int, change: int) -> int | None:
+        j = self._steps_to_miss(terms.first, terms.by, gap, change, _how_many(terms))
+        return None if j is None else terms.first + j * terms.by
+
+    def last_miss(self, terms: Progression, gap: int, change: int) -> int:
+        total = _how_many(terms)
+        assert total is not None
+        last = terms.first + (total - 1) * terms.by
+        j = self._steps_to_miss(last, -terms.by, gap, change, total)
+        return 0 if j is None else last - j * terms.by
+
+    def settled(self, zero: int | None) -> int:
+        return (zero or 1) + 1
+
+    def _steps_to_miss(self, first: int, by: int, gap: int, change: int, total: int | None) -> int | None:
+        size, before = self._size(first), self._size(first - gap)
+        value = self.count.scaled(first)
+        grows = value == 0 or (value > 0) == (self.count.scaled_step * by > 0)
+        step = abs(self.count.scaled_step * by) * self._times * (1 if grows else -1)
+        turn = self._small // gcd(self._small, step)
+        looked_at = set(range(5 * turn))
+        for at in range(turn):
+            firsts = self._first_of_each_sort(min(size, before) + at * step, turn * step, abs(size - before))
+            looked_at.update(at + turn * j for j in firsts)
+        for j in sorted(looked_at):
+            if total is not None and j >= total:
+                break
+            if self.differs(first + j * by, gap, change):
+                return j
+        return None
+
+    def _first_of_each_sort(self, lower: int, step: int, gap: int) -> Iterator[int]:
+        """Of pairs with equally spaced smaller sizes: the first of each sort, and the first two in which x is 0."""
+        rest = gap % self._large
+        crossed = self._large - rest
+        for low, high in ((1, crossed - 1), (crossed + 1, self._large - 1)):
+            if low <= high and (j := first_in_window(lower, step, self._large, low, high)) is not None:
+                yield j
+        for zero in {0, crossed % self._large}:
+            j = first_in_window(lower, step, self._large, zero, zero)
+            if j is not None:
+                yield j
+                again = first_in_window(lower + (j + 1) * step, step, self._large, zero, zero)
+                yield j if again is None else j + 1 + again
+
+    def _size(self, n: int) -> int:
+        return abs(self.count.scaled(n)) * self._times
+
+
+def _how_many(terms: Progression) -> int | None:
+    return None if terms.end is None else max(0, -(-(terms.end - terms.first) // terms.by))
+
+
 class WrittenParts:
     """All parts of the terms of one count, each term looked at once, however many of its parts are read."""
 
@@ -267,6 +338,8 @@ def part_reading(count: Count, name: str, terms: int) -> Reading:
         return Wheel(count, form.large.size, None)
     # Top-heavy amounts ("707/60 h") write no whole units: what is written has to be looked at.
     top_heavy = isinstance(form, Measure) and form.places is None and count.style.shape == "top-heavy"
+    if isinstance(form, Measure) and top_heavy and form.large is not None:
+        return TopHeavyPart(count, name, terms, form.small.size)
     if isinstance(form, Measure) and name == form.small.part and not top_heavy:
         turn = None if form.large is None else (form.large.size / form.small.size).numerator
         return Wheel(count, form.small.size, turn)
