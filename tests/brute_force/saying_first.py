@@ -42,7 +42,10 @@ def first_six(listed: Sequence[Listed], board: Board, level: int, read_by: Colle
     unclear = [one for one in listed if one not in free and not one.barred]
     unclear.sort(key=lambda one: {"landmarks": 0, "remainder": 2}.get(one.claim["family"], 1))
     chosen = (six + [one.claim for one in (*repeated, *unclear, *barred)])[:SIX]
-    return sorted(chosen, key=lambda claim: claim["family"] == "how-many" and len(claim["block"]) > 1)
+    late = [one.claim for one in barred]
+    in_turns = [claim for claim in chosen if claim["family"] == "how-many" and len(claim["block"]) > 1]
+    before = [claim for claim in chosen if claim not in in_turns and claim not in late]
+    return before + [claim for claim in in_turns if claim not in late] + [claim for claim in chosen if claim in late]
 
 
 def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]) -> bool:

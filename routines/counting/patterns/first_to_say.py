@@ -45,7 +45,9 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
     others = _without(first, found)
     if len(first) < FIRST_SIX:
         first += sorted(others, key=lambda one: _left_over(one, grid, level))[: FIRST_SIX - len(first)]
-    return sorted(first, key=_in_steps) + _without(first, others)
+    # What is barred at this level stays behind all that is not.
+    last = sorted(first, key=lambda one: (barred_places(one.claim, grid, level), _in_steps(one)))
+    return last + _without(first, others)
 
 
 def _put_off(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int]:
