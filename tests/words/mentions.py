@@ -127,15 +127,17 @@ def wrong_directions(text: str, grid: Grid, claim: Claim) -> Iterator[str]:
             yield f"the other way through a column: {through[0]}"
 
 
+def terms_onward(grid: Grid, direction: str) -> int:
+    """How many counts on the next cell that way on the page is, in view or not; below 0 where it was counted before."""
+    down, right = MOVES[direction]
+    length = grid.line_length
+    by_row, by_column = {"across": (length, 1), "down": (1, length), "across-up": (-length, 1)}[grid.fill]
+    return down * by_row + right * by_column
+
+
 def is_against_the_count(grid: Grid, direction: str) -> bool:
     """Whether the next cell that way on the page was counted before: down a page that fills from below."""
-    down, right = MOVES[direction]
-    for n in range(1, grid.terms + 1):
-        row, column = grid.place(n)
-        other = grid.at(row + down, column + right)
-        if other is not None:
-            return other < n
-    return False
+    return terms_onward(grid, direction) < 0
 
 
 def direction_as_counted(grid: Grid, direction: str) -> str:

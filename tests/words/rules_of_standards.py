@@ -39,7 +39,8 @@ def meets(c: Context, h: dict[str, Any]) -> bool:
     multiple = multiple_of(c, h)
     if c.grid.count.kind == "whole" and multiple % 10:
         return False
-    values = [c.value(n) for n in c.terms]
+    # Counting back from a multiple leaves it, and passes none before the next one below.
+    values = [c.value(n) if c.grid.count.step > 0 else -c.value(n) for n in c.terms]
     met = any((a // multiple) != (b // multiple) or b % multiple == 0 for a, b in itertools.pairwise(values))
     return met == (h.get("not") is None)
 

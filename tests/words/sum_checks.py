@@ -4,7 +4,7 @@ from fractions import Fraction
 from typing import Any
 
 from tests.words.line_checks import along_of
-from tests.words.mentions import MOVES, is_against_the_count
+from tests.words.mentions import is_against_the_count, terms_onward
 from tests.words.number_checks import claim_of, signed, texts
 from tests.words.sentence_checker import Context
 
@@ -110,13 +110,7 @@ def difference_of(c: Context) -> Fraction:
     back = is_against_the_count(c.grid, direction)
     if stated is not None:
         return -Fraction(stated) if back else Fraction(stated)
-    down, right = MOVES[direction]
-    for n in c.terms:
-        row, column = c.grid.place(n)
-        other = c.grid.at(row + down, column + right)
-        if other is not None:
-            return (c.value(n) - c.value(other)) if back else c.value(other) - c.value(n)
-    raise AssertionError("nothing to compare in this grid")
+    return Fraction(c.grid.count.step) * abs(terms_onward(c.grid, direction))
 
 
 def step_is(c: Context, h: dict[str, Any]) -> bool:
