@@ -52,7 +52,7 @@ def feature_named(words: str, notation: Notation, *, known_coins: bool = False) 
 
     ("place", 1), ("part", "inches"), ("coin", 0 or 1), ("remainder", modulus or None), ("digit-sum", None)."""
     written = re.sub(r"^(?:the|los|las|el|la) ", "", words.strip(), flags=re.IGNORECASE)
-    words = re.sub(r"^números? de (.+) enter[oa]s$", r"\1", written.lower())
+    words = re.sub(r"^numbers? of whole (.+)$|^números? de (.+) enter[oa]s$", r"\1\2", written.lower())
     if re.fullmatch("digit sums?|sumas? de las cifras", words):
         return "digit-sum", None
     if re.fullmatch("leftovers?|partes? que sobran?", words):

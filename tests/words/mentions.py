@@ -67,7 +67,8 @@ def wrong_mentions(text: str, grid: Grid, claim: Claim, notation: Notation) -> I
 def features_in(text: str, notation: Notation) -> Iterator[str]:
     names = f"{NAMED}|{COINS}" if notation.kind == "money" else f"{PAST}|{NAMED}"
     marks = (
-        r"(?:whole|half|full|quarter) [^\W\d]+|[^\W\d]+ enter[oa]s?|horas? enteras?|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
+        r"(?:whole|half|full|quarter) (?:fluid )?[^\W\d]+"
+        r"|[^\W\d]+ enter[oa]s?|horas? enteras?|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
     )
     for found in re.finditer(rf"(?<![\w-])(?:{marks}|(?P<name>{names}))(?!\w)", text, re.IGNORECASE):
         if found["name"]:

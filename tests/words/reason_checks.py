@@ -10,7 +10,7 @@ from tests.words.number_checks import breaks, claim_of, multiple_of
 from tests.words.readings_back import PART_SYMBOLS
 from tests.words.sentence_checker import Context
 from tests.words.sum_checks import difference_of
-from tests.words.written_values import UNIT_SIZES
+from tests.words.written_values import SAME_UNIT, UNIT_SIZES
 
 
 def line_holds(c: Context, h: dict[str, Any]) -> bool:
@@ -163,4 +163,5 @@ def _worth_of_one(c: Context) -> Fraction:
         return Fraction(1)
     if count.kind == "money":
         return Fraction(10**c.notation.digits if part == count.part_names()[0] else 1)
-    return UNIT_SIZES[PART_SYMBOLS[part].split("|")[0].rstrip("?")]
+    symbol = PART_SYMBOLS.get(part, part).split("|")[0].rstrip("?")
+    return UNIT_SIZES[SAME_UNIT.get(symbol, symbol)]

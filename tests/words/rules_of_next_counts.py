@@ -138,7 +138,7 @@ def some_land(c: Context, h: dict[str, Any]) -> bool:
 def comes_back(c: Context, h: dict[str, Any]) -> bool:
     """After so many jumps, and after so many before, what is left past something round is the same again."""
     r = c.grid.count.form.round_number()
-    now, then = (next(k for k in range(1, 10_000) if k * size(g) % r == 0) for g in (c.grid, old(c)))
+    now, then = ((size(g) / r).denominator for g in (c.grid, old(c)))
     return h["s"] == size(c.grid) and h["k"] == now > then == h["o"]
 
 
@@ -208,8 +208,13 @@ def one_for_many(c: Context, h: dict[str, Any]) -> bool:
 
 
 def is_large(c: Context, landmark: Fraction) -> bool:
-    """A landmark ten times as large as what is passed in every line; on a clock noon or midnight."""
-    return is_round(c, landmark / 10) if c.grid.count.wrap is None else landmark % c.grid.count.wrap in (0, 720)
+    """A landmark ten times as large as what is passed in every line; on a clock noon or midnight.
+
+    Where parts of a unit are counted, what is passed in every line is the unit itself."""
+    if c.grid.count.wrap is not None:
+        return landmark % c.grid.count.wrap in (0, 720)
+    in_parts = c.grid.count.base_unit and any(re.search(r"\d[/.,]\d", c.grid.count.text(n)) for n in c.terms)
+    return is_round(c, landmark / 10) or (bool(in_parts) and is_round_amount(c, landmark))
 
 
 def passes(c: Context, h: dict[str, Any]) -> bool:

@@ -258,14 +258,16 @@ class TopHeavyPart(Part):
         grows = value == 0 or (value > 0) == (self.count.scaled_step * by > 0)
         step = abs(self.count.scaled_step * by) * self._times * (1 if grows else -1)
         turn = self._small // gcd(self._small, step)
-        looked_at = set(range(5 * turn))
-        for at in range(turn):
-            firsts = self._first_of_each_sort(min(size, before) + at * step, turn * step, abs(size - before))
-            looked_at.update(at + turn * j for j in firsts)
-        for j in sorted(looked_at):
-            if total is not None and j >= total:
-                break
+        for j in range(5 * turn if total is None else min(5 * turn, total)):
             if self.differs(first + j * by, gap, change):
+                return j
+        later = {
+            at + turn * j
+            for at in range(turn)
+            for j in self._first_of_each_sort(min(size, before) + at * step, turn * step, abs(size - before))
+        }
+        for j in sorted(later):
+            if (total is None or j < total) and self.differs(first + j * by, gap, change):
                 return j
         return None
 

@@ -26,6 +26,9 @@ class Jump:
         count = self.count = grid.count
         ready = self._ready = known or places_of_a_count(count)
         before, due = count.scaled(n - 1), count.scaled(n)
+        if count.wrap is not None and min(before, due) < 0:  # a clock knows no zero: the same times some days later
+            later = -(min(before, due) // (DAY * count.scale)) * DAY * count.scale
+            before, due = before + later, due + later
         self.grid, self.n = grid, n
         self.a, self.b = _light(count, before), _light(count, due)
         self.s, self.start, self.places = ready.by, ready.start, ready.places

@@ -189,7 +189,8 @@ def _how_it_meets(grid: Grid, old: Count, round_by: Fraction, told: dict[str, st
         return "unfriendly"
     seldom, often = _comes_back(round_by, count.step), _comes_back(round_by, old.step)
     told |= {"every": str(seldom), "often": str(often)}
-    comes = any(count.value(n) % round_by == 0 for n in range(1, seldom + 1))
+    # Some multiple is met at all, and soon enough to be looked for: gcd(r, step) is r / seldom.
+    comes = count.start % (round_by / seldom) == 0 and seldom <= 2 * grid.terms
     return "unfriendly seldom" if seldom > often > 1 and comes else ""
 
 
@@ -242,9 +243,9 @@ def _unfriendly_amounts(count: Count, round_by: Fraction) -> Iterator[Fraction]:
     if parts == 1 and units and round_by == 10 * units.small.size:
         yield from (step * unit for step in range(int(size / unit) + 1, many) if many % step)
         return
-    apart = [step for step in range(many // 2 + 1, many) if gcd(step, many) <= max(1, many // 20)]
-    yield from (step * unit for step in apart)
-    yield from (step * unit for step in range(many // 2 + 1, many) if step not in apart and many % step)
+    nearly_apart = max(1, many // 20)
+    yield from (step * unit for step in range(many // 2 + 1, many) if gcd(step, many) <= nearly_apart)
+    yield from (step * unit for step in range(many // 2 + 1, many) if gcd(step, many) > nearly_apart and many % step)
     if parts > 1:
         yield from (share for share in (size / 2, size * 2) if share < round_by and round_by % share)
 
