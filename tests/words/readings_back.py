@@ -70,6 +70,8 @@ class Readings:
             return int(stack[1 if name == "top" else 2])
         if name == "whole":
             whole = re.match(r"\d+(?![\d/])", text)
+            if whole is None and abs(self.value(n)) >= 1:  # -82 written as -656/8
+                return None
             return int(whole[0]) if whole else 0
         symbol = PART_SYMBOLS.get(name, name)
         found = re.search(rf"(?<![\d/])(\d+)(?: \d+/\d+)? (?:{symbol})\b", text)
