@@ -27,7 +27,7 @@ GRAMMARS = {
 }
 UNCLAIMED = {
     "stop": "look along the rows and down the columns|mira a lo largo de las filas y las columnas|es hora de"
-    r"|the [a-z ]+, \d+ to \d+|(?:el|la|los|las) [a-záéíóú ]+, de \d+ a \d+"
+    r"|the [a-z ]+, \d+ to \d+|(?:el|la|los|las) [a-záéíóúüñ ]+, de \d+ a \d+"
 }
 CHECKERS = {
     (sort, language): SentenceChecker(rules, language, UNCLAIMED.get(sort, ""))

@@ -39,7 +39,12 @@ def far_is(c: Context, h: dict[str, Any]) -> bool:
 
 
 def sizes(c: Context) -> tuple[Fraction, Fraction]:
-    """How far from zero the last count and the next one are."""
+    """How far from zero the last count and the next one are; on a clock, which knows none, from a midnight before both."""
+    wrap = c.grid.count.wrap
+    if wrap:
+        before, due = Fraction(c.value(after(c))), Fraction(c.value(after(c) + 1))
+        earlier = min(before, due) // wrap * wrap
+        return before - earlier, due - earlier
     return abs(Fraction(c.value(after(c)))), abs(Fraction(c.value(after(c) + 1)))
 
 
@@ -230,7 +235,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("(?P<part_W>the [a-z ]+), <x:N> to <y:N>",),
-        ("(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+), de <x:N> a <y:N>",),
+        ("(?P<part_W>(?:el|la|los|las) [a-záéíóúüñ ]+), de <x:N> a <y:N>",),
         part_changes,
     ),
     Rule(
@@ -241,9 +246,9 @@ RULES: tuple[Rule, ...] = (
             "the digits make <y:N>, not <x:N>",
         ),
         (
-            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) pasan? de <x:N> a <y:N>",
-            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) pasan? a <y:N>",
-            "(?P<part_W>(?:el|la|los|las) [a-záéíóú ]+) siguen? en <x:N>",
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóúüñ ]+) pasan? de <x:N> a <y:N>",
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóúüñ ]+) pasan? a <y:N>",
+            "(?P<part_W>(?:el|la|los|las) [a-záéíóúüñ ]+) siguen? en <x:N>",
             "las cifras suman <y:N>, no <x:N>",
         ),
         digit_becomes,

@@ -12,13 +12,14 @@ from ..count import Count
 from ..grid import Fill, Grid
 from ..kinds.names import Kind
 from ..locate.routes import landmark_multiples
+from ..outcome import Outcome
 from ..patterns import digit, landmarks
 from ..slips.integers import BELOW_ZERO_FROM
 from ..written_units import written_units
 from .as_planned import YOUNGEST
 from .changes import Change, across_the_fill, back_again, changed, shown, small_unit
 from .not_yet import IN_LINES
-from .reach import largest_measured
+from .reach import largest_measured, lowest_allowed, within_reach
 
 # The largest landmark among whole numbers that a level counts past; see `reach`.
 LARGEST = (100, 100, 1000, 10_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000, 1_000_000)
@@ -144,9 +145,14 @@ def _harder_step(grid: Grid, level: int) -> Iterator[Change]:
         start = {"ten times": count.start * TEN, "finer": count.start / TEN}.get(name)
         step = size if count.step > 0 else -size
         new = changed(grid, start=start, step=step, style=replace(count.style, places=None))
-        if new is None:
+        # What is said of a step is said of the counts that the class will come to.
+        reached = new and within_reach(
+            Change(name, new), grid, level, lowest_allowed(grid, Outcome.READY_FOR_MORE, level)
+        )
+        if not reached:
             continue
-        told = {
+        new = reached.grid
+        told = reached.written | {
             "size": new.count.difference_text(size),
             "round": new.count.difference_text(round_by),
             "old": count.difference_text(count.step),
