@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 
@@ -101,3 +102,16 @@ def test_the_replies_to_one_slip_end_in_several_ways() -> None:
     grid = Grid(Count.parse(kind="fraction", start="1/8", step="1/8", terms=12), 4)
     replies = [slip.reply for slip in likely_slips(grid, 4) if slip.rule == "F01"]
     assert len({reply.split("?", 1)[1][:12] for reply in replies}) >= 3
+
+
+@pytest.mark.parametrize(
+    ("start", "step"), [("1:15 a.m.", "-50 min"), ("12:20 a.m.", "-25 min"), ("2:45 a.m.", "-35 min")]
+)
+def test_before_midnight_a_clock_goes_on_as_ever(start: str, step: str) -> None:
+    """A clock has no zero to come near to or to go below."""
+    back = Count.parse(kind="clock", start=start, step=step, terms=12)
+    forth = replace(back, start=back.value(12), step=-back.step)  # the same count the other way
+    assert forth.start < 0
+    for count in (back, forth):
+        for _, _, slip in told(Grid(count, 4)):
+            assert not re.search(r"zero|\bcero", f"{slip.why} {slip.reply}", re.IGNORECASE)

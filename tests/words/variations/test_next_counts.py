@@ -211,3 +211,19 @@ def test_every_grid_has_a_next_count_and_what_it_claims_it_shows(
 def test_slips_may_be_given_as_they_were_foreseen() -> None:
     foreseen = likely_slips(BACK, 4)
     assert next_counts(BACK, "not-yet", 4, slips=foreseen[:1]) == next_counts(BACK, "not-yet", 4, slips=[foreseen[0].n])
+
+
+@given(st.sampled_from(KINDS).flatmap(grids), st.integers(0, 8), st.sampled_from(list(Outcome)))
+def test_what_jumps_are_said_to_make_is_reached_on_the_board(grid: Grid, level: int, outcome: str) -> None:
+    for one in next_counts(grid, outcome, audience=Audience(level)):
+        if re.search("make .*, so we land on every", one.reason):
+            count, landmark = one.grid.count, one.grid.count.form.round_number()
+            assert any(count.value(n) and count.value(n) % landmark == 0 for n in range(1, count.terms + 1))
+
+
+def test_landing_is_said_of_the_counts_that_are_left() -> None:
+    """25 min lands on whole hours at 300 and 600 min, of which a school day's counts reach the first alone."""
+    quarters = Grid(Count.parse(kind="elapsed", start="0 min", step="15 min", terms=32), 11, "down")
+    harder = next(one for one in next_counts(quarters, "ready-for-more", audience=Audience(8)) if "25 min" in one.what)
+    landed = [n for n in range(2, harder.grid.terms + 1) if harder.grid.count.value(n) % 60 == 0]
+    assert ("only one jump" in harder.reason) == (len(landed) == 1)
