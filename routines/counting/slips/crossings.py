@@ -53,14 +53,16 @@ def _kept(jump: Jump) -> tuple[Place | None, str]:
 def what_is_not_counted(jump: Jump) -> str:
     """What happens with the place that is left as it was, where the rule of its name hears it.
 
-    "opened": counting back one of it is opened, and still counted. "neared": going up below zero there are fewer, and it is
+    "opened": counting back one of it is opened, and still counted, so that what is heard turns back; "opened far": the
+    jump has some of it, and what is heard goes on, but too little. "neared": going up below zero there are fewer, and it is
     still counted. "made": the jump has some of it, and its smaller parts make one more, so the digit does change, but by
-    too little. "entered": the next of it is entered, and its digit stays.
+    too little. "entered": the next of it is entered, and its digit stays, so that what is heard turns back.
     """
     place, _ = _kept(jump)
+    has_some = place is not None and abs(jump.s) > place.size
     if abs(jump.b) < abs(jump.a):
-        return "opened" if jump.a > 0 else "neared"
-    return "made" if place is not None and abs(jump.s) > place.size else "entered"
+        return ("opened far" if has_some else "opened") if jump.a > 0 else "neared"
+    return "made" if has_some else "entered"
 
 
 def _kept_rule(identity: str, name: str) -> Rule:
