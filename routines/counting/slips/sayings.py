@@ -47,7 +47,7 @@ def _all_words(count: Count, value: Fraction) -> Iterator[str]:
     for form in _forms(count):
         for language in LANGUAGES:
             yield from _long_and_short(form.words(value, language))
-    if count.kind == Kind.WHOLE:
+    if count.kind == Kind.WHOLE and value in IN_HUNDREDS:
         yield from (in_hundreds(count, value, language) for language in LANGUAGES)
 
 
