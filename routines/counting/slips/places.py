@@ -16,6 +16,7 @@ from ..kinds.numerals import places_needed
 
 # Counted as songs, from one of their own; nobody works out where their tens and hundreds begin.
 SONGS, SONG_OF_A_HUNDRED = (2, 5, 10, 20, 25, 50, 100), (25, 50)
+QUARTER_HOUR = 15
 
 
 def light(value: Fraction) -> Fraction:
@@ -171,8 +172,10 @@ class PlacesOfACount(NamedTuple):
 
 
 def is_sung(count: Count) -> bool:
-    """Whether a count goes through twos, fives, tens, quarters of a hundred: nobody works them out."""
-    return abs(count.step) / places_of(count).one in SONGS and count.start % count.step == 0
+    """Whether a count goes through twos, fives, tens, quarters of a hundred or of an hour: nobody works them out."""
+    size = abs(count.step) / places_of(count).one
+    quarters = count.kind in (Kind.CLOCK, Kind.ELAPSED) and size == QUARTER_HOUR
+    return (quarters or size in SONGS) and count.start % count.step == 0
 
 
 @lru_cache(maxsize=256)

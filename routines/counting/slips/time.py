@@ -124,6 +124,7 @@ RULES = (
         (2, 4),
         lambda j: _twelve(j) and _past_noon(j),
         _other_half_of_the_day,
+        3,
         source=NIST_TIME,
     ),
     Rule(
@@ -131,6 +132,7 @@ RULES = (
         (2, 4),
         lambda j: _twelve(j) and _past_midnight(j),
         _other_half_of_the_day,
+        3,
         source=NIST_TIME,
     ),
     Rule(
@@ -172,9 +174,21 @@ RULES = (
     Rule("T12", (2, 2), lambda j: _clock(j) and _passes_an_hour(j) and j.b % 60 != 0, _hundred_minutes, 3),
     Rule("T13", (2, 2), lambda j: _clock(j) and _passes_an_hour(j), _hour_kept),
     # The first grades, which count by hours and halves: the hour hand is nearly at the next one, and full hours are known best.
-    Rule("T15", (0, 2), lambda j: _clock(j) and j.s == 30 and j.b % 60 == 30, lambda j, _: j.text(j.b + 60)),
+    Rule(
+        "T15",
+        (0, 2),
+        lambda j: j.b % 60 == 30,
+        lambda j, _: j.text(j.b + 60),
+        counts=lambda count: count.kind == Kind.CLOCK and count.step == 30,
+    ),
     Rule("T16", (0, 1), _from_twelve_to_one, _thirteen, of_writing=True),
-    Rule("T17", (0, 3), lambda j: _clock(j) and j.s == 60 and j.b % 60 != 0, lambda j, _: j.text(j.b - j.b % 60)),
+    Rule(
+        "T17",
+        (0, 3),
+        lambda j: j.b % 60 != 0,
+        lambda j, _: j.text(j.b - j.b % 60),
+        counts=lambda count: count.kind == Kind.CLOCK and count.step == 60,
+    ),
     Rule("T14", (4, 5), lambda j: not _clock(j) and _passes_an_hour(j), _hour_kept_elapsed),
 )
 

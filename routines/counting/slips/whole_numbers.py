@@ -191,7 +191,14 @@ RULES = (
         (1, 2),
         lambda j: j.s == 10 and j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
-        1,
+    ),
+    # Kindergarten counts by tens too. Source: Common Core State Standards (2010), K.CC.A.1.
+    Rule(
+        "W49",
+        (0, 0),
+        lambda j: j.a % 100 == 0 and j.a >= 100,
+        lambda j, _: j.text(j.a + 100),
+        counts=lambda count: count.step == 10,
     ),
     Rule(
         "W16",
@@ -332,18 +339,19 @@ RULES = (
     Rule(
         "W47",
         (2, 4),
-        lambda j: 2 < abs(j.s) < 10 and _crosses(j, 10) and j.a % 10 != 0,
+        lambda j: _crosses(j, 10) and j.a % 10 != 0,
         lambda j, _: j.text(j.b - 1 if j.s > 0 else j.b + 1),
         source=SECADA_FUSON_HALL_1983,
-        counts=lambda count: not is_sung(count),
+        counts=lambda count: 2 < abs(count.step) < 10 and not is_sung(count),
     ),
     Rule(
         "W48",
         (2, 4),
-        lambda j: _above_zero(j) and j.s > 0 and j.a // 1000 != j.b // 1000 and j.b % 1000 < 100,
+        lambda j: j.a // 1000 != j.b // 1000 and j.b % 1000 < 100 and j.a >= 0,
         lambda j, language: in_hundreds(j.count, j.b, language),
         3,
         same_number=lambda j: True,
+        counts=lambda count: count.step > 0,
     ),
     Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1, of_writing=True),
 )

@@ -50,6 +50,7 @@ WORDS = {
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
     "W44": whole_numbers.WORDS["W08"],
+    "W49": whole_numbers.WORDS["W15"],
     "W45": whole_numbers.WORDS["W20"],
     "W43": SlipWords(
         "{b} is left out: the words of the teens are hard to tell apart.",

@@ -93,3 +93,5 @@ WORDS = {
     ),
 }
 WORDS["C06 opened far"] = WORDS["C06 opened"]
+WORDS["C13"] = WORDS["C10"]
+WORDS["C13 landed"] = WORDS["C12"]

@@ -118,3 +118,5 @@ WORDS = {
 }
 WORDS["C05 opened far"] = WORDS["C05 opened"]._replace(show=_TOO_SHORT)
 WORDS["C06 opened far"] = WORDS["C06 opened"]
+WORDS["C13"] = WORDS["C10"]
+WORDS["C13 landed"] = WORDS["C12"]
