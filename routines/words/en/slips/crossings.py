@@ -79,7 +79,7 @@ WORDS = {
     "C10": SlipWords(
         "After {a} a round number is crossed, and the next round one is said.",
         "How far past the round number does our jump from {a} go?",
-        "How big is our jump from {a}?",
+        "Is that one jump from {a}, or more?",
     ),
     "C11": SlipWords(
         "{a} is said again while the next count is being looked for.",

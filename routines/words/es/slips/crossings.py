@@ -103,7 +103,7 @@ WORDS = {
     "C10": SlipWords(
         "Después {a:del} se pasa de un número redondo y se dice el redondo que sigue.",
         "¿Cuánto pasa del número redondo nuestro salto desde {a:el}?",
-        "¿De cuánto es el salto desde {a:el}?",
+        "¿Es eso un salto desde {a:el}, o más?",
     ),
     "C11": SlipWords(
         "Se repite {a:el} mientras se busca {the_next_one}.",

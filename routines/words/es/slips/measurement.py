@@ -45,7 +45,7 @@ WORDS = {
     ),
     "L17": SlipWords(
         "Se toman cien minutos por una hora, como cien centímetros son un metro.",
-        "¿Cuántos minutos llenan una hora y dónde quedaría entre nuestros números?",
+        "¿Cuántos minutos llenan una hora? ¿Dónde quedaría esa hora entre nuestros números?",
     ),
     "L16": SlipWords(
         "En el salto desde {a:el} se cruza una centena y la cifra de las centenas queda igual.",
