@@ -267,7 +267,8 @@ def heard_at(rule: Rule, jump: Jump, language: str) -> str:
 
 
 def _unless_due(heard: str, jump: Jump) -> str:
-    return "" if heard and (heard == jump.due or heard in jump.due.split(" = ")) else heard
+    due = jump.due
+    return "" if heard == due or (" = " in due and heard in due.split(" = ")) else heard
 
 
 def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[Jump, str]]:

@@ -113,6 +113,8 @@ class Crossing:
     @property
     def touched(self) -> set[str]:
         """The largest places that are crossed, filled and left, by what is done and by name."""
+        if not self.is_hard:
+            return set()
         places = {"crossed": self.crossed[-1] if self.crossed else None, "landed": self.landed, "left": self.left}
         return {f"{done} {place.name}" for done, place in places.items() if place}
 
@@ -168,7 +170,7 @@ class PlacesOfACount(NamedTuple):
             if s < size:
                 landed = place if b and b % size == 0 else landed
                 left = place if a and a % size == 0 else left
-        return Crossing(tuple(crossed), landed, left)
+        return Crossing(tuple(crossed), landed, left) if crossed or landed or left else NOTHING
 
 
 def is_sung(count: Count) -> bool:
