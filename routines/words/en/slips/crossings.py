@@ -4,7 +4,7 @@ from ...language import SlipWords
 
 # To the youngest no place has a name yet: what was said lies behind, or not far enough ahead.
 _TURNED_BACK = "Is that {onward} than {a}?"
-_TOO_SHORT = "How big is our jump from {a}?"
+_TOO_SHORT = "Did we make the whole jump from {a}?"
 
 
 def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) -> dict[str, SlipWords]:

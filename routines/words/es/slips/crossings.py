@@ -4,7 +4,7 @@ from ...language import SlipWords
 
 # To the youngest no place has a name yet: what was said lies behind, or not far enough ahead.
 _TURNED_BACK = "¿Es eso {onward} que {a:el}?"
-_TOO_SHORT = "¿De cuánto es el salto desde {a:el}?"
+_TOO_SHORT = "¿Dimos el salto completo desde {a:el}?"
 
 
 def _not_counted(
