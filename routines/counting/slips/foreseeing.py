@@ -183,8 +183,13 @@ def _fits(one: _Found, ahead: list[_Found], level: int) -> bool:
 
 
 def _elsewhere(found: list[_Found], rules: int, hard: set[int], fitting: list[int]) -> int:
-    """Which of these to take so that it is at another hard jump than the first of them; itself where none is as likely."""
+    """Which of these to take so that it is at another hard jump than the first of them.
+
+    The first itself where none is as likely, or where it can be made nowhere else in view.
+    """
     due = found[fitting[0]]
+    if all(one.name != due.name for one in found[rules:]):
+        return fitting[0]
     said = {one.slip.heard for one in found[: FIRST - 1]}
     for at in fitting:
         one = found[at]

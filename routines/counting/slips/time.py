@@ -124,7 +124,6 @@ RULES = (
         (2, 4),
         lambda j: _twelve(j) and _past_noon(j),
         _other_half_of_the_day,
-        3,
         source=NIST_TIME,
     ),
     Rule(
@@ -132,7 +131,6 @@ RULES = (
         (2, 4),
         lambda j: _twelve(j) and _past_midnight(j),
         _other_half_of_the_day,
-        3,
         source=NIST_TIME,
     ),
     Rule(

@@ -191,6 +191,7 @@ RULES = (
         (1, 2),
         lambda j: j.s == 10 and j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
+        3,
     ),
     # Kindergarten counts by tens too. Source: Common Core State Standards (2010), K.CC.A.1.
     Rule(
@@ -198,6 +199,7 @@ RULES = (
         (0, 0),
         lambda j: j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
+        3,
         counts=lambda count: count.step == 10,
     ),
     Rule(
@@ -349,7 +351,6 @@ RULES = (
         (2, 4),
         lambda j: j.a // 1000 != j.b // 1000 and j.b % 1000 < 100 and j.a >= 0,
         lambda j, language: in_hundreds(j.count, j.b, language),
-        3,
         same_number=lambda j: True,
         counts=lambda count: count.step > 0,
     ),
