@@ -26,7 +26,12 @@ class Words:
     @cached_property
     def statement(self) -> str:
         """The teacher's line."""
-        return capital(self._phrases.statement() + until(self._phrases))
+        return _stated(self._phrases)
+
+    @cached_property
+    def said_aloud(self) -> str:
+        """The teacher's line as it is read aloud, with the names of units."""
+        return _stated(self._phrases.on(spoken_page(self._phrases.page)))
 
     @property
     def student_words(self) -> str:
@@ -42,6 +47,10 @@ class Words:
     def because(self) -> str:
         """The reason in numbers."""
         return because(self._phrases)
+
+
+def _stated(phrases: Phrases[Any]) -> str:
+    return capital(phrases.statement() + until(phrases))
 
 
 def until(phrases: Phrases[Any]) -> str:

@@ -97,7 +97,8 @@ class Replies(NamedTuple):
     jump: a jump with its size, forwards and back. jumps: several of them. joined: what a jump is when it goes up, and
     down. cent: small coins that have no name of their own. notes: one line for the teacher about anything that was
     heard. called: what the counts are called, numbers or times, where a language has holes for it; of_gender: endings
-    that go by the gender of a unit, masculine and feminine.
+    that go by the gender of a unit, masculine and feminine. onward: what a count going up or back comes to, seen from the
+    one before, of numbers and of times.
     """
 
     slips: Mapping[str, SlipWords]
@@ -112,6 +113,7 @@ class Replies(NamedTuple):
     notes: Mapping[str, str]
     called: tuple[Mapping[str, str], Mapping[str, str]]
     of_gender: tuple[Mapping[str, str], Mapping[str, str]]
+    onward: tuple[tuple[str, str], tuple[str, str]]
 
 
 class PastTheEnd(NamedTuple):

@@ -122,6 +122,7 @@ class SpokenSlip(Slip):
             "least": self._counted_on(jump),
             "made_up": another_made_up(jump),
             "joined": language.replies.joined[jump.s < 0],
+            "onward": language.replies.onward[jump.count.wrap is not None][jump.s < 0],
         }
         units = written_units(jump.count)
         if units is not None:

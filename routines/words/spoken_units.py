@@ -15,7 +15,7 @@ from routines.counting.kinds.units import UNITS
 from .page import Page
 
 SIGNS = sorted(UNITS.keys() - {*WRITTEN_BY_NAME}, key=len, reverse=True)
-AMOUNT = re.compile(rf"(?P<many>\d[^A-Za-z]*?) (?P<sign>{'|'.join(SIGNS)})(?![A-Za-z])")
+AMOUNT = re.compile(rf"(?P<many>\d[\d.,/]*(?: \d+/\d+)?) (?P<sign>{'|'.join(SIGNS)})(?![A-Za-z])")
 
 
 def has_signs(count: Count) -> bool:
@@ -24,7 +24,7 @@ def has_signs(count: Count) -> bool:
 
 
 def with_unit_names(amount: str, language: str) -> str:
-    """An amount as it is read aloud; what has no sign of a unit stays as it is.
+    """An amount, or several in a sentence, as they are read aloud; what has no sign of a unit stays as it is.
 
     >>> with_unit_names("1 h 20 min", "en"), with_unit_names("3/4 in", "es")
     ('1 hour 20 minutes', '3/4 de pulgada')

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from routines.counting import Audience
 from routines.plans.suggestions.answers import suggest_answers
-from routines.words import find_patterns
+from routines.words import find_patterns, suggest_stops
 from routines.words.spoken_units import with_unit_names
 from tests.counting.any_count import grids
 from tests.counting.rulings.asking import grid
@@ -45,8 +45,26 @@ def test_no_child_says_a_sign(kind: str, data: st.DataObject, level: int, langua
     view = data.draw(grids(kind))
     audience = Audience(level, language)
     said = [words for one in find_patterns(view, audience=audience)[:12] for words in one.ways_to_say_it]
-    said += [one.words for one in suggest_answers(view, audience, rounds=2) if one.sort != "slip"]
+    said += [one.words for one in suggest_answers(view, audience, rounds=2)]
+    said += [stop.answer for stop in suggest_stops(view, audience=audience)]
     assert [words for words in said if SIGN.search(words)] == []
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_at_a_stop_the_child_says_names_and_the_teacher_reads_signs(language: str) -> None:
+    minutes = suggest_stops(grid("25 min", "25 min", 15, 5, "elapsed"), audience=Audience(3, language))
+    assert [bool(re.search(r"\d min\b", stop.answer)) for stop in minutes] == [False] * len(minutes)
+    assert all("minut" in stop.answer for stop in minutes)
+    assert all(re.search(r"\d (?:h|min)\b", stop.why) for stop in minutes[:-1])
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_number_before_a_word_is_no_amount(language: str) -> None:
+    for text in ("1 h later in row 3, column 4: 2 rows under 5 in", "column 3: 1 m more", "column 3: 3/4 in more"):
+        assert with_unit_names(text, language).startswith(
+            text.partition(":")[0].replace("1 h", {"en": "1 hour", "es": "1 hora"}[language])
+        )
+    assert with_unit_names("column 3: 1 m more", "en") == "column 3: 1 meter more"
 
 
 def test_the_teacher_reads_signs() -> None:

@@ -53,14 +53,16 @@ def _kept(jump: Jump) -> tuple[Place | None, str]:
 def what_is_not_counted(jump: Jump) -> str:
     """What happens with the place that is left as it was, where the rule of its name hears it.
 
-    "opened": counting back one of it is opened, and still counted. "neared": going up below zero there are fewer, and it is
+    "opened": counting back one of it is opened, and still counted, so that what is heard turns back; "opened far": the
+    jump has some of it, and what is heard goes on, but too little. "neared": going up below zero there are fewer, and it is
     still counted. "made": the jump has some of it, and its smaller parts make one more, so the digit does change, but by
-    too little. "entered": the next of it is entered, and its digit stays.
+    too little. "entered": the next of it is entered, and its digit stays, so that what is heard turns back.
     """
     place, _ = _kept(jump)
+    has_some = place is not None and abs(jump.s) > place.size
     if abs(jump.b) < abs(jump.a):
-        return "opened" if jump.a > 0 else "neared"
-    return "made" if place is not None and abs(jump.s) > place.size else "entered"
+        return ("opened far" if has_some else "opened") if jump.a > 0 else "neared"
+    return "made" if has_some else "entered"
 
 
 def _kept_rule(identity: str, name: str) -> Rule:
@@ -135,6 +137,11 @@ def _crosses_a_hundred_up(jump: Jump) -> bool:
     return bool(crossed) and _up(jump) and crossed[-1].name in ("hundred", "thousand") and not jump.crossing.left
 
 
+def _passes_one_soon_counted(jump: Jump) -> bool:
+    """Past a hundred or thousand of which ten jumps make one."""
+    return jump.crossing.landed is None and jump.crossing.crossed[-1].size <= 10 * abs(jump.s)
+
+
 RULES = (
     _kept_rule("C01", "ten"),
     _kept_rule("C02", "hundred"),
@@ -145,7 +152,8 @@ RULES = (
     Rule("C07", ALL, lambda j: j.crossing.landed is not None and j.b != 0, _left_out),
     Rule("C08", ALL, lambda j: bool(j.crossing.crossed), _stops),
     Rule("C09", ALL, lambda j: j.crossing.left is not None, _next_full_one, 1),
-    Rule("C10", (0, 2), _crosses_a_hundred_up, _full_one_beyond, 0),
+    Rule("C10", (0, 2), lambda j: _crosses_a_hundred_up(j) and _passes_one_soon_counted(j), _full_one_beyond, 1),
+    Rule("C13", (0, 2), lambda j: _crosses_a_hundred_up(j) and not _passes_one_soon_counted(j), _full_one_beyond, 0),
     Rule("C11", ALL, lambda j: j.crossing.left is not None, lambda j, _: j.said, 0),
     Rule("C12", ALL, _lands_on_one_soon_counted, _one_too_early, 1),
 )

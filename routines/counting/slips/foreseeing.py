@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import lru_cache
 from itertools import compress
+from operator import itemgetter
 from typing import NamedTuple
 
 from ..audience import Audience
@@ -32,11 +33,15 @@ from .places import places_of_a_count
 from .reading import plain
 from .rule import Area, Rule, every
 from .slip import Slip
+from .spanish_words import OF_SAYING
 
 OFTEN_ENOUGH = 2
 # One slip under two names: the count goes on by ones, turns round or stays, anywhere or at a ten.
 ONE_SLIP = {"W36": "J01", "W34": "J04", "C11": "J09"}
 EASY = (False, 0)
+BY_PLACE, BY_RANK = itemgetter(0, 1, 2), itemgetter(0)
+# So many are read first. To second grade a class learns to count; what it writes comes after.
+FIRST, LEARNING_TO_COUNT = 3, 2
 
 AREAS: tuple[Area, ...] = (
     integers.AREA,
@@ -86,8 +91,8 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
 
     grade: the level 0 (K) to 8, in place of the audience's. Each rule comes with one place before any comes with its
     second, the hardest first: zero, a hundred before a ten. What goes on in the direction of the count comes before what
-    turns back, heavier rules come first, and first among their like those at the hardest jump in view. What is written
-    alike at the same count is listed once.
+    turns back, heavier rules come first, and first among their like those at the hardest jump in view; of the first three
+    see `_choose_the_first`. What is written alike at the same count is listed once.
     Raises: CountError on `grid`, `level` or `audience`.
 
     >>> from ..count import Count
@@ -111,17 +116,21 @@ def likely_slips(grid: Grid, grade: int | None = None, *, audience: Audience | N
             # Another name is said wherever it can be: no crossing makes it likelier, but a whole has seldom another one.
             place = (jump.b % 1 == 0) if slip.equal_name else easier
             found.append(_Found(_goes_back(rule, jump, heard), place, jump.n, rule, slip))
-    found.sort(key=lambda one: one[:3])
+    found.sort(key=BY_PLACE)
     times = Counter[str]()
-    ranked: list[tuple[tuple[int, bool, bool, int, int, int], Slip]] = []
-    for back, easier, n, rule, slip in found:
+    ranked: list[tuple[tuple[int, bool, bool, int, int, int], _Found]] = []
+    for one in found:
+        back, easier, n, rule, slip = one
         name = ONE_SLIP.get(rule.id, rule.id)
         # What is miswritten anywhere, or named in another way, is not likelier at a crossing.
         hardest = not easier and not nothing_hard and not rule.anywhere and not slip.equal_name
-        ranked.append(((times[name], not rule.weight, back, -rule.weight - hardest, -rule.weight, n), slip))
+        ranked.append(((times[name], not rule.weight, back, -rule.weight - hardest, -rule.weight, n), one))
         times[name] += 1
-    ranked.sort(key=lambda entry: entry[0])
-    return [slip for _, slip in ranked]
+    ranked.sort(key=BY_RANK)
+    in_order = [one for _, one in ranked]
+    hard_ones = {jump.n for jump, how_hard in zip(jumps, hard, strict=True) if how_hard != EASY}
+    _choose_the_first(in_order, len(times), hard_ones, audience.level)
+    return [one.slip for one in in_order]
 
 
 class _Found(NamedTuple):
@@ -132,6 +141,71 @@ class _Found(NamedTuple):
     n: int
     rule: Rule
     slip: Slip
+
+    @property
+    def name(self) -> str:
+        """Its rule; one for slips that are one under two names."""
+        return ONE_SLIP.get(self.rule.id, self.rule.id)
+
+    @property
+    def is_likely(self) -> bool:
+        return self.rule.weight > 0 and not self.back
+
+    @property
+    def is_written(self) -> bool:
+        """Whether nobody hears it where a class counts aloud."""
+        return self.slip.of_writing and not self.slip.equal_name and self.rule.id not in OF_SAYING
+
+
+def _choose_the_first(found: list[_Found], rules: int, hard: set[int], level: int) -> None:
+    """Bring to the front the three slips that a teacher reads first.
+
+    One of them at most is another name of what is due. Where counting is learned, what is heard comes before what is only
+    written. They are not all at one count where another hard jump has a slip that is as likely: another one, or the same
+    at as hard a jump.
+    found: in order, each of so many rules once at first. hard: the counts whose jump crosses, fills or leaves anything.
+    """
+    for place in range(min(FIRST, rules)):
+        ahead = found[:place]
+        fitting = (i for i in range(place, rules) if found[i].is_likely and _fits(found[i], ahead, level))
+        at = next(fitting, None)
+        if at is None:
+            return
+        if place == FIRST - 1 and {one.n for one in ahead} == {found[at].n}:
+            at = _elsewhere(found, rules, hard, [at, *fitting])
+        found.insert(place, found.pop(at))
+
+
+def _fits(one: _Found, ahead: list[_Found], level: int) -> bool:
+    if one.slip.equal_name:
+        return not any(other.slip.equal_name for other in ahead)
+    return level > LEARNING_TO_COUNT or not one.is_written
+
+
+def _elsewhere(found: list[_Found], rules: int, hard: set[int], fitting: list[int]) -> int:
+    """Which of these to take so that it is at another hard jump than the first of them.
+
+    The first itself where none is as likely, or where it can be made nowhere else in view.
+    """
+    due = found[fitting[0]]
+    if all(one.name != due.name for one in found[rules:]):
+        return fitting[0]
+    said = {one.slip.heard for one in found[: FIRST - 1]}
+    for at in fitting:
+        one = found[at]
+        if one.rule.weight < due.rule.weight:
+            continue
+        if one.n != due.n:
+            if one.n in hard:
+                return at
+            continue
+        for i in range(rules, len(found)):
+            other = found[i]
+            as_hard = other.n in hard and other.easier == one.easier and other.name == one.name and not other.back
+            if as_hard and other.n != due.n and other.slip.heard not in said:
+                found[at], found[i] = other, one
+                return at
+    return fitting[0]
 
 
 def _goes_back(rule: Rule, jump: Jump, heard: str) -> bool:
@@ -198,7 +272,8 @@ def heard_at(rule: Rule, jump: Jump, language: str) -> str:
 
 
 def _unless_due(heard: str, jump: Jump) -> str:
-    return "" if heard and (heard == jump.due or heard in jump.due.split(" = ")) else heard
+    due = jump.due
+    return "" if heard == due or (" = " in due and heard in due.split(" = ")) else heard
 
 
 def places(rule: Rule, jumps: Iterable[Jump], language: str) -> Iterator[tuple[Jump, str]]:

@@ -196,7 +196,8 @@ RULES = (
         source=HACKENBERG_2007,
         turns=True,
     ),
-    Rule("F05", (3, 4), lambda j: _splits(j) and j.s > 0 and j.a <= 1 < j.b, _stops, source=HACKENBERG_2007),
+    # Where a class stops nothing is heard: what is said comes first.
+    Rule("F05", (3, 4), lambda j: _splits(j) and j.s > 0 and j.a <= 1 < j.b, _stops, 1, source=HACKENBERG_2007),
     Rule(
         "F06",
         (4, 5),

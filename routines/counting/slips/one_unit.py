@@ -7,13 +7,16 @@ from fractions import Fraction
 
 from ..count import Count
 from ..grid import Grid
+from ..kinds.names import Kind
 from ..kinds.units import UNITS, Unit
 from ..written_units import written_units
 from .jump import Jump
 from .places import light
 from .rule import Area, Rule
+from .sources import KAMII_RUSSELL_2012
 
 _LARGER = {"cm": "m", "g": "kg", "mL": "L", "in": "ft", "oz": "lb", "min": "h"}
+HUNDRED = 100
 _HUNDREDS = ("cm", "mm", "g", "mL")
 
 
@@ -69,6 +72,17 @@ def _hundred_kept(jump: Jump) -> Fraction:
     return Fraction(0) if known_by_heart else (-100 if s > 0 else 100) * unit.size
 
 
+def _reaches_another_hundred(jump: Jump) -> bool:
+    """Whether minutes alone reach or pass a hundred that they had not, or stand at one."""
+    return jump.b >= HUNDRED and (jump.b % HUNDRED == 0 or jump.a // HUNDRED < jump.b // HUNDRED)
+
+
+def _hours_of_a_hundred(jump: Jump, language: str) -> str:
+    """1 h for 100 min, 1 h 25 min for 125 min."""
+    many, rest = divmod(jump.b, HUNDRED)
+    return f"{many} {UNITS['h'].symbol}" + (f" {jump.text(rest)}" if rest else "")
+
+
 RULES = (
     Rule(
         "L15", (2, 5), _fills_larger, _in_the_larger, of_writing=True, counts=lambda count: _larger(count) is not None
@@ -79,6 +93,16 @@ RULES = (
         lambda j: _hundred_kept(j) != 0,
         lambda j, _: j.text(j.b + _hundred_kept(j)),
         counts=_goes_in_hundreds,
+    ),
+    # Minutes are taken for hundredths of an hour, as centimeters are of a meter.
+    Rule(
+        "L17",
+        (2, 5),
+        _reaches_another_hundred,
+        _hours_of_a_hundred,
+        3,
+        source=KAMII_RUSSELL_2012,
+        counts=lambda count: count.kind == Kind.ELAPSED and _larger(count) is not None,
     ),
 )
 

@@ -16,6 +16,7 @@ from ..kinds.numerals import places_needed
 
 # Counted as songs, from one of their own; nobody works out where their tens and hundreds begin.
 SONGS, SONG_OF_A_HUNDRED = (2, 5, 10, 20, 25, 50, 100), (25, 50)
+QUARTER_HOUR = 15
 
 
 def light(value: Fraction) -> Fraction:
@@ -112,6 +113,8 @@ class Crossing:
     @property
     def touched(self) -> set[str]:
         """The largest places that are crossed, filled and left, by what is done and by name."""
+        if not self.is_hard:
+            return set()
         places = {"crossed": self.crossed[-1] if self.crossed else None, "landed": self.landed, "left": self.left}
         return {f"{done} {place.name}" for done, place in places.items() if place}
 
@@ -167,12 +170,14 @@ class PlacesOfACount(NamedTuple):
             if s < size:
                 landed = place if b and b % size == 0 else landed
                 left = place if a and a % size == 0 else left
-        return Crossing(tuple(crossed), landed, left)
+        return Crossing(tuple(crossed), landed, left) if crossed or landed or left else NOTHING
 
 
 def is_sung(count: Count) -> bool:
-    """Whether a count goes through twos, fives, tens, quarters of a hundred: nobody works them out."""
-    return abs(count.step) / places_of(count).one in SONGS and count.start % count.step == 0
+    """Whether a count goes through twos, fives, tens, quarters of a hundred or of an hour: nobody works them out."""
+    size = abs(count.step) / places_of(count).one
+    quarters = count.kind in (Kind.CLOCK, Kind.ELAPSED) and size == QUARTER_HOUR
+    return (quarters or size in SONGS) and count.start % count.step == 0
 
 
 @lru_cache(maxsize=256)

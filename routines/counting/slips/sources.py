@@ -32,6 +32,10 @@ BOFFERDING_2014 = (
 AQAZADE_BOFFERDING_2021 = (
     "Aqazade & Bofferding (2021), Journal of Numerical Cognition 7(2), signs ignored or appended (general finding)"
 )
+SECADA_FUSON_HALL_1983 = (
+    "Secada, Fuson & Hall (1983), Journal for Research in Mathematics Education 14(1), 47-57: counting on begins with the"
+    " next word, which is learned by itself (general finding)"
+)
 NIST_TIME = "NIST, Time Questions and Answers (noon and midnight)"
 NRC_2009_TEENS = (
     "National Research Council (2009), Mathematics Learning in Early Childhood, p. 147 (teens written reversed)"

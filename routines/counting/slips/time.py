@@ -75,6 +75,10 @@ def _hour_kept_elapsed(jump: Jump, language: str) -> str:
     return in_two_units(jump, UNITS["h"], UNITS["min"], jump.a // 60, jump.b % 60)
 
 
+def _from_twelve_to_one(jump: Jump) -> bool:
+    return _twelve(jump) and jump.a // 60 % 12 == 0 and jump.b // 60 % 12 == 1
+
+
 def _past_noon(jump: Jump) -> bool:
     before, due = (minutes % DAY for minutes in jump.minutes)
     return jump.s > 0 and before < NOON <= due
@@ -111,7 +115,7 @@ RULES = (
     Rule(
         "T04",
         (2, 4),
-        lambda j: _twelve(j) and j.a // 60 % 12 == 0 and j.b // 60 % 12 == 1,
+        _from_twelve_to_one,
         _thirteen,
         of_writing=True,
     ),
@@ -167,6 +171,22 @@ RULES = (
     ),
     Rule("T12", (2, 2), lambda j: _clock(j) and _passes_an_hour(j) and j.b % 60 != 0, _hundred_minutes, 3),
     Rule("T13", (2, 2), lambda j: _clock(j) and _passes_an_hour(j), _hour_kept),
+    # The first grades, which count by hours and halves: the hour hand is nearly at the next one, and full hours are known best.
+    Rule(
+        "T15",
+        (0, 2),
+        lambda j: j.b % 60 == 30,
+        lambda j, _: j.text(j.b + 60),
+        counts=lambda count: count.kind == Kind.CLOCK and count.step == 30,
+    ),
+    Rule("T16", (0, 1), _from_twelve_to_one, _thirteen, of_writing=True),
+    Rule(
+        "T17",
+        (0, 3),
+        lambda j: j.b % 60 != 0,
+        lambda j, _: j.text(j.b - j.b % 60),
+        counts=lambda count: count.kind == Kind.CLOCK and count.step == 60,
+    ),
     Rule("T14", (4, 5), lambda j: not _clock(j) and _passes_an_hour(j), _hour_kept_elapsed),
 )
 

@@ -6,8 +6,10 @@ from ..grid import Grid
 from ..kinds.names import Kind
 from .jump import Jump
 from .known_facts import is_known_multiple
+from .places import is_sung
 from .rule import Area, Rule
-from .sources import BYRGE_2014, NRC_2009, NSW_2010, PROGRESSIONS_NBT
+from .sayings import in_hundreds
+from .sources import BYRGE_2014, NRC_2009, NSW_2010, PROGRESSIONS_NBT, SECADA_FUSON_HALL_1983
 
 # After 29 and 49 the irregular words for 30 and 50 are mixed up; elsewhere an earlier decade comes back.
 _WRONG_DECADE = {30: 50, 40: 20, 50: 30, 60: 40, 70: 50, 80: 60, 90: 70}
@@ -41,16 +43,10 @@ def _passes_a_thousand(jump: Jump) -> bool:
 
 
 def _empty_hundred(jump: Jump, language: str) -> str:
-    """1,300 for 1,030; where nothing comes after the thousand, the hundreds are counted on: ten hundred.
-
-    Nobody gets as far as a hundred hundred.
-    """
+    """1,300 for 1,030; where nothing comes after the thousand, the hundreds are counted on: ten hundred."""
     if jump.b % 1000:
         return jump.text(jump.b + jump.b % 1000 * 9)
-    if jump.b >= 10_000:
-        return ""
-    hundreds = jump.words(int(jump.b) // 100, language)
-    return f"{hundreds} hundred" if language == "en" else f"{hundreds} cientos"
+    return in_hundreds(jump.count, jump.b, language)
 
 
 def _as_it_is_said(jump: Jump, language: str) -> str:
@@ -195,7 +191,16 @@ RULES = (
         (1, 2),
         lambda j: j.s == 10 and j.a % 100 == 0 and j.a >= 100,
         lambda j, _: j.text(j.a + 100),
-        1,
+        3,
+    ),
+    # Kindergarten counts by tens too. Source: Common Core State Standards (2010), K.CC.A.1.
+    Rule(
+        "W49",
+        (0, 0),
+        lambda j: j.a % 100 == 0 and j.a >= 100,
+        lambda j, _: j.text(j.a + 100),
+        3,
+        counts=lambda count: count.step == 10,
     ),
     Rule(
         "W16",
@@ -332,6 +337,23 @@ RULES = (
     Rule("W43", (0, 1), lambda j: _ones(j) and j.b == 14, lambda j, _: j.text(j.b + 1), 3, source=NRC_2009),
     Rule("W46", (0, 1), lambda j: _ones(j) and j.b in (13, 16, 17, 18), lambda j, _: j.text(j.b + 1), 0),
     Rule("W44", (0, 2), lambda j: j.s in (2, 5) and j.b == 100, _ten_more_than, 3),
+    # The count before is said as the first of the jump; the slip of W19 the other way.
+    Rule(
+        "W47",
+        (2, 4),
+        lambda j: _crosses(j, 10) and j.a % 10 != 0,
+        lambda j, _: j.text(j.b - 1 if j.s > 0 else j.b + 1),
+        source=SECADA_FUSON_HALL_1983,
+        counts=lambda count: 2 < abs(count.step) < 10 and not is_sung(count),
+    ),
+    Rule(
+        "W48",
+        (2, 4),
+        lambda j: j.a // 1000 != j.b // 1000 and j.b % 1000 < 100 and j.a >= 0,
+        lambda j, language: in_hundreds(j.count, j.b, language),
+        same_number=lambda j: True,
+        counts=lambda count: count.step > 0,
+    ),
     Rule("W40", (3, 4), lambda j: 1000 < j.b < 10_000 and 0 < j.b % 1000 < 100, _thousands_as_said, 1, of_writing=True),
 )
 

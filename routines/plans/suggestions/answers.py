@@ -19,6 +19,7 @@ from routines.counting.probes import goes_below_zero
 from routines.models.shown_ideas import dying_ideas
 from routines.words import LANGUAGES, SpokenPattern, likely_slips, patterns_to_say
 from routines.words.sentences import opening
+from routines.words.spoken_units import with_unit_names
 
 from .near_misses import near_misses
 from .sentences import replies_to, ways
@@ -164,4 +165,5 @@ def _not_so(grid: Grid, audience: Audience) -> Iterator[_Wording]:
 def _slips(grid: Grid, audience: Audience) -> Iterator[_Wording]:
     for slip in likely_slips(grid, audience=audience):
         if not slip.equal_name:
-            yield _Wording("slip", (slip.heard,), (slip.reply,), slip.why, slip.n)
+            said = with_unit_names(slip.heard, audience.language)
+            yield _Wording("slip", (said,), (slip.reply,), slip.why, slip.n)

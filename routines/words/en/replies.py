@@ -89,4 +89,5 @@ REPLIES = Replies(
     notes=NOTES,
     called=({}, {}),
     of_gender=({}, {}),
+    onward=(("more", "less"), ("later", "earlier")),
 )

@@ -114,4 +114,5 @@ REPLIES = Replies(
     notes=NOTES,
     called=(OF_NUMBERS, OF_TIMES),
     of_gender=({"as": "os"}, {"as": "as"}),
+    onward=(("más", "menos"), ("más tarde", "más temprano")),
 )

@@ -14,12 +14,14 @@ from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
 from routines.counting.written_units import in_larger_unit
 
+from ..claims import Words
 from ..describing import describe
 from ..hard_jumps import READ_BY_DIGITS
 from ..language import Language
 from ..languages import LANGUAGES
 from ..sentences import capital, filled
 from ..slips import jump_phrase, written
+from ..spoken_units import has_signs, with_unit_names
 
 # Kindergarten adds within 10. Source: Common Core State Standards (2010), K.OA.A.2.
 YOUNGEST, MOST_FOR_THE_YOUNGEST = 0, 10
@@ -38,9 +40,22 @@ class Filling:
         """The language of the audience."""
         return LANGUAGES[self.audience.language]
 
+    def amount(self, text: str) -> str:
+        """An amount as it stands in a sentence."""
+        return text
+
+    def size(self, value: Fraction) -> str:
+        """A distance, or so many jumps together, without a sign."""
+        return self.amount(self.grid.count.difference_text(abs(value)))
+
     def written(self, text: str) -> str:
         """A count's text as it stands in a sentence."""
-        return written(self.jump, text, self.language)
+        return written(self.jump, self.amount(text), self.language)
+
+    def how(self, key: str, amounts: Mapping[str, str], **fields: str) -> str:
+        """How something can be told, with these amounts and fields of its own."""
+        named = {name: self.amount(text) for name, text in amounts.items()}
+        return filled(self.language.stops.hows[key], {**self.fields, **fields, **named})
 
     def filled(self, wording: str) -> str:
         """A wording with the numbers as they are written."""
@@ -62,7 +77,7 @@ class Filling:
     def in_both(self, written: str, value: Fraction) -> str:
         """An amount as written, and in the larger unit where it fills one."""
         larger = in_larger_unit(self.grid.count, value)
-        return self.language.value(f"{written} ({larger})", clock=False) if larger else written
+        return self.language.value(f"{written} ({self.amount(larger)})", clock=False) if larger else written
 
     @cached_property
     def fields(self) -> dict[str, str]:
@@ -97,12 +112,26 @@ class Filling:
         grid, after = self.grid, self.stop.after
         view = grid if after >= grid.terms else grid.cut(after)
         if self.stop.reason == "dies":
-            return describe(claim, view, "always", None, self.audience, grid).statement
+            return self._stated(describe(claim, view, "always", None, self.audience, grid))
         _, judged = judge(claim, grid)
         if not judged.true:  # one that dies in view is told as it stands on the board at the stop
             _, judged = judge(claim, view)
         breaks_at = judged.breaks_at if judged.true else None
-        return describe(claim, grid, "always" if breaks_at is None else "shown", breaks_at, self.audience).statement
+        return self._stated(describe(claim, grid, "always" if breaks_at is None else "shown", breaks_at, self.audience))
+
+    def _stated(self, words: Words) -> str:
+        return words.statement
+
+
+class ChildsFilling(Filling):
+    """The same as a child says it: "1 hour later", with the names of units and not their signs."""
+
+    def amount(self, text: str) -> str:
+        """An amount with the names of its units."""
+        return with_unit_names(text, self.language.code) if has_signs(self.grid.count) else text
+
+    def _stated(self, words: Words) -> str:
+        return words.said_aloud
 
 
 def _ended(statement: str) -> str:

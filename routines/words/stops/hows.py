@@ -88,24 +88,21 @@ def _in_its_line(filling: Filling, claim: Claim) -> str:
 
 def _ways_into_the_next(filling: Filling) -> list[str]:
     """How the jump leads to the next count, where it meets a landmark or fills a place."""
-    jump, hows = filling.jump, filling.language.stops.hows
+    jump = filling.jump
     met = [spot.landmark for spot in hard_spots(filling.grid) if spot.n == jump.n]
-    facts = filling.fields | {"landmark": _landmark(filling, met)}
+    landmark = filling.written(filling.grid.count.text_of(met[0])) if met else ""
     told = list(carried(jump)) if jump.count.kind in READ_BY_DIGITS else []
     told += [way for landmark in met for way in ways_to_tell(jump, landmark)]
-    return [filled(hows[key], facts | own) for key, own in told]
+    return [filling.how(key, own, landmark=landmark) for key, own in told]
 
 
 def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterator[str]:
     """What answers the question of a hard jump, the best first; asks: what it asks for."""
     jump, hows = filling.jump, filling.language.stops.hows
-    how = [
-        filled(hows[key], filling.fields | facts)
-        for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")
-    ]
+    how = [filling.how(key, facts) for key, facts in ways_to_tell(jump, landmark, asked_for_digits=asks == "parts")]
     along = along_to(filling, filling.jump.n)
     if asks == "ways" and along:
-        by_the_jump = (filled(hows[key], filling.fields | facts) for key, facts in ways_by_the_jump(jump, landmark))
+        by_the_jump = (filling.how(key, facts) for key, facts in ways_by_the_jump(jump, landmark))
         yield from (filled(hows["two ways"], along | {"first": first}) for first in by_the_jump)
     same = _in_larger_units(filling)
     asked = _changed(filling, jump) if asks == "parts" else ""
@@ -121,12 +118,12 @@ def how_the_jump_goes(filling: Filling, landmark: Fraction, asks: str) -> Iterat
 
 def _in_larger_units(filling: Filling) -> str:
     """2 m 75 cm and 25 cm make 3 m; only what the last count is, where the count goes back."""
-    jump, hows = filling.jump, filling.language.stops.hows
+    jump = filling.jump
     larger, made = (in_larger_unit(jump.count, value) for value in (jump.a, jump.b))
     if not larger:
         return ""
     facts = {"larger": larger, "made": made, "by": jump.count.difference_text(abs(jump.s))}
-    return filled(hows["larger, on" if jump.s > 0 and made else "larger"], filling.fields | facts)
+    return filling.how("larger, on" if jump.s > 0 and made else "larger", facts)
 
 
 def tells_what_changes(filling: Filling) -> bool:
@@ -150,13 +147,9 @@ def tells_in_two_ways(filling: Filling) -> bool:
 
 def what_changes(filling: Filling, landmark: Fraction) -> str:
     """What changes in a hard jump back: its parts, its digits, or how far it leads below zero."""
-    jump, hows = filling.jump, filling.language.stops.hows
+    jump = filling.jump
     ways = ways_to_tell(jump, landmark, asked_for_digits=True)
-    return _changed(filling, jump) or next((filled(hows[key], filling.fields | own) for key, own in ways), "")
-
-
-def _landmark(filling: Filling, met: list[Fraction]) -> str:
-    return filling.written(filling.grid.count.text_of(met[0])) if met else ""
+    return _changed(filling, jump) or next((filling.how(key, own) for key, own in ways), "")
 
 
 def along_to(filling: Filling, n: int) -> dict[str, str]:
@@ -170,7 +163,7 @@ def along_to(filling: Filling, n: int) -> dict[str, str]:
     return {
         "beside": language.stops.beside[grid.fill],
         "known": filling.written(count.text(known)),
-        "change": f"{count.difference_text(abs(change))} {compared}",
+        "change": f"{filling.size(change)} {compared}",
     }
 
 

@@ -20,7 +20,7 @@ def answer_past_the_end(filling: Filling, asked: Fraction) -> str:
     """Whether the asked value comes, and how a child can tell."""
     told = _from_its_line(filling, located(filling.grid, asked)) or [
         # What is said to the youngest is short enough for everybody.
-        locate(filling.grid, asked, audience).reason
+        filling.amount(locate(filling.grid, asked, audience).reason)
         for audience in (filling.audience, replace(filling.audience, level=YOUNGEST))
     ]
     return shortly(told, filling.audience.level)
@@ -56,15 +56,15 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
     facts = {
         "known": filling.written(filling.in_both(count.text(last), count.value(last))),
         "k": str(lines),
-        "change": f"{count.difference_text(abs(change))} {language.compared(change, clock=clock)}",
+        "change": f"{filling.size(change)} {language.compared(change, clock=clock)}",
         "value": filling.in_both(filling.fields["probe"], met.value),
         "where": _where(filling, met.n),
         "start": filling.written(count.text(1)),
-        "jumps": language.many_jumps(met.jumps, count.difference_text(abs(count.step))),
+        "jumps": language.many_jumps(met.jumps, filling.size(count.step)),
         "n": str(met.jumps),
         "make": language.locating.make[met.jumps != 1],
-        "total": count.difference_text(met.jumps * abs(count.step)),
-        "step": count.difference_text(abs(count.step)),
+        "total": filling.size(met.jumps * count.step),
+        "step": filling.size(count.step),
         "more": language.compared(change, clock=clock),
     }
     facts["beyond"] = filled(words.beyond[grid.fill][lines > 1], facts)

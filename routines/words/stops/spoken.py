@@ -17,7 +17,7 @@ from ..locating import spoken_routes
 from ..sentences import opening
 from .answering import answer_of
 from .asking import question_of, what_is_asked_for
-from .filling import Filling
+from .filling import ChildsFilling, Filling
 from .hows import how_the_jump_goes, what_changes, why_it_dies
 from .past_the_end import answer_past_the_end
 
@@ -39,18 +39,18 @@ class SpokenStop(StopSuggestion):
     @cached_property
     def answer(self) -> str:
         """What is so, and how a child can tell; no two stops of a count are answered with the same two words first."""
+        child = ChildsFilling(self, self.grid, self.audience)
         if self.asked is not None:
-            return answer_past_the_end(self._filling, self.asked)
-        return answer_of(self._filling, self._hows, {opening(stop.answer) for stop in self.ahead})
+            return answer_past_the_end(child, self.asked)
+        return answer_of(child, self._hows(child), {opening(stop.answer) for stop in self.ahead})
 
-    @property
-    def _hows(self) -> list[str]:
+    def _hows(self, child: Filling) -> list[str]:
         """The ways to tell that answer the question, the best first; there may be none."""
         if self.reason == "dies" and self.claim is not None:
-            return list(why_it_dies(self._filling, self.claim))
+            return list(why_it_dies(child, self.claim))
         if self.reason == "hard" and self.spot is not None:
             asks = what_is_asked_for(self._filling, self.question)
-            return list(how_the_jump_goes(self._filling, self.spot.landmark, asks))
+            return list(how_the_jump_goes(child, self.spot.landmark, asks))
         return []
 
     @property

@@ -22,9 +22,9 @@ def slips_of(kind: str, start: str, step: str, terms: int, level: int) -> list[S
     ("start", "step", "terms", "level", "due", "heard"),
     [
         ("5", "5", 24, 1, {"100", "105"}, {"ninety-ten", "105"}),
-        ("7", "10", 15, 1, {"107"}, {"100", "1007"}),
-        ("16", "6", 20, 2, {"100"}, {"101"}),
-        ("7", "7", 16, 3, {"105", "70"}, {"106"}),
+        ("7", "10", 15, 1, {"107"}, {"98", "100", "200"}),
+        ("16", "6", 20, 2, {"100", "22"}, {"99", "101"}),
+        ("7", "7", 16, 3, {"105", "70"}, {"104", "106"}),
     ],
 )
 def test_a_count_past_a_hundred_foresees_first_what_is_heard_there(
@@ -33,6 +33,11 @@ def test_a_count_past_a_hundred_foresees_first_what_is_heard_there(
     first = slips_of("whole", start, step, terms, level)[:FIRST]
     assert {slip.correct for slip in first} <= due
     assert {slip.heard for slip in first} >= heard
+
+
+def test_what_the_ruling_names_at_107_comes_before_all_else_what_is_heard_before_what_is_written() -> None:
+    slips = slips_of("whole", "7", "10", 15, 1)
+    assert [slip.heard for slip in slips[:4]] == ["100", "98", "200", "1007"]
 
 
 def largest_crossed(before: Fraction, due: Fraction) -> int:

@@ -4,13 +4,14 @@ Sources: Resnick (1984), Beyond Error Analysis (ERIC ED248099): in taking away, 
 it comes from (general finding); for adding the same is common practice, no source.
 """
 
+import re
 from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience, Count, Grid
+from routines.counting import Audience, Count, Grid, Style
 from routines.counting.slips.reading import value_of
 from routines.words import SpokenSlip, likely_slips
 
@@ -74,3 +75,49 @@ def test_the_digit_that_did_change_is_not_told_to_have_stayed(
     grid = Grid(Count.parse(kind=kind, start=start, step=step, terms=12), 4)
     why = next(slip.why for slip in likely_slips(grid, level) if slip.heard == heard and slip.rule[0] == "C")
     assert said in why
+
+
+NOT_ONWARD = re.compile(
+    r"(?:is that|es eso) (more|less|later|earlier|más tarde|más temprano|más|menos)\b", re.IGNORECASE
+)
+BACK = {"less", "menos", "earlier", "más temprano"}
+
+
+@given(
+    st.sampled_from(["whole", "money"]),
+    st.integers(0, 150),
+    st.sampled_from([1, 2, 5, 6, 10, 12, 20, 25, 40]),
+    st.booleans(),
+    st.integers(0, 1),
+    st.sampled_from(["en", "es"]),
+)
+def test_the_youngest_are_asked_of_what_they_said_and_of_no_place(
+    kind: str, start: int, step: int, down: bool, level: int, language: str
+) -> None:
+    """Whether it is more than the count before is asked only where it is not: there a child sees it on the grid."""
+    count = Count(kind, Fraction(start), Fraction(step), 9, Style(language=language))  # type: ignore[arg-type]
+    view = Grid(Count(count.kind, count.value(9), -count.step, 9, count.style) if down else count, 3)
+    for slip in likely_slips(view, audience=Audience(level, language)):
+        assert not re.search(r"same (?:ten|hundred)|new (?:ten|hundred)|misma (?:decena|centena)", slip.reply), (
+            slip.reply
+        )
+        if found := NOT_ONWARD.match(slip.reply.lstrip("¿")):
+            assert (found[1].lower() in BACK) == down
+            said = value_of(view.count, slip.heard)
+            assert said is not None
+            assert (said - view.count.value(slip.n - 1)) * view.count.step <= 0, slip
+
+
+@pytest.mark.parametrize(
+    ("start", "step", "language", "reply"),
+    [
+        ("27", "1", "en", "Is that more than 29? Show us on the grid."),
+        ("20", "-1", "en", "Is that less than 20? Touch 20 and go on."),
+        ("27", "1", "es", "¿Es eso más que el 29? Muéstralo en la cuadrícula."),
+    ],
+)
+def test_a_ten_said_too_low_is_looked_for_on_the_grid(start: str, step: str, language: str, reply: str) -> None:
+    grid = Grid(Count.parse(kind="whole", start=start, step=step, terms=20), 10)
+    assert (
+        next(slip.reply for slip in likely_slips(grid, audience=Audience(0, language)) if slip.rule == "C01") == reply
+    )

@@ -71,7 +71,7 @@ def answer(kind: str, start: str, step: str, level: int, after: str, length: int
     ("kind", "start", "step", "level", "after", "told"),
     [
         ("whole", "27", "1", 0, "39", "40: 9 and 1 make 10."),
-        ("length", "1 ft 3 in", "9 in", 4, "5 ft 9 in", "6 ft 6 in: it goes under 3 ft 6 in, 3 ft more."),
+        ("length", "1 ft 3 in", "9 in", 4, "5 ft 9 in", "6 feet 6 inches: it goes under 3 feet 6 inches, 3 feet more."),
         ("fraction", "3/8", "3/8", 4, "2 5/8", "3: it goes under 1 4/8, 1 4/8 more."),
         ("whole", "15", "-5", 5, "0", "-5: that is 5 below zero."),
     ],
@@ -99,9 +99,13 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
         (25, "89", "It stops at 100: the tens digit goes from 8 to 0."),
         (27, "0", "-1/3: that is 1/3 below zero; or under 2/3, 1 less."),
         (38, "5", "It stops at 5 5/6: the whole part stays 5."),
-        (29, "42 oz", "48 oz (3 lb): it goes under 24 oz, 24 oz more; 2 lb 10 oz and 6 oz make 3 lb."),
+        (
+            29,
+            "42 oz",
+            "48 ounces (3 pounds): it goes under 24 ounces, 24 ounces more; 2 pounds 10 ounces and 6 ounces make 3 pounds.",
+        ),
         (30, "2.7", "3.0: 0.7 and 0.3 make 1.0; or under 1.5, 1.5 more."),
-        (32, "2,250 mL", "3,000 mL (3 L), because each step down a column is 750 mL more."),
+        (32, "2,250 mL", "3,000 milliliters (3 liters), because each step down a column is 750 milliliters more."),
         (35, "$8.00", "$7.25: $0.75 less than $1.00 is $0.25; or under $11.00, $3.75 less."),
         (38, "7 1/2", "8 1/3: 1/2 to 8, then 1/3 more; or beside 3 1/3, 5 more."),
         (40, "98", "113: 2 to 100, then 13 more; or under 53, 60 more."),
@@ -156,7 +160,7 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
     pounds = a_claim("landmarks", multiple=16, every=8, first=8, lie="column", lines=[4])
     stop = next(stop for stop in suggest_stops(ounces, [pounds], 4) if stop.reason == "target")
     assert "row 5, column 4" in stop.question
-    assert stop.answer == "120 oz (7 lb 8 oz), because each step down a column is 24 oz more."
+    assert stop.answer == "120 ounces (7 pounds 8 ounces), because each step down a column is 24 ounces more."
 
 
 @pytest.mark.parametrize(

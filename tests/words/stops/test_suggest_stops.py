@@ -11,6 +11,7 @@ from routines.counting import Audience, Claim, Count, CountError, Grid, Style
 from routines.counting.stops.choosing import choose, seen_at
 from routines.counting.stops.hard_spots import hard_spots
 from routines.words import SpokenStop, find_patterns, suggest_stops
+from routines.words.spoken_units import with_unit_names
 from tests.counting.any_count import KINDS, grids
 from tests.counting.claims import a_claim
 from tests.counting.slips.table import EXAMPLE_GRIDS
@@ -157,11 +158,11 @@ def test_every_place_and_answer_is_where_the_grid_has_it(grid: Grid) -> None:
                 assert place is not None
                 n = grid.grown(grid.terms + 2 * grid.line_length).at(int(place[1]), int(place[2]))
                 assert n is not None
-                assert found[1] == count.text(n)
+                assert found[1] == with_unit_names(count.text(n), "en")
             elif choice.reason == "target":
-                assert stop.answer.startswith(count.text(stop.far)), stop.answer
+                assert stop.answer.startswith(with_unit_names(count.text(stop.far), "en")), stop.answer
             elif choice.reason != "end":
-                said = re.escape(count.text(stop.after + 1))
+                said = re.escape(with_unit_names(count.text(stop.after + 1), "en"))
                 ahead = "Next is |We get |It stops at |Not at |Up to here, not at |No, |Then we get "
                 assert re.match(rf"(?:{ahead})?{said}\b", stop.answer), stop.answer
             if choice.reason == "hard":

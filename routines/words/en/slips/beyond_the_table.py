@@ -50,11 +50,20 @@ WORDS = {
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
     "W44": whole_numbers.WORDS["W08"],
+    "W49": whole_numbers.WORDS["W15"],
     "W45": whole_numbers.WORDS["W20"],
     "W43": SlipWords(
         "{b} is left out: the words of the teens are hard to tell apart.",
         "Is there a number between {a} and that one?",
         "Did we skip one after {a}?",
+    ),
+    "W47": SlipWords(
+        "In making the jump from {a} by ones, the count begins with {a} itself: one too few is counted.",
+        "When we count the jump from {a} in ones, which number is the first that we say?",
+    ),
+    "W48": SlipWords(
+        "{b} is said in hundreds, as numbers below a thousand are: it is the same number.",
+        "How many hundreds do you say, and what new name do ten hundreds have?",
     ),
     "W46": SlipWords(
         "{b} is left out: the words of the teens are hard to tell apart.",

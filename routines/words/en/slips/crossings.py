@@ -2,25 +2,31 @@
 
 from ...language import SlipWords
 
+# To the youngest no place has a name yet: what was said lies behind, or not far enough ahead.
+_TURNED_BACK = "Is that {onward} than {a}?"
+_TOO_SHORT = "Did we make the whole jump from {a}?"
+
 
 def _not_counted(rule: str, place: str, several: str, digit: str, smaller: str) -> dict[str, SlipWords]:
     """A place that is left as it was: entered with its digit unchanged, made by the smaller ones, or broken apart."""
+    opened = SlipWords(
+        f"In the jump from {{a}} one {place} is broken apart, and it is still counted in full.",
+        f"What do we break apart in the jump from {{a}}, and how many {several} are left?",
+        _TURNED_BACK,
+    )
     return {
         rule: SlipWords(
             f"The jump from {{a}} leads into another {place}, and that {place} is not counted.",
             f"How does the {digit} change in the jump from {{a}}?",
-            f"Do we stay in the same {place}?",
+            _TURNED_BACK,
         ),
         f"{rule} made": SlipWords(
             f"In the jump of {{size}} from {{a}} the {smaller} make a new {place}, and the new {place} is not counted.",
             f"What do the {smaller} make together in the jump from {{a}}?",
-            f"Do the {smaller} make a new {place}?",
+            _TOO_SHORT,
         ),
-        f"{rule} opened": SlipWords(
-            f"In the jump from {{a}} one {place} is broken apart, and it is still counted in full.",
-            f"What do we break apart in the jump from {{a}}, and how many {several} are left?",
-            f"Are we still in the same {place}?",
-        ),
+        f"{rule} opened": opened,
+        f"{rule} opened far": opened._replace(show=_TOO_SHORT),
         f"{rule} neared": SlipWords(
             f"Below zero the jump from {{a}} leads nearer to zero, and one {place} too many is still counted.",
             f"Going up from {{a}}, do we come nearer to zero, and how does the {digit} change?",
@@ -73,7 +79,7 @@ WORDS = {
     "C10": SlipWords(
         "After {a} a round number is crossed, and the next round one is said.",
         "How far past the round number does our jump from {a} go?",
-        "How big is our jump from {a}?",
+        "Is that one jump from {a}, or more?",
     ),
     "C11": SlipWords(
         "{a} is said again while the next count is being looked for.",
@@ -86,3 +92,6 @@ WORDS = {
         "How big is our jump from {a}?",
     ),
 }
+WORDS["C06 opened far"] = WORDS["C06 opened"]
+WORDS["C13"] = WORDS["C10"]
+WORDS["C13 landed"] = WORDS["C12"]

@@ -43,6 +43,10 @@ WORDS = {
         "{b} has another name in the larger unit: it is the same amount.",
         "How many {smalls} are there in {heard}?",
     ),
+    "L17": SlipWords(
+        "A hundred minutes are taken for an hour, as a hundred centimeters are a meter.",
+        "How many minutes fill one hour, and where would it stand among our counts?",
+    ),
     "L16": SlipWords(
         "In the jump from {a} a hundred is crossed, and the digit of the hundreds is left as it was.",
         "When we jump from {a}, do we stay in the same hundred?",

@@ -53,6 +53,16 @@ WORDS = {
     ),
     "T12": _HUNDRED_MINUTES,
     "T13": _HOUR_KEPT,
+    "T15": SlipWords(
+        "The half hour is said with the hour that comes next: the hour hand is on its way there.",
+        "Which hour has begun by then, and which one has not begun yet?",
+        "Has that hour begun yet?",
+    ),
+    "T17": SlipWords(
+        "The full hours take over after {a}: they are known best.",
+        "How far is it from {a} to that time, and how long is our jump?",
+        "Is that our whole jump from {a}?",
+    ),
     "T14": SlipWords(
         "After {a} the minutes fill an hour and start again, but no hour is added.",
         "The minutes filled another hour after {a}: where do we see that hour?",
@@ -62,4 +72,6 @@ WORDS["T09 named"] = measurement.WORDS["L01"]
 WORDS["T04 named"] = WORDS["T04"]._replace(
     why="After {a} the hours are counted on past twelve, as on a 24-hour clock: it is the same time."
 )
+for _key in ("T04", "T04 named"):
+    WORDS[_key.replace("T04", "T16")] = WORDS[_key]._replace(show="What comes after twelve on our clock?")
 WORDS["T10 named"] = WORDS["T10"]._replace(why="After {a} the hours are counted on past midnight: it is the same time.")

@@ -50,11 +50,20 @@ WORDS = {
     "W41": whole_numbers.WORDS["W13"],
     "W42": whole_numbers.WORDS["W11"],
     "W44": whole_numbers.WORDS["W08"],
+    "W49": whole_numbers.WORDS["W15"],
     "W45": whole_numbers.WORDS["W20"],
     "W43": SlipWords(
         "Se olvida decir {b:el}: las palabras de estos números se confunden.",
         "¿Hay un número entre {a:el} y ese?",
         "¿Nos saltamos uno después {a:del}?",
+    ),
+    "W47": SlipWords(
+        "El salto desde {a:el} se cuenta de uno en uno empezando con {a:el}, y se cuenta uno de menos.",
+        "Si contamos el salto desde {a:el} de uno en uno, ¿qué número decimos primero?",
+    ),
+    "W48": SlipWords(
+        "En {b} se dicen las centenas como antes del millar: es el mismo número.",
+        "¿Cuántas centenas dices, y qué nombre nuevo tienen diez centenas?",
     ),
     "W46": SlipWords(
         "Se olvida decir {b:el}: las palabras de estos números se confunden.",

@@ -2,32 +2,36 @@
 
 from ...language import SlipWords
 
+# To the youngest no place has a name yet: what was said lies behind, or not far enough ahead.
+_TURNED_BACK = "¿Es eso {onward} que {a:el}?"
+_TOO_SHORT = "¿Dimos el salto completo desde {a:el}?"
+
 
 def _not_counted(
     rule: str, place: str, several: str, digit: str, smaller: str, *, feminine: bool
 ) -> dict[str, SlipWords]:
     """Un lugar que se deja como estaba: se entra en él y su cifra no cambia, lo forman los menores, o se descompone."""
-    one, other, that, how_many, same, whole = (
-        ("una", "otra", "esa", "cuántas", "la misma", "completa")
-        if feminine
-        else ("un", "otro", "ese", "cuántos", "el mismo", "completo")
+    one, other, that, how_many, whole = (
+        ("una", "otra", "esa", "cuántas", "completa") if feminine else ("un", "otro", "ese", "cuántos", "completo")
+    )
+    opened = SlipWords(
+        f"En el salto desde {{a:el}} se descompone {one} {place}, y se sigue contando {whole}.",
+        f"¿Qué se descompone en el salto desde {{a:el}} y {how_many} {several} quedan?",
+        _TURNED_BACK,
     )
     return {
         rule: SlipWords(
             f"Con el salto desde {{a:el}} se entra en {other} {place}, y {that} {place} no se cuenta.",
             f"¿Cómo cambia {digit} en el salto desde {{a:el}}?",
-            f"¿A qué {place} llegamos ahora?",
+            _TURNED_BACK,
         ),
         f"{rule} made": SlipWords(
             f"En el salto de {{size}} desde {{a:el}} {smaller} forman {one} {place} más, y no se cuenta.",
             f"¿Qué forman {smaller} al juntarse en el salto desde {{a:el}}?",
-            f"¿Forman {smaller} {other} {place}?",
+            _TOO_SHORT,
         ),
-        f"{rule} opened": SlipWords(
-            f"En el salto desde {{a:el}} se descompone {one} {place}, y se sigue contando {whole}.",
-            f"¿Qué se descompone en el salto desde {{a:el}} y {how_many} {several} quedan?",
-            f"¿Seguimos en {same} {place}?",
-        ),
+        f"{rule} opened": opened,
+        f"{rule} opened far": opened._replace(show=_TOO_SHORT),
         f"{rule} neared": SlipWords(
             f"Por debajo del cero, el salto desde {{a:el}} se acerca al cero, y se sigue contando {one} {place} de más.",
             f"Al subir desde {{a:el}}, ¿nos acercamos al cero y cómo cambia {digit}?",
@@ -44,17 +48,17 @@ WORDS = {
     "C05": SlipWords(
         "Con el salto desde {a:el} se completa 1 {large} más, y no se cuenta.",
         "¿Cómo cambia el número de {larges} en el salto desde {a:el}?",
-        "¿Cambia el número de {larges}?",
+        _TURNED_BACK,
     ),
     "C05 made": SlipWords(
         "En el salto de {size} desde {a:el} se juntan {smalls} para formar 1 {large} más, y no se cuenta.",
         "¿Qué se forma al juntar {smalls} en el salto desde {a:el}?",
-        "¿Se forma 1 {large} más?",
+        _TOO_SHORT,
     ),
     "C05 opened": SlipWords(
         "En el salto desde {a:el} se descompone 1 {large}, y se sigue contando como antes.",
         "¿Qué se descompone en el salto desde {a:el}, y qué cantidad de {larges} queda?",
-        "¿Cambia el número de {larges}?",
+        _TURNED_BACK,
     ),
     "C05 neared": SlipWords(
         "Por debajo del cero, el salto desde {a:el} se acerca al cero, y se sigue contando 1 {large} de más.",
@@ -99,7 +103,7 @@ WORDS = {
     "C10": SlipWords(
         "Después {a:del} se pasa de un número redondo y se dice el redondo que sigue.",
         "¿Cuánto pasa del número redondo nuestro salto desde {a:el}?",
-        "¿De cuánto es el salto desde {a:el}?",
+        "¿Es eso un salto desde {a:el}, o más?",
     ),
     "C11": SlipWords(
         "Se repite {a:el} mientras se busca {the_next_one}.",
@@ -112,3 +116,7 @@ WORDS = {
         "¿De cuánto es el salto desde {a:el}?",
     ),
 }
+WORDS["C05 opened far"] = WORDS["C05 opened"]._replace(show=_TOO_SHORT)
+WORDS["C06 opened far"] = WORDS["C06 opened"]
+WORDS["C13"] = WORDS["C10"]
+WORDS["C13 landed"] = WORDS["C12"]

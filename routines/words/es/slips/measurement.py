@@ -43,6 +43,10 @@ WORDS = {
         "{b} tiene otro nombre en la unidad mayor: es la misma cantidad.",
         "¿Cuánt{as} {smalls} hay en {heard}?",
     ),
+    "L17": SlipWords(
+        "Se toman cien minutos por una hora, como cien centímetros son un metro.",
+        "¿Cuántos minutos llenan una hora? ¿Dónde quedaría esa hora entre nuestros números?",
+    ),
     "L16": SlipWords(
         "En el salto desde {a:el} se cruza una centena y la cifra de las centenas queda igual.",
         "Al saltar desde {a:el}, ¿nos quedamos en la misma centena?",

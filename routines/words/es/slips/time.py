@@ -53,6 +53,16 @@ WORDS = {
     ),
     "T12": _HUNDRED_MINUTES,
     "T13": _HOUR_KEPT,
+    "T15": SlipWords(
+        "La media hora se dice con la hora que viene: la aguja de las horas ya va hacia ella.",
+        "¿Qué hora ya empezó y cuál no ha empezado todavía?",
+        "¿Ya empezó esa hora?",
+    ),
+    "T17": SlipWords(
+        "Después {a:del} se dicen las horas en punto, que son las más conocidas.",
+        "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
+        "¿Es ese nuestro salto completo desde {a:el}?",
+    ),
     "T14": SlipWords(
         "Después {a:del} los minutos llenan una hora y vuelven a empezar, pero no se suma la hora.",
         "Los minutos llenaron otra hora después {a:del}: ¿dónde se ve esa hora?",
@@ -62,6 +72,8 @@ WORDS["T09 named"] = measurement.WORDS["L01"]
 WORDS["T04 named"] = WORDS["T04"]._replace(
     why="Después {a:del} las horas pasan de doce, como en un reloj de 24 horas: es la misma hora."
 )
+for _key in ("T04", "T04 named"):
+    WORDS[_key.replace("T04", "T16")] = WORDS[_key]._replace(show="¿Qué viene después de las doce en nuestro reloj?")
 WORDS["T10 named"] = WORDS["T10"]._replace(
     why="Después {a:del} las horas se siguen contando más allá de la medianoche: es la misma hora."
 )
