@@ -283,12 +283,14 @@ class HowMany:
 
     @classmethod
     def of(cls, some: Some | searching.Search, up_to: int) -> "HowMany":
-        # In the bank's own order, for its index has all that is filtered by; any other would be read row by row.
+        # In the bank's own order, for its index has all that is filtered by; any other would be read row by row. Not so
+        # those that come in no order: another index has them.
         if isinstance(some, searching.Search):
             return cls(some.how_many(up_to + 1), up_to)
         if isinstance(some, Recipe):
             return cls(some.how_many(("-shared_at", "-pk"), up_to + 1), up_to)
-        return cls(some.order_by("-shared_at", "-pk").values("pk")[: up_to + 1].count(), up_to)
+        ordered = some.order_by("-shared_at", "-pk") if some.ordered else some
+        return cls(ordered.values("pk")[: up_to + 1].count(), up_to)
 
     @property
     def is_more(self) -> bool:

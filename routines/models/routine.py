@@ -154,8 +154,10 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
-        bands = ClassGroup.objects.filter(teachers=user, year=year).values("grade__band")
-        team = ClassGroup.objects.filter(year=year, grade__band__in=bands).values("teachers")
+        own = {group.grade_id for group in classes_of(user) if year and group.year_id == year.pk}
+        bands = Grade.objects.filter(pk__in=own).order_by().values("band")
+        grades = Grade.objects.filter(band__in=bands).order_by().values("pk")
+        team = ClassGroup.objects.filter(year=year, grade__in=grades).values("teachers")
         return self.filter(owner__in={user.pk, *team.values_list("teachers", flat=True)} - {None})
 
     def for_grades(self, names: Iterable[str]) -> Self:

@@ -158,13 +158,15 @@ class BankFilter:
         if self.sort in ("own", "newest") and self.words:
             few = self.whose == "mine" or bool(self.owner or self.standard)
             return best_found_first(chosen, self.words, few=few, filtered=self.shows_what)
-        if self.own_come_first:
-            return own_grades_first(chosen, self.own_grades)
         found = chosen.meeting(self.words)
-        if self.sort == "taught":
+        if self.own_come_first:
+            order = own_grades_first(chosen, self.own_grades)
+        elif self.sort == "taught":
             order = most_taught_first(found, user, year)
         else:
             order = by_title(found) if self.sort == "title" else newest_first(found)
+        if self.whose == "team" and not (self.words or self.taught or self.standard or self.shows_what):
+            order = replace(order, every=chosen.order_by())  # the index of owners has all that these are counted by
         return replace(order, of_words=bool(self.words))
 
     @property
