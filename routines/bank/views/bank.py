@@ -14,6 +14,7 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.compiled_once import compiled_once
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.models.list_marks import known_by_mark
 from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear, classes_of, hold_classes_of
 from routines.bank.cards import Card, as_items, cards_of
@@ -59,7 +60,8 @@ def bank(request: SignedInRequest) -> HttpResponse:
     }
     if wants_fragment(request):
         return render(request, "bank/_cards.html", context)
-    return render(request, "bank/bank.html", context | {"filter_column": filter_column(wanted, grades, _owners())})
+    owners = known_by_mark(request.school, "owners", _owners)
+    return render(request, "bank/bank.html", context | {"filter_column": filter_column(wanted, grades, owners)})
 
 
 def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:
