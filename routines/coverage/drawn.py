@@ -97,8 +97,9 @@ def picker(
     chosen = window.class_group.pk if window.class_group else None
     offered = {
         "bands": tuple(Choice(band.pk, band.name, band == window.band) for band in bands),
+        # Written once for all days that somebody may type, which are not remembered.
         "classes": Later(
-            (classes.mark, chosen), lambda: tuple(Choice(pk, name, pk == chosen) for pk, name in classes())
+            (classes.mark, chosen), lambda: written_once("coverage/_class_options.html", classes=classes, chosen=chosen)
         ),
         "kept_grade": grade,
     }
