@@ -20,7 +20,7 @@ List = Literal["owners", "classes"]
 
 
 class ListMarks(models.Model):
-    """One row. Without it, as in a database that was emptied, lists are read each time."""
+    """One row. Without it, as in a database that was emptied, lists are read each time until one has changed."""
 
     owners = models.UUIDField(default=uuid4)
     classes = models.UUIDField(default=uuid4)
@@ -34,7 +34,8 @@ class ListMarks(models.Model):
 
 def has_changed(which: List) -> None:
     """To be called in the transaction of the change; the row is held until its end, so two changes never share a mark."""
-    ListMarks.objects.filter(pk=1).update(**{which: uuid4()})
+    if not ListMarks.objects.filter(pk=1).update(**{which: uuid4()}):
+        ListMarks.objects.bulk_create([ListMarks(pk=1)], ignore_conflicts=True)
 
 
 def known_by_mark(

@@ -10,6 +10,7 @@ from uuid import uuid4
 import pytest
 from django.core.management import call_command
 from django.db import connection
+from django.http import QueryDict
 from django.test import Client
 from django.test.utils import CaptureQueriesContext
 from django.urls import reverse
@@ -19,6 +20,7 @@ from accounts.models import User
 from bench._many_counts import fill
 from bench._page_server import PREVIEWED
 from grade_bands.models import Grade
+from routines.bank.forms.filters import BankFilter
 from routines.bank.views import bank, mine
 from routines.models import Lesson, Routine
 from routines.paper.views import booklets
@@ -142,4 +144,15 @@ def test_a_page_is_found_by_the_index_that_is_there_for_it(owner, grade_three, v
     if connection.vendor == "sqlite":  # PostgreSQL decides by how many rows there are
         plan = plan_of(lambda: client.get(address), holds=holds)
         assert used in plan
+        assert "TEMP B-TREE" not in plan
+
+
+@pytest.mark.django_db
+def test_a_teams_counts_are_counted_by_the_index_of_owners(owner, teammate, year):
+    make_routine(owner)
+    order = BankFilter.read(QueryDict("whose=team"), []).order(owner, year)
+    assert order.how_many().number == 1
+    if connection.vendor == "sqlite":
+        plan = plan_of(order.how_many, holds="COUNT(*)")
+        assert "COVERING INDEX routine_of_owner (owner_id=? AND status=?)" in plan
         assert "TEMP B-TREE" not in plan

@@ -65,6 +65,9 @@ def test_without_marks_the_list_is_read_each_time(owner, teammate, visit):
     assert owners_asked(client, "/bank/") == (first, True)
     type(owner).objects.filter(pk=owner.pk).update(display_name="Nobody Said")
     assert ">Nobody Said</option>" in owners_asked(client, "/bank/")[0]
+    teammate.save()
+    owners_asked(client, "/bank/")
+    assert not owners_asked(client, "/bank/")[1]
 
 
 def test_what_changes_who_planned_counts(owner, teammate):
