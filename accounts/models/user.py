@@ -1,10 +1,11 @@
 """The people of the school."""
 
-from typing import Self
+from collections.abc import Iterable
+from typing import Any, Self
 
 from django.contrib.auth.base_user import AbstractBaseUser
 from django.core.validators import RegexValidator
-from django.db import models
+from django.db import models, transaction
 from django.db.models.functions import Lower
 from django.utils import timezone
 from django.utils.crypto import salted_hmac
@@ -12,6 +13,7 @@ from django.utils.translation import gettext_lazy as _
 
 from ..same_text import passphrase_text, sign_in_text
 from .folded_text import FoldedCharField, FoldedEmailField
+from .list_marks import has_changed
 
 
 class UserQuerySet(models.QuerySet["User"]):
@@ -91,6 +93,14 @@ class User(AbstractBaseUser):
     @property
     def is_administrator(self) -> bool:
         return self.role == self.Role.ADMINISTRATOR
+
+    def save(self, *args: Any, update_fields: Iterable[str] | None = None, **kwargs: Any) -> None:
+        """With another name the lists in which it stands have changed."""
+        is_known = not self._state.adding
+        with transaction.atomic():
+            super().save(*args, update_fields=update_fields, **kwargs)
+            if is_known and (update_fields is None or "display_name" in update_fields):
+                has_changed("owners")
 
     def set_password(self, raw_password: str | None) -> None:
         super().set_password(None if raw_password is None else passphrase_text(raw_password))

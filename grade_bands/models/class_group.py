@@ -1,14 +1,15 @@
 """Classes: a group of children, never their names."""
 
-from typing import Self
+from typing import Any, Self
 
 from django.conf import settings
-from django.db import models
+from django.db import models, transaction
 from django.utils.translation import gettext_lazy as _
 
 from accounts.compiled_once import compiled_once, held, hold
 from accounts.languages import LANGUAGES
 from accounts.models import User
+from accounts.models.list_marks import has_changed
 
 from .grade import Grade
 from .school_year import SchoolYear
@@ -50,6 +51,16 @@ class ClassGroup(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+    def save(self, *args: Any, **kwargs: Any) -> None:
+        with transaction.atomic():
+            super().save(*args, **kwargs)
+            has_changed("classes")
+
+    def delete(self, *args: Any, **kwargs: Any) -> tuple[int, dict[str, int]]:
+        with transaction.atomic():
+            has_changed("classes")
+            return super().delete(*args, **kwargs)
 
     @property
     def language_names(self) -> list[str]:

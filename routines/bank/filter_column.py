@@ -10,8 +10,10 @@ from accounts.written_once import Later, write, written_once
 from grade_bands.models import Grade
 from routines.bank.forms.filters import BankFilter, Choice
 
+Owners = tuple[tuple[int, str], ...]
 
-def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Iterable[tuple[int, str]]) -> SafeString:
+
+def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Later[Owners]) -> SafeString:
     """grades, owners: those to choose from, in their order; of an owner the key and the name.
 
     The same choices of the same filters are the same to the letter.
@@ -22,7 +24,11 @@ def filter_column(wanted: BankFilter, grades: Iterable[Grade], owners: Iterable[
         "bank/_filters.html",
         wanted=wanted,
         filters=Later(names, lambda: _filters(wanted, names)),
-        owners=tuple(owners),
+        # Written once for all columns, for those of a search are not remembered.
+        owners=Later(
+            (owners.mark, wanted.owner),
+            lambda: written_once("bank/_owner_options.html", owners=owners, chosen=wanted.owner),
+        ),
     )
 
 

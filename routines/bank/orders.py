@@ -10,8 +10,9 @@ from django.db.models.functions import Coalesce
 from accounts.models import User
 from grade_bands.models import SchoolYear
 from routines.bank.paging import Order, Recipe, Some, Stream
+from routines.bank.searching import Search
 from routines.models import Routine, TimesTaught
-from routines.models.routine import RoutineQuerySet, met_in_title_and_anywhere, tell_times_taught, told_as_taught
+from routines.models.routine import RoutineQuerySet, tell_times_taught, told_as_taught
 from routines.models.searched_words import Asked
 from routines.models.taught import TimesTaughtQuerySet
 
@@ -50,17 +51,19 @@ def by_title(routines: Some) -> Order:
     return Order(("title", "-pk"), (Stream(routines),), lambda routine: (routine.title, routine.pk), routines)
 
 
-def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], since: str = "shared_at") -> Order:
-    """Counts with all the words in the title before those with some of them elsewhere; in each part the newest first."""
-    titles, anywhere = met_in_title_and_anywhere(words)
-    streams = (Stream(titles.among(routines), {0: 0}), Stream(anywhere.but(titles, routines), {0: 1}))
+def best_found_first(routines: RoutineQuerySet, words: Sequence[Asked], **known: bool) -> Order:
+    """Counts with all the words in the title before those with some of them elsewhere; in each part the one made last first.
 
-    def place_of(routine: Routine) -> tuple[Any, ...] | None:
-        moment = _moment(routine, since)
-        is_titled = titles.among(Routine.objects.filter(pk=routine.pk)).exists()
-        return (0 if is_titled else 1, *moment) if moment else None
+    known: of the counts among which they are looked for, as a `Search` takes it.
+    """
+    search = Search(routines, words, **known)
+    streams = (Stream(search.titled, {0: 0}), Stream(search.others, {0: 1}))
 
-    return Order(("part", f"-{since}", "-pk"), streams, place_of, anywhere.counted_among(routines))
+    def place_of(routine: Routine) -> tuple[Any, ...]:
+        titled = Routine.objects.filter(search.all_met("pk", in_title=True), pk=routine.pk)
+        return (0 if titled.exists() else 1, routine.pk)
+
+    return Order(("part", "-pk"), streams, place_of, search, of_words=True)
 
 
 def most_taught_first(routines: RoutineQuerySet, user: User, year: SchoolYear | None) -> Order:

@@ -17,6 +17,7 @@ from django.utils.translation import gettext as _
 from accounts.compiled_once import compiled_once
 from accounts.models import User
 from accounts.typed_numbers import LARGEST_ID, typed_id, typed_whole
+from routines.bank import searching
 from routines.models import Routine
 from routines.models.routine import RoutineQuerySet
 
@@ -73,13 +74,13 @@ class Stream:
     the first place of the order is always less than: where that must be worked out, an index may have this.
     """
 
-    some: Some
+    some: Some | searching.Found
     fixed: Mapping[int, Any] = field(default_factory=dict)
     below: str = ""
 
     def reaching(self, least: Any) -> "Stream":
         """Without those of which it is plain that the first place of their order comes to less."""
-        if not self.below:
+        if not self.below or isinstance(self.some, searching.Found):
             return self
         return replace(self, some=routines_of(self.some).filter(**{f"{self.below}__gt": least}))
 
@@ -90,13 +91,22 @@ class Order:
 
     by: columns or annotations as `order_by` takes them, the key at the end. streams: the counts, each in one of them; several
     where no index has the whole order, and those that come late at the end. place_of: what `by` comes to for a count, in
-    the list or not; None where it has no place in this order. every: all of them, for being counted.
+    the list or not; None where it has no place in this order. every: all of them, for being counted. of_words: whether
+    they are what was found by words, of which fewer are counted.
     """
 
     by: tuple[str, ...]
     streams: tuple[Stream, ...]
     place_of: Callable[[Routine], tuple[Any, ...] | None]
-    every: Some
+    every: Some | searching.Search
+    of_words: bool = False
+
+    @property
+    def up_to(self) -> int:
+        return searching.FOUND_UP_TO if self.of_words else COUNTED_UP_TO
+
+    def how_many(self) -> "HowMany":
+        return HowMany.of(self.every, self.up_to)
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +121,7 @@ class Page:
     def how_many(self, order: Order) -> "HowMany":
         """How many counts the list has: nothing is counted where all of them are on this page."""
         is_all = self.earlier is None and self.later is None
-        return HowMany(len(self.routines)) if is_all else HowMany.of(order.every)
+        return HowMany(len(self.routines), max(order.up_to, len(self.routines))) if is_all else order.how_many()
 
 
 def read_page(order: Order, query: Mapping[str, str], *, reader: User, size: int) -> Page:
@@ -191,6 +201,8 @@ def _come_before(rows: Sequence[tuple[Any, ...]], by: Sequence[str], stream: Str
 def _rows(stream: Stream, by: Sequence[str], wanted: slice, beyond: tuple[Any, ...] | None) -> list[tuple[Any, ...]]:
     """What `by` comes to for these of a stream. What is the same for all is nothing to order by."""
     own = [name for at, name in enumerate(by) if at not in stream.fixed]
+    if isinstance(stream.some, searching.Found):
+        return _with_fixed(_found(stream.some, by, wanted, beyond, stream.fixed), by, stream)
     if isinstance(stream.some, Recipe) and beyond is None:
         return _with_fixed(stream.some.rows(own, wanted.start or 0, wanted.stop), by, stream)
     routines = routines_of(stream.some)
@@ -200,6 +212,17 @@ def _rows(stream: Stream, by: Sequence[str], wanted: slice, beyond: tuple[Any, .
             return []
         routines = routines.filter(after)
     return _with_fixed(routines.order_by(*own).values_list(*map(_column, own))[wanted], by, stream)
+
+
+def _found(
+    found: searching.Found, by: Sequence[str], wanted: slice, beyond: tuple[Any, ...] | None, fixed: Mapping[int, Any]
+) -> list[tuple[int]]:
+    """The keys, which are the last place of this order."""
+    after = Q() if beyond is None else _beyond(by, beyond, fixed)
+    if after is None:
+        return []
+    key = beyond[-1] if beyond and after else None  # where all of them come after, none of them is named
+    return [(one,) for one in found.keys(wanted.stop, falling=_falls(by[-1]), beyond=key)[wanted.start :]]
 
 
 def _with_fixed(rows: Iterable[tuple[Any, ...]], by: Sequence[str], stream: Stream) -> list[tuple[Any, ...]]:
@@ -253,26 +276,29 @@ def _cards_of(routines: list[int]) -> QuerySet[Routine]:
 
 @dataclass(frozen=True, slots=True)
 class HowMany:
-    """A number of counts, counted no further than is worth waiting for."""
+    """A number of counts, counted no further than is worth waiting for: one more than `up_to` means more."""
 
     number: int
+    up_to: int
 
     @classmethod
-    def of(cls, some: Some) -> "HowMany":
-        # In the bank's own order, for its index has all that is filtered by; any other would be read row by row.
-        # Not so those that come in no order: they are looked up by key.
+    def of(cls, some: Some | searching.Search, up_to: int) -> "HowMany":
+        # In the bank's own order, for its index has all that is filtered by; any other would be read row by row. Not so
+        # those that come in no order: another index has them.
+        if isinstance(some, searching.Search):
+            return cls(some.how_many(up_to + 1), up_to)
         if isinstance(some, Recipe):
-            return cls(some.how_many(("-shared_at", "-pk"), COUNTED_UP_TO + 1))
+            return cls(some.how_many(("-shared_at", "-pk"), up_to + 1), up_to)
         ordered = some.order_by("-shared_at", "-pk") if some.ordered else some
-        return cls(ordered.values("pk")[: COUNTED_UP_TO + 1].count())
+        return cls(ordered.values("pk")[: up_to + 1].count(), up_to)
 
     @property
     def is_more(self) -> bool:
-        return self.number > COUNTED_UP_TO
+        return self.number > self.up_to
 
     def __bool__(self) -> bool:
         return bool(self.number)
 
     def __str__(self) -> str:
-        written = number_format(min(self.number, COUNTED_UP_TO), force_grouping=True)
+        written = number_format(min(self.number, self.up_to), force_grouping=True)
         return _("more than %(number)s") % {"number": written} if self.is_more else written

@@ -6,7 +6,7 @@ from typing import NamedTuple, Self
 from django.utils.safestring import SafeString
 
 from accounts.written_once import Later, long, write, written_once
-from grade_bands.models import Area, ClassGroup, GradeBand
+from grade_bands.models import Area, GradeBand
 from routines.coverage.forms import DaysForm, Window, WindowForm
 from routines.coverage.queries import CoverageRow, amount_in_words
 from routines.coverage.targets import TargetsSeen
@@ -90,13 +90,17 @@ def picker(
     form: WindowForm,
     window: Window,
     bands: Iterable[GradeBand],
-    classes: Iterable[ClassGroup],
+    classes: Later[tuple[tuple[int, str], ...]],
     grade: int | None = None,
 ) -> SafeString:
-    """The fields that ask for another window. grade: one that stays chosen."""
+    """The fields that ask for another window. classes: of each its key and its name. grade: one that stays chosen."""
+    chosen = window.class_group.pk if window.class_group else None
     offered = {
         "bands": tuple(Choice(band.pk, band.name, band == window.band) for band in bands),
-        "classes": tuple(Choice(group.pk, group.name, group == window.class_group) for group in classes),
+        # Written once for all days that somebody may type, which are not remembered.
+        "classes": Later(
+            (classes.mark, chosen), lambda: written_once("coverage/_class_options.html", classes=classes, chosen=chosen)
+        ),
         "kept_grade": grade,
     }
     if any(form[name].value() for name in form.fields):

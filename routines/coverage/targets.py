@@ -13,7 +13,7 @@ from django.utils.translation import gettext
 
 from accounts.compiled_once import compiled_once
 from accounts.models import User
-from grade_bands.models import ClassGroup, Grade, SchoolYear
+from grade_bands.models import ClassGroup, Grade, SchoolYear, classes_of
 from routines.models import Lesson
 
 Audience = Literal["team", "coach"]
@@ -62,14 +62,15 @@ def audiences(user: User, year: SchoolYear, grades: Iterable[Grade]) -> dict[Aud
         return {None: keys}
     if not user.is_coach:
         return {"team": keys}
-    bands = set(_bands_taught(user, year))
+    taught = sorted({group.grade_id for group in classes_of(user) if group.year_id == year.pk})
+    bands = set(_bands_of(taught))
     team = [grade.pk for grade in grades if grade.band_id in bands]
     return {"team": team, "coach": [key for key in keys if key not in team]}
 
 
 @compiled_once
-def _bands_taught(user: User, year: SchoolYear) -> QuerySet[ClassGroup, int]:
-    return ClassGroup.objects.filter(teachers=user, year=year).order_by().values_list("grade__band", flat=True)
+def _bands_of(grades: list[int]) -> QuerySet[Grade, int]:
+    return Grade.objects.filter(pk__in=grades).order_by().values_list("band", flat=True)
 
 
 def own_besides(

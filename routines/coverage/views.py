@@ -8,7 +8,9 @@ from django.utils import timezone
 from django.views.decorators.http import require_GET
 
 from accounts.models import User
+from accounts.models.list_marks import known_by_mark
 from accounts.requests import SignedInRequest
+from accounts.written_once import Later
 from grade_bands.models import Area, Grade, SchoolYear
 from routines.coverage.behind import Field, behind
 from routines.coverage.drawn import other_looks, picker, table
@@ -32,13 +34,24 @@ def window_context(
     """What both tables need to offer another window. grades: those that are looked at. grade: one that stays chosen."""
     looks_at_some = window.band or window.class_group
     bands = bands_looked_at(request.user, window.year) if looks_at_some else bands_of(grades)
-    classes = classes_looked_at(request.user, window.year)
     return {
         "section": "coverage",
         "form": form,
         "window": window,
-        "picker": picker(form, window, bands, classes, grade.pk if grade else None),
+        "picker": picker(form, window, bands, _classes(request, window.year), grade.pk if grade else None),
     }
+
+
+def _classes(request: SignedInRequest, year: SchoolYear) -> Later[tuple[tuple[int, str], ...]]:
+    """Those that may be chosen. A coach chooses among all of the year, which are not read while none has changed."""
+
+    def read() -> list[tuple[int, str]]:
+        return [(group.pk, group.name) for group in classes_looked_at(request.user, year)]
+
+    if request.user.is_coach:
+        return known_by_mark(request.school, "classes", read, year.pk)
+    own = tuple(read())
+    return Later(own, lambda: own)
 
 
 def rows_of(user: User, window: Window) -> list[CoverageRow]:

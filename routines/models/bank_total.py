@@ -11,6 +11,7 @@ from django.conf import settings
 from django.db import models, transaction
 from django.db.models import Count
 
+from accounts.models.list_marks import has_changed
 from grade_bands.models import Area
 
 if TYPE_CHECKING:
@@ -65,8 +66,10 @@ def look_for_owners_again(owners: Iterable[int]) -> None:
     BankOwner.objects.bulk_create([BankOwner(owner_id=owner) for owner in ordered], ignore_conflicts=True)
     for owner in ordered:
         row = BankOwner.objects.select_for_update().get(owner=owner)
-        row.has_counts = _bank().filter(owner=owner).exists()
-        row.save(update_fields=["has_counts"])
+        had, row.has_counts = row.has_counts, _bank().filter(owner=owner).exists()
+        if row.has_counts != had:
+            row.save(update_fields=["has_counts"])
+            has_changed("owners")
 
 
 def wrong_bank_owners() -> set[int]:

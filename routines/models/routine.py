@@ -58,17 +58,17 @@ def told_as_taught(user: User, year: SchoolYear | None) -> Q:
     """
     taught = TimesTaught.objects.filter(routine=OuterRef("pk"), **({"year": year} if year else {})).order_by()
     if user.is_coach:
-        return _looked_up(taught)
+        return looked_up(taught)
     several = taught.values("routine").annotate(classes=Count("class_group", distinct=True))
-    return _looked_up(taught.known_to(user)) | _looked_up(several.filter(classes__gte=CLASSES_TO_BE_TOLD))
+    return looked_up(taught.known_to(user)) | looked_up(several.filter(classes__gte=CLASSES_TO_BE_TOLD))
 
 
-def _looked_up(rows: models.QuerySet[Any, Any]) -> Q:
+def looked_up(rows: models.QuerySet[Any, Any], name: str = "routine") -> Q:
     """Of which routines there is one of these rows, which name it: looked for at each routine that is come by.
 
     Not by EXISTS, which PostgreSQL would turn round: it would begin with the rows, and read every one that there is.
     """
-    return Q(IsNull(Subquery(rows.values("routine")[:1]), False))
+    return Q(IsNull(Subquery(rows.order_by().values(name)[:1]), False))
 
 
 # Of a word that so many counts have or fewer their keys are read, so that nothing else is looked at: how often a word is met
@@ -99,16 +99,6 @@ class Met:
         few = self.named is not None and len(self.named) <= FEW
         return self._looked_up(routines) if few else routines.filter(self._where())
 
-    def counted_among(self, routines: "RoutineQuerySet") -> "RoutineQuerySet":
-        """The same to be counted, in no order."""
-        return routines.filter(self._where()) if self.named is None else self._looked_up(routines).order_by()
-
-    def but(self, others: "Met", routines: "RoutineQuerySet") -> "RoutineQuerySet":
-        """Those of these counts that the others leave."""
-        if self.named is None or others.named is None or others.often:
-            return self.among(routines.exclude(others._where()))
-        return replace(self, named=self.named - others.named).among(routines)
-
     def _looked_up(self, routines: "RoutineQuerySet") -> "RoutineQuerySet":
         """Each by its key. SQLite, which keeps no statistics, would else walk through the whole bank; PostgreSQL knows better."""
         if connection.vendor != "sqlite":
@@ -120,7 +110,7 @@ class Met:
         return self._where_often() if self.named is None else Q(pk__among=sorted(self.named)) & self._where_often()
 
     def _where_often(self) -> Q:
-        return reduce(and_, (_looked_up(rows.filter(routine=OuterRef("pk"))) for rows in self.often), Q())
+        return reduce(and_, (looked_up(rows.filter(routine=OuterRef("pk"))) for rows in self.often), Q())
 
 
 def met(words: Sequence[Asked]) -> Met:
@@ -130,18 +120,6 @@ def met(words: Sequence[Asked]) -> Met:
         rows = SearchWord.objects.meeting(word)
         found = found.also(rows, _read(rows))
     return found
-
-
-def met_in_title_and_anywhere(words: Sequence[Asked]) -> tuple[Met, Met]:
-    """Each row is read once for both, in titles and elsewhere apart: that is quicker than reading where it stands."""
-    titles = anywhere = Met()
-    for word in words:
-        rows = SearchWord.objects.meeting(word)
-        in_title = rows.filter(in_title=True)
-        titled, others = _read(in_title), _read(rows.filter(in_title=False))
-        titles = titles.also(in_title, titled)
-        anywhere = anywhere.also(rows, titled + others)
-    return titles, anywhere
 
 
 def _read(rows: SearchWordQuerySet) -> list[int]:
@@ -176,8 +154,10 @@ class RoutineQuerySet(models.QuerySet["Routine"]):
 
     def by_team_of(self, user: User, year: SchoolYear | None) -> Self:
         """Routines owned by those who teach in the same bands as the user in this year, the user included."""
-        bands = ClassGroup.objects.filter(teachers=user, year=year).values("grade__band")
-        team = ClassGroup.objects.filter(year=year, grade__band__in=bands).values("teachers")
+        own = {group.grade_id for group in classes_of(user) if year and group.year_id == year.pk}
+        bands = Grade.objects.filter(pk__in=own).order_by().values("band")
+        grades = Grade.objects.filter(band__in=bands).order_by().values("pk")
+        team = ClassGroup.objects.filter(year=year, grade__in=grades).values("teachers")
         return self.filter(owner__in={user.pk, *team.values_list("teachers", flat=True)} - {None})
 
     def for_grades(self, names: Iterable[str]) -> Self:

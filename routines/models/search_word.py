@@ -26,11 +26,11 @@ class PlainOrderField(models.CharField):  # type: ignore[type-arg]
 
 
 class SearchWordQuerySet(models.QuerySet["SearchWord"]):
-    def meeting(self, asked: Asked, *, in_title: bool = False) -> Self:
+    def meeting(self, asked: Asked) -> Self:
         """The rows of a word that is looked for."""
-        last = {"word": asked.word} if asked.whole else {"word__gte": asked.word, "word__lt": asked.word + LAST_SIGN}
-        found = self.filter(**last)
-        return found.filter(in_title=True) if in_title else found
+        if asked.whole:
+            return self.filter(word=asked.word)
+        return self.filter(word__gte=asked.word, word__lt=asked.word + LAST_SIGN)
 
 
 class SearchWord(models.Model):
@@ -43,7 +43,8 @@ class SearchWord(models.Model):
     objects = SearchWordQuerySet.as_manager()
 
     class Meta:
-        indexes = [models.Index(fields=["word", "routine", "in_title"], name="searchword_word")]
+        # Of each word the counts that have it, in titles and elsewhere apart, in the order in which a search shows them.
+        indexes = [models.Index(fields=["word", "in_title", "routine"], name="searchword_by_word")]
         constraints = [
             models.UniqueConstraint(fields=["routine", "word"], name="searchword_once_a_routine"),
         ]

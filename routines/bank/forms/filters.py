@@ -156,13 +156,24 @@ class BankFilter:
             return by_title(routines) if self.sort == "title" else newest_first(routines)
         chosen = self.chosen(Routine.objects.in_bank(), user, year)
         if self.sort in ("own", "newest") and self.words:
-            return best_found_first(chosen, self.words)
-        if self.own_come_first:
-            return own_grades_first(chosen, self.own_grades)
+            few = self.whose == "mine" or bool(self.owner or self.standard)
+            return best_found_first(chosen, self.words, few=few, filtered=self.shows_what)
         found = chosen.meeting(self.words)
-        if self.sort == "taught":
-            return most_taught_first(found, user, year)
-        return by_title(found) if self.sort == "title" else newest_first(found)
+        if self.own_come_first:
+            order = own_grades_first(chosen, self.own_grades)
+        elif self.sort == "taught":
+            order = most_taught_first(found, user, year)
+        else:
+            order = by_title(found) if self.sort == "title" else newest_first(found)
+        if self.whose == "team" and not (self.words or self.taught or self.standard or self.shows_what):
+            order = replace(order, every=chosen.order_by())  # the index of owners has all that these are counted by
+        return replace(order, of_words=bool(self.words))
+
+    @property
+    def shows_what(self) -> bool:
+        """Whether it says what stands in the counts, whoever reads."""
+        lists = (self.grades, self.areas, self.directions, self.steps, self.kinds, self.shows)
+        return any(lists) or self.for_a_while
 
     @property
     def words(self) -> list[Asked]:

@@ -14,11 +14,13 @@ from django.views.decorators.vary import vary_on_headers
 from accounts.compiled_once import compiled_once
 from accounts.fragments import wants_fragment
 from accounts.models import User
+from accounts.models.list_marks import known_by_mark
 from accounts.requests import SignedInRequest
 from grade_bands.models import Grade, SchoolYear, classes_of, hold_classes_of
 from routines.bank.cards import Card, as_items, cards_of
 from routines.bank.filter_column import filter_column
 from routines.bank.forms.filters import BankFilter, in_bank_showing
+from routines.bank.orders import newest_first
 from routines.bank.paging import HowMany, Recipe, read_page, read_rows
 from routines.models.routine import tell_times_taught
 
@@ -36,7 +38,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
     order = wanted.order(request.user, year)
     page = read_page(order, request.GET, reader=request.user, size=PAGE_SIZE)
     shown = read_rows(page)
-    total = HowMany.of(Recipe(in_bank_showing, decided_by=(BankFilter(),)))
+    total = newest_first(Recipe(in_bank_showing, decided_by=(BankFilter(),))).how_many()
     found = page.how_many(order) if wanted.how_many_on() else total
     tell_times_taught(shown, request.user, year)
     cards = cards_of(shown, reader=request.user, may_teach=bool(classes))
@@ -49,7 +51,7 @@ def bank(request: SignedInRequest) -> HttpResponse:
         "cards": cards,
         "groups": [(words, as_items(some)) for words, some in groups],
         "all_query": wanted.query(sort="newest"),
-        "elsewhere": None if cards or not wanted.grades else HowMany.of(elsewhere.order(request.user, year).every),
+        "elsewhere": None if cards or not wanted.grades else elsewhere.order(request.user, year).how_many(),
         "elsewhere_query": elsewhere.query(),
         "total": total,
         "how_many": how_many_words(found, total, wanted.grades),
@@ -58,7 +60,8 @@ def bank(request: SignedInRequest) -> HttpResponse:
     }
     if wants_fragment(request):
         return render(request, "bank/_cards.html", context)
-    return render(request, "bank/bank.html", context | {"filter_column": filter_column(wanted, grades, _owners())})
+    owners = known_by_mark(request.school, "owners", _owners)
+    return render(request, "bank/bank.html", context | {"filter_column": filter_column(wanted, grades, owners)})
 
 
 def own_grades(user: User, grades: list[Grade], year: SchoolYear | None) -> list[Grade]:

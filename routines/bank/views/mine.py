@@ -68,7 +68,7 @@ def own_plans(user: User, looked_for: str) -> Order:
     """One's own plans, the newest first; with words to look for the best found first."""
     words = words_looked_for(looked_for)
     if words:
-        return best_found_first(Routine.objects.of(user), words, "created_at")
+        return best_found_first(Routine.objects.of(user), words, few=True)
     return newest_first(Recipe(_own, (user, routines_written_with(user))), "created_at")
 
 

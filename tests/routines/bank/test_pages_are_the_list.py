@@ -12,7 +12,7 @@ from django.utils import timezone
 
 from grade_bands.models import Grade, SchoolYear
 from routines.bank.forms.filters import BankFilter
-from routines.bank.paging import Order, Page, read_page, routines_of
+from routines.bank.paging import HowMany, Order, Page, read_page
 from routines.bank.views.bank import own_grades
 from routines.bank.views.mine import own_plans
 from routines.models import Routine
@@ -60,7 +60,7 @@ def walked(order: Order, reader, size: int, start: dict[str, int], way: str) -> 
 
 def held_to_the_list(order: Order, reader, sizes: tuple[int, ...] = (2, 3, 5)) -> None:
     whole = read_page(order, {}, reader=reader, size=ALL).routines
-    assert len(whole) == len(set(whole)) == routines_of(order.every).count()
+    assert len(whole) == len(set(whole)) == HowMany.of(order.every, ALL).number
     for size in sizes:
         there = list(walked(order, reader, size, {}, "later"))
         assert [key for page in there for key in page.routines] == whole

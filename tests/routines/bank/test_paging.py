@@ -8,7 +8,7 @@ from django.utils import timezone
 
 from grade_bands.models import Grade
 from routines.bank.forms.filters import BankFilter
-from routines.bank.paging import HowMany, read_page
+from routines.bank.paging import read_page
 from routines.bank.views import bank
 from routines.models import Routine
 from tests.routines.bank.walking import link, pages, titles_on, walked
@@ -109,7 +109,7 @@ def test_a_page_that_shows_all_counts_them_as_the_database_does(shown, owner, mo
     wanted = BankFilter.read(QueryDict(query), list(Grade.objects.all()))
     order = wanted.order(owner, None)
     page = read_page(order, QueryDict(query), reader=owner, size=size)
-    assert page.how_many(order) == HowMany.of(order.every)
+    assert page.how_many(order) == order.how_many()
 
 
 def test_the_order_by_title_goes_on_in_the_middle_of_equal_titles(owner, visit, monkeypatch):

@@ -115,8 +115,8 @@ def test_a_search_meets_what_begins_so_whatever_else_is_there(owner):
 
 
 @pytest.mark.parametrize("often", [20_000, 5, 4, 2, 1, 0])
-def test_the_same_is_found_however_often_the_words_are_met(owner, found, monkeypatch, often):
-    """Each way to look, for words that few counts have, that many have, and that most have."""
+def test_the_same_is_found_by_title_however_often_the_words_are_met(owner, visit, monkeypatch, often):
+    """Each way to look in an order that is not the search's own, for words that few, many and most counts have."""
     monkeypatch.setattr("routines.models.routine.OFTEN", often)
     monkeypatch.setattr("routines.models.routine.FEW", min(often, 2))
     ways = {"red": range(6), "amber": range(1, 6), "blue": (0, 2, 4), "green": (4, 5), "greens": (4,), "white": (5,)}
@@ -133,8 +133,8 @@ def test_the_same_is_found_however_often_the_words_are_met(owner, found, monkeyp
         "white blue",
         "red",
     ):
-        wanted = [number for number in reversed(range(6)) if all(word in titles[number] for word in words.split())]
-        assert found(words) == [titles[number] for number in wanted], words
+        wanted = sorted(title for title in titles.values() if all(word in title for word in words.split()))
+        assert titles_on(visit(owner).get("/bank/", {"q": words, "sort": "title"})) == wanted, words
 
 
 @pytest.mark.parametrize(
