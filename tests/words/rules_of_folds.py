@@ -124,7 +124,9 @@ def everything(c: Context) -> Iterator[Feature]:
     for part in count.part_names():
         yield "part", part
     if count.kind in ("whole", "decimal", "money"):
-        for place in range(9):
+        # Of decimals as many places as the start and the step have.
+        finest = next(k for k in range(9) if (count.start * 10**k).denominator == (count.step * 10**k).denominator == 1)
+        for place in range(-finest if count.kind == "decimal" else 0, 9):
             yield "place", place
     for multiple in count.friendly_multiples():
         yield "remainder", multiple
