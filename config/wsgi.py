@@ -5,6 +5,7 @@ import os
 from django.core.wsgi import get_wsgi_application
 
 from .one_pool import share_one_pool
+from .room_for_calls import with_room
 from .text_gate import disarm_content_type
 
 share_one_pool()
@@ -13,4 +14,4 @@ pages = disarm_content_type(get_wsgi_application())
 
 from routines.jobs.runner import with_jobs  # noqa: E402 - the models are there only now
 
-application = with_jobs(pages)
+application = with_room(with_jobs(pages))
