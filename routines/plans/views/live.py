@@ -1,7 +1,8 @@
 """What follows from the typed count, anew after each pause in typing: strip, grid, patterns, timeline."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from hashlib import sha256
 from typing import Any
 from uuid import UUID
@@ -285,13 +286,14 @@ def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:
     return {"form": form, "live": LivePlan(form, tapped)}
 
 
-def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
+@lru_cache(maxsize=256)  # a plan is previewed many times while it is written
+def live_addresses(**plan: int | UUID) -> Mapping[str, Any]:
     """Where the page asks for its grid, is kept and changed, and for the parts that come when they are looked at."""
     return {
-        "draft_url": reverse("plan_draft", kwargs=kwargs),
-        "change_url": reverse("plan_change", kwargs=kwargs),
-        "preview_url": reverse("plan_preview", kwargs=kwargs),
-        "parts_at": {name: reverse("plan_part", kwargs={**kwargs, "name": name}) for name in PART_NAMES},
+        "draft_url": reverse("plan_draft", kwargs=plan),
+        "change_url": reverse("plan_change", kwargs=plan),
+        "preview_url": reverse("plan_preview", kwargs=plan),
+        "parts_at": {name: reverse("plan_part", kwargs={**plan, "name": name}) for name in PART_NAMES},
     }
 
 
@@ -316,7 +318,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
     was sent, so it asks nothing about the plan whose address it is under.
     """
     typed = read_posted(request.POST)
-    form = PlanForm(typed, grades=list(Grade.objects.all()))
+    form = PlanForm(typed, grades=Grade.objects.in_order())
     live, fragment = LivePlan(form, request.POST.get("tapped", "")), wants_fragment(request)
     stands = fragment and form.grid is not None and request.POST.get("shown_before") == live.mark
     context = {
@@ -330,7 +332,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
     }
     if not stands:
         before = counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else ""
-        context |= {"counted_before": before, **live_addresses({"pk": pk} if pk else {"key": key})}
+        context |= {"counted_before": before, **(live_addresses(pk=pk) if pk else live_addresses(key=key))}
     page = "plans/_live.html" if fragment else "plans/preview.html"
     response = render(request, page, context, status=422 if form.count.errors else 200)
     return response if form.count.errors else trigger_client_event(response, "counted", after="settle")
