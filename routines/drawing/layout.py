@@ -34,9 +34,11 @@ class Layout:
     numerals: Mapping[int, Numeral]
     labels: Mapping[int, str] = field(default_factory=dict)
     places: dict[int, tuple[int, int]] = field(init=False, repr=False)
+    terms: dict[tuple[int, int], int] = field(init=False, repr=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "places", dict(self._shown()))
+        object.__setattr__(self, "terms", {place: n for n, place in self.places.items()})
 
     def _shown(self) -> Iterator[tuple[int, tuple[int, int]]]:
         for n in range(1, self.grid.terms + 1):
@@ -75,9 +77,7 @@ class Layout:
 
     def at(self, row: int, column: int) -> int | None:
         """The term drawn in a cell counted from 0; None where the cell is empty or outside."""
-        if not (0 <= row < self.rows and 0 <= column < self.columns):
-            return None
-        return self.grid.at(row + self.first_row, column + 1)
+        return self.terms.get((row, column))
 
     def shown(self) -> Iterator[int]:
         """The terms in the drawing, in counting order."""
@@ -116,8 +116,8 @@ class Layout:
         """The place around the numeral of term n that no thread or flag may enter."""
         numeral, (x, y) = self.numerals.get(n), self.middle(n)
         half = HALF_DIGIT * self.numeral
-        box = numeral.box if numeral else Box(0, -half, 0, half)
-        free = box.moved(x, y).grown(HALO * self.numeral)
+        box, air = numeral.box if numeral else Box(0, -half, 0, half), HALO * self.numeral
+        free = Box(box.left + x - air, box.top + y - air, box.right + x + air, box.bottom + y + air)
         if n not in self.labels:
             return free
         return Box(free.left, free.top, free.right, max(free.bottom, y + self.height / 2))

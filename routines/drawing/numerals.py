@@ -148,6 +148,11 @@ class Numeral:
 @lru_cache(maxsize=2048)  # one count is set for its strip and its grid, and most numerals stand in other counts too
 def set_numeral(pieces: tuple[Piece, ...], size: float, weight: str = "regular") -> Numeral:
     """Set the pieces of a value at font size `size`, its middle at (0, 0)."""
+    if len(pieces) == 1 and pieces[0].kind == "number":
+        text = with_minus(pieces[0].text)
+        width = text_width(text, size, weight)
+        alone = Figure("number", text, -width / 2, HALF_DIGIT * size, size, width)
+        return Numeral((alone,), (), size, weight, width, stacked=False)
     figures: list[Figure] = []
     bars: list[tuple[float, float]] = []
     x, before = 0.0, ""
