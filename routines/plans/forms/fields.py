@@ -100,8 +100,17 @@ def short_text(
     )
 
 
-class Choice(forms.ChoiceField):
+class Menu(forms.Select):
     """What it offers is given anew or not at all, so that no form needs a copy of it."""
+
+    def __deepcopy__(self, memo: dict[int, Any]) -> "Menu":
+        return forms.Widget.__deepcopy__(self, memo)
+
+
+class Choice(forms.ChoiceField):
+    """As its menu."""
+
+    widget = Menu
 
     def __deepcopy__(self, memo: dict[int, Any]) -> "Choice":
         return forms.Field.__deepcopy__(self, memo)
