@@ -20,7 +20,7 @@ from django_htmx.http import trigger_client_event
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
-from accounts.written_once import made_once, typed_drawings
+from accounts.written_once import made_once, typed_drawings, write, written_once
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
 from routines.errors import say
@@ -84,7 +84,7 @@ class LivePlan:
         self.grid = form.grid
         self.plan = form.reading
 
-    @property
+    @cached_property
     def mark(self) -> str:
         """Of all that grid, strip and list follow from: whatever is typed, but for words that stand in their fields alone.
 
@@ -272,6 +272,14 @@ class LivePlan:
     def last(self) -> str:
         count = self.shown.grid.count
         return count.text(count.terms)
+
+    @property
+    def wrong(self) -> SafeString:
+        """What is wrong with the count, or may be meant otherwise. Most often nothing is, and that looks the same for all."""
+        wrong, hints = tuple(self.form.count.wrong()), tuple(self.form.count.read_both_ways)
+        is_plain = not hints and not any(sentence for _, sentence in wrong)
+        said: dict[str, Any] = {"wrong": wrong, "hints": hints, "oob": True}
+        return (written_once if is_plain else write)("plans/_wrong.html", **said)
 
     @cached_property
     def proposed_title(self) -> str:
