@@ -145,7 +145,7 @@ class Numeral:
         return runs
 
 
-@lru_cache(maxsize=2048)  # one count is set for its strip and its grid, and most numerals stand in other counts too
+@lru_cache(maxsize=1024)  # one count is set for its strip and its grid, and most numerals stand in other counts too
 def set_numeral(pieces: tuple[Piece, ...], size: float, weight: str = "regular") -> Numeral:
     """Set the pieces of a value at font size `size`, its middle at (0, 0)."""
     if len(pieces) == 1 and pieces[0].kind == "number":

@@ -19,7 +19,7 @@ _TOKEN = re.compile(r"var\((--[\w-]+)\)")
 LENGTHS = (float, int)
 
 
-@lru_cache(maxsize=4096)  # a drawing writes the places of its rows and columns again and again
+@lru_cache(maxsize=2048)  # a drawing writes the places of its rows and columns again and again
 def plain(value: float) -> str:
     """Write a length with one decimal at most: a twentieth of a pixel is not seen, and the drawings stay small."""
     text = f"{value:.1f}".removesuffix(".0")
