@@ -1,10 +1,12 @@
 """The school on every request, and what a signed-out person is answered."""
 
 from collections.abc import Callable
+from typing import Any
 
-from django.contrib.auth.middleware import LoginRequiredMiddleware
+from django.contrib.auth.middleware import LoginRequiredMiddleware, get_user
 from django.db.models import QuerySet
 from django.http import HttpRequest, HttpResponse
+from django.http.response import HttpResponseBase
 from django.shortcuts import redirect
 from django.urls import reverse
 from django.utils import timezone
@@ -39,6 +41,18 @@ def _school() -> QuerySet[School]:
 
 class SignedInMiddleware(LoginRequiredMiddleware):
     """Every view needs a signed-in person unless it says otherwise; what a signed-out person typed is kept."""
+
+    def process_view(
+        self,
+        request: HttpRequest,
+        view_func: Callable[..., HttpResponseBase],
+        view_args: tuple[Any, ...],
+        view_kwargs: dict[str, Any],
+    ) -> HttpResponseBase | None:
+        """As Django's, which has to know who it is: from here on `user` is herself, not what looks her up at each question."""
+        answer = super().process_view(request, view_func, view_args, view_kwargs)
+        request.user = get_user(request)
+        return answer
 
     # Django promises a redirect, for that is what its own answer is; whoever calls this takes any answer.
     def handle_no_permission(  # type: ignore[override]

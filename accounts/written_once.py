@@ -13,9 +13,10 @@ push out others: such a piece is written by `write`.
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
+from datetime import tzinfo
 from hashlib import sha256
 from threading import Lock
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, NamedTuple, TypeVar
 
 from django.db.models import Model
 from django.template.loader import render_to_string
@@ -95,15 +96,29 @@ remembered = Remembered(MOST_BYTES)
 typed_drawings = Remembered(MOST_BYTES // 8)
 
 
-def written_once(template: str, **values: Any) -> SafeString:
+class OnPage(NamedTuple):
+    """What a piece follows from beside its values: where it stands."""
+
+    language: str | None
+    zone: tzinfo
+
+
+def this_page() -> OnPage:
+    """For who writes many pieces: asking takes as long as finding one that is remembered."""
+    return OnPage(get_language(), timezone.get_current_timezone())
+
+
+def written_once(template: str, on: OnPage | None = None, /, **values: Any) -> SafeString:
     """The template with these values, written unless it was. Raises TypeError for a value that cannot be known again."""
     known = ((name, _known_by(value)) for name, value in values.items())
-    return made_once((template, *known), lambda: write(template, **values))
+    return made_once((template, *known), lambda: write(template, **values), on=on)
 
 
-def made_once(mark: Hashable, make: Callable[[], SafeString], *, memory: Remembered = remembered) -> SafeString:
+def made_once(
+    mark: Hashable, make: Callable[[], SafeString], *, memory: Remembered = remembered, on: OnPage | None = None
+) -> SafeString:
     """What follows from the mark, the language and the time zone of the page alone, made unless it was."""
-    key = (get_language(), timezone.get_current_timezone(), mark)
+    key = (on or this_page(), mark)
     kept = memory.get(key)
     if kept is not None:
         return as_kept(kept, make)

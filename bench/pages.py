@@ -9,7 +9,9 @@ from __future__ import annotations
 
 import asyncio
 import os
+from collections.abc import Callable
 from dataclasses import dataclass, field
+from itertools import count
 from time import perf_counter
 from typing import Any
 
@@ -20,6 +22,7 @@ from bench.lesson import TOKEN, at, write
 TURNS = int(os.environ.get("BENCH_TURNS", "40"))
 READERS = (1, 10)
 BARE = ("bare", "/bare/")
+STARTS = count(21)  # of the counts that nobody asked for before
 
 
 class Reader:
@@ -67,8 +70,8 @@ async def measure(readers: list[Reader], name: str, address: str, previewed: str
     """All readers ask at the same moment: for the bare view, for the page, for the bare view again."""
     found = Measured()
 
-    async def turn(into: list[float], address: str, body: bytes | None = None) -> None:
-        answers = await asyncio.gather(*(reader.ask(address, body) for reader in readers))
+    async def turn(into: list[float], address: str, body: Callable[[], bytes | None] = lambda: None) -> None:
+        answers = await asyncio.gather(*(reader.ask(address, body()) for reader in readers))
         into += [time for time, _ in answers]
         found.size = answers[0][1] if address != BARE[1] else found.size
 
@@ -76,7 +79,7 @@ async def measure(readers: list[Reader], name: str, address: str, previewed: str
         if number == 2:  # the first ones load what they need
             found = Measured()
         await turn(found.bare, BARE[1])
-        await turn(found.times, address, body_of(name, previewed, number))
+        await turn(found.times, address, lambda: body_of(name, previewed))
         await turn(found.bare_again, BARE[1])
     return found
 
@@ -86,17 +89,17 @@ async def all_pages(port: int, school: dict[str, Any]) -> None:
     write(
         f"{'':<26}{'readers':>8}{'p50':>8}{'p95':>8}{'bare':>8}{'p50 /':>8}{'p95 /':>8}{'noise':>8}{'bytes':>9}{'queries':>9}"
     )
-    for count in READERS:
-        readers = [Reader(port, school["session"]) for _ in range(count)]
+    for many in READERS:
+        readers = [Reader(port, school["session"]) for _ in range(many)]
         for name, address in school["pages"].items():
-            told(name, count, await measure(readers, name, address, school["previewed"]), school["queries"][name])
+            told(name, many, await measure(readers, name, address, school["previewed"]), school["queries"][name])
 
 
-def body_of(name: str, previewed: str, turn: int) -> bytes | None:
-    """What a page is sent in one turn; None where nothing is sent."""
+def body_of(name: str, previewed: str) -> bytes | None:
+    """What a page is sent by one reader, a new count by each; None where nothing is sent."""
     if name not in (SAME_COUNT, NEW_COUNT):
         return None
-    return previewed.replace("start=20", f"start={20 + turn}" if name == NEW_COUNT else "start=20").encode()
+    return (previewed.replace("start=20", f"start={next(STARTS)}") if name == NEW_COUNT else previewed).encode()
 
 
 def told(name: str, readers: int, found: Measured, queries: int) -> None:

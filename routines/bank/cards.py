@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from django.utils.safestring import SafeString, mark_safe
 
 from accounts.models import User
-from accounts.written_once import Later, write, written_once
+from accounts.written_once import Later, OnPage, this_page, write, written_once
 from routines import worked_out
 from routines.models import Routine, UnreadablePlan
 from routines.templatetags.countfold import times_taught
@@ -35,13 +35,12 @@ class Card:
     says: Later[worked_out.CardSays] | None
     unreadable: str = ""
 
-    @property
-    def html(self) -> SafeString:
-        """Cards on which the same stands are the same to the letter, whoever looks at them."""
+    def html(self, on: OnPage | None = None) -> SafeString:
+        """Cards on which the same stands are the same to the letter, whoever looks at them. on: `this_page()`, if known."""
         if self.says is None:
             return write("bank/_card.html", card=self.face, unreadable=self.unreadable)
         try:
-            return written_once("bank/_card.html", card=self.face, says=self.says)
+            return written_once("bank/_card.html", on, card=self.face, says=self.says)
         except UnreadablePlan as error:
             return write("bank/_card.html", card=self.face, unreadable=str(error))
 
@@ -63,7 +62,8 @@ def cards_of(routines: Sequence[Routine], *, reader: User, may_teach: bool = Fal
 
 def as_items(cards: Iterable[Card]) -> SafeString:
     """The cards as items of a list, put together here: a template's loop takes as long as all else that a page of them asks."""
-    return mark_safe("".join(f"<li>{card.html}</li>" for card in cards))  # noqa: S308 - pieces that templates wrote
+    page = this_page()
+    return mark_safe("".join(f"<li>{card.html(page)}</li>" for card in cards))  # noqa: S308 - pieces that templates wrote
 
 
 def _face(routine: Routine, reader: User, may_teach: bool) -> Face:

@@ -64,6 +64,10 @@ class Count:
         if self.wrap and self.step % self.wrap == 0:
             raise CountError("step", "round-the-clock")
 
+    def __hash__(self) -> int:
+        """Of whole numbers, which equal counts have alike: most of what is remembered is remembered by its count."""
+        return hash((self.scaled_start, self.scaled_step, self.scale, self.terms))
+
     @classmethod
     def parse(
         cls,

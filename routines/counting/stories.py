@@ -143,7 +143,8 @@ def _crossed(grid: Grid, friendliest: Fraction) -> Iterator[Landmarks]:
     """The smallest power of ten of the friendliest multiple that is passed seldom, with the first term past each."""
     count, multiple = grid.count, friendliest
     while multiple <= max(abs(count.value(1)), abs(count.value(grid.terms))):
-        past = [count.value(n) // multiple for n in range(1, grid.terms + 1)]
+        over = multiple.numerator * count.scale
+        past = [count.scaled(n) * multiple.denominator // over for n in range(1, grid.terms + 1)]
         terms = tuple(n for n in range(2, grid.terms + 1) if past[n - 1] != past[n - 2])
         if 0 < len(terms) <= grid.terms // SELDOM:
             yield Landmarks(multiple, terms, crossed=True)

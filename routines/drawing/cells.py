@@ -6,11 +6,10 @@ from .layout import Layout
 from .numerals import Box, pieces_of_words, with_minus
 from .said_words import set_within
 from .svg import Pen, element, path_of, plain
-from .words import WORDS
 
 
-def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool, language: str) -> str:
-    """One term: its numeral or its state, in a group that can be tapped where the grid is interactive."""
+def draw_cell(pen: Pen, layout: Layout, n: int, label: str, *, interactive: bool, chosen: bool) -> str:
+    """One term: its numeral or its state, in a group that can be tapped where the grid is interactive, as `label` says."""
     box, entry = layout.rectangle(n), layout.entry(n)
     x, y = layout.middle(n)
     numeral = layout.numerals.get(n)
@@ -44,7 +43,7 @@ def draw_cell(pen: Pen, layout: Layout, n: int, interactive: bool, chosen: bool,
         role="button",
         tabindex=0 if n == 1 else -1,
         aria_pressed="true" if chosen else "false",
-        aria_label=f"{read_aloud(layout, n) or WORDS[language].empty} ({row}, {column})",
+        aria_label=f"{label} ({row}, {column})",
     )
 
 

@@ -60,6 +60,7 @@ def draw_grid(
     written = [(key, light, on) for key, light, on in lights if on or key not in left_out]
     ordered = sorted(written, key=lambda item: item[1].always)  # what always holds lies on top
 
+    heard = {} if beside_words else {n: read_aloud(layout, n) or WORDS[language].empty for n in layout.shown()}
     ink = ink or Ink()
     body = [_ground(pen, layout), draw_ink_under(pen, layout, ink)]
     body += [_layer(pen, key, on, light, light.shapes(pen), names_cells=True) for key, light, on in ordered]
@@ -71,7 +72,9 @@ def draw_grid(
     if beside_words:
         body.append(draw_numerals(pen, layout))
     else:
-        body += [draw_cell(pen, layout, n, interactive, n in chosen, language) for n in layout.shown()]
+        body += [
+            draw_cell(pen, layout, n, label, interactive=interactive, chosen=n in chosen) for n, label in heard.items()
+        ]
     body += [_label(pen, layout, n, words) for n, words in layout.labels.items() if layout.cell(n) is not None]
     body.append(draw_ink_over(pen, layout, ink))
     words = _how_far(layout)
@@ -79,7 +82,7 @@ def draw_grid(
         body.append(words[0].draw(pen, *words[1], look="g-quiet"))
     view = _view(layout, [light for _, light, _ in lights], words, reach_of(layout, ink))
     width, height = round(view.right - view.left), round(view.bottom - view.top)
-    told = "" if beside_words else _told(layout, title, [light for _, light, on in lights if on], language)
+    told = "" if beside_words else _told(layout, title, heard, [light for _, light, on in lights if on], language)
     svg = element(
         "svg",
         pen.look("g-root") + ("" if pen.on_paper else f' data-size="{size}"'),
@@ -207,7 +210,7 @@ def _view(
     )
 
 
-def _told(layout: Layout, title: str, lights: Iterable[Light], language: str) -> str:
+def _told(layout: Layout, title: str, heard: Mapping[int, str], lights: Iterable[Light], language: str) -> str:
     """Title and description: the numbers row by row, then what is lit."""
     said, grid = WORDS[language], layout.grid
     rows = []
@@ -215,7 +218,7 @@ def _told(layout: Layout, title: str, lights: Iterable[Light], language: str) ->
         texts = []
         for column in range(layout.columns):
             n = layout.at(row, column)
-            texts.append((n and read_aloud(layout, n)) or said.empty)
+            texts.append(heard[n] if n else said.empty)
         rows.append(", ".join(texts))
     shape = f"{grid.rows} {said.rows}, {grid.columns} {said.columns}: "
     lit = "".join(f" {light.pattern.statement} ({said.lit[light.kind]})." for light in lights)

@@ -33,6 +33,18 @@ class Layout:
     upto: int | None
     numerals: Mapping[int, Numeral]
     labels: Mapping[int, str] = field(default_factory=dict)
+    places: dict[int, tuple[int, int]] = field(init=False, repr=False)
+    terms: dict[tuple[int, int], int] = field(init=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "places", dict(self._shown()))
+        object.__setattr__(self, "terms", {place: n for n, place in self.places.items()})
+
+    def _shown(self) -> Iterator[tuple[int, tuple[int, int]]]:
+        for n in range(1, self.grid.terms + 1):
+            row, column = self.grid.place(n)
+            if self.first_row <= row <= self.last_row and column <= self.last_column:
+                yield n, (row - self.first_row, column - 1)
 
     @property
     def rows(self) -> int:
@@ -61,24 +73,19 @@ class Layout:
 
     def cell(self, n: int) -> tuple[int, int] | None:
         """Row and column of a term in the drawing, from 0; None where it is not shown."""
-        row, column = self.grid.place(n)
-        if self.first_row <= row <= self.last_row and column <= self.last_column and n <= self.grid.terms:
-            return row - self.first_row, column - 1
-        return None
+        return self.places.get(n)
 
     def at(self, row: int, column: int) -> int | None:
         """The term drawn in a cell counted from 0; None where the cell is empty or outside."""
-        if not (0 <= row < self.rows and 0 <= column < self.columns):
-            return None
-        return self.grid.at(row + self.first_row, column + 1)
+        return self.terms.get((row, column))
 
     def shown(self) -> Iterator[int]:
         """The terms in the drawing, in counting order."""
-        return (n for n in range(1, self.grid.terms + 1) if self.cell(n) is not None)
+        return iter(self.places)
 
     def middle(self, n: int) -> tuple[float, float]:
         """The middle of the numeral of term n; under what is struck it stands a little lower, where there is room."""
-        row, column = self.cell(n) or (0, 0)
+        row, column = self.places.get(n, (0, 0))
         numeral, lower = self.numerals.get(n), 0.0
         if numeral and self.entry(n).state == "corrected" and n not in self.labels:
             room = self.height / 2 - numeral.box.bottom - 0.25 * self.numeral
@@ -92,12 +99,12 @@ class Layout:
         return box.moved(*self.middle(n))
 
     def rectangle(self, n: int) -> Box:
-        row, column = self.cell(n) or (0, 0)
+        row, column = self.places.get(n, (0, 0))
         return Box(column * self.width, row * self.height, (column + 1) * self.width, (row + 1) * self.height)
 
     def is_pleat(self, n: int) -> bool:
         """Whether term n stands in one of the lines that are a shade darker."""
-        row, column = self.cell(n) or (0, 0)
+        row, column = self.places.get(n, (0, 0))
         if self.grid.fill == "across-up":
             row = self.rows - 1 - row
         return bool((column if self.grid.fill == "down" else row) % 2)
@@ -109,8 +116,8 @@ class Layout:
         """The place around the numeral of term n that no thread or flag may enter."""
         numeral, (x, y) = self.numerals.get(n), self.middle(n)
         half = HALF_DIGIT * self.numeral
-        box = numeral.box if numeral else Box(0, -half, 0, half)
-        free = box.moved(x, y).grown(HALO * self.numeral)
+        box, air = numeral.box if numeral else Box(0, -half, 0, half), HALO * self.numeral
+        free = Box(box.left + x - air, box.top + y - air, box.right + x + air, box.bottom + y + air)
         if n not in self.labels:
             return free
         return Box(free.left, free.top, free.right, max(free.bottom, y + self.height / 2))

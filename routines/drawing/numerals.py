@@ -1,8 +1,8 @@
 """Setting a written value as figures: stacked fractions, small units, the place of each digit."""
 
 import re
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from routines.counting import Piece
@@ -79,7 +79,7 @@ class Figure(NamedTuple):
     width: float
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Numeral:
     """A value set at one size. Figures stand in the order of the pieces; all measures are from the middle."""
 
@@ -90,7 +90,7 @@ class Numeral:
     width: float
     stacked: bool
 
-    @property
+    @cached_property
     def box(self) -> Box:
         """The ink of the whole numeral."""
         half = HALF_DIGIT * self.size
@@ -115,7 +115,7 @@ class Numeral:
             element(
                 "text", text_look, text_of(words), x=x + left, y=y + foot, font_size=None if size == known else size
             )
-            for words, left, foot, size in self._runs()
+            for words, left, foot, size in self._runs
         ]
         thick = BAR * self.size
         drawn += [
@@ -124,6 +124,7 @@ class Numeral:
         ]
         return "".join(drawn)
 
+    @cached_property
     def _runs(self) -> list[tuple[str, float, float, float]]:
         """Pieces that touch on one line and in one size are written together, so that they read as one word."""
         runs: list[tuple[str, float, float, float]] = []
@@ -144,8 +145,14 @@ class Numeral:
         return runs
 
 
-def set_numeral(pieces: Sequence[Piece], size: float, weight: str = "regular") -> Numeral:
+@lru_cache(maxsize=1024)  # one count is set for its strip and its grid, and most numerals stand in other counts too
+def set_numeral(pieces: tuple[Piece, ...], size: float, weight: str = "regular") -> Numeral:
     """Set the pieces of a value at font size `size`, its middle at (0, 0)."""
+    if len(pieces) == 1 and pieces[0].kind == "number":
+        text = with_minus(pieces[0].text)
+        width = text_width(text, size, weight)
+        alone = Figure("number", text, -width / 2, HALF_DIGIT * size, size, width)
+        return Numeral((alone,), (), size, weight, width, stacked=False)
     figures: list[Figure] = []
     bars: list[tuple[float, float]] = []
     x, before = 0.0, ""

@@ -12,7 +12,7 @@ LINE = 1.15  # from line to line, of the size
 STEPS = 24
 
 
-def set_within(pieces: Sequence[Piece], size: float, width: float, height: float) -> Numeral:
+def set_within(pieces: tuple[Piece, ...], size: float, width: float, height: float) -> Numeral:
     """The pieces at font size `size`, or as much smaller as `width` and `height` ask for, lengths in the unit of `size`."""
     whole = set_numeral(pieces, size)
     if whole.width <= width:

@@ -7,7 +7,7 @@ resolved from tokens.css, and written as presentation attributes. The rules thus
 
 import re
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 from html import escape
 from pathlib import Path
 
@@ -16,8 +16,10 @@ _RULE = re.compile(r"((?:\.[gp]-[\w-]+[,\s]*)+)\{([^}]*)\}")
 _COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
 _DECLARATION = re.compile(r"([\w-]+)\s*:\s*([^;]+);")
 _TOKEN = re.compile(r"var\((--[\w-]+)\)")
+LENGTHS = (float, int)
 
 
+@lru_cache(maxsize=2048)  # a drawing writes the places of its rows and columns again and again
 def plain(value: float) -> str:
     """Write a length with one decimal at most: a twentieth of a pixel is not seen, and the drawings stay small."""
     text = f"{value:.1f}".removesuffix(".0")
@@ -26,21 +28,17 @@ def plain(value: float) -> str:
 
 def text_of(words: str) -> str:
     """Escape words for use inside an element or attribute."""
-    return escape(words, quote=True)
+    return words if words.isalnum() else escape(words, quote=True)
 
 
 def element(name: str, look: str = "", content: str | None = None, /, **attributes: object) -> str:
     """Write one element. An attribute's underscores become hyphens; None leaves it out; floats are lengths."""
-    written = [name]
-    if look:
-        written.append(look)
+    opening = f"<{name} {look}" if look else f"<{name}"
     for key, value in attributes.items():
-        if value is None:
-            continue
-        shown = plain(value) if isinstance(value, float | int) and not isinstance(value, bool) else text_of(str(value))
-        written.append(f'{_written(key)}="{shown}"')
-    opening = " ".join(written)
-    return f"<{opening}/>" if content is None else f"<{opening}>{content}</{name}>"
+        if value is not None:
+            shown = plain(value) if isinstance(value, LENGTHS) and value.__class__ is not bool else text_of(str(value))
+            opening += f' {_written(key)}="{shown}"'
+    return f"{opening}/>" if content is None else f"{opening}>{content}</{name}>"
 
 
 @cache

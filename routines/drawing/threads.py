@@ -1,8 +1,8 @@
 """The thread through a lit pattern: in counting order, never across a numeral, out of the grid where it goes on."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from routines.counting import Claim
 
@@ -12,8 +12,7 @@ from .numerals import Box
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(NamedTuple):
     """One piece of thread. It leaves term `start` and belongs with term `end` (its own start, for stubs and arrows)."""
 
     start: int
@@ -22,8 +21,7 @@ class Stretch:
     arrow: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Knot:
+class Knot(NamedTuple):
     """Where a thread passes through one term: the point, the box it keeps out of, the digit to underline."""
 
     at: Point

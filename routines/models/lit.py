@@ -54,11 +54,14 @@ def _one_of_each(grid: Grid, found: Sequence[SpokenPattern], ringed: Collection[
 
 def always(found: Sequence[SpokenPattern], ringed: Collection[int]) -> Iterator[SpokenPattern]:
     """What holds for ever: ringed landmarks that line up, what else is noticeable, and the jumps, which cover every cell."""
-    lasting = [pattern for pattern in found if pattern.holds == "always" and not _says_nothing(pattern.claim)]
-    rings = [pattern for pattern in lasting if _in_line(pattern.claim) and set(pattern.cells) == set(ringed)]
+    rings = [pattern for pattern in _lasting(found) if _in_line(pattern.claim) and set(pattern.cells) == set(ringed)]
     yield from rings
-    noticeable = [pattern for pattern in lasting if pattern in found[:MOST_NOTICEABLE] and pattern not in rings]
+    noticeable = [pattern for pattern in _lasting(found[:MOST_NOTICEABLE]) if pattern not in rings]
     yield from sorted(noticeable, key=lambda pattern: _is_a_jump(pattern.claim))
+
+
+def _lasting(found: Sequence[SpokenPattern]) -> list[SpokenPattern]:
+    return [pattern for pattern in found if pattern.holds == "always" and not _says_nothing(pattern.claim)]
 
 
 def worth_believing(grid: Grid, found: Sequence[SpokenPattern]) -> Iterator[SpokenPattern]:

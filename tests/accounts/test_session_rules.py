@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from django.contrib.auth.hashers import PBKDF2PasswordHasher
+from django.contrib.auth.models import AnonymousUser
 from django.contrib.sessions.backends.base import VALID_KEY_CHARS
 from django.contrib.sessions.models import Session
 from django.test import Client
@@ -139,3 +140,9 @@ def test_nobody_is_asked_for_a_hint_or_a_question(signed_in):
     assert asked - {"csrfmiddlewaretoken", "next"} == {
         "name", "display_name", "email", "current", "passphrase", "passphrase_again"
     }  # fmt: skip
+
+
+def test_who_is_signed_in_is_a_person_when_a_view_asks(signed_in):
+    """Not what looks her up, and says so of itself, at each question."""
+    assert type(signed_in.get("/me/").wsgi_request.user) is User
+    assert type(Client().get("/sign-in/").wsgi_request.user) is AnonymousUser

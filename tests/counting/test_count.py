@@ -189,3 +189,12 @@ def test_only_a_float_is_called_a_floating_point_number() -> None:
         with pytest.raises(CountError) as refused:
             whole(start=value)
         assert ("floating-point" in say(refused.value)) is said
+
+
+def test_what_is_remembered_of_a_count_is_found_by_an_equal_one_and_no_other() -> None:
+    typed = Count.parse(kind="whole", start="1,325", step="-50", terms=16)
+    kept = {typed: "this one"}
+    assert kept[whole(start=1325, step=Fraction(-50), terms=16)] == "this one"
+    for other in (whole(1325, -50, 15), whole(1325, 50, 16), replace(typed, style=Style(thousands=""))):
+        assert other not in kept
+    assert Count("decimal", typed.start, typed.step, 16) not in kept

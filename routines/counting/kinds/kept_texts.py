@@ -21,7 +21,7 @@ def pieces_of(form: NumberKind, numerator: int, denominator: int) -> tuple[Piece
 @lru_cache(maxsize=KEPT)
 def text_of(form: NumberKind, numerator: int, denominator: int) -> str:
     """The value as one line of text."""
-    return join(form.pieces(Fraction(numerator, denominator)))
+    return join(pieces_of(form, numerator, denominator))
 
 
 @lru_cache(maxsize=KEPT)

@@ -1,6 +1,5 @@
 """The sheet that one picture is drawn on: its pen, its words, and how values are set so that a class can read them."""
 
-from collections.abc import Sequence
 from fractions import Fraction
 
 from routines.counting import Count, Piece
@@ -64,7 +63,7 @@ def term_numeral(sheet: Sheet, count: Count, n: int, size: float) -> Numeral:
     return quiet_numeral(count, count.value(n), size) if sheet.narrow else readable(count.pieces(n), size)
 
 
-def readable(pieces: Sequence[Piece], wished: float, weight: str = "regular") -> Numeral:
+def readable(pieces: tuple[Piece, ...], wished: float, weight: str = "regular") -> Numeral:
     """A numeral at the wished size, or larger where its fraction or unit would come out smaller than SMALLEST."""
     kinds = {piece.kind for piece in pieces}
     size = max(wished, SMALLEST / STACKED if "top" in kinds else 0, SMALLEST / SMALL if "unit" in kinds else 0)

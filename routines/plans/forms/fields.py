@@ -100,9 +100,25 @@ def short_text(
     )
 
 
+class Menu(forms.Select):
+    """What it offers is given anew or not at all, so that no form needs a copy of it."""
+
+    def __deepcopy__(self, memo: dict[int, Any]) -> "Menu":
+        return forms.Widget.__deepcopy__(self, memo)
+
+
+class Choice(forms.ChoiceField):
+    """As its menu."""
+
+    widget = Menu
+
+    def __deepcopy__(self, memo: dict[int, Any]) -> "Choice":
+        return forms.Field.__deepcopy__(self, memo)
+
+
 def choice(label: Translated, choices: Iterable[tuple[str, Translated]], *, required: bool = True) -> forms.ChoiceField:
     listed = list(choices)
-    return forms.ChoiceField(
+    return Choice(
         label=label,
         choices=listed,
         required=required,

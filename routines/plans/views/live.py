@@ -1,7 +1,8 @@
 """What follows from the typed count, anew after each pause in typing: strip, grid, patterns, timeline."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from hashlib import sha256
 from typing import Any
 from uuid import UUID
@@ -19,7 +20,7 @@ from django_htmx.http import trigger_client_event
 from accounts.fragments import wants_fragment
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_whole
-from accounts.written_once import made_once, typed_drawings
+from accounts.written_once import made_once, typed_drawings, write, written_once
 from grade_bands.models import Grade
 from routines.counting import Claim, CountError
 from routines.errors import say
@@ -83,7 +84,7 @@ class LivePlan:
         self.grid = form.grid
         self.plan = form.reading
 
-    @property
+    @cached_property
     def mark(self) -> str:
         """Of all that grid, strip and list follow from: whatever is typed, but for words that stand in their fields alone.
 
@@ -272,6 +273,14 @@ class LivePlan:
         count = self.shown.grid.count
         return count.text(count.terms)
 
+    @property
+    def wrong(self) -> SafeString:
+        """What is wrong with the count, or may be meant otherwise. Most often nothing is, and that looks the same for all."""
+        wrong, hints = tuple(self.form.count.wrong()), tuple(self.form.count.read_both_ways)
+        is_plain = not hints and not any(sentence for _, sentence in wrong)
+        said: dict[str, Any] = {"wrong": wrong, "hints": hints, "oob": True}
+        return (written_once if is_plain else write)("plans/_wrong.html", **said)
+
     @cached_property
     def proposed_title(self) -> str:
         """What the plan is called where nobody writes a title: its count, and the first thing that the class will say of it."""
@@ -285,13 +294,14 @@ def live_context(form: PlanForm, tapped: str = "") -> dict[str, Any]:
     return {"form": form, "live": LivePlan(form, tapped)}
 
 
-def live_addresses(kwargs: dict[str, Any]) -> dict[str, Any]:
+@lru_cache(maxsize=256)  # a plan is previewed many times while it is written
+def live_addresses(**plan: int | UUID) -> Mapping[str, Any]:
     """Where the page asks for its grid, is kept and changed, and for the parts that come when they are looked at."""
     return {
-        "draft_url": reverse("plan_draft", kwargs=kwargs),
-        "change_url": reverse("plan_change", kwargs=kwargs),
-        "preview_url": reverse("plan_preview", kwargs=kwargs),
-        "parts_at": {name: reverse("plan_part", kwargs={**kwargs, "name": name}) for name in PART_NAMES},
+        "draft_url": reverse("plan_draft", kwargs=plan),
+        "change_url": reverse("plan_change", kwargs=plan),
+        "preview_url": reverse("plan_preview", kwargs=plan),
+        "parts_at": {name: reverse("plan_part", kwargs={**plan, "name": name}) for name in PART_NAMES},
     }
 
 
@@ -316,7 +326,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
     was sent, so it asks nothing about the plan whose address it is under.
     """
     typed = read_posted(request.POST)
-    form = PlanForm(typed, grades=list(Grade.objects.all()))
+    form = PlanForm(typed, grades=Grade.objects.in_order())
     live, fragment = LivePlan(form, request.POST.get("tapped", "")), wants_fragment(request)
     stands = fragment and form.grid is not None and request.POST.get("shown_before") == live.mark
     context = {
@@ -330,7 +340,7 @@ def preview(request: SignedInRequest, pk: int | None = None, key: UUID | None = 
     }
     if not stands:
         before = counted_before(form.grid.count, request.user, timezone.localdate()) if form.grid else ""
-        context |= {"counted_before": before, **live_addresses({"pk": pk} if pk else {"key": key})}
+        context |= {"counted_before": before, **(live_addresses(pk=pk) if pk else live_addresses(key=key))}
     page = "plans/_live.html" if fragment else "plans/preview.html"
     response = render(request, page, context, status=422 if form.count.errors else 200)
     return response if form.count.errors else trigger_client_event(response, "counted", after="settle")

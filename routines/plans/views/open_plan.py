@@ -104,7 +104,7 @@ class OpenPlan:
 
 def open_plan(request: SignedInRequest, pk: int | None, key: UUID | None) -> OpenPlan:
     """404 for a plan one may not see or another's draft, 403 for one that may be seen but not edited."""
-    opened = OpenPlan(request.user, request.school, list(Grade.objects.all()), key=key)
+    opened = OpenPlan(request.user, request.school, Grade.objects.in_order(), key=key)
     if key is not None:
         pk, opened.saved_here = became(key, request.user)
     if pk is not None:

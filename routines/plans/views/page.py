@@ -87,7 +87,7 @@ def page_context(opened: OpenPlan, form: PlanForm) -> dict[str, Any]:
         "minutes": form.reading.minutes() if form.reading else None,
         "edit_url": opened.url("plan_edit"),
         "drop_url": opened.url("plan_drop"),
-        **live_addresses(opened.kwargs),
+        **live_addresses(**opened.kwargs),
         "counted_before": counted_before(form.grid.count, opened.user, timezone.localdate()) if form.grid else "",
         "notes_to_self": notes_to_self(opened.user, routine=routine, count=form.grid.count if form.grid else None),
         "may_share": routine is None or (routine.status == Routine.Status.DRAFT and routine.is_author(opened.user)),

@@ -19,7 +19,7 @@ from routines.plans.suggestions.worth_teaching import WorthCard, worth_cards
 @require_GET
 @vary_on_headers("HX-Request", "HX-History-Restore-Request")
 def worth_teaching(request: SignedInRequest) -> HttpResponse:
-    grades = list(Grade.objects.all())
+    grades = Grade.objects.in_order()
     page = "plans/_worth.html" if wants_fragment(request) else "plans/worth.html"
     if not grades:
         return render(request, page, {"section": "plans"})

@@ -79,7 +79,7 @@ def test_spanish_and_the_signs_of_a_plan_are_in_the_font() -> None:
 
 def test_a_mixed_number_is_set_as_the_look_says() -> None:
     """Proportions of LOOK's stacked fractions, at font size 100."""
-    numeral = set_numeral([Piece("number", "2"), Piece("top", "1"), Piece("bottom", "3")], 100)
+    numeral = set_numeral((Piece("number", "2"), Piece("top", "1"), Piece("bottom", "3")), 100)
     whole, top, bottom = numeral.figures
     assert (whole.size, top.size, bottom.size) == (100, 74, 74)
     bar = numeral.bars[0]
@@ -91,7 +91,7 @@ def test_a_mixed_number_is_set_as_the_look_says() -> None:
 
 
 def test_units_are_small_and_stand_on_the_baseline() -> None:
-    pieces = [Piece("number", "2"), Piece("unit", "ft"), Piece("number", "8"), Piece("unit", "in")]
+    pieces = (Piece("number", "2"), Piece("unit", "ft"), Piece("number", "8"), Piece("unit", "in"))
     two, ft, eight, inch = set_numeral(pieces, 100).figures
     assert (ft.size, inch.size) == (62, 62)
     assert len({figure.baseline for figure in (two, ft, eight, inch)}) == 1
@@ -99,7 +99,7 @@ def test_units_are_small_and_stand_on_the_baseline() -> None:
 
 
 def test_a_sign_is_a_minus_and_stays_with_its_number() -> None:
-    sign, number = set_numeral([Piece("sign", "-"), Piece("number", "18")], 20).figures
+    sign, number = set_numeral((Piece("sign", "-"), Piece("number", "18")), 20).figures
     assert sign.text == MINUS
     assert number.x == pytest.approx(sign.x + sign.width)
 
@@ -107,7 +107,7 @@ def test_a_sign_is_a_minus_and_stays_with_its_number() -> None:
 @given(st.text("0123456789,.", min_size=1, max_size=9), st.data())
 def test_a_digits_box_lies_where_the_digit_is_written(text: str, data) -> None:
     at = data.draw(st.integers(0, len(text) - 1))
-    numeral = set_numeral([Piece("number", text)], 40)
+    numeral = set_numeral((Piece("number", text),), 40)
     box = numeral.digits(0, at, at + 1)
     assert box.left == pytest.approx(-numeral.width / 2 + text_width(text[:at], 40))
     assert box.right - box.left == pytest.approx(text_width(text[at], 40))
