@@ -17,7 +17,8 @@ class Noun:
     """A noun with its plural; `feminine` matters in Spanish only.
 
     `counts` is False where so many of them make no amount: 6 is not 3 even numbers. `among`: what the multiples are called
-    where larger ones are among them, half meters and whole meters.
+    where larger ones are among them, half meters and whole meters. `parts`: of several under one name, each, for those
+    languages in which each takes an article of its own.
     """
 
     one: str
@@ -25,6 +26,7 @@ class Noun:
     feminine: bool = False
     counts: bool = True
     among: "Noun | None" = None
+    parts: "tuple[Noun, ...]" = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,12 +120,13 @@ class Replies(NamedTuple):
 
 class PastTheEnd(NamedTuple):
     """How a count past the end is found from the last one on the board in its line: by level band, the fullest first; and
-    where it stands, seen from that one, a line on and several. rule: what is asked for in grade 6 and up, of any number; no
-    clock has one. by_jumps: from the last count, for those who do not add so much.
+    where it stands, seen from that one, a line on and several. rule: what is asked for in grade 6 and up, of any number, of a
+    count that goes up and of one that goes down; no clock has one. by_jumps: from the last count, for those who do not add so
+    much.
     """
 
     sentences: tuple[tuple[str, ...], ...]
-    rule: str
+    rule: tuple[str, str]
     by_jumps: str
     beyond: Mapping[Fill, tuple[str, str]]
 
@@ -191,6 +194,7 @@ class Language(ABC):
     small_coins: Feature
     places: Mapping[int, Noun]
     clock_landmarks: Mapping[str, Noun]
+    times_passed: Mapping[str, Noun]
     stretch_nouns: Mapping[tuple[str, str], Noun]
     decades: Sequence[str]
     lines: Mapping[str, Noun]

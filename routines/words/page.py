@@ -8,8 +8,10 @@ from routines.counting.audience import Audience, band_of
 from routines.counting.grid import Fill, Grid
 from routines.counting.kinds.currency import currency_named
 from routines.counting.kinds.names import Kind
+from routines.counting.kinds.numerals import write_whole
 from routines.counting.kinds.unit_names import NAMES
 from routines.counting.kinds.units import UNITS
+from routines.counting.written_units import in_larger_unit, larger_unit_size
 
 from .language import Feature, Noun
 from .languages import LANGUAGES
@@ -84,6 +86,25 @@ class Page:
             text = self._differences[key] = self.count.difference_text(value)
         return text
 
+    def whole_difference(self, value: Fraction) -> str:
+        """A difference as it is told of: in the larger unit where it fills it evenly, 100 cm as 1 m and 100¢ as $1."""
+        count, size = self.count, abs(value)
+        larger = larger_unit_size(count)
+        if larger and size and size % larger == 0:
+            return in_larger_unit(count, size)
+        if count.kind == Kind.MONEY and count.style.units == "one":
+            currency = currency_named(count.style.currency, self.language.code)
+            many, rest = divmod(size, 10**currency.digits)
+            if many and not rest:
+                written = write_whole(int(many), count.style)
+                symbol = currency.symbol
+                return (
+                    f"{symbol}{written}"
+                    if currency.symbol_first and not symbol[-1].isalpha()
+                    else f"{written} {symbol}"
+                )
+        return self.difference(value)
+
     def move(self, k: int) -> str:
         """What `k` jumps make, as written."""
         text = self._moves.get(k)
@@ -147,6 +168,11 @@ class Page:
         """Write "up" or "down"."""
         return self.language.down if difference < 0 else self.language.up
 
+    @property
+    def before_place_value(self) -> bool:
+        """Whether the class speaks of tens and ones, and not of digits yet. Source: Common Core State Standards 1.NBT.B.2."""
+        return self.level == 0 and self.count.kind == Kind.WHOLE
+
     def named_mark(self, multiple: Fraction) -> Noun | None:
         """The multiples of `multiple` under a name of their own (tens, whole feet), or None."""
         noun, named = self._mark(multiple)
@@ -198,6 +224,8 @@ class Page:
         if self.count.kind == Kind.MONEY:
             currency = currency_named(self.count.style.currency, self.language.code)
             return self.language.whole_units(currency.main) if multiple == 10**currency.digits else None
+        if self.on_clock and str(multiple) in self.language.times_passed:
+            return self.language.times_passed[str(multiple)]
         unit = self.count.base_unit or self.count.kind
         return self.language.landmark_nouns.get((unit, str(multiple)))
 
@@ -241,6 +269,10 @@ class Page:
                 "restart": self.language.restart(plural=plural),
             }
         return found
+
+    def about_place(self, place: int) -> dict[str, object]:
+        """The fields of phrases that name a place as those do who speak of tens and ones, and not of digits."""
+        return self.about(Feature(self.language.places[place], plural=True))
 
     def about_lines(self, along: str) -> dict[str, object]:
         """The fields of phrases that name the lines."""

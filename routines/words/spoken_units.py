@@ -48,6 +48,9 @@ class SpokenPage(Page):
     def difference(self, value: Fraction) -> str:
         return self._said(super().difference(value))
 
+    def whole_difference(self, value: Fraction) -> str:
+        return self._said(super().whole_difference(value))
+
     def move(self, k: int) -> str:
         return self._said(super().move(k))
 

@@ -23,12 +23,13 @@ from .page import page_of
 from .sentences import capital, filled, sentence
 from .slips import facts_of, jump_phrase
 
-COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "larger", "until")
+COUNTS_IN_SENTENCES = ("start", "last", "end", "before", "hard", "landmark", "larger", "until", "now", "then")
 # The stop of a sentence; one that ends in a time ends in the time's own.
 LAST_STOP = re.compile(r"(?<![ap]\.m)(?<![ap]\. m)\.$")
 # Changes that ask what another one asks.
 ASKED_LIKE = {
     "smaller place": "hard place",
+    "smaller place reached": "hard place",
     "first jumps": "multiples",
     "few back": "back again",
     "other fold": "fold",

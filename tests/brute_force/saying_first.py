@@ -42,10 +42,32 @@ def first_six(listed: Sequence[Listed], board: Board, level: int, read_by: Colle
     unclear = [one for one in listed if one not in free and not one.barred]
     unclear.sort(key=lambda one: {"landmarks": 0, "remainder": 2}.get(one.claim["family"], 1))
     chosen = (six + [one.claim for one in (*repeated, *unclear, *barred)])[:SIX]
+    chosen = written_first(chosen) if board.kind == "whole" and level < 2 else chosen
     late = [one.claim for one in barred]
     in_turns = [claim for claim in chosen if claim["family"] == "how-many" and len(claim["block"]) > 1]
     before = [claim for claim in chosen if claim not in in_turns and claim not in late]
     return before + [claim for claim in in_turns if claim not in late] + [claim for claim in chosen if claim in late]
+
+
+def written_first(chosen: Sequence[Claim]) -> list[Claim]:
+    """Before second grade what is said of twos and fives waits until all digits have been spoken of."""
+    waiting: list[Claim] = []
+    told: list[Claim] = []
+    for at, claim in enumerate(chosen):
+        digits_to_come = any(
+            later["family"].startswith("digit") and later["family"] != "digit-sum" for later in chosen[at:]
+        )
+        if (
+            digits_to_come
+            and (claim.get("multiple") or claim.get("modulus")) in ("2", "5")
+            and claim["family"] != "how-many"
+        ):
+            waiting.append(claim)
+            continue
+        if not digits_to_come:
+            told, waiting = told + waiting, []
+        told.append(claim)
+    return told + waiting
 
 
 def is_plain(one: Listed, board: Board, level: int, wholes: Collection[Fraction]) -> bool:

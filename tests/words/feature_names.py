@@ -47,8 +47,11 @@ MAIN, SMALL = 0, 1
 """Parts of an amount of money, by their place among its parts: currencies name them differently."""
 
 
-def feature_named(words: str, notation: Notation, *, known_coins: bool = False) -> Feature | None:
-    """What some words name; known_coins: leave out the names of currencies that are not written down here.
+def feature_named(
+    words: str, notation: Notation, *, known_coins: bool = False, bare_places: bool = False
+) -> Feature | None:
+    """What some words name; known_coins: leave out the names of currencies that are not written down here; bare_places: "the
+    tens" are the tens digits, of those who do not speak of digits, and not the multiples of ten.
 
     ("place", 1), ("part", "inches"), ("coin", 0 or 1), ("remainder", modulus or None), ("digit-sum", None)."""
     written = re.sub(r"^(?:the|los|las|el|la) ", "", words.strip(), flags=re.IGNORECASE)
@@ -65,6 +68,10 @@ def feature_named(words: str, notation: Notation, *, known_coins: bool = False) 
     past = past or re.fullmatch(r"partes? que pasan? de (?:una? )?(.+)", words)
     if past:
         return "remainder", multiple_of_name(written[past.start(1) :], notation)
+    if bare_places:
+        worth = next((worth for names, worth in PLACE_WORTH.items() if re.fullmatch(names, words)), None)
+        if worth is not None:
+            return "place", exponent(worth)
     place = place_named(words, notation, known_coins=known_coins)
     if place is not None:
         return "place", place

@@ -83,6 +83,8 @@ def first_marks(c: Context, h: dict[str, Any]) -> bool:
 def all_end_in(c: Context, h: dict[str, Any]) -> bool:
     """Every whole number, or amount in small coins, ends in one of the digits, and they say what it is a multiple of."""
     digits = [int(digit) for digit in h["end"] if digit.isdigit()]
+    if claim_of(c).family == "digit":
+        return claim_of(c).parameters.get("place") == 0 and all([abs(c.value(n)) % 10] == digits for n in c.terms)
     return all(c.value(n) % 10 in digits for n in c.terms) and multiple_of(c) == Fraction(10, len(digits))
 
 

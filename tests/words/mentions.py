@@ -68,7 +68,7 @@ def features_in(text: str, notation: Notation) -> Iterator[str]:
     names = f"{NAMED}|{COINS}" if notation.kind == "money" else f"{PAST}|{NAMED}"
     marks = (
         r"(?:whole|half|full|quarter) (?:fluid )?[^\W\d]+"
-        r"|[^\W\d]+ enter[oa]s?|horas? enteras?|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
+        r"|[^\W\d]+ enter[oa]s?|horas? (?:enteras?|en punto)|(?:medi[oa]s?|cuartos? de) [^\W\d]+"
     )
     for found in re.finditer(rf"(?<![\w-])(?:{marks}|(?P<name>{names}))(?!\w)", text, re.IGNORECASE):
         if found["name"]:
@@ -89,7 +89,11 @@ def named_at_the_end(words: str, notation: Notation) -> Feature | None:
         r"^.*[“«]|^.*(?:every|each|cada) (?:row|column|fila|columna),? ", "", words, flags=re.IGNORECASE
     ).split()
     names = [" ".join(pieces[at:]) for at in range(len(pieces))]
-    tries = (feature_named(name, notation, known_coins=known) for known in (True, False) for name in names)
+    tries = (
+        feature_named(name, notation, known_coins=known, bare_places=bare)
+        for known, bare in ((True, False), (False, False), (False, True))
+        for name in names
+    )
     return next((feature for feature in tries if feature is not None), None)
 
 

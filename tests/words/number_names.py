@@ -26,7 +26,7 @@ MEASURE_WORTH = {
     "centenas? completas?": Fraction(100),
     "millar completo|millares completos": Fraction(1000),
     "halves|half|medios?": Fraction(1, 2),
-    "half or whole|halves and wholes|medio o entero|medios y (?:los )?enteros": Fraction(1, 2),
+    "half or whole|halves and wholes|medio o (?:un )?entero|medios y (?:los )?enteros": Fraction(1, 2),
     "wholes?|enteros?": Fraction(1),
     "whole inch|whole inches|pulgadas? enteras?": Fraction(1),
     "half foot|half feet|medios? pies?": Fraction(6),
@@ -47,33 +47,30 @@ MEASURE_WORTH = {
     "half liters?|medios? litros?": Fraction(500),
     "full liters?|litros? enteros?": Fraction(1000),
     # Half meters among which whole ones stand.
-    "half or whole foot|half and whole feet|medio pie o pie entero|medios pies y (?:los )?pies enteros": Fraction(6),
-    "half or whole meter|half and whole meters|medio metro o metro entero|medios metros y (?:los )?metros enteros": Fraction(
-        50
-    ),
-    "half or whole pound|half and whole pounds|media libra o libra entera|medias libras y (?:las )?libras enteras": Fraction(
-        8
-    ),
+    "half or whole foot|half and whole feet": Fraction(6),
+    "medio pie o (?:un )?pie entero|medios pies y (?:los )?pies enteros": Fraction(6),
+    "half or whole meter|half and whole meters": Fraction(50),
+    "medio metro o (?:un )?metro entero|medios metros y (?:los )?metros enteros": Fraction(50),
+    "half or whole pound|half and whole pounds": Fraction(8),
+    "media libra o (?:una )?libra entera|medias libras y (?:las )?libras enteras": Fraction(8),
     "half or whole kilogram|half and whole kilograms": Fraction(500),
-    "medio kilogramo o kilogramo entero|medios kilogramos y (?:los )?kilogramos enteros": Fraction(500),
-    "half or full liter|half and full liters|medio litro o litro entero|medios litros y (?:los )?litros enteros": Fraction(
-        500
-    ),
+    "medio kilogramo o (?:un )?kilogramo entero|medios kilogramos y (?:los )?kilogramos enteros": Fraction(500),
+    "half or full liter|half and full liters": Fraction(500),
+    "medio litro o (?:un )?litro entero|medios litros y (?:los )?litros enteros": Fraction(500),
     "quarter, half or full liter|quarter, half and full liters": Fraction(250),
-    "cuarto, medio o litro entero|cuartos, medios y litros enteros": Fraction(250),
-    "half or full hour|half and full hours|media hora u hora entera|medias horas y (?:las )?horas enteras": Fraction(
-        30
-    ),
+    "cuarto, medio o litro entero|cuartos, (?:los )?medios y (?:los )?litros enteros": Fraction(250),
+    "half or full hour|half and full hours": Fraction(30),
+    "media hora u hora entera|media hora o una hora entera|medias horas y (?:las )?horas enteras": Fraction(30),
     "quarter, half or full hour|quarter, half and full hours": Fraction(15),
-    "cuarto, media u hora entera": Fraction(15),
-    "cuartos, medias y horas enteras": Fraction(15),
+    "cuarto, media hora u hora entera": Fraction(15),
+    "cuartos, (?:las )?medias y (?:las )?horas enteras": Fraction(15),
     "quarter hours?|cuartos? de hora": Fraction(15),
     "half hours?|medias? horas?": Fraction(30),
     "full hours?|horas? enteras?": Fraction(60),
     "o'clock times?|horas? en punto": Fraction(60),
     "half past times?|half past or o'clock time|half past and o'clock times": Fraction(30),
-    "media hora u hora en punto|medias horas y horas en punto": Fraction(30),
-    "cuarto, media u hora en punto|cuartos, medias y horas en punto": Fraction(15),
+    "media hora u hora en punto|media hora o una hora en punto|medias horas y (?:las )?horas en punto": Fraction(30),
+    "cuarto, media hora u hora en punto|cuartos, (?:las )?medias y (?:las )?horas en punto": Fraction(15),
     "noons? and midnights?|noon or midnight|mediodía o medianoche|mediodías y medianoches": Fraction(720),
 }
 # Whole dollars, euros, ...: the words before or after "whole" are the currency's own.

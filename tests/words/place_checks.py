@@ -121,7 +121,7 @@ def jumps_to_asked(c: Context, h: dict[str, Any]) -> bool:
 def rule_for_any_number(c: Context, h: dict[str, Any]) -> bool:
     """The asked value is so many jumps past the start in the direction of the count: that is the rule of all its counts."""
     less = c.grid.count.step < 0
-    told = {str(h[name]).lower() in ("less", "menos") for name in ("more1", "more2")}
+    told = {str(h["way"]).lower() in ("back", "retroceder"), str(h["more2"]).lower() in ("less", "menos")}
     return jumps_to_asked(c, h) and h["again"] == h["s"] and told == {less}
 
 

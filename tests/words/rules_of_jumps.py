@@ -225,7 +225,7 @@ RULES: tuple[Rule, ...] = (
         ),
         (
             "empezamos (?:en|con) <a:V> y con <d:D> " + MORE + " llegamos a <b:V>",
-            "<b:V> es <d:D> " + MORE + " que <a:V>",
+            "<b:V> (?:es|son) <d:D> " + MORE + " que <a:V>",
             r"(?:mira )?de <a:V> a <b:V>(?:,|:)? hay (?:otra vez |también )?<d:D> " + MORE,
         ),
         lambda c, h: change_is(c, h) and c.is_term(h["a"]) and c.is_term(h["b"]),

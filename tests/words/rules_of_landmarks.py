@@ -128,8 +128,8 @@ RULES: tuple[Rule, ...] = (
     ),
     # landmarks
     Rule(
-        ("all (?:the ones we say )?end in (?P<end_W>0 or 5|0)",),
-        ("todos (?:los que decimos )?terminan en (?P<end_W>0 o 5|0)",),
+        ("all (?:the ones we say )?end in (?P<end_W>0 or 5|[0-9]+)",),
+        ("todos (?:los que decimos )?terminan en (?P<end_W>0 o 5|[0-9]+)",),
         all_end_in,
     ),
     Rule(
@@ -148,11 +148,13 @@ RULES: tuple[Rule, ...] = (
     Rule(
         (
             "the <m:M> (?:are all|are) (?:in )?(?P<line_W>rows?|columns?) <i:S>",
+            "I see <m:M> in (?P<line_W>row|column) <i:S>",
             "the <m:M> (?P<all_W>make) (?P<line_W>rows?|columns?) <i:S>",
             "(?P<line_W>rows?|columns?) <i:S> (?P<all_W>hold the|have only) <m:M>",
         ),
         (
             "(?:los|las) <m:M> (?:están siempre|están) en (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
+            "veo <m:M> en la (?P<line_W>fila|columna) <i:S>",
             "(?:los|las) <m:M> (?P<all_W>forman) (?:la |las )?(?P<line_W>filas?|columnas?) <i:S>",
             "(?P<line_W>filas?|columnas?) <i:S> (?:están siempre|están|tiene) (?:los |las )?<m:M>",
             "(?P<line_W>filas?|columnas?) <i:S> (?P<all_W>tienen|solo hay) (?:los |las )?<m:M>",

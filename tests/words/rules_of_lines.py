@@ -1,5 +1,7 @@
 """Phrases about what stands in rows and columns, and the short lines that others contain."""
 
+from typing import Any
+
 from tests.words.line_checks import (
     always_shows,
     block_of_line,
@@ -15,11 +17,23 @@ from tests.words.line_checks import (
 )
 from tests.words.number_checks import claim_of
 from tests.words.rule_pieces import LINE_EN, LINE_ES, MORE
-from tests.words.sentence_checker import Rule
+from tests.words.sentence_checker import Context, Rule
 from tests.words.sum_checks import neighbour_is, step_is
 from tests.words.verdict_checks import claim_has_blocks, run_goes
 
+
+def lines_end_the_same(c: Context, h: dict[str, Any]) -> bool:
+    """In every row, or column, all counts have the same last digit."""
+    along = "row" if str(h["line"]).lower() in ("row", "fila") else "column"
+    return all(len({abs(c.value(n)) % 10 for n in line}) == 1 for line in c.readings.lines(along))
+
+
 RULES: tuple[Rule, ...] = (
+    Rule(
+        ("in each (?P<line_W>row|column) they all end the same",),
+        ("en cada (?P<line_W>fila|columna) todos terminan igual",),
+        lines_end_the_same,
+    ),
     # readings along lines
     Rule(
         (

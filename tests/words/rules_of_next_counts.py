@@ -92,7 +92,7 @@ def empty_first(c: Context, h: dict[str, Any]) -> bool:
     return h.get("k", 0) == c.grid.lead != old(c).lead
 
 
-def kept_in_every_cell(c: Context, of: int) -> bool:
+def kept_in_every_cell(c: Context, of: int | Fraction) -> bool:
     """What is left past multiples is the same as before in the cell of every count."""
     first, step = Fraction(old(c).count.start), Fraction(old(c).count.step)
     same_cells = (c.grid.lead, c.grid.line_length) == (old(c).lead, old(c).line_length)
@@ -225,6 +225,27 @@ def passes(c: Context, h: dict[str, Any]) -> bool:
     return is_large(c, h["l"]) and low < landmark < high
 
 
+def lands_on(c: Context, landmark: Fraction) -> bool:
+    return any(c.same(c.value(n), landmark) for n in c.terms)
+
+
+def passes_by(c: Context, h: dict[str, Any]) -> bool:
+    """The landmark is jumped over."""
+    return passes(c, h) and not lands_on(c, h["l"])
+
+
+def reaches(c: Context, h: dict[str, Any]) -> bool:
+    """The landmark is a count, and others come after it."""
+    return passes(c, h) and lands_on(c, h["l"])
+
+
+def stands_where_stood(c: Context, h: dict[str, Any]) -> bool:
+    """A count and the one of before in its cell differ by round amounts, as all of them do."""
+    first, step = Fraction(old(c).count.start), Fraction(old(c).count.step)
+    there = [n for n in c.terms if (c.value(n), first + (n - 1) * step) == (h["a"], h["b"])]
+    return bool(there) and kept_in_every_cell(c, old(c).count.form.round_number())
+
+
 UNITS_BY_BASE = {
     "in": ("in", "ft", "yd", "mi"),
     "cm": ("mm", "cm", "m", "km"),
@@ -326,7 +347,12 @@ RULES: tuple[Rule, ...] = (
     Rule(
         ("starting at <a:V>, so that we pass <l:V> and not <m:V>",),
         ("desde <a:V>, para que pasemos por <l:V> y no por <m:V>",),
-        in_place_of,
+        lambda c, h: in_place_of(c, h) and not lands_on(c, h["l"]),
+    ),
+    Rule(
+        ("starting at <a:V>, so that we reach <l:V> and not <m:V>",),
+        ("desde <a:V>, para que lleguemos a <l:V> y no a <m:V>",),
+        lambda c, h: in_place_of(c, h) and lands_on(c, h["l"]),
     ),
     Rule(
         ("<s:D> is (?:so near to|nearly) <r:D>(?!:|[.,]\\d)",),
@@ -369,7 +395,13 @@ RULES: tuple[Rule, ...] = (
         ("desde <a:V> cada número es un múltiplo de <m:D>",),
         all_multiples,
     ),
-    Rule(("the count passes <l:V>",), ("el conteo pase por <l:V>",), passes),
+    Rule(
+        ("stays: <a:V> where it was <b:V>",),
+        ("donde decía <b:V>, ahora dice <a:V>",),
+        stands_where_stood,
+    ),
+    Rule(("the count passes <l:V>",), ("el conteo pase por <l:V>",), passes_by),
+    Rule(("the count reaches <l:V>",), ("el conteo llegue a <l:V>",), reaches),
     # questions for the class
     Rule(
         ("(?:we said|after|do to|does a jump (?:back )?of <s:D> do to) <a:V>", "jump from <a:V>"),
@@ -408,8 +440,8 @@ RULES: tuple[Rule, ...] = (
         tenfold,
     ),
     Rule(
-        ("past (?:each|the last|an?) (?:multiple of )?<m:D>(?P<same_W> is the same as before)?",),
-        ("después de cada (?:múltiplo de )?<m:D>(?P<same_W> es igual que antes)?",),
+        ("past (?:each|the last|an?) (?:multiple of )?<m:D>(?P<same_W> stays)?",),
+        ("(?P<same_W>queda igual )?lo que sobra después de cada (?:múltiplo de )?<m:D>",),
         left_past_each,
     ),
     Rule(
@@ -417,7 +449,9 @@ RULES: tuple[Rule, ...] = (
         ("un múltiplo de <r:D>",),
         lambda c, h: is_round_amount(c, h["r"]),
     ),
-    Rule(("past <l:V>", "pass <l:V>"), ("pasar por <l:V>", "después de <l:V>"), passes),
+    Rule(("past <l:V>",), ("después de <l:V>",), passes),
+    Rule(("pass <l:V>",), ("pasar por <l:V>",), passes_by),
+    Rule(("come to <l:V>", "reach <l:V>"), ("llegar a <l:V>",), reaches),
     Rule(
         ("from <a:V> to <b:V>",),
         ("desde <a:V> hasta <b:V>",),

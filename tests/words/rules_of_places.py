@@ -96,12 +96,12 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         (
-            rf"^yes[.] rule: a multiple of <s:D> {more('more1')} than <a:V> is counted; "
+            r"^yes[.] rule: go (?P<way_W>on|back) in whole jumps of <s:D> from <a:V>; "
             rf"<v:V> is <t:D> {more('more2')}, <k:N> × <again:D>",
         ),
         (
-            rf"^sí[.] regla: se dice un múltiplo de <s:D> {more('more1')} que <a:V>; "
-            rf"<v:V> es <t:D> {more('more2')}, <k:N> × <again:D>",
+            r"^sí[.] regla: (?P<way_W>avanzar|retroceder) a saltos completos de <s:D> desde <a:V>; "
+            rf"<v:V> (?:es|son) <t:D> {more('more2')}, <k:N> × <again:D>",
         ),
         rule_for_any_number,
     ),
@@ -340,8 +340,8 @@ RULES: tuple[Rule, ...] = (
             "<v:V> is a multiple of <m:D>; every count here is <x:D> more than a multiple",
         ),
         (
-            "aquí cada número es <x:D> más que un múltiplo de <m:D>; <v:V> es <y:D> más",
-            "aquí cada número es un múltiplo de <m:D>; <v:V> es <y:D> más que un múltiplo",
+            "aquí cada número es <x:D> más que un múltiplo de <m:D>; <v:V> (?:es|son) <y:D> más",
+            "aquí cada número es un múltiplo de <m:D>; <v:V> (?:es|son) <y:D> más que un múltiplo",
             "<v:V> es un múltiplo de <m:D>; aquí cada número es <x:D> más que un múltiplo",
         ),
         past_multiple,

@@ -80,7 +80,7 @@ RULES: tuple[Rule, ...] = (
     # the answer to a table that starts elsewhere
     Rule(
         ("<v:V> is <r:D> more than <b:V>, and <d:V> is <q:N> × <m:D>",),
-        ("<v:V> es <r:D> más que <b:V>, y <d:V> es <q:N> × <m:D>",),
+        ("<v:V> (?:es|son) <r:D> más que <b:V>, y <d:V> (?:es|son) <q:N> × <m:D>",),
         multiple_and_rest,
     ),
     # where whole stretches begin

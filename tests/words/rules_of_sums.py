@@ -194,7 +194,7 @@ RULES: tuple[Rule, ...] = (
     # so many of a multiple
     Rule(
         ("<t:D> is <q:N> <m:M>", "<t:D> is <q:N> × <m:D>"),
-        ("<t:D> es <q:N> <m:M>", "<t:D> es <q:N> × <m:D>"),
+        ("<t:D> (?:es|son) <q:N> <m:M>", "<t:D> (?:es|son) <q:N> × <m:D>"),
         so_many,
     ),
 )

@@ -3,10 +3,19 @@
 Common practice, no source: el 19, el 3/4, las 9:05; an amount in units or in money has none.
 """
 
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from routines.counting import Audience, Count, Grid
-from routines.words import LANGUAGES, likely_slips
+from routines.words import LANGUAGES, find_patterns, likely_slips, next_counts, probes
+from routines.words.language import Noun
+from tests.counting.any_count import grids
 from tests.words.grammars import CHECKERS
 from tests.words.sentence_checker import Context
 
@@ -51,3 +60,37 @@ def test_an_amount_with_an_article_is_not_read(wrong: str) -> None:
     grid = Grid(Count.parse(kind="mass", start="25 g", step="25 g", terms=8), 4)
     assert CHECKERS["stop", "es"].problems(wrong, Context(grid, extra={"after": 1}))
     assert not CHECKERS["stop", "es"].problems("Llegamos a 50 g.", Context(grid, extra={"after": 1}))
+
+
+@pytest.mark.parametrize("names", [SPANISH.landmark_nouns, SPANISH.clock_landmarks], ids=["amounts", "times"])
+def test_each_of_several_under_one_name_takes_its_own_article(names: Mapping[Any, Noun]) -> None:
+    gathered = [noun.among for noun in names.values() if noun.among]
+    assert gathered
+    for noun in gathered:
+        pieces = re.split(", | y ", SPANISH.the_many(noun))
+        assert len(pieces) == len(noun.parts) >= 2
+        for piece, part in zip(pieces, noun.parts, strict=True):
+            assert piece.split()[0] == ("las" if part.feminine else "los")
+            assert not part.many.split()[0].endswith("os" if part.feminine else "as"), piece
+
+
+def test_on_a_clock_the_full_hour_is_a_time_in_next_counts_too() -> None:
+    grid = Grid(Count.parse(kind="clock", start="9:05 am", step="5 min", terms=24), 6)
+    told = [one.why for one in next_counts(grid, "ready-for-more", audience=Audience(2, "es"))]
+    assert any("una hora en punto" in why for why in told)
+    assert not any("hora entera" in why for why in told)
+
+
+AMOUNTS = st.sampled_from(["length", "mass", "capacity", "elapsed", "money"]).flatmap(grids)
+UNIT = r"(?:mm|cm|m|km|in|ft|yd|oz|lb|g|kg|mL|L|min|h|tazas|¢)"
+
+
+@given(AMOUNTS, st.integers(0, 8))
+def test_several_of_a_unit_are_several(grid: Grid, level: int) -> None:
+    """4,000 mL son 100 mL más; one of a unit, or a part of one, is one."""
+    grid = replace(grid, count=replace(grid.count, style=replace(grid.count.style, language="es")))
+    told = [pattern.because for pattern in find_patterns(grid, audience=Audience(level, "es"))]
+    told += [probe.why for probe in probes(grid, Audience(level, "es"))]
+    for text in told:
+        for many in re.findall(rf"(?<!de )(?<![\d/.,])(\d[\d,. ]*) ?{UNIT} es \d", text):
+            assert re.fullmatch(r"1|0[.,]\d+", many.strip()), text

@@ -64,6 +64,8 @@ COUNTS = [
     ("clock", "7:00", "60 min", 5, 5, "across"),
     ("clock", "12:45", "-5 min", 9, 3, "across"),
     ("clock", "9:00", "15 min", 12, 4, "across"),
+    ("clock", "9:05", "5 min", 24, 6, "across"),
+    ("clock", "9:05", "5 min", 11, 4, "across"),
     ("clock", "9:10", "65 min", 7, 3, "across"),
     ("elapsed", "20 min", "20 min", 12, 3, "across"),
     ("elapsed", "1 h 35 min", "1 h 35 min", 8, 4, "across"),

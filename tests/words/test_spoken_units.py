@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from routines.counting import Audience
+from routines.counting import Audience, Count, Grid, Style
 from routines.plans.suggestions.answers import suggest_answers
 from routines.words import find_patterns, suggest_stops
 from routines.words.spoken_units import with_unit_names
@@ -72,3 +72,35 @@ def test_the_teacher_reads_signs() -> None:
     assert "25 cm more" in step.statement
     assert "25 cm more than 25 cm is 50 cm" in step.because
     assert "25 centimeters" in step.student_words
+
+
+@pytest.mark.parametrize(
+    ("kind", "start", "step", "length", "language", "told"),
+    [
+        ("money", "35c", "25c", 4, "en", r"\$1 more"),
+        ("money", "35c", "25c", 4, "es", r"\$1\b"),
+        ("length", "75 cm", "25 cm", 4, "en", "1 meter more"),
+        ("mass", "250 g", "250 g", 4, "es", "1 kilogramo"),
+        ("mass", "250 g", "250 g", 3, "en", "750 grams more"),  # fills no kilogram
+        ("elapsed", "20 min", "20 min", 6, "en", "2 hours more"),
+    ],
+)
+def test_a_move_that_fills_larger_units_is_told_in_them(
+    kind: str, start: str, step: str, length: int, language: str, told: str
+) -> None:
+    count = Count.parse(kind=kind, start=start, step=step, terms=4 * length, style=Style(language=language))
+    down = next(
+        one
+        for one in find_patterns(Grid(count, length), audience=Audience(3, language))
+        if one.claim.parameters.get("direction") == "down"
+    )
+    for words in down.ways_to_say_it:
+        assert re.search(told, words), words
+
+
+@given(grids("whole"), st.sampled_from(["en", "es"]))
+def test_nobody_in_k_speaks_of_digits(view: Grid, language: str) -> None:
+    for one in find_patterns(view, implied=True, audience=Audience(0, language)):
+        if one.claim.family in ("digit", "digit-run"):
+            for words in one.ways_to_say_it:
+                assert not re.search("digit|cifra", words), words

@@ -11,13 +11,22 @@ from itertools import chain
 from typing import TypeVar
 
 from ..audience import DEFAULT_LEVEL
-from ..claims import DigitClaim, HowManyClaim, LandmarksClaim, OppositesClaim, RemainderClaim, TableClaim, stated
+from ..claims import (
+    DigitClaim,
+    DigitRunClaim,
+    HowManyClaim,
+    LandmarksClaim,
+    OppositesClaim,
+    RemainderClaim,
+    TableClaim,
+    stated,
+)
 from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..results import Pattern
 from .friendly import LEARNED_WITH_THE_TABLES, is_read_by
-from .ranking import FIRST_SIX, YOUNG, barred_places
+from .ranking import FIRST_SIX, YOUNG, YOUNGEST, barred_places
 from .said_again import are_kin, says_again
 
 AnyPattern = TypeVar("AnyPattern", bound=Pattern)
@@ -26,6 +35,7 @@ MET_OFTEN_ENOUGH = 3
 HELD_IN_MIND = 4
 # Source: Common Core State Standards 6.NS.C.6.A.
 OPPOSITES_FROM = 6
+TWOS_AND_FIVES = frozenset(map(Fraction, (2, 5)))
 READ_BY = frozenset(map(Fraction, (2, 5, 10, 100, 1000)))
 
 
@@ -34,7 +44,8 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
 
     First comes what the board shows plainly, and what no pattern before it has said. Where these are fewer than six, what is
     said again fills up, the same multiples last, then what is not plain, and last what a class of this level is not to meet
-    first. Of the six the last is how many there are in turns, 3, 2, 3.
+    first. Of the six the last is how many there are in turns, 3, 2, 3; of whole numbers levels K and 1 hear of digits before even
+    numbers and fives.
     """
     first: list[AnyPattern] = []
     for one in found:
@@ -45,9 +56,11 @@ def first_to_say(found: Sequence[AnyPattern], grid: Grid, level: int = DEFAULT_L
     others = _without(first, found)
     if len(first) < FIRST_SIX:
         first += sorted(others, key=lambda one: _left_over(one, grid, level))[: FIRST_SIX - len(first)]
+    if level <= YOUNGEST and grid.count.kind == Kind.WHOLE:
+        first = _digits_before_evens(first)
     # What is barred at this level stays behind all that is not.
-    last = sorted(first, key=lambda one: (barred_places(one.claim, grid, level), _in_steps(one)))
-    return last + _without(first, others)
+    first.sort(key=lambda one: (barred_places(one.claim, grid, level), _in_steps(one)))
+    return first + _without(first, others)
 
 
 def _put_off(pattern: Pattern, grid: Grid, level: int) -> tuple[int, int]:
@@ -102,6 +115,20 @@ def _is_plain(pattern: Pattern, grid: Grid, level: int) -> bool:
         case RemainderClaim() as claim:
             return _is_plainly_left_over(claim, grid, level)
     return True
+
+
+def _digits_before_evens(first: Sequence[AnyPattern]) -> list[AnyPattern]:
+    """How numbers are written is met in levels K and 1 (1.NBT.B.2), even and odd after that (2.OA.C.3)."""
+    digits = [i for i, one in enumerate(first) if isinstance(one.claim, DigitClaim | DigitRunClaim)]
+    until = digits[-1] + 1 if digits else 0
+    return sorted(first[:until], key=_is_of_twos_or_fives) + list(first[until:])
+
+
+def _is_of_twos_or_fives(one: Pattern) -> bool:
+    match one.claim:
+        case LandmarksClaim(multiple=size) | RemainderClaim(modulus=size):
+            return size in TWOS_AND_FIVES
+    return False
 
 
 def _is_of_one_size(grid: Grid) -> bool:

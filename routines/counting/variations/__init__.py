@@ -25,7 +25,7 @@ Numbers = tuple[str, Fraction, int]
 # What was missed is practised again after a lesson as planned too: the same count for the same reason.
 PRACTISED = ("hard place", "hard to write", "fold")
 # Of every other change one is enough.
-MORE_THAN_ONE = ("hard place", "hard to write", "smaller place", "by tens")
+MORE_THAN_ONE = ("hard place", "hard to write", "smaller place", "smaller place reached", "by tens")
 
 
 def next_counts(

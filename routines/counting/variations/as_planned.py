@@ -8,6 +8,7 @@ from ..count import Count
 from ..grid import Grid
 from ..kinds.names import Kind
 from ..patterns import find_patterns
+from ..written_units import in_larger_unit
 from . import not_yet
 from .changes import Change, across_the_fill, back_again, changed, shown, small_unit
 
@@ -66,8 +67,22 @@ def _step_and_a_round_number(grid: Grid) -> Iterator[Change]:
     ]
     told = {"size": count.difference_text(new.count.step), "round": count.difference_text(size)}
     name = _name_of_what_is_kept(count, size)
+    if name == "round number more":
+        told |= _one_that_keeps(new, count, size)
     # Of digits and minutes is spoken as such, not as what is left.
     yield Change(name, new, told, shown(new, *kept)[:1] if name == "round number more" else ())
+
+
+def _one_that_keeps(new: Grid, old: Count, size: Fraction) -> dict[str, str]:
+    """A count and the one that stood in its cell, with something left past what is round: 1 3/4, which was 3/4."""
+    n = next((n for n in range(2, new.terms + 1) if old.value(n) % size), 2)
+    return {name: _in_both(count, n) for name, count in (("now", new.count), ("then", old))}
+
+
+def _in_both(count: Count, n: int) -> str:
+    """A count as written, and in the larger unit where it fills one."""
+    larger = in_larger_unit(count, count.value(n))
+    return f"{count.text(n)} ({larger})" if larger else count.text(n)
 
 
 def _kept_past(count: Count) -> Fraction:

@@ -30,8 +30,9 @@ from ..slips.slip import Slip
 from ..stops.hard_spots import hard_spots, landmark_met
 from .changes import Change, back_again, changed, finest, other_lengths, shown
 
-# Counted before the hard place, and altogether, when it is practised.
-BEFORE, SHORT, SHORT_LINE = 3, 8, 4
+# Counted before the hard place, and altogether at least, when it is practised; in lines no longer than this, or in the last
+# length where no part of the line fits.
+BEFORE, SHORT, LONGEST_LINE, SHORT_LINE = 3, 8, 6, 4
 # What comes so early is met in the same count cut short.
 EARLY = BEFORE + 1
 SELDOM, HEAVY = 2, 3
@@ -90,10 +91,20 @@ def hard_place_again(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
         return
     count = grid.count
     first = max(1, n - (BEFORE if n > EARLY or not _passes_zero(grid, n) else BEFORE - 1))
-    new = changed(grid, start=count.value(first), terms=SHORT, line_length=SHORT_LINE)
+    terms, length = _short_fold(grid)
+    new = changed(grid, start=count.value(first), terms=terms, line_length=length)
     if new is not None:
-        told = {"start": count.text(first), "before": count.text(n - 1), "hard": count.text(n), "terms": str(SHORT)}
+        told = {"start": count.text(first), "before": count.text(n - 1), "hard": count.text(n), "terms": str(terms)}
         yield Change("hard to write" if slip.of_writing else "hard place", new, told)
+
+
+def _short_fold(grid: Grid) -> tuple[int, int]:
+    """How many counts are short, and in which lines: the class's own, for what lines up there is known, or even parts of them."""
+    own = grid.line_length
+    length = max((part for part in range(2, LONGEST_LINE + 1) if own % part == 0), default=SHORT_LINE)
+    terms = -(-SHORT // length) * length
+    fits = (length > 2 or length == own) and terms < max(grid.terms, SHORT + 1)
+    return (terms, length) if fits else (SHORT, SHORT_LINE)
 
 
 def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
@@ -106,7 +117,8 @@ def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
     smaller = Fraction(power if spot.landmark != power else max(power // 10, SMALL_TEN))
     first = max(1, n - BEFORE)
     start = count.value(first) - spot.landmark + smaller
-    new = changed(grid, start=start, terms=SHORT, line_length=SHORT_LINE) if start >= 0 else None
+    terms, length = _short_fold(grid)
+    new = changed(grid, start=start, terms=terms, line_length=length) if start >= 0 else None
     longest = SMALL_STEP if smaller == SMALL_TEN else smaller / 2
     if new is not None and abs(count.step) <= longest:
         at = n - first
@@ -117,7 +129,8 @@ def _smaller_place(grid: Grid, slip: SlippedAt) -> Iterator[Change]:
             "landmark": count.text_of(smaller),
             "larger": count.text_of(spot.landmark),
         }
-        yield Change("smaller place", new, told)
+        reached = new.count.value(at + 1) == smaller
+        yield Change("smaller place reached" if reached else "smaller place", new, told)
 
 
 def _hardest(grid: Grid, audience: Audience) -> list[int]:

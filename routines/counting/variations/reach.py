@@ -37,7 +37,7 @@ def within_reach(change: Change, old: Grid, level: int, lowest: Fraction) -> Cha
     """The change, with fewer counts where it would go past what the class knows; None where too few would be left.
 
     What the class has counted already is known to it, but for what lies below `lowest`. Cut short, a change has
-    `cut` and `until` among what is written: how many counts are left, and the last of them.
+    `cut` and `until` among what is written: how many counts are left, and the last of them; or as `terms` how many it has.
     """
     new = change.grid
     if new.terms < min(FEWEST, old.terms):
@@ -54,7 +54,7 @@ def within_reach(change: Change, old: Grid, level: int, lowest: Fraction) -> Cha
         terms += 1
     if terms == new.terms:
         return change
-    if {"last", "terms"} & change.written.keys():  # it says where it ends, or how long it is
+    if "last" in change.written:  # it says where it ends
         return None
     terms -= terms % new.line_length
     if terms < max(FEWEST, LINES * new.line_length):
@@ -62,7 +62,7 @@ def within_reach(change: Change, old: Grid, level: int, lowest: Fraction) -> Cha
     grid = changed(new, terms=terms)
     if grid is None:
         return None
-    told = {"cut": str(terms), "until": grid.count.text(terms)}
+    told = {"terms": str(terms)} if "terms" in change.written else {"cut": str(terms), "until": grid.count.text(terms)}
     return replace(change, grid=grid, shows=shown(grid, *change.shows), written=change.written | told)
 
 

@@ -69,7 +69,8 @@ def _past_a_landmark(grid: Grid, level: int) -> Iterator[Change]:
     if new is None or not _looks_change(new.count, landmark):
         return
     told = {"start": new.count.text(1), "landmark": count.text_of(landmark), "size": count.difference_text(step)}
-    yield Change("landmark", new, told, shown(new, across_the_fill(grid)))
+    name = "landmark" if (first - landmark) % step else "landmark reached"
+    yield Change(name, new, told, shown(new, across_the_fill(grid)))
 
 
 def _looks_change(count: Count, landmark: Fraction) -> bool:

@@ -125,7 +125,7 @@ def _is_slight(claim: Claim, level: int) -> bool:
 
 
 def _of(sort: str, pattern: SpokenPattern, audience: Audience) -> _Wording:
-    return _Wording(sort, pattern.ways_to_say_it, replies_to(pattern.claim, audience.language), pattern.because)
+    return _Wording(sort, pattern.ways_to_say_it, replies_to(pattern.claim, audience), pattern.because)
 
 
 def _not_for_long(patterns: Iterable[SpokenPattern], grid: Grid, audience: Audience) -> Iterator[_Wording]:

@@ -1,18 +1,21 @@
 """False ideas that a class would believe: near misses, each so close to what is so that only the grid can tell.
 
 Sources: that what is twice as far on is twice as much is the illusion of linearity (De Bock, Van Dooren, Janssens and
-Verschaffel, The Illusion of Linearity, 2007); the others are common practice, no source.
+Verschaffel, The Illusion of Linearity, 2007); that below zero a number with larger digits is larger is from Bofferding, Negative
+Integer Understanding, Journal for Research in Mathematics Education 45(2), 2014; the others are common practice, no source.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from routines.counting import Audience, Count, Fill, Grid, Kind
-from routines.counting.claims import Direction, NeighbourClaim, TableClaim
+from routines.counting.claims import DigitRunClaim, Direction, NeighbourClaim, TableClaim
 from routines.counting.kinds.unit_names import NAMES
 from routines.counting.written_units import larger_unit_size, unit_to_reach
 from routines.words import LANGUAGES, check, locate
+from routines.words.describing import describe
 from routines.words.page import page_of
 from routines.words.spoken_units import with_unit_names
 
@@ -43,12 +46,15 @@ def near_misses(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
     """The most believable for the level first."""
     finds = {
         "table": _the_table,
+        "below zero": _bigger_below_zero,
+        "digit": _only_the_first_digit,
         "double": _twice_as_far_is_double,
         "lands": _lands_on_a_round_number,
         "even": _every_even_number,
         "line": _one_jump_too_few,
     }
-    order = ("table", "lands", "double", "line", "even") if audience.level >= TABLES_FROM else ("lands", "even", "line")
+    older = ("table", "below zero", "lands", "double", "digit", "line", "even")
+    order = older if audience.level >= TABLES_FROM else ("below zero", "lands", "even", "digit", "line")
     for name in order:
         yield from finds[name](grid, audience)
 
@@ -147,6 +153,48 @@ def _every_even_number(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
         ways("every even", audience.language),
         ways("every even reply", audience.language, value=count.text(1)),
         locate(grid, left_out, audience).reason,
+    )
+
+
+def _bigger_below_zero(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """Past zero the digits grow again, and so the numbers seem to."""
+    count = grid.count
+    below = next((n for n in range(1, grid.terms) if count.value(n) < 0), None)
+    if below is None or count.step > 0 or count.value(1) < 0:
+        return
+    told = {
+        "a": _in_a_sentence(grid, count.text(below), audience),
+        "b": _in_a_sentence(grid, count.text(below + 1), audience),
+        "step": count.difference_text(count.step),
+    }
+    yield NearMiss(
+        ways("below zero", audience.language),
+        ways("below zero reply", audience.language, **told),
+        said("below zero why", audience.language, **told),
+    )
+
+
+def _only_the_first_digit(grid: Grid, audience: Audience) -> Iterator[NearMiss]:
+    """Of a jump of 0.25 only the 2 is looked at: it fits the first jump, and is over before the first line is."""
+    count, size = grid.count, abs(grid.count.step)
+    if count.kind not in (Kind.WHOLE, Kind.DECIMAL) or min(count.value(1), count.value(grid.line_length)) < 0:
+        return
+    place = next(
+        place for place in range(len(str(int(size))), -len(str(count.scale)) - 1, -1) if size >= Fraction(10) ** place
+    )
+    if size % Fraction(10) ** place == 0:
+        return  # the digit is all there is to the jump
+    change = int(size // Fraction(10) ** place) * (1 if count.step > 0 else -1)
+    digits = [count.value(n) // Fraction(10) ** place % 10 for n in range(1, grid.line_length + 1)]
+    at = next((i + 2 for i, (a, b) in enumerate(pairwise(digits)) if b - a != change), 0)
+    if at <= 2:
+        return  # the first jump must bear it out, and the line belie it
+    claim = DigitRunClaim(place, None, "count", change)
+    row, column = grid.place(at)
+    yield NearMiss(
+        describe(claim, grid, "shown", None, audience).ways_to_say_it,
+        ways("write on", audience.language, place=LANGUAGES[audience.language].cell.format(row=row, column=column)),
+        check(claim, grid, audience=audience).because,
     )
 
 

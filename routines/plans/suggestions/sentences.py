@@ -1,13 +1,18 @@
 """The words of suggestions, in the language of the plan."""
 
-from routines.counting import Claim
+from routines.counting import Audience, Claim
 from routines.words import LANGUAGES
 from routines.words.sentences import filled
 
 
-def replies_to(claim: Claim, language: str) -> tuple[str, ...]:
+def replies_to(claim: Claim, audience: Audience) -> tuple[str, ...]:
     """What to ask back, in every wording."""
-    return LANGUAGES[language].asked_back[f"{claim.family} of a part" if "part" in claim.subject else claim.family]
+    asked = LANGUAGES[audience.language].asked_back
+    if "part" in claim.subject:
+        return asked[f"{claim.family} of a part"]
+    in_k = f"{claim.family} in K"  # before digits are met
+    met = audience.level > 0 or in_k not in asked or (claim.family == "digit" and claim.parameters.get("place"))
+    return asked[claim.family if met else in_k]
 
 
 def said(name: str, language: str, **values: object) -> str:

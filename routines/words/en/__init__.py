@@ -32,6 +32,7 @@ class English(Language):
     later, earlier, after, before = "later", "earlier", "after", "before"
     landmark_nouns = names.LANDMARKS
     clock_landmarks = names.CLOCK_LANDMARKS
+    times_passed = names.TIMES_PASSED
     stretch_nouns = names.STRETCHES
     decades = names.DECADES
     places = names.PLACES

@@ -33,6 +33,12 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "Here we leave out no even number.",
     ),
     "every even reply": ("Go on from {value} by twos. Is each of those numbers on our grid?",),
+    "below zero": (
+        "Below 0 the numbers get bigger again.",
+        "Past 0 the numbers grow again.",
+    ),
+    "below zero reply": ("Look at {a} and then at {b}. Which one is less, and how do you know?",),
+    "below zero why": ("No: from {a} to {b} we still go down {step}. Below 0, farther from 0 is less.",),
     "line way": ("down one", "one to the right", "up one"),
     "line": (
         "When I go {way}, it is {value} more.",

@@ -8,6 +8,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "here the {feat} {be} always {x}",
         "in all the ones we say the {feat} {be} {x}",
     ),
+    "always.ending.core": ("they all end in {x}", "all the ones we say end in {x}"),
     "turns.statement": ("{feats} take turns: {series}",),
     "turns.core": (
         "the {short} take turns, {x} and {y}",
@@ -27,6 +28,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "the {feats} stay the same in each {line}",
         "in each {line} the {feats} stay the same",
     ),
+    "keep.ending.core": ("in each {line} they all end the same",),
     "turns-line.statement": ("{feats} take turns {each_way}: {series} {in_line}",),
     "turns-same.statement": (
         "{feats} take turns {each_way}: {series}",
@@ -149,6 +151,10 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit": (
         "Which digit do you mean? Follow it with your finger, line by line.",
         "What will that digit be in the next line? How can you tell?",
+    ),
+    "digit in K": (
+        "How does each one end? Follow it with your finger, line by line.",
+        "What will the next one end in? How can you tell?",
     ),
     "digit of a part": (
         "Which part of each one do you mean? Follow it with your finger.",

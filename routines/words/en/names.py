@@ -85,6 +85,9 @@ CLOCK_LANDMARKS: dict[str, Noun] = {
     "60": Noun("o'clock time", "o'clock times"),
 }
 
+# What is left is left past a full hour, on a clock too.
+TIMES_PASSED: dict[str, Noun] = {}
+
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hour", "hours"))}
 
 DIGIT_SUM = Feature(Noun("digit sum", "digit sums"))

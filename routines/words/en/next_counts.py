@@ -42,9 +42,13 @@ CHANGES = {
         "The same jumps, starting at {start}, so that we pass {landmark} and not {larger}.",
         "The jump from {before} to {hard} is the hard one again, with smaller numbers.",
     ),
+    "smaller place reached": (
+        "The same jumps, starting at {start}, so that we reach {landmark} and not {larger}.",
+        "The jump from {before} to {hard} is the hard one again, with smaller numbers.",
+    ),
     "round number more": (
         "The same start, each time {jump}: {round} more in each jump.",
-        "In every cell, what is left past the last {landmark} is the same as before.",
+        "In every cell, what is left past the last {landmark} stays: {now} where it was {then}.",
     ),
     "ones digit kept": (
         "The same start, each time {jump}: {round} more in each jump.",
@@ -80,6 +84,10 @@ CHANGES = {
     ),
     "landmark": (
         "The same jumps of {size}, starting at {start}, so that the count passes {landmark}.",
+        "What was seen is put to the test where the numbers change their look.",
+    ),
+    "landmark reached": (
+        "The same jumps of {size}, starting at {start}, so that the count reaches {landmark}.",
         "What was seen is put to the test where the numbers change their look.",
     ),
     "nearly round": (

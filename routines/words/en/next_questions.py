@@ -82,6 +82,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Before we pass {landmark}: which of the things we found will still be there on the other side, and why?",
         "Which of our rules will still hold past {landmark}, and which will break? Make a conjecture, and test it.",
     ),
+    "landmark reached": (
+        "We will come to {landmark}. What will we say after it?",
+        "Before we reach {landmark}: what will change in the numbers, and what will stay? How do you know?",
+        "Before we reach {landmark}: which of the things we found will still be there on the other side, and why?",
+        "Which of our rules will still hold past {landmark}, and which will break? Make a conjecture, and test it.",
+    ),
     "nearly round": (
         "Each jump is nearly {round}. What comes next? Show us.",
         "{size} is nearly {round}. How can that help us to find the next number?",

@@ -37,6 +37,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
     "run.statement": ("{within} the {feat} {rises} by {change}",),
     "run.core": ("{within} the {short} go {up} by {change}",),
+    "run along the count.core": ("{within} {the_short_one} {rises} by {change}",),
     "run.reason-place-line": ("{n} in a {fills}: {jumps}, and {total} {more} is {place} {more}",),
     "run.reason-place": ("{jumps}, and {total} {more} is {place} {more}", "{total} {more} is {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, so each time it is {total} {more}"),
@@ -60,6 +61,10 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit-run": (
         "Which digit do you follow? What will it be in the next cell?",
         "Where is that digit in each one? What comes when it gets to 9?",
+    ),
+    "digit-run in K": (
+        "Follow them with your finger. What comes in the next one?",
+        "Where do you see it in each one? What comes after nine?",
     ),
     "digit-run of a part": (
         "Which part of each one do you follow? What comes in the next cell?",

@@ -173,7 +173,10 @@ PAST_THE_END = PastTheEnd(
             "Yes, {value}: {beyond}, {change}; as a rule, {jumps} {make} {total}.",
         ),
     ),
-    "Yes. Rule: a multiple of {step} {more} than {start} is counted; {value} is {total} {more}, {n} × {step}.",
+    (
+        "Yes. Rule: go on in whole jumps of {step} from {start}; {value} is {total} {more}, {n} × {step}.",
+        "Yes. Rule: go back in whole jumps of {step} from {start}; {value} is {total} {more}, {n} × {step}.",
+    ),
     "Yes, {value}: {k} more jumps from {last}.",
     {
         Fill.ACROSS: ("under {known}", "{k} rows under {known}"),

@@ -39,6 +39,7 @@ class Spanish(Language):
     later, earlier, after, before = "más tarde", "antes", "después", "antes"
     landmark_nouns = names.LANDMARKS
     clock_landmarks = names.CLOCK_LANDMARKS
+    times_passed = names.TIMES_PASSED
     stretch_nouns = names.STRETCHES
     decades = names.DECADES
     places = names.PLACES
@@ -189,6 +190,8 @@ class Spanish(Language):
         return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
 
     def a(self, noun: Noun) -> str:
+        if len(noun.parts) == 2:
+            return " o ".join(map(self.a, noun.parts))  # "un medio o un entero"; of three the article is said once
         return f"{'una' if noun.feminine else 'un'} {noun.one}"
 
     def another(self, noun: Noun) -> str:
@@ -204,10 +207,10 @@ class Spanish(Language):
         return f"{'la' if noun.feminine and not noun.one.startswith('número ') else 'el'} {noun.one}"
 
     def the_many(self, noun: Noun) -> str:
-        article = "las" if noun.feminine else "los"
-        if noun.many.endswith(("enteros", "enteras")) and "," not in noun.many:
-            return f"{article} {noun.many.replace(' y ', f' y {article} ')}"  # "los medios y los enteros"
-        return f"{article} {noun.many}"
+        if noun.parts:  # "los medios y los enteros"
+            *first, last = map(self.the_many, noun.parts)
+            return f"{', '.join(first)} y {last}"
+        return f"{'las' if noun.feminine else 'los'} {noun.many}"
 
     def be(self, *, plural: bool) -> str:
         return "son" if plural else "es"

@@ -33,6 +33,12 @@ ANSWERS: Mapping[str, tuple[str, ...]] = {
         "No dejamos fuera ningún número par.",
     ),
     "every even reply": ("¿Qué número par viene justo después del {value}? ¿Está en la cuadrícula?",),
+    "below zero": (
+        "Por debajo de 0 los números crecen otra vez.",
+        "Después del 0 los números vuelven a crecer.",
+    ),
+    "below zero reply": ("Mira {a:el} y luego {b:el}. ¿Cuál es menor y cómo lo sabes?",),
+    "below zero why": ("No: {a:del} {b:al} seguimos bajando {step}. Por debajo de 0, más lejos del 0 es menos.",),
     "line way": ("bajo un lugar", "paso un lugar a la derecha", "subo un lugar"),
     "line": (
         "Si {way}, hay {value} más.",

@@ -4,6 +4,7 @@ import re
 
 _TIME = re.compile(r"las? ")
 _NUMBER = re.compile(r"-?\d[\d.,\s]*(?:/\d+)?(?: = .+)?")
+_ONE = re.compile(r"\$?1(?:[.,]0+)?(?![\d.,/]|\s\d)|0[.,]\d|\d+/\d+")
 _BEFORE = {
     "el": ("el ", "", ""),
     "del": ("del ", "de ", "de "),
@@ -15,12 +16,14 @@ _BEFORE = {
 class Said(str):
     """A count inside a sentence; `{a:el}`, `{a:del}`, `{a:al}` and `{a:en}` write it after its article.
 
-    `{a:va}` is the verb that agrees with it.
+    `{a:va}` and `{a:es}` are the verbs that agree with it: amounts are several, unless they are one or a part of one.
 
     >>> "{0:del} {1:al}, {2:en}, {3:el}".format(Said("19"), Said("30"), Said("las 9:05"), Said("50 g"))
     'del 19 al 30, a las 9:05, 50 g'
     >>> "{0:va}, {1:va}".format(Said("las 9:05"), Said("la 1:05"))
     'van, va'
+    >>> "{0:es}, {1:es}, {2:es}".format(Said("420"), Said("4,000 mL"), Said("3/4 de taza"))
+    'es, son, es'
     """
 
     __slots__ = ()
@@ -31,6 +34,9 @@ class Said(str):
     def __format__(self, spec: str) -> str:
         if spec == "va":
             return "van" if self.startswith("las ") else "va"
+        if spec == "es":
+            one = _NUMBER.fullmatch(self) or _ONE.match(self) or self.startswith("la ")
+            return "es" if one else "son"
         if spec not in _BEFORE:
             return super().__format__(spec)
         number, time, amount = _BEFORE[spec]

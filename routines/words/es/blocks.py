@@ -5,6 +5,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "always.shown.statement": ("{the_feat} {stay} {x}",),
     "always.core": ("{the_short_one} siempre {be} {x}",),
     "always.says": ("en todos los que decimos {the_feat} {be} {x}",),
+    "always.ending.core": ("todos terminan en {x}", "todos los que decimos terminan en {x}"),
     "turns.statement": ("{the_feats} se alternan: {series}",),
     "turns.core": (
         "{the_short} se alternan: primero {x} y luego {y}",
@@ -28,6 +29,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{the_feats} son iguales en cada {line}",
         "en cada {line} {the_feats} no cambian",
     ),
+    "keep.ending.core": ("en cada {line} todos terminan igual",),
     "turns-line.statement": ("{the_feats} se alternan {each_way}: {series} {in_line}",),
     "turns-same.statement": (
         "{the_feats} se alternan {each_way}: {series}",
@@ -93,7 +95,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "all.statement": ("todos los números son {marks}", "todos son {marks}"),
     "all.core": ("todos los números que decimos son {marks}", "todos los que decimos son {marks}"),
     "all.ending.core": ("todos terminan en {ending}", "todos los que decimos terminan en {ending}"),
-    "all.reason": ("{a} es {pure_a}, y cada salto de {d} es {pure_d}",),
+    "all.reason": ("{a} {a:es} {pure_a}, y cada salto de {d} es {pure_d}",),
     "past.statement": ("cada número es {r} más que {a_mark}",),
     "past.core": ("cada uno es {r} más que {a_mark}", "cada uno que decimos es {r} más que {a_mark}"),
     "past.says": ("siempre nos pasamos {r} de {a_mark}",),
@@ -149,6 +151,10 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit": (
         "¿A qué cifra te refieres? Síguela con el dedo, línea por línea.",
         "¿Cuál será esa cifra en la próxima línea? ¿Cómo lo sabes?",
+    ),
+    "digit in K": (
+        "¿En qué termina cada uno? Síguelo con el dedo, línea por línea.",
+        "¿En qué terminará el siguiente? ¿Cómo lo sabes?",
     ),
     "digit of a part": (
         "¿A qué parte de cada uno te refieres? Síguela con el dedo.",

@@ -80,8 +80,8 @@ MARKS = {
     "part": "Aquí, en {part}, solo hay {shown}; {value:en} hay {own}.",
     "left, one": "Aquí, después del último entero, siempre queda {shown}; {value:en} queda {own}.",
     "left": "Aquí, después del último entero, solo quedan {shown}; {value:en} queda {own}.",
-    "remainder": "Aquí cada número es {shown} más que un múltiplo de {modulus}; {value} es {own} más.",
-    "multiple": "Aquí cada número es un múltiplo de {modulus}; {value} es {own} más que un múltiplo.",
+    "remainder": "Aquí cada número es {shown} más que un múltiplo de {modulus}; {value} {value:es} {own} más.",
+    "multiple": "Aquí cada número es un múltiplo de {modulus}; {value} {value:es} {own} más que un múltiplo.",
     "not multiple": "{value} es un múltiplo de {modulus}; aquí cada número es {shown} más que un múltiplo.",
 }
 

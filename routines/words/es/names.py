@@ -1,6 +1,29 @@
 """Spanish names of landmarks, places and parts. Keys of landmarks: base unit or kind, and the multiple."""
 
+import re
+
 from ..language import Feature, Noun
+
+
+def _together(*parts: Noun) -> Noun:
+    """Several under one name: "media hora u hora entera", "cuartos, medias y horas enteras"."""
+    *first, last = parts
+    disjunction = "u" if re.match("h?o", last.one) else "o"
+    one = f"{', '.join(part.one for part in first)} {disjunction} {last.one}"
+    return Noun(one, f"{', '.join(part.many for part in first)} y {last.many}", parts[0].feminine, parts=parts)
+
+
+_WHOLE = Noun("entero", "enteros")
+_WHOLE_FOOT = Noun("pie entero", "pies enteros")
+_WHOLE_METER = Noun("metro entero", "metros enteros")
+_WHOLE_POUND = Noun("libra entera", "libras enteras", feminine=True)
+_WHOLE_KILOGRAM = Noun("kilogramo entero", "kilogramos enteros")
+_WHOLE_LITER = Noun("litro entero", "litros enteros")
+_WHOLE_HOUR = Noun("hora entera", "horas enteras", feminine=True)
+_O_CLOCK = Noun("hora en punto", "horas en punto", feminine=True)
+_QUARTER, _HALF = Noun("cuarto", "cuartos"), Noun("medio", "medios")
+# "Un cuarto, media hora o una hora", but "los cuartos, las medias y las horas".
+_HALF_OF_AN_HOUR = Noun("media hora", "medias", feminine=True)
 
 LANDMARKS: dict[tuple[str, str], Noun] = {
     ("whole", "2"): Noun("número par", "números pares", counts=False),
@@ -8,34 +31,34 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("whole", "100"): Noun("centena completa", "centenas completas", feminine=True),
     ("whole", "1000"): Noun("millar completo", "millares completos"),
     ("decimal", "1/10"): Noun("décima", "décimas", feminine=True),
-    ("decimal", "1/2"): Noun("medio", "medios", among=Noun("medio o entero", "medios y enteros")),
-    ("decimal", "1"): Noun("entero", "enteros"),
+    ("decimal", "1/2"): Noun("medio", "medios", among=_together(_HALF, _WHOLE)),
+    ("decimal", "1"): _WHOLE,
     ("decimal", "10"): Noun("decena completa", "decenas completas", feminine=True),
     ("decimal", "100"): Noun("centena completa", "centenas completas", feminine=True),
-    ("fraction", "1/2"): Noun("medio", "medios", among=Noun("medio o entero", "medios y enteros")),
-    ("fraction", "1"): Noun("entero", "enteros"),
+    ("fraction", "1/2"): Noun("medio", "medios", among=_together(_HALF, _WHOLE)),
+    ("fraction", "1"): _WHOLE,
     ("in", "1"): Noun("pulgada entera", "pulgadas enteras", feminine=True),
-    ("in", "6"): Noun("medio pie", "medios pies", among=Noun("medio pie o pie entero", "medios pies y pies enteros")),
-    ("in", "12"): Noun("pie entero", "pies enteros"),
+    ("in", "6"): Noun("medio pie", "medios pies", among=_together(Noun("medio pie", "medios pies"), _WHOLE_FOOT)),
+    ("in", "12"): _WHOLE_FOOT,
     ("in", "36"): Noun("yarda entera", "yardas enteras", feminine=True),
     ("cm", "1"): Noun("centímetro entero", "centímetros enteros"),
     ("cm", "50"): Noun(
-        "medio metro", "medios metros", among=Noun("medio metro o metro entero", "medios metros y metros enteros")
+        "medio metro", "medios metros", among=_together(Noun("medio metro", "medios metros"), _WHOLE_METER)
     ),
-    ("cm", "100"): Noun("metro entero", "metros enteros"),
+    ("cm", "100"): _WHOLE_METER,
     ("oz", "8"): Noun(
         "media libra",
         "medias libras",
         feminine=True,
-        among=Noun("media libra o libra entera", "medias libras y libras enteras", feminine=True),
+        among=_together(Noun("media libra", "medias libras", feminine=True), _WHOLE_POUND),
     ),
-    ("oz", "16"): Noun("libra entera", "libras enteras", feminine=True),
+    ("oz", "16"): _WHOLE_POUND,
     ("g", "500"): Noun(
         "medio kilogramo",
         "medios kilogramos",
-        among=Noun("medio kilogramo o kilogramo entero", "medios kilogramos y kilogramos enteros"),
+        among=_together(Noun("medio kilogramo", "medios kilogramos"), _WHOLE_KILOGRAM),
     ),
-    ("g", "1000"): Noun("kilogramo entero", "kilogramos enteros"),
+    ("g", "1000"): _WHOLE_KILOGRAM,
     ("fl oz", "8"): Noun("taza entera", "tazas enteras", feminine=True),
     ("fl oz", "16"): Noun("pinta entera", "pintas enteras", feminine=True),
     ("fl oz", "32"): Noun("cuarto de galón entero", "cuartos de galón enteros"),
@@ -43,24 +66,24 @@ LANDMARKS: dict[tuple[str, str], Noun] = {
     ("mL", "250"): Noun(
         "cuarto de litro",
         "cuartos de litro",
-        among=Noun("cuarto, medio o litro entero", "cuartos, medios y litros enteros"),
+        among=_together(_QUARTER, _HALF, _WHOLE_LITER),
     ),
     ("mL", "500"): Noun(
-        "medio litro", "medios litros", among=Noun("medio litro o litro entero", "medios litros y litros enteros")
+        "medio litro", "medios litros", among=_together(Noun("medio litro", "medios litros"), _WHOLE_LITER)
     ),
-    ("mL", "1000"): Noun("litro entero", "litros enteros"),
+    ("mL", "1000"): _WHOLE_LITER,
     ("min", "15"): Noun(
         "cuarto de hora",
         "cuartos de hora",
-        among=Noun("cuarto, media u hora entera", "cuartos, medias y horas enteras"),
+        among=_together(_QUARTER, _HALF_OF_AN_HOUR, _WHOLE_HOUR),
     ),
     ("min", "30"): Noun(
         "media hora",
         "medias horas",
         feminine=True,
-        among=Noun("media hora u hora entera", "medias horas y horas enteras", feminine=True),
+        among=_together(Noun("media hora", "medias horas", feminine=True), _WHOLE_HOUR),
     ),
-    ("min", "60"): Noun("hora entera", "horas enteras", feminine=True),
+    ("min", "60"): _WHOLE_HOUR,
     ("min", "720"): Noun("mediodía o medianoche", "mediodías y medianoches"),
 }
 
@@ -104,16 +127,19 @@ CLOCK_LANDMARKS: dict[str, Noun] = {
     "15": Noun(
         "cuarto de hora",
         "cuartos de hora",
-        among=Noun("cuarto, media u hora en punto", "cuartos, medias y horas en punto"),
+        among=_together(_QUARTER, _HALF_OF_AN_HOUR, _O_CLOCK),
     ),
     "30": Noun(
         "media hora",
         "medias horas",
         feminine=True,
-        among=Noun("media hora u hora en punto", "medias horas y horas en punto", feminine=True),
+        among=_together(Noun("media hora", "medias horas", feminine=True), _O_CLOCK),
     ),
-    "60": Noun("hora en punto", "horas en punto", feminine=True),
+    "60": _O_CLOCK,
 }
+
+# What a clock passes is a time too: una hora en punto, and not the length of an hour.
+TIMES_PASSED = {"60": _O_CLOCK}
 
 CLOCK_PARTS: dict[str, Feature] = {"hours": Feature(Noun("hora", "horas", feminine=True))}
 

@@ -42,9 +42,13 @@ CHANGES = {
         "Los mismos saltos, desde {start:el}, para que pasemos por {landmark:el} y no por {larger:el}.",
         "El salto {before:del} {hard:al} es otra vez el difícil, con números más pequeños.",
     ),
+    "smaller place reached": (
+        "Los mismos saltos, desde {start:el}, para que lleguemos {landmark:al} y no {larger:al}.",
+        "El salto {before:del} {hard:al} es otra vez el difícil, con números más pequeños.",
+    ),
     "round number more": (
         "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
-        "En cada celda, lo que sobra después de cada {landmark} es igual que antes.",
+        "En cada celda queda igual lo que sobra después de cada {landmark}: donde decía {then}, ahora dice {now}.",
     ),
     "ones digit kept": (
         "El mismo comienzo, cada vez {jump}: {round} más en cada salto.",
@@ -81,6 +85,10 @@ CHANGES = {
     ),
     "landmark": (
         "Los mismos saltos de {size}, desde {start:el}, para que el conteo pase por {landmark:el}.",
+        "Lo que se vio se pone a prueba donde los números cambian de aspecto.",
+    ),
+    "landmark reached": (
+        "Los mismos saltos de {size}, desde {start:el}, para que el conteo llegue {landmark:al}.",
         "Lo que se vio se pone a prueba donde los números cambian de aspecto.",
     ),
     "nearly round": (

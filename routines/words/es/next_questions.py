@@ -85,6 +85,12 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "Antes de pasar por {landmark:el}: ¿qué cosas de las que vimos seguirán del otro lado y por qué?",
         "¿Qué reglas se cumplirán todavía después {landmark:del} y cuáles no? Formula una conjetura y pruébala.",
     ),
+    "landmark reached": (
+        "Vamos a llegar {landmark:al}. ¿Qué diremos después?",
+        "Antes de llegar {landmark:al}: ¿qué va a cambiar en los números y qué se queda? ¿Cómo lo sabes?",
+        "Antes de llegar {landmark:al}: ¿qué cosas de las que vimos seguirán del otro lado y por qué?",
+        "¿Qué reglas se cumplirán todavía después {landmark:del} y cuáles no? Formula una conjetura y pruébala.",
+    ),
     "nearly round": (
         "Cada salto es casi {round}. ¿Qué viene después? Muéstralo.",
         "{size} es casi {round}. ¿Cómo nos ayuda eso a encontrar el número que sigue?",

@@ -7,8 +7,8 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "cada vez que contamos, el número {up} {d}",
         "en cada salto que damos, el número {up} {d}",
     ),
-    "step.reason": ("{b} es {d} {more} que {a}, y {c} es {d} {more} que {b}",),
-    "step.reason-short": ("{b} es {d} {more} que {a}",),
+    "step.reason": ("{b} {b:es} {d} {more} que {a}, y {c} {c:es} {d} {more} que {b}",),
+    "step.reason-short": ("{b} {b:es} {d} {more} que {a}",),
     "neighbour.statement": ("{direction} hay {diff} {more}",),
     "neighbour.core": ("{direction} siempre hay {diff} {more}",),
     "neighbour.says": ("veo que {going}, el número siempre {up} {diff}", "veo que hay {diff} {more} {going}"),
@@ -34,6 +34,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "{within} {the_short} {rise} de {change} en {change}",
         "{within} {the_short} {rise} {change}",
     ),
+    "run along the count.core": ("{within} {the_short_one} {rises} {change}",),
     "run.reason-place-line": ("{n} por {fills}: {jumps}, y {total} {more} son {place} {more}",),
     "run.reason-place": ("{jumps}, y {total} {more} son {place} {more}", "{total} {more} son {place} {more}"),
     "run.reason-jumps": ("{jumps}", "{jumps}, así que cada vez hay {total} {more}"),
@@ -60,6 +61,10 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
     "digit-run": (
         "¿Qué cifra sigues? ¿Cuál será en la próxima celda?",
         "¿Dónde está esa cifra en cada uno? ¿Qué viene después del 9?",
+    ),
+    "digit-run in K": (
+        "Síguelas con el dedo. ¿Qué viene en el siguiente?",
+        "¿Dónde se ve en cada uno? ¿Qué viene después del nueve?",
     ),
     "digit-run of a part": (
         "¿Qué parte de cada uno sigues? ¿Qué viene en la próxima celda?",

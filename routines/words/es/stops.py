@@ -172,7 +172,10 @@ PAST_THE_END = PastTheEnd(
             "Sí, {value}: {beyond}, {change}; como regla, {jumps} {make} {total}.",
         ),
     ),
-    "Sí. Regla: se dice un múltiplo de {step} {more} que {start}; {value} es {total} {more}, {n} × {step}.",
+    (
+        "Sí. Regla: avanzar a saltos completos de {step} desde {start:el}; {value} {value:es} {total} {more}, {n} × {step}.",
+        "Sí. Regla: retroceder a saltos completos de {step} desde {start:el}; {value} {value:es} {total} {more}, {n} × {step}.",
+    ),
     "Sí, {value}: {k} saltos más desde {last:el}.",
     {
         Fill.ACROSS: ("debajo {known:del}", "{k} filas debajo {known:del}"),

@@ -27,7 +27,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "no.totals": ("la {line} {i} suma {x} y la {line} {j} suma {y}",),
     "small": ("la cuadrícula es muy pequeña para probarlo",),
     "no.table": ("el {nth} número es {v}, y {n} × {factor} = {w}",),
-    "no.table-rest": ("{v} es {rest} más que {below}, y {below} es {many} × {size}",),
+    "no.table-rest": ("{v} {v:es} {rest} más que {below}, y {below} es {many} × {size}",),
     "no.opposites": ("aquí los opuestos son {pairs}",),
     "no.opposites-none": ("aquí no hay dos números opuestos",),
 }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from routines.counting.claims import DigitClaim, DigitSumClaim
@@ -100,6 +100,14 @@ class Digit(Block[DigitClaim]):
 
     def _feature(self) -> Feature:
         return self._reader.feature()
+
+    def noticing(self) -> tuple[str, Mapping[str, object]]:
+        key, fields = super().noticing()
+        if not self.page.before_place_value or self.claim.part is not None:
+            return key, fields
+        # Those who have not met digits look at how a number ends.
+        ends = not self.claim.place and key in ("always", "keep")
+        return f"{key}.ending" if ends else key, {**fields, **self.page.about_place(self._reader.place)}
 
     def reading(self, n: int) -> str | None:
         number = self._reader.number(n)

@@ -100,6 +100,16 @@ class Landmarks(Phrases[LandmarksClaim]):
             return f"{key}.ending", {**self._fields, "ending": self.language.either(ending)}
         return key, {**self._fields, **child}
 
+    def says(self) -> Iterator[Line]:
+        yield from super().says()
+        named = self._named(self.page.landmark(self._multiple)).many
+        lie = self._lie()
+        if "," in named and not lie.startswith("scattered"):
+            # A long name leaves few words for where they stand.
+            line = self.language.lines["row" if lie.startswith("row") else "column"]
+            where = "diagonal" if self._is_diagonal() else "line" if lie in ("row", "column") else "lines"
+            yield from self.saying(f"lie.long-name.{where}", line=line.one, lines=line.many, **self._fields)
+
     def _pointed_to(self) -> list[str]:
         """The first few, where the class has no name for them and they stand in one line: "25¢, 50¢, 75¢ and so on"."""
         one_line = self._lie() in ("row", "column") or self._is_diagonal()

@@ -55,7 +55,9 @@ class DigitRun(Phrases[DigitRunClaim]):
         return self.say("run.statement", **self._fields)
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
-        return "run", self._fields
+        if self.page.before_place_value and self.claim.part is None:
+            return "run", {**self._fields, **self.page.about_place(self._reader.place)}
+        return "run along the count" if self._along == "count" else "run", self._fields
 
     def _shown(self, most: int) -> dict[str, object]:
         line = self._line_told

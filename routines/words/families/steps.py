@@ -87,7 +87,7 @@ class Neighbour(Phrases[NeighbourClaim]):
         return self.say("neighbour.statement", direction=self._direction(), **self.change(by))
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
-        return "neighbour", self._fields
+        return "neighbour", {**self._fields, "diff": self.page.whole_difference(self._difference())}
 
     def reasons(self) -> Iterator[Line]:
         k, length = abs(self._offset), self.grid.line_length

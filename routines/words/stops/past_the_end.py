@@ -68,5 +68,5 @@ def _from_its_line(filling: Filling, met: Location) -> list[str]:
         "more": language.compared(change, clock=clock),
     }
     facts["beyond"] = filled(words.beyond[grid.fill][lines > 1], facts)
-    rule = [words.rule] if filling.band == BAND_OF_RULES and not clock else []
+    rule = [words.rule[count.step < 0]] if filling.band == BAND_OF_RULES and not clock else []
     return [filled(sentence, facts) for sentence in (*rule, *words.sentences[filling.band])]

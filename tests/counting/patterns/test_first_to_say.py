@@ -236,3 +236,17 @@ def test_opposites_are_for_those_who_know_of_them() -> None:
     view = grid("4", "-1/3", 15, 3, "fraction")  # 2/3 and -2/3, 1/3 and -1/3
     assert of_family(said_first(view, 6), "opposites")
     assert not of_family(said_first(view, 4), "opposites")
+
+
+@pytest.mark.parametrize(("start", "step", "length"), [("1", "1", 10), ("5", "5", 4), ("2", "2", 5)])
+def test_how_numbers_are_written_is_told_before_even_numbers_where_these_are_not_met_yet(
+    start: str, step: str, length: int
+) -> None:
+    """Source: Common Core State Standards 1.NBT.B.2 before 2.OA.C.3."""
+    for level, digits_first in ((0, True), (1, True), (2, False)):
+        told = [claim.as_dict() for claim in said_first(grid(start, step, 30, length), level)]
+        digits = [i for i, one in enumerate(told) if one["family"] in ("digit", "digit-run")]
+        evens = [i for i, one in enumerate(told) if "2" in (one.get("multiple"), one.get("modulus"))]
+        assert digits
+        assert evens
+        assert (digits[-1] < evens[0]) is digits_first or (step == "2" and not digits_first)

@@ -144,3 +144,25 @@ def test_the_first_grades_count_money_by_tens_and_quarters(step: int, many: int,
     grid = Grid(Count.parse(kind="money", start=f"{many * 5}c", step=f"{step}c", terms=terms), min(4, terms))
     for one in next_counts(grid, "ready-for-more", audience=Audience(level)):
         assert abs(one.grid.count.step) in (step, 10, 25), one.change
+
+
+@given(ANY, LEVELS)
+def test_a_landmark_is_reached_where_it_is_a_count_and_passed_where_it_is_none(grid: Grid, level: int) -> None:
+    for one in all_next(grid, level):
+        if one.change.startswith(("landmark", "smaller place")) and grid.count.wrap is None:
+            landmark = one.grid.count.read(one.written["landmark"])
+            assert (landmark in values(one.grid)) is one.change.endswith(" reached"), one.written
+
+
+@given(ANY, LEVELS)
+def test_a_hard_place_is_met_again_in_lines_that_fit_the_classs_own(grid: Grid, level: int) -> None:
+    own = grid.line_length
+    for one in next_counts(grid, "not-yet", audience=Audience(level)):
+        if one.change == "hard place":
+            length = one.grid.line_length
+            assert one.grid.terms % length == 0
+            assert one.grid.terms <= 12
+            assert one.grid.terms < max(grid.terms, 9)
+            if 3 <= own <= 6 and grid.terms > 12:
+                assert length == own
+            assert length == 4 or own % length == 0

@@ -76,6 +76,11 @@ def test_what_is_false_is_short_and_speaks_of_what_is_near(kind: str, data: st.D
         (a_grid("58", "6", 24, 6), 3, "We are counting the 6 times table."),
         (a_grid("9:05 am", "5 min", 24, 6, "clock"), 2, "When I go down one, it is 25 minutes later."),
         (a_grid("240", "100", 16, 4), 2, "We will land on 2,000."),
+        # -5, -10, -15: the digits grow, and the numbers do not.
+        (a_grid("15", "-5", 16, 4), 5, "Below 0 the numbers get bigger again."),
+        (a_grid("2 1/2", "-3/4", 16, 4, "fraction"), 7, "Below 0 the numbers get bigger again."),
+        # 4.75 to 4.50 the tenths go down 2, to 4.25 they go down 3.
+        (a_grid("4.75", "-0.25", 16, 4, "decimal"), 5, "I notice that each time the tenths digit goes down by 2."),
     ],
 )
 def test_the_false_one_is_a_near_miss(grid: Grid, level: int, words: str) -> None:
@@ -101,6 +106,17 @@ def test_each_false_one_is_false(start: int, step: int, terms: int, length: int,
         elif "double" in words:
             far, near = (int(n) for n in re.findall(r"(\d+)(?:st|nd|rd|th)", words))
             assert values[far - 1] != 2 * values[near - 1]
+        elif "get bigger" in words:
+            shown = values[:terms]
+            assert any(b < a < 0 for a, b in itertools.pairwise(shown))
+            assert not any(b > a for a, b in itertools.pairwise(shown))
+        elif re.search(r"digits?\b|\b(?:ones|tens|hundreds) go", words):
+            place = ("ones", "tens", "hundreds").index((re.search("ones|tens|hundreds", words) or [""])[0])
+            digits = [value // 10**place % 10 for value in values[:length]]
+            changes = [b - a for a, b in itertools.pairwise(digits)]
+            told = number if "up" in words else -number
+            assert changes[0] == told  # so it looks at first
+            assert any(change != told for change in changes)
         else:
             assert "even" in words
             assert values[0] % 2 == 0

@@ -171,7 +171,7 @@ def test_a_landmark_too_far_on_gives_way_to_the_step_from_line_to_line() -> None
         (11, "Yes, in row 5, column 5: under 130, 30 more."),
         (13, "Yes, in row 6, column 4: under 20, 20 less."),
         (35, "Yes, in row 4, column 2: under $4.25, $3.75 less; or 16 jumps from $12.50."),
-        (36, "Yes. Rule: a multiple of 3 more than -20 is counted; 67 is 87 more, 29 × 3."),
+        (36, "Yes. Rule: go on in whole jumps of 3 from -20; 67 is 87 more, 29 × 3."),
     ],
 )
 def test_a_count_past_the_end_is_found_from_the_grid(number: int, told: str) -> None:

@@ -137,7 +137,7 @@ def test_what_is_said_of_the_new_count_is_true_of_it(grid: Grid, outcome: str) -
             assert int(found[1]) == one.grid.line_length
         if found := re.search(r"only (?:the first )?(\d+)", one.what):
             assert int(found[1]) == count.terms
-        if found := re.search(r"passes (\S+( \S+)?)\.", one.what):
+        if found := re.search(r"(?:passes|reaches) (\S+( \S+)?)\.", one.what):
             landmark = count.read(found[1])
             low, high = sorted((count.value(1), count.value(count.terms)))
             assert low <= landmark <= high or (count.wrap and low <= landmark + 720 <= high)
