@@ -159,6 +159,8 @@ class NextCounts(NamedTuple):
     empty: tuple[str, str, str]
     beside: Mapping[Fill, str]
     along: Mapping[str, str]
+    called: Mapping[bool, Mapping[str, str]]
+    """What the counts are called, by whether they are times of day, which are no numbers."""
 
 
 class Folds(NamedTuple):

@@ -106,6 +106,7 @@ class SpokenVariation(Variation):
             "length": str(self.grid.line_length),
             "along": language.next_counts.along[self._along],
             "beside": language.next_counts.beside[self.grid.fill],
+            **language.next_counts.called[count.wrap is not None],
             **self.written,
         }
         for name in COUNTS_IN_SENTENCES:

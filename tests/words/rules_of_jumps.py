@@ -96,7 +96,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("<v:V> lands on an? <m:M> too, but it goes in row <row:N>, column <column:N>",),
-        ("(?:en|a) <v:V> también hay una? <m:M>, pero va en la fila <row:N>, columna <column:N>",),
+        ("(?:en|a) <v:V> también caemos en una? <m:M>, pero va en la fila <row:N>, columna <column:N>",),
         mark_at_break,
     ),
     Rule(

@@ -258,8 +258,12 @@ UNITS_BY_BASE = {
 
 RULES: tuple[Rule, ...] = (
     Rule(
-        ("only <k:N> counts, from <a:V>", "only <k:N> numbers", "only the first <k:N>, as far as <b:V>"),
-        ("solo <k:N> números, desde <a:V>", "solo <k:N> números al", "solo los primeros <k:N>, hasta <b:V>"),
+        ("only <k:N> counts, from <a:V>", "only <k:N> counts the other way", "only the first <k:N>, as far as <b:V>"),
+        (
+            "solo <k:N> (?:números|lugares), desde <a:V>",
+            "solo <k:N> (?:números|lugares) al",
+            "solo los primeros <k:N>, hasta <b:V>",
+        ),
         so_many_counts,
     ),
     Rule(
@@ -302,7 +306,7 @@ RULES: tuple[Rule, ...] = (
         ("y aquí pasan por encima de cada",),
         lambda c, h: not any(c.value(n) % c.grid.count.form.round_number() == 0 for n in c.terms),
     ),
-    Rule(("with no empty cell",), ("sin celda vacía",), empty_first),
+    Rule(("with no empty cell",), ("sin celdas vacías",), empty_first),
     Rule(
         ("with <k:N> empty cells? first",),
         ("con <k:N> celdas? vacías? al principio",),
@@ -383,9 +387,11 @@ RULES: tuple[Rule, ...] = (
         jumps_are,
     ),
     Rule(
-        ("a number and the one just (?P<side_W>below|above|beside) it are (?P<when_W>still|now) <d:D> apart",),
         (
-            "de un número al que está justo (?P<side_W>debajo|arriba|al lado) "
+            "(?:a number|a time) and the one just (?P<side_W>below|above|beside) it are (?P<when_W>still|now) <d:D> apart",
+        ),
+        (
+            "de (?:un número al|una hora a la) que está justo (?P<side_W>debajo|arriba|al lado) "
             "(?P<when_W>la diferencia sigue siendo|ahora la diferencia es) <d:D>",
         ),
         line_to_line,
@@ -421,8 +427,8 @@ RULES: tuple[Rule, ...] = (
         grown_by,
     ),
     Rule(
-        ("a number and the one just (?P<side_W>below|above|beside) it were <d:D> apart before",),
-        ("de un número al que está justo (?P<side_W>debajo|arriba|al lado) la diferencia era <d:D>",),
+        ("(?:a number|a time) and the one just (?P<side_W>below|above|beside) it were <d:D> apart before",),
+        ("de (?:un número al|una hora a la) que está justo (?P<side_W>debajo|arriba|al lado) la diferencia era <d:D>",),
         as_before,
     ),
     Rule(

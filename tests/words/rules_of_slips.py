@@ -183,7 +183,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         ("and not by <s:D>", "(?:larger|smaller) part of <s:D>"),
-        ("un salto más cómodo que <s:D>", "la parte (?:mayor|menor) de <s:D>"),
+        ("un salto más cómodo que el de <s:D>", "la parte (?:mayor|menor) de <s:D>"),
         jump_size,
     ),
     Rule(("goes on by <s:D>",), ("se cuenta de <s:D> en <again:D>",), jump_made),

@@ -85,7 +85,7 @@ RULES: tuple[Rule, ...] = (
     # more of the table
     Rule(
         ("the start is 1 × <s:D>, and each jump is one more <e:D>",),
-        ("empezamos en 1 × <s:D> y cada salto es un <e:D> más",),
+        ("empezamos en 1 × <s:D> y cada salto suma <e:D> más",),
         lambda c, h: h["s"] == h["e"] == c.value(1) == c.grid.count.step,
     ),
     Rule(

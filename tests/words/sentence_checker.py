@@ -119,7 +119,7 @@ def compiled(phrase: str, notation: Notation) -> re.Pattern[str]:
         "D": notation.difference,
         "N": r"-?\d+(?!\d|[:/.,]\d)",
         "O": ORDINAL,
-        "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:, then |, luego |[,;] | and | y | o ){item})*(?:[,;] \.\.\.)?",
+        "S": rf"(?:\.\.\.[,;] )?{item}(?:(?:, then |, luego |[,;] | and | y | o | u ){item})*(?:[,;] \.\.\.)?",
         "L": rf"{BARE}(?:(?:[,;] | and | y ){BARE})*",
         "M": rf"(?:{MONEY if notation.kind == 'money' else MULTIPLES}"
         rf"|(?:multiples? of|múltiplos? de|counts? by|stretch(?:es)? of|tramos? de) {notation.difference}"
@@ -216,7 +216,7 @@ class SentenceChecker:
             elif kind == "P":
                 holes[hole] = multiple_named(text.lower(), notation)
             elif kind in "SL":
-                holes[hole] = [as_written(item) for item in re.split(r", then |, luego |[,;] | and | y | o ", text)]
+                holes[hole] = [as_written(item) for item in re.split(r", then |, luego |[,;] | and | y | o | u ", text)]
             else:
                 holes[hole] = text
         return holes

@@ -7,11 +7,11 @@ from .next_questions import QUESTIONS
 
 CHANGES = {
     "hard place": (
-        "The same jumps, but only {terms} counts, from {start}.",
+        "The same jumps, but only {terms} {places}, from {start}.",
         "The jump from {before} to {hard} comes early and in a short count, so there is time to look at it twice.",
     ),
     "hard to write": (
-        "The same jumps, but only {terms} counts, from {start}.",
+        "The same jumps, but only {terms} {places}, from {start}.",
         "{hard} comes early and in a short count, so there is time to look at how it and its neighbors are written.",
     ),
     "fold": (
@@ -64,23 +64,23 @@ CHANGES = {
     ),
     "other start": (
         "The same jumps of {size} and the same lines, starting at {start}.",
-        "It looks different, and yet a number and the one just {beside} it are still {kept} apart.",
+        "It looks different, and yet {one} and the one just {beside} it are still {kept} apart.",
     ),
     "going on": (
         "The same jumps of {size}, going on from {end}, where the board ended.",
-        "What was seen is looked for further on, where a number and the one just {beside} it are still {kept} apart.",
+        "What was seen is looked for further on, where {one} and the one just {beside} it are still {kept} apart.",
     ),
     "back again": (
-        "The same numbers the other way, from {start} to {last} by {size}.",
+        "{same_numbers} the other way, from {start} to {last} by {size}.",
         "What was seen going one way is looked for going the other way.",
     ),
     "few back": (
-        "Only {terms} numbers the other way, from {start} to {last} by {size}.",
+        "Only {terms} {places} the other way, from {start} to {last} by {size}.",
         "What was seen going one way is looked for going the other way.",
     ),
     "two in one": (
         "Jumps of {size}, in lines of {length}.",
-        "One jump does what two did, and a number and the one just {beside} it are still {kept} apart.",
+        "One jump does what two did, and {one} and the one just {beside} it are still {kept} apart.",
     ),
     "landmark": (
         "The same jumps of {size}, starting at {start}, so that the count passes {landmark}.",
@@ -141,7 +141,7 @@ CHANGES = {
     ),
     "one more": (
         "The same count in lines of {length}.",
-        "A number and the one just {beside} it are now {across} apart: look for what lines up and what slides.",
+        "{one} and the one just {beside} it are now {across} apart: look for what lines up and what slides.",
     ),
     "other fold": (
         "The same count in lines of {length}.",
@@ -158,4 +158,8 @@ NEXT_COUNTS = NextCounts(
     empty=("with no empty cell", "with {} empty cell first", "with {} empty cells first"),
     beside={Fill.ACROSS: "below", Fill.ACROSS_UP: "above", Fill.DOWN: "beside"},
     along={"row": "along the rows", "column": "down the columns", "count": "along the count"},
+    called={
+        False: {"one": "a number", "places": "counts", "same_numbers": "the same numbers"},
+        True: {"one": "a time", "places": "counts", "same_numbers": "the same times"},
+    },
 )

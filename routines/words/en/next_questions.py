@@ -54,7 +54,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "other start": (
         "We start at {start} now. What is still the same? Point to it.",
         "We start at {start} now. What is still the same from line to line, and why?",
-        "A number and the one just {beside} it were {kept} apart before. Are they so from {start} on, and why? Show it "
+        "{one} and the one just {beside} it were {kept} apart before. Are they so from {start} on, and why? Show it "
         "on the grid.",
         "Which things we found depend on the start, and which do not? Make a conjecture, and test it from {start}.",
     ),

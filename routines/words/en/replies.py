@@ -19,7 +19,7 @@ ABOUT_A_JUMP: tuple[tuple[str, ...], ...] = (
     ),
     (
         "Start at {a} in {line}, make {jump} on the grid, and say how you know.",
-        "Compare it with the other counts in {alike}: what does {jump} do there?",
+        "Compare it with the counts in {alike}: what does {jump} do there?",
         "Make our jump again from {a}, and show on the grid what changes and what stays.",
         "Show {jump} on the grid, and explain how you know.",
         "Check it on the grid.",

@@ -71,7 +71,7 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
         "Where is that part in each one? How far can it go?",
     ),
     "table": (
-        "Which one is it in our count? How many jumps make it?",
+        "Is it so for the next count too? How do you know?",
         "Pick another one. How many jumps is it from zero?",
     ),
 }

@@ -28,6 +28,9 @@ from .standards import STANDARDS
 from .stops import STOPS
 from .worth_teaching import WORTH_TEACHING
 
+# Said with an o first: a word, 8, 80, 800 and their thousands, and 11.
+SOUNDS_LIKE_O = re.compile(r"h?o|8|11(?:\D?\d{3})*(?!\d)", re.IGNORECASE)
+
 
 class Spanish(Language):
     """Spanish as bilingual classrooms in the Americas speak it."""
@@ -188,6 +191,13 @@ class Spanish(Language):
         # "media hora" stands without an article.
         past = f"de {mark.one if mark.one.startswith(('medio ', 'media ')) else self.a(mark)}"
         return Feature(Noun(f"parte que pasa {past}", f"partes que pasan {past}", feminine=True), brief=brief)
+
+    def either(self, items: Sequence[str]) -> str:
+        """Write "3 u 8": before the sound of an o, as in ocho and once, the word is u."""
+        written = items[0]
+        for item in items[1:]:
+            written += f" {'u' if SOUNDS_LIKE_O.match(item) else self.disjunction} {item}"
+        return written
 
     def a(self, noun: Noun) -> str:
         if len(noun.parts) == 2:

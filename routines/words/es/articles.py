@@ -5,6 +5,7 @@ import re
 _TIME = re.compile(r"las? ")
 _NUMBER = re.compile(r"-?\d[\d.,\s]*(?:/\d+)?(?: = .+)?")
 _ONE = re.compile(r"\$?1(?:[.,]0+)?(?![\d.,/]|\s\d)|0[.,]\d|\d+/\d+")
+_TWO_UNITS = re.compile(r"\S+ [^\d(]+ \d")
 _BEFORE = {
     "el": ("el ", "", ""),
     "del": ("del ", "de ", "de "),
@@ -22,8 +23,8 @@ class Said(str):
     'del 19 al 30, a las 9:05, 50 g'
     >>> "{0:va}, {1:va}".format(Said("las 9:05"), Said("la 1:05"))
     'van, va'
-    >>> "{0:es}, {1:es}, {2:es}".format(Said("420"), Said("4,000 mL"), Said("3/4 de taza"))
-    'es, son, es'
+    >>> "{0:es}, {1:es}, {2:es}, {3:es}".format(Said("420"), Said("4,000 mL"), Said("3/4 de taza"), Said("1 ft 2 in"))
+    'es, son, es, son'
     """
 
     __slots__ = ()
@@ -35,7 +36,8 @@ class Said(str):
         if spec == "va":
             return "van" if self.startswith("las ") else "va"
         if spec == "es":
-            one = _NUMBER.fullmatch(self) or _ONE.match(self) or self.startswith("la ")
+            one_amount = _ONE.match(self) and not _TWO_UNITS.match(self)
+            one = _NUMBER.fullmatch(self) or one_amount or self.startswith("la ")
             return "es" if one else "son"
         if spec not in _BEFORE:
             return super().__format__(spec)

@@ -10,7 +10,11 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "step.reason, on a clock": ("{d} {after} de {a} llegamos a {b}, y {d} {after} de {b} llegamos a {c}",),
     "step.reason-short, on a clock": ("{d} {after} de {a} llegamos a {b}",),
     "neighbour.statement, on a clock": ("{direction} es {diff} {more}", "{direction} siempre es {diff} {more}"),
-    "neighbour.says, on a clock": ("veo que es {diff} {more} {direction}", "veo {diff} {more} {direction}"),
+    "neighbour.says, on a clock": (
+        "veo que es {diff} {more} {direction}",
+        "{going}, veo que es {diff} {more}",
+        "veo {diff} {more} {direction}",
+    ),
     "neighbour.core, on a clock": (
         "{direction} siempre es {diff} {more}",
         "{direction} cada vez es {diff} {more}",

@@ -7,16 +7,16 @@ from .next_questions import QUESTIONS
 
 CHANGES = {
     "hard place": (
-        "Los mismos saltos, pero solo {terms} números, desde {start:el}.",
+        "Los mismos saltos, pero solo {terms} {places}, desde {start:el}.",
         "El salto {before:del} {hard:al} llega pronto y en un conteo corto, y queda tiempo para mirarlo dos veces.",
     ),
     "hard to write": (
-        "Los mismos saltos, pero solo {terms} números, desde {start:el}.",
+        "Los mismos saltos, pero solo {terms} {places}, desde {start:el}.",
         "{hard} llega pronto y en un conteo corto, y queda tiempo para mirar cómo se escriben él y sus vecinos.",
     ),
     "fold": (
         "El mismo conteo en líneas de {length}.",
-        "En líneas de {length} se ve de una mirada: «{shows}»",
+        "En líneas de {length} se ve de un vistazo: «{shows}»",
     ),
     "fewer": (
         "El mismo conteo, pero solo los primeros {terms}, hasta {last:el}.",
@@ -64,24 +64,24 @@ CHANGES = {
     ),
     "other start": (
         "Los mismos saltos de {size} y las mismas líneas, desde {start:el}.",
-        "Se ve distinto, y aun así de un número al que está justo {beside} la diferencia sigue siendo {kept}.",
+        "Se ve distinto, y aun así de {one_to_the} que está justo {beside} la diferencia sigue siendo {kept}.",
     ),
     "going on": (
         "Los mismos saltos de {size}, siguiendo desde {end:el}, donde terminó la pizarra.",
-        "Lo que se vio se busca más adelante: de un número al que está justo {beside} la diferencia sigue siendo "
+        "Lo que se vio se busca más adelante: de {one_to_the} que está justo {beside} la diferencia sigue siendo "
         "{kept}.",
     ),
     "back again": (
-        "Los mismos números al revés, {start:del} {last:al}, de {size} en {size}.",
+        "{same_numbers} al revés, {start:del} {last:al}, de {size} en {size}.",
         "Lo que se vio en una dirección se busca en la otra.",
     ),
     "few back": (
-        "Solo {terms} números al revés, {start:del} {last:al}, de {size} en {size}.",
+        "Solo {terms} {places} al revés, {start:del} {last:al}, de {size} en {size}.",
         "Lo que se vio en una dirección se busca en la otra.",
     ),
     "two in one": (
         "Saltos de {size}, en líneas de {length}.",
-        "Un salto hace lo que hacían dos, y de un número al que está justo {beside} la diferencia sigue siendo {kept}.",
+        "Un salto hace lo que hacían dos, y de {one_to_the} que está justo {beside} la diferencia sigue siendo {kept}.",
     ),
     "landmark": (
         "Los mismos saltos de {size}, desde {start:el}, para que el conteo pase por {landmark:el}.",
@@ -142,7 +142,7 @@ CHANGES = {
     ),
     "one more": (
         "El mismo conteo en líneas de {length}.",
-        "De un número al que está justo {beside} ahora la diferencia es {across}: hay que ver qué se alinea y qué se "
+        "De {one_to_the} que está justo {beside} ahora la diferencia es {across}: hay que ver qué se alinea y qué se "
         "desliza.",
     ),
     "other fold": (
@@ -157,11 +157,15 @@ NEXT_COUNTS = NextCounts(
     why="{reason} Pregunta: «{ask}»",
     cut="Solo los primeros {cut}, hasta {until}.",
     in_a_line="en líneas de {}",
-    empty=("sin celda vacía", "con {} celda vacía al principio", "con {} celdas vacías al principio"),
+    empty=("sin celdas vacías", "con {} celda vacía al principio", "con {} celdas vacías al principio"),
     beside={Fill.ACROSS: "debajo", Fill.ACROSS_UP: "arriba", Fill.DOWN: "al lado"},
     along={
         "row": "cada fila de lado a lado",
         "column": "cada columna de arriba abajo",
         "count": "el conteo en orden",
+    },
+    called={
+        False: {"one_to_the": "un número al", "places": "números", "same_numbers": "los mismos números"},
+        True: {"one_to_the": "una hora a la", "places": "lugares", "same_numbers": "las mismas horas"},
     },
 )

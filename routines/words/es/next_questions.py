@@ -23,7 +23,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "fewer": (
         "Mira una sola línea. ¿Qué ves? Señálalo.",
         "Mira una línea y después la otra. ¿Qué se queda, qué cambia y por qué?",
-        "Toma solo dos líneas. ¿En qué se parecen y cuántos saltos de {size} hay de un número al que está justo {beside}?",
+        "Toma solo dos líneas. ¿En qué se parecen y cuántos saltos de {size} hay de {one_to_the} que está justo {beside}?",
         "Con tan pocos números en la pizarra, ¿qué puedes decir con certeza de la línea que sigue? Pruébalo antes de "
         "escribirla.",
     ),
@@ -43,7 +43,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "round start": (
         "Empezamos {start:en}. ¿Qué viene después? Muéstralo.",
         "Empezamos {start:en}. ¿Cuándo llegamos otra vez a {a_mark} y cómo lo sabes?",
-        "¿Qué saltos de {size} pasan de {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
+        "¿Qué saltos de {size} pasan por encima de {a_mark} y cuánto sobra cada vez? Muéstralo en la cuadrícula.",
         "¿Cuándo caerá otra vez un número justo en {a_mark}? Formula una regla y pruébala con otro comienzo.",
     ),
     "round number more": (
@@ -56,7 +56,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
     "other start": (
         "Ahora empezamos {start:en}. ¿Qué sigue siendo igual? Señálalo.",
         "Ahora empezamos {start:en}. ¿Qué sigue siendo igual al pasar de una línea a la siguiente y por qué?",
-        "De un número al que está justo {beside} la diferencia era {kept}. ¿Es así desde {start:el} y "
+        "De {one_to_the} que está justo {beside} la diferencia era {kept}. ¿Es así desde {start:el} y "
         "por qué? Muéstralo en la cuadrícula.",
         "¿Qué cosas de las que vimos dependen del comienzo y cuáles no? Formula una conjetura y pruébala desde {start:el}.",
     ),
@@ -77,7 +77,7 @@ QUESTIONS: dict[str, tuple[str, str, str, str]] = {
         "¿Qué números faltan ahora? ¿Dónde estarían? Muéstralo.",
         "Un salto hace lo que hacían dos. ¿Qué números de antes siguen aquí y dónde están los otros?",
         "Un salto de {size} hace lo que hacían dos. ¿Qué números siguen aquí y dónde estarían los otros?",
-        "¿Qué números se quedan y cuáles faltan cuando el salto se duplica? Dilo como regla y pruébala más adelante.",
+        "¿Qué números se quedan y cuáles faltan cuando el salto se duplica? Formula una regla y pruébala más adelante.",
     ),
     "landmark": (
         "Vamos a pasar por {landmark:el}. ¿Qué diremos después?",

@@ -26,7 +26,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
         "el {nth} número es {n} veces {step}",
     ),
     "table.reason": (
-        "empezamos en 1 × {factor} y cada salto es un {step} más: {n} × {factor} = {v}",
+        "empezamos en 1 × {factor} y cada salto suma {step} más: {n} × {factor} = {v}",
         "{v} es el {nth} número, y {n} × {factor} = {v}",
     ),
     "run.statement": ("{within} {the_feat} {rises} {change}",),
@@ -71,7 +71,7 @@ ASKED_BACK: dict[str, tuple[str, ...]] = {
         "¿Dónde está esa parte en cada uno? ¿Hasta dónde puede llegar?",
     ),
     "table": (
-        "¿Qué lugar tiene en el conteo y cuántos saltos lo forman?",
+        "¿Pasa lo mismo con el número siguiente? ¿Cómo lo sabes?",
         "Elige otro. ¿A cuántos saltos está desde cero?",
     ),
 }

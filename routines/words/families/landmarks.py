@@ -104,7 +104,7 @@ class Landmarks(Phrases[LandmarksClaim]):
         yield from super().says()
         named = self._named(self.page.landmark(self._multiple)).many
         lie = self._lie()
-        if "," in named and not lie.startswith("scattered"):
+        if ", " in named and not lie.startswith("scattered"):
             # A long name leaves few words for where they stand.
             line = self.language.lines["row" if lie.startswith("row") else "column"]
             where = "diagonal" if self._is_diagonal() else "line" if lie in ("row", "column") else "lines"

@@ -27,6 +27,8 @@ def answer_of(filling: Filling, hows: Sequence[str], taken: Collection[str]) -> 
         told = [filling.told(answers["by jumps"][0], "far", facts={"k": str(jumps)})]
     elif reason == "target" and (along := along_to(filling, filling.stop.far)):
         told.append(filling.told(answers["along"][0], "far", facts=along))
+    if key == "target":  # where what is told takes the words of a small child
+        told += [filling.told(wording, "far", facts={}) for wording in answers["target short"]]
     free = [text for text in told if opening(text) not in taken] or told
     return shortly(free, filling.audience.level)
 

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from routines.counting.claims import Claim, DigitClaim, DigitRunClaim, DigitSumClaim, stated
+from routines.counting.count import Count
 from routines.counting.grid import Fill
+from routines.counting.kinds.clock import DAY
 from routines.counting.kinds.names import Kind
 from routines.counting.patterns.lines import lines_of
 from routines.counting.slips.jump import Jump
@@ -168,14 +170,30 @@ def along_to(filling: Filling, n: int) -> dict[str, str]:
 
 
 def _changed(filling: Filling, jump: Jump) -> str:
-    """The parts that change, of what is written in parts: the hour, 12 to 1, and the minutes, 50 to 10."""
+    """The parts that change, of what is written in parts: the hour, 12 to 1, and the minutes, 50 to 10.
+
+    Past noon or midnight: the hour, and the minutes, and a.m., now p.m.
+    """
     if jump.count.kind in READ_BY_DIGITS or len(jump.count.part_names()) < 2:
         return ""
     language, page = filling.language, page_of(filling.grid, filling.audience)
-    told = []
+    told: list[str] = []
+    before, due = (_half_of_day(jump.count, n) for n in (jump.n - 1, jump.n))
+    into_the_other = before != due and bool(before and due)
     for part, x, y in changed_parts(jump):
         feature = page.part(part)
         name = language.the_many(feature.noun) if feature.plural else language.the_one(feature.noun)
         width = 2 if part == "minutes" and jump.count.kind == Kind.CLOCK else 1
-        told.append(filled(language.stops.hows["one part"], {"part": name, "x": f"{x:0{width}}", "y": f"{y:0{width}}"}))
-    return f", {language.conjunction} ".join(told)
+        facts = {"part": name, "x": f"{x:0{width}}", "y": f"{y:0{width}}"}
+        # With a third part to tell it would be too long for a child.
+        told.append(name if into_the_other else filled(language.stops.hows["one part"], facts))
+    if into_the_other:
+        told.append(filled(language.stops.hows["half of the day"], {"x": before, "y": due}))
+    return language.listing(told) if into_the_other else f", {language.conjunction} ".join(told)
+
+
+def _half_of_day(count: Count, n: int) -> str:
+    """The "a.m." of a time; of noon and midnight, which are neither, nothing."""
+    if count.wrap is None or count.value(n) % (DAY // 2) == 0:
+        return ""
+    return "".join(piece.text for piece in count.pieces(n) if piece.kind == "unit")

@@ -95,7 +95,11 @@ def test_the_digits_are_told_where_they_are_asked_for() -> None:
         (13, "50", "45: it goes under 65, 20 less."),
         (14, "9:55 a.m.", "It stops at 10:00 a.m.: the minutes go from 55 to 00."),
         (13, "100", "95: 10 is 5 and 5, so 100 is 95 and 5."),
-        (23, "11:50 a.m.", "12:10 p.m.: the hour, 11 to 12, and the minutes, 50 to 10."),
+        (
+            23,
+            "11:50 a.m.",
+            "12:10 p.m.: the hour, the minutes and a.m., now p.m.; 10 minutes to 12:00 noon, then 10 minutes more.",
+        ),
         (25, "89", "It stops at 100: the tens digit goes from 8 to 0."),
         (27, "0", "-1/3: that is 1/3 below zero; or under 2/3, 1 less."),
         (38, "5", "It stops at 5 5/6: the whole part stays 5."),

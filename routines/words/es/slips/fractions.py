@@ -4,7 +4,7 @@ from ...language import SlipWords
 
 WORDS = {
     "F01": SlipWords(
-        "Después {a:del} se calculan por separado el de arriba y el de abajo, como si fueran dos números enteros.",
+        "Después {a:del} se calculan por separado el número de arriba y el de abajo, como si fueran dos números enteros.",
         "Contamos hacia arriba: ¿es {heard} más que {a}?",
     ),
     "F02": SlipWords(

@@ -6,7 +6,7 @@ WORDS = {
     "S01": SlipWords(
         "Sesenta y setenta suenan parecido: después {a:del} se dice una palabra por la otra.",
         "¿Cuántas decenas tiene el número después {a:del} y cómo se dice?",
-        "¿Qué decena viene después {a:del}?",
+        "Cuenta despacio desde {a:el}. ¿Qué decena toca?",
     ),
     "S02": SlipWords(
         "Después {a:del} se siguen las palabras que empiezan con dieci-.",
@@ -28,7 +28,7 @@ WORDS = {
         "¿Decimos {made_up}, o hay una palabra propia? ¿Y en este número?",
     ),
     "S06": SlipWords(
-        "Se deja cien cuando el número sigue: {b} empieza con ciento.",
+        "Se dice cien aunque el número sigue, y {b} empieza con ciento.",
         "¿Cómo cambia la palabra cien cuando viene algo más? ¿Cómo decimos cien más uno? ¿Y este?",
         "¿Cómo cambia cien si sigue algo?",
     ),

@@ -73,7 +73,7 @@ WORDS = {
     "W15": SlipWords(
         "Después {a:del} se dice la centena siguiente y no la decena.",
         "Saltamos de diez en diez y no de cien en cien: ¿qué cambia en {a}?",
-        "¿Cuál es diez más que {a:el}?",
+        "¿Qué número es diez más que {a:el}?",
     ),
     "W16": SlipWords(
         "En {b} no se oyen centenas: la cifra que sigue se escribe en su lugar, o se siguen contando centenas.",

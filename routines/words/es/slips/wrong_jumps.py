@@ -21,7 +21,7 @@ WORDS = {
     "J01": _ONES,
     "J02": _ONES,
     "J03": SlipWords(
-        "Desde {a:el} se da un salto más cómodo que {size}.",
+        "Desde {a:el} se da un salto más cómodo que el de {size}.",
         "¿Cuánto hay desde {a:el} hasta {that_one} y de cuánto es nuestro salto?",
         "¿De cuánto es el salto desde {a:el}?",
     ),
