@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping, Set
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -30,6 +31,9 @@ from .sentences import STUDENT_BANDS, capital, filled
 
 # A line is looked along where so many counts are written in it: with fewer there is nothing to compare.
 ENOUGH_TO_LOOK_ALONG = 3
+
+# An ending that starts at the count before.
+FROM_THE_COUNT_BEFORE = re.compile(r"{a[:}]")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -68,6 +72,8 @@ class SpokenSlip(Slip):
         endings = (of_number if self.of_writing else told.about_a_jump)[band]
         if self.equal_name:
             endings = told.about_names[band]
+        if band == 0 and endings == told.about_a_jump[band] and not self._is_in_view:
+            endings = (*filter(FROM_THE_COUNT_BEFORE.search, endings), endings[-1])
         for where in ("along", "alike"):
             if not self._fields[where]:
                 endings = tuple(ending for ending in endings if f"{{{where}}}" not in ending)
@@ -75,6 +81,13 @@ class SpokenSlip(Slip):
         least, most = STUDENT_BANDS[band]
         fitting = [text for text in replies[:-1] if least <= text.count(" ") + 1 <= most] or replies[-1:]
         return fitting[self.n % len(fitting)]
+
+    @property
+    def _is_in_view(self) -> bool:
+        """Whether what was said can be pointed to on the page; of what is no number, that nobody asks."""
+        count = self.grid.count
+        value = value_of(count, self.heard)
+        return value is None or any(count.value(n) == value for n in range(1, self.grid.terms + 1))
 
     @property
     def _language(self) -> Language:

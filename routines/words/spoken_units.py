@@ -15,7 +15,7 @@ from routines.counting.kinds.units import UNITS
 from .page import Page
 
 SIGNS = sorted(UNITS.keys() - {*WRITTEN_BY_NAME}, key=len, reverse=True)
-AMOUNT = re.compile(rf"(?P<many>\d[\d.,/]*(?: \d+/\d+)?) (?P<sign>{'|'.join(SIGNS)})(?![A-Za-z])")
+AMOUNT = re.compile(rf"(?P<many>\d[\d.,/]*(?: \d+/\d+)?) (?P<sign>{'|'.join(SIGNS)})(?![^\W\d_])")
 
 
 def has_signs(count: Count) -> bool:

@@ -1,5 +1,6 @@
 """The two languages say the same things, each in several ways, and the same claim is said the same way every time."""
 
+import re
 import subprocess
 import sys
 from string import Formatter
@@ -132,3 +133,12 @@ def test_statements_a_teacher_would_write(claim: Claim, statement: set[str], spa
 def test_holes_are_filled_by_name() -> None:
     assert all(name.isidentifier() for variants in ENGLISH.patterns.values() for t in variants for name in holes(t))
     assert all(name.isidentifier() for variants in SPANISH.patterns.values() for t in variants for name in holes(t))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("level", range(9))
+def test_what_takes_turns_in_lines_that_begin_otherwise_is_told_without_a_line(level: int, language: str) -> None:
+    back = Grid(Count.parse(kind="whole", start="20", step="-1", terms=20), line_length=5)
+    turns = a_claim("remainder", modulus="2", along="column", blocks=[["0", "1"], ["1", "0"]] * 2 + [["0", "1"]])
+    for words in describe(turns, back, "always", None, Audience(level, language)).ways_to_say_it:
+        assert not re.search("even, odd|odd, even|par, impar|impar, par", words), words

@@ -65,6 +65,7 @@ def test_a_number_before_a_word_is_no_amount(language: str) -> None:
             text.partition(":")[0].replace("1 h", {"en": "1 hour", "es": "1 hora"}[language])
         )
     assert with_unit_names("column 3: 1 m more", "en") == "column 3: 1 meter more"
+    assert with_unit_names("hay 1 día más", "es") == "hay 1 día más"
 
 
 def test_the_teacher_reads_signs() -> None:

@@ -333,8 +333,16 @@ RULES = (
     Rule("W39", (0, 1), lambda j: _ones(j) and j.b == 15, lambda j, _: j.text(16), 1),
     Rule("W41", (3, 5), _passes_a_thousand, _past_a_thousand),
     Rule("W42", (2, 2), lambda j: j.s == 1 and j.a % 10 == 9 and 19 < j.a < 99, _ten_more_than, 1, source=NRC_2009),
-    # Fourteen and fifteen are left out before any other number; the words run into each other.
-    Rule("W43", (0, 1), lambda j: _ones(j) and j.b == 14, lambda j, _: j.text(j.b + 1), 3, source=NRC_2009),
+    # Fourteen and fifteen are left out before any other number; the words run into each other. In Spanish they do not.
+    Rule(
+        "W43",
+        (0, 1),
+        lambda j: _ones(j) and j.b == 14,
+        lambda j, _: j.text(j.b + 1),
+        3,
+        languages=("en",),
+        source=NRC_2009,
+    ),
     Rule("W46", (0, 1), lambda j: _ones(j) and j.b in (13, 16, 17, 18), lambda j, _: j.text(j.b + 1), 0),
     Rule("W44", (0, 2), lambda j: j.s in (2, 5) and j.b == 100, _ten_more_than, 3),
     # The count before is said as the first of the jump; the slip of W19 the other way.

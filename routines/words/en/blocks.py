@@ -124,7 +124,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.statement": ("even and odd take turns {each_way}",),
     "parity.turns-line.core": (
         "even and odd take turns when we go {each_way}",
-        "{each_way} it goes {x}, {y}, {x}, {y}",
+        "even and odd take turns {each_way}",
     ),
     "parity.turns-line.reason": ("{jumps}, and {total} is odd", "{jumps}, and {total} {more} turns even into odd"),
     "note.digit": ("at {until} the {feat} {be} {y}, not {x}", "at {until} the {feat} {be} {y} where {x} was due"),

@@ -124,7 +124,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "parity.turns-line.statement": ("pares e impares se alternan {each_way}",),
     "parity.turns-line.core": (
         "pares e impares se alternan {each_way}",
-        "{each_way} van {x}, {y}, {x}, {y}",
+        "{each_way} se alternan pares e impares",
     ),
     "parity.turns-line.reason": ("{jumps}, y {total} es impar", "{jumps}, y con {total} {more} un par pasa a impar"),
     "note.digit": ("{until:en} {the_feat} {be} {y}, no {x}", "{until:en} {the_feat} {be} {y} y tocaba {x}"),

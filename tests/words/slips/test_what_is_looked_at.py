@@ -44,3 +44,12 @@ def test_a_wrong_ten_is_asked_about_from_the_count_before(start: int, level: int
         if slip.rule == "W02":
             assert re.findall(r"\d+", slip.reply)[0] == grid.count.text(slip.n - 1)
             assert not re.search(r"ten of|decena del", slip.reply), slip.reply
+
+
+@given(grids("whole"), st.integers(0, 1), st.sampled_from(["en", "es"]))
+def test_no_small_child_points_to_a_number_that_is_not_on_the_page(grid: Grid, level: int, language: str) -> None:
+    on_the_page = [grid.count.text(n) for n in range(1, grid.terms + 1)]
+    for slip in likely_slips(grid, audience=Audience(level, language)):
+        if re.fullmatch(r"\d[\d,]*", slip.heard) and not slip.of_writing and not slip.equal_name:
+            pointed = re.search("Show us on the grid|Point |Muéstralo en la|Señala", slip.reply)
+            assert slip.heard in on_the_page or not pointed, slip.reply

@@ -111,9 +111,9 @@ def test_the_youngest_are_asked_of_what_they_said_and_of_no_place(
 @pytest.mark.parametrize(
     ("start", "step", "language", "reply"),
     [
-        ("27", "1", "en", "Is that more than 29? Show us on the grid."),
+        ("27", "1", "en", "Is that more than 29? Touch 29 and go on."),
         ("20", "-1", "en", "Is that less than 20? Touch 20 and go on."),
-        ("27", "1", "es", "¿Es eso más que el 29? Muéstralo en la cuadrícula."),
+        ("27", "1", "es", "¿Es eso más que el 29? Toca el 29 y sigue."),
     ],
 )
 def test_a_ten_said_too_low_is_looked_for_on_the_grid(start: str, step: str, language: str, reply: str) -> None:

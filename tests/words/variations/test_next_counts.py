@@ -227,3 +227,10 @@ def test_landing_is_said_of_the_counts_that_are_left() -> None:
     harder = next(one for one in next_counts(quarters, "ready-for-more", audience=Audience(8)) if "25 min" in one.what)
     landed = [n for n in range(2, harder.grid.terms + 1) if harder.grid.count.value(n) % 60 == 0]
     assert ("only one jump" in harder.reason) == (len(landed) == 1)
+
+
+@pytest.mark.parametrize(("language", "starts"), [("en", "11"), ("es", "17")])
+def test_the_hard_jump_is_one_that_is_hard_in_the_language(language: str, starts: str) -> None:
+    """Fourteen runs into fifteen in English; in Spanish nineteen leads on to "diecidiez"."""
+    ones = grid_of("whole", "1", "1", 30, 10)
+    assert next_counts(ones, "not-yet", audience=Audience(0, language))[0].typed_start == starts
