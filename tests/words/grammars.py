@@ -27,6 +27,7 @@ GRAMMARS = {
 }
 UNCLAIMED = {
     "stop": "look along the rows and down the columns|mira a lo largo de las filas y las columnas|es hora de"
+    r"|the [a-z ,]+ and [ap]\.m\., now|(?:el|la|los|las) [a-záéíóúüñ ,]+ y [ap]\. m\., ahora"
     r"|the [a-z ]+, \d+ to \d+|(?:el|la|los|las) [a-záéíóúüñ ]+, de \d+ a \d+"
 }
 CHECKERS = {

@@ -457,7 +457,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(("past <l:V>",), ("después de <l:V>",), passes),
     Rule(("pass <l:V>",), ("pasar por <l:V>",), passes_by),
-    Rule(("come to <l:V>", "reach <l:V>"), ("llegar a <l:V>",), reaches),
+    Rule(("come to <l:V>", "reach <l:V>"), ("(?<!hasta )llegar a <l:V>",), reaches),
     Rule(
         ("from <a:V> to <b:V>",),
         ("desde <a:V> hasta <b:V>",),

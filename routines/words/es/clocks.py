@@ -13,7 +13,7 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     "neighbour.says, on a clock": (
         "veo que es {diff} {more} {direction}",
         "{going}, veo que es {diff} {more}",
-        "veo {diff} {more} {direction}",
+        "mira, {diff} {more} {direction}",
     ),
     "neighbour.core, on a clock": (
         "{direction} siempre es {diff} {more}",
