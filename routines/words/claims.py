@@ -33,6 +33,11 @@ class Words:
         """The teacher's line as it is read aloud, with the names of units."""
         return _stated(self._phrases.on(spoken_page(self._phrases.page)))
 
+    @cached_property
+    def noticed(self) -> str:
+        """What is noticed, plainly, in words of the level."""
+        return capital(next(self._phrases.on(spoken_page(self._phrases.page)).cores())())
+
     @property
     def student_words(self) -> str:
         """What a child of the level may say."""

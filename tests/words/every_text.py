@@ -229,7 +229,10 @@ def _goal(question: str, answer: str, grid: Grid, after: int) -> int:
     """Which count the answer names: the next one, or the one in a cell further on."""
     about = Context(grid)
     written = about.notation.value
-    named = re.match(rf"(?:[^\d-]*? )??({written})(?=:|,| comes| next| (?:y )?ya no[ :.]|[.]|$)", answer)
+    named = re.match(
+        rf"(?:[^\d-]*? )??({written})(?=:|,| comes| next| ends| begins| termina| empieza| (?:y )?ya no[ :.]|[.]|$)",
+        answer,
+    )
     assert named is not None, answer
     value = about.notation.read(named[1])
     ahead = [n for n in range(after + 1, after + 2 * grid.line_length + 3) if about.same(about.value(n), value)]

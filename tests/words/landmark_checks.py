@@ -17,6 +17,19 @@ def run_change(c: Context, h: dict[str, Any]) -> bool:
     return bool(h["d"] == abs(change) and down == (change < 0) and h.get("e", h["d"]) == h["d"])
 
 
+def ends_change(c: Context, h: dict[str, Any]) -> bool:
+    """The last digit goes on by so much."""
+    down = str(h["way"]).lower() in ("less", "menos")
+    return not claim_of(c).parameters.get("place") and run_change(c, {**h, "up": "down" if down else "up"})
+
+
+def front_changes(c: Context, h: dict[str, Any]) -> bool:
+    """The first digit of every count in view goes on by so much, as long as it does."""
+    place, ends = claim_of(c).parameters.get("place"), c.breaks_at or c.grid.terms + 1
+    lengths = {len(str(c.value(n))) for n in c.terms if n < ends and c.value(n) != 0}
+    return bool(place) and lengths == {place + 1} and run_change(c, h)
+
+
 def place_sum(c: Context, h: dict[str, Any]) -> bool:
     return signed(h["t"], h["more"]) == signed(h["q"] * h["m"], h["more2"])
 

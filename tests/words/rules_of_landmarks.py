@@ -8,7 +8,9 @@ from tests.words.landmark_checks import (
     all_are_marks,
     all_end_in,
     carry_sum,
+    ends_change,
     first_marks,
+    front_changes,
     holds_so_many,
     is_own_multiple,
     line_total,
@@ -53,6 +55,16 @@ RULES: tuple[Rule, ...] = (
             "<t:D> " + MORE + r" (?:los|las) [^,.]* son iguales",
         ),
         line_total,
+    ),
+    Rule(
+        ("it ends in <d:N> (?P<way_W>more|less)",),
+        ("termina en <d:N> (?P<way_W>más|menos)",),
+        ends_change,
+    ),
+    Rule(
+        ("the front number (?P<up_W>goes up|goes down) by <d:N>",),
+        ("el número de adelante (?P<up_W>sube|baja) <d:N>",),
+        front_changes,
     ),
     Rule(
         ("(?P<up_W>goes? up|goes? down|go up|go down|up|down) (?:by )?<d:N>(?= (?:each|along|up|down)|,|[.]|$)",),

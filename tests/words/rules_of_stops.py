@@ -112,6 +112,27 @@ def digit_becomes(c: Context, h: dict[str, Any]) -> bool:
     return h.get("x", x) == x and h.get("y", y) == y and ("y" in h or x == y)
 
 
+def ends_or_begins(c: Context, h: dict[str, Any]) -> bool:
+    """How the next number as written ends or begins: after which end, and with how many of the smaller place it is full."""
+    said, due = (str(abs(int(c.value(after(c) + k)))) for k in (0, 1))
+    if "x" in h:
+        z = h.get("z", 0)
+        return next_is(c, h) and [said[-1], due[-1], due[-1]] == [str(h["x"]), str(h["y"]), str(z)] and len(due) > 1
+    if "d" in h:
+        due_there = int(said[0]) + int(due_change(c))
+        return next_is(c, h) and due[0] == str(h["y"]) and len(said) == len(due) and due_there == h["d"] != h["y"]
+    longer = {2: ("tens decenas", "hundred centena"), 3: ("hundreds centenas", "thousand millar")}
+    small, large = longer[len(said)]
+    named = str(h["small"]).lower() in small.split() and str(h["large"]).lower() in large.split()
+    return next_is(c, h) and due[0] == str(h["y"]) and len(due) == len(said) + 1 and named
+
+
+def due_change(c: Context) -> Fraction:
+    """By how much the first digit went on ahead of the stop."""
+    first = [int(str(abs(int(c.value(n))))[0]) for n in (after(c) - 1, after(c))]
+    return Fraction(first[1] - first[0])
+
+
 def is_opened(c: Context, h: dict[str, Any]) -> bool:
     before, due = sizes(c)
     return h["f"] - h["s"] == h["r"] and h["s"] == before - due and before % h["f"] == 0
@@ -183,6 +204,19 @@ RULES: tuple[Rule, ...] = (
             "el salto siguiente, desde <a:V>, (?P<way_W>llega a) <l:V>",
         ),
         passes,
+    ),
+    Rule(
+        (
+            "<b:V> ends in <y:N>: after <x:N> (?:it starts again|comes <z:N>)",
+            "<b:V> begins with <y:N>, not with <d:N>",
+            "<b:V> begins with <y:N>: ten (?P<small_W>[a-z-]+) make an? (?P<large_W>[a-z-]+)",
+        ),
+        (
+            "<b:V> termina en <y:N>: después de <x:N> (?:se empieza otra vez|viene <z:N>)",
+            "<b:V> empieza con <y:N>, no con <d:N>",
+            "<b:V> empieza con <y:N>: diez (?P<small_W>[a-z ]+) hacen una? (?P<large_W>[a-z ]+)",
+        ),
+        ends_or_begins,
     ),
     Rule(
         (AT_EN,),

@@ -26,6 +26,8 @@ YOUNGEST = 1
 # A landmark that is met more often is nothing special.
 SELDOM = 2
 COMMON = 3
+# The level at which a class looks at digits. Source: Common Core State Standards 1.NBT.B.2.
+DIGITS_FROM = 1
 # What everybody sees from the second count on needs no stop.
 PLAIN = ("step", "table")
 
@@ -60,7 +62,7 @@ def choose(grid: Grid, wanted: Sequence[Claim], level: int = 3) -> list[Choice]:
     claims = wanted or _what_shows(grid, level)
     end = Choice(grid.terms, "end", claims[0] if claims else None)
     seen = [choice for i, claim in enumerate(claims) if (choice := _seen(grid, claim, at_length=i > 0)) is not None]
-    predictions = _predictions(grid)
+    predictions = _predictions(grid, level)
     chosen = [_with_something_to_predict(target, predictions, apart(grid)) for target in seen[:1]]
     # What the teacher wants seen keeps its stop; what only shows gives way to something better close by.
     better = _better([one for one in predictions if not wanted or _fits(one, chosen, grid)], chosen)
@@ -133,9 +135,16 @@ def _seen(grid: Grid, claim: Claim, *, at_length: bool) -> Choice | None:
     return Choice(after, "target", claim) if after <= last else None
 
 
-def _predictions(grid: Grid) -> list[Choice]:
-    """Places to predict, best first: just before an idea dies, then before the landmarks met least often."""
-    dying = [Choice(idea.dies_at - 1, "dies", claim_of_idea(idea)) for idea in dying_ideas(grid) if idea.dies_at]
+def _predictions(grid: Grid, level: int) -> list[Choice]:
+    """Places to predict, best first: just before an idea dies, then before the landmarks met least often.
+
+    Nobody adds digits who has not met them.
+    """
+    dying = [
+        Choice(idea.dies_at - 1, "dies", claim_of_idea(idea))
+        for idea in dying_ideas(grid)
+        if idea.dies_at and (level >= DIGITS_FROM or not isinstance(idea.claim, DigitSumClaim))
+    ]
     hard = [Choice(spot.n - 1, "hard", None, spot) for spot in hard_spots(grid)]
     return [
         one for one in (*dying, *hard) if FIRST <= one.after <= grid.terms - APART or _is_zero_near_the_end(one, grid)

@@ -107,6 +107,9 @@ QUESTIONS = {
             "A rule of ours has been true up to {a}. Does that prove it? Predict the next count, and test the rule.",
         ),
     ),
+    # Of those who have not met digits.
+    "dies at its end": (("“{idea}” How does the next one end?",),),
+    "dies in front": (("“{idea}” How does the next one begin?",),),
     "end": (
         (
             "If we go on, will we say {probe}? Show us.",
@@ -145,6 +148,10 @@ ANSWERS = {
         "Next is {next}, and it does not fit “{idea}”",
         "We get {next}, and it does not fit “{idea}”",
     ),
+    "starts again": ("{next} ends in {y}: after {x} it starts again.",),
+    "ends otherwise": ("{next} ends in {y}: after {x} comes {y}.",),
+    "is longer": ("{next} begins with {y}: ten {places} make {a_larger}.",),
+    "begins otherwise": ("{next} begins with {y}, not with {due}.",),
     "dies plain": ("It stops at {next}.", "Not at {next}.", "Up to here, not at {next}."),
     "dies why": (
         "It stops at {next}: {how}.",

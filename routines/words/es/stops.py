@@ -107,6 +107,9 @@ QUESTIONS = {
             "Una regla nuestra se cumplió hasta {a:el}. ¿Queda probada con eso? Predice el que sigue y compruébala.",
         ),
     ),
+    # Of those who have not met digits.
+    "dies at its end": (("«{idea}» ¿En qué termina el siguiente?",),),
+    "dies in front": (("«{idea}» ¿Con qué empieza el siguiente?",),),
     "end": (
         (
             "Si seguimos contando, ¿diremos {probe}? Muéstranos.",
@@ -143,6 +146,10 @@ ANSWERS = {
         "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
         "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
+    "starts again": ("{next:el} termina en {y}: después del {x} se empieza otra vez.",),
+    "ends otherwise": ("{next:el} termina en {y}: después del {x} viene el {y}.",),
+    "is longer": ("{next:el} empieza con {y}: diez {places} hacen {a_larger}.",),
+    "begins otherwise": ("{next:el} empieza con {y}, no con {due}.",),
     "dies plain": ("Con {next:el} ya no se cumple.", "Ya no con {next:el}.", "Hasta aquí, con {next:el} ya no."),
     "dies why": (
         "{next:el} ya no: {how}.",

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from routines.counting.claims import DigitRunClaim
-from routines.counting.grid import Along
+from routines.counting.grid import Along, Grid
 from routines.counting.kinds.names import Kind
 
 from .digits import DigitReader
@@ -56,8 +56,21 @@ class DigitRun(Phrases[DigitRunClaim]):
 
     def noticing(self) -> tuple[str, Mapping[str, object]]:
         if self.page.before_place_value and self.claim.part is None:
-            return "run", {**self._fields, **self.page.about_place(self._reader.place)}
+            return self._before_place_value()
         return "run along the count" if self._along == "count" else "run", self._fields
+
+    def _before_place_value(self) -> tuple[str, Mapping[str, object]]:
+        """Of those who have not met digits: how a number ends, the number in front, or so many tens."""
+        place = self._reader.place
+        if place == 0:
+            return "run of ends", {**self._fields, "more": self.page.more(self._change)}
+        lasts = min((self.life.breaks_at or self.grid.terms + 1) - 1, self.grid.terms)
+        if stands_in_front(self.grid.cut(lasts), place):
+            return "run in front", self._fields
+        return "run of places along the count" if self._along == "count" else "run", {
+            **self._fields,
+            **self.page.about_place(place),
+        }
 
     def _shown(self, most: int) -> dict[str, object]:
         line = self._line_told
@@ -224,3 +237,9 @@ class DigitRun(Phrases[DigitRunClaim]):
         if x is None or y is None:
             return self.say("no.absent", **self._fields)
         return self.say("no.run", a=self.page.value(a), b=self.page.value(b), x=x, y=y, **self._fields)
+
+
+def stands_in_front(grid: Grid, place: int) -> bool:
+    """Whether the digit at a place, past the ones, is the first one written of every count in view, of 0 the only one."""
+    values = [grid.count.value(n) for n in range(1, grid.terms + 1)]
+    return place > 0 and all(value == 0 or 10**place <= value < 10 ** (place + 1) for value in values)

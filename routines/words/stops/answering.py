@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 
 from ..sentences import MOST_WORDS_OF_A_CHILD, opening
 from .filling import Filling
-from .hows import along_to
+from .hows import along_to, how_it_begins_or_ends
 from .lengths import words_in
 
 
@@ -16,6 +16,9 @@ def answer_of(filling: Filling, hows: Sequence[str], taken: Collection[str]) -> 
     told = [
         filling.told(wording, "next", "far", facts={"how": how}) for how in hows or [""] for wording in answers[key]
     ]
+    own, facts = how_it_begins_or_ends(filling)
+    if own:
+        told = [filling.told(wording, "next", facts=facts) for wording in answers[own]]
     if reason == "dies":  # where the name of a part alone takes the words of a small child
         told += [filling.told(wording, "next", facts={}) for wording in answers["dies plain"]]
     jumps = filling.stop.far - filling.stop.after

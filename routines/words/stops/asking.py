@@ -77,7 +77,8 @@ def _wordings(filling: Filling, ahead: Sequence[Asked]) -> list[str]:
 
         ordered = sorted(special[::-1] if turned else special, key=asked_ahead) + fallback
         return sorted(ordered, key=lambda wording: asked_ahead(wording) > 1)
+    asked = {"end": "dies at its end", "front": "dies in front"}.get(filling.looked_at, asked)
     wordings = list(filling.language.stops.questions[asked][filling.band])
     if not filling.fields["idea"]:
         wordings = [wording for wording in wordings if "{idea}" not in wording]
-    return wordings[::-1] if turned and asked != "dies" else wordings
+    return wordings[::-1] if turned and stop.reason != "dies" else wordings

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 from functools import cached_property
+from typing import Literal
 
 from routines.counting.audience import Audience, band_of
 from routines.counting.checking import judge
-from routines.counting.claims import Claim
+from routines.counting.claims import Claim, DigitClaim, DigitRunClaim
 from routines.counting.grid import Grid
 from routines.counting.slips.jump import Jump
 from routines.counting.stops import StopSuggestion
@@ -16,9 +17,11 @@ from routines.counting.written_units import in_larger_unit
 
 from ..claims import Words
 from ..describing import describe
+from ..families.runs import stands_in_front
 from ..hard_jumps import READ_BY_DIGITS
 from ..language import Language
 from ..languages import LANGUAGES
+from ..page import page_of
 from ..sentences import capital, filled
 from ..slips import jump_phrase, written
 from ..spoken_units import has_signs, with_unit_names
@@ -43,6 +46,24 @@ class Filling:
     def amount(self, text: str) -> str:
         """An amount as it stands in a sentence."""
         return text
+
+    def is_before_digits(self, claim: Claim | None) -> bool:
+        """Whether a claim is about digits, and the class has not met them."""
+        before_digits = page_of(self.grid, self.audience).before_place_value
+        return before_digits and isinstance(claim, DigitClaim | DigitRunClaim) and claim.part is None
+
+    @cached_property
+    def looked_at(self) -> Literal["", "end", "front"]:
+        """Where those who have not met digits look at each number, of an idea about what it ends in or begins with."""
+        claim, count = self.stop.claim, self.grid.count
+        if self.stop.reason != "dies" or not isinstance(claim, DigitRunClaim) or claim.along != "count":
+            return ""
+        if not self.is_before_digits(claim) or min(count.start, self.jump.b) < 0:
+            return ""
+        place = claim.place or 0
+        if place == 0:
+            return "end"
+        return "front" if stands_in_front(self.grid.cut(self.stop.after), place) else ""
 
     def size(self, value: Fraction) -> str:
         """A distance, or so many jumps together, without a sign."""
@@ -112,7 +133,8 @@ class Filling:
         grid, after = self.grid, self.stop.after
         view = grid if after >= grid.terms else grid.cut(after)
         if self.stop.reason == "dies":
-            return self._stated(describe(claim, view, "always", None, self.audience, grid))
+            words = describe(claim, view, "always", None, self.audience, grid)
+            return words.noticed if self.is_before_digits(claim) else self._stated(words)
         _, judged = judge(claim, grid)
         if not judged.true:  # one that dies in view is told as it stands on the board at the stop
             _, judged = judge(claim, view)

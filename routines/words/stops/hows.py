@@ -28,7 +28,7 @@ from .filling import Filling
 
 def why_it_dies(filling: Filling, claim: Claim) -> Iterator[str]:
     """Why an idea ends with the next count, the best first: what becomes of its digit or part, and how that comes about."""
-    ends, reached = _what_ends(filling, claim)
+    ends, reached = ("", "") if filling.is_before_digits(claim) else _what_ends(filling, claim)
     ways = _ways_into_the_next(filling) if filling.band else []
     in_line = _in_its_line(filling, claim)
     if in_line and ends:
@@ -39,6 +39,23 @@ def why_it_dies(filling: Filling, claim: Claim) -> Iterator[str]:
         yield from (filled(filling.language.stops.hows["both"], {"first": ends, "second": way}) for way in ways)
         yield from (ends, reached)
     yield from ways
+
+
+def how_it_begins_or_ends(filling: Filling) -> tuple[str, dict[str, str]]:
+    """What becomes of the end of the next number, or of its front, as those see it who have not met digits: the key of an
+    answer, and what it holds. 10 ends in 0: after 9 it starts again; 100 begins with 1: ten tens make a hundred."""
+    claim, a, b = filling.stop.claim, int(filling.jump.a), int(filling.jump.b)
+    if filling.looked_at == "end" and b >= 10:
+        return "ends otherwise" if b % 10 else "starts again", {"x": str(a % 10), "y": str(b % 10)}
+    if filling.looked_at == "front" and isinstance(claim, DigitRunClaim):
+        place, places, y = claim.place or 0, filling.language.places, str(b)[0]
+        if b >= 10 ** (place + 1) and place + 1 in places:
+            names = {"places": places[place].many, "a_larger": filling.language.a(places[place + 1])}
+            return "is longer", {"y": y, **names}
+        due = int(str(a)[0]) + (claim.change or 0)
+        if b >= 10**place and 0 < due < 10:
+            return "begins otherwise", {"y": y, "due": str(due)}
+    return "", {}
 
 
 def _what_ends(filling: Filling, claim: Claim) -> tuple[str, str]:

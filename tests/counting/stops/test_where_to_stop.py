@@ -42,7 +42,7 @@ class TestAnIdeaDies:
     def test_kindergarten_stops_at_nine(self) -> None:
         ones = grid_of("whole", "1", "1", 20, 5)
         assert places(ones, 0) == [9, 20]
-        assert suggest_stops(ones, (), 0)[0].question == "“Each time the ones digit goes up by 1.” And the next one?"
+        assert suggest_stops(ones, (), 0)[0].question == "“Each time it ends in 1 more.” How does the next one end?"
 
     def test_the_stop_is_one_count_before_an_idea_of_the_engine_dies(self) -> None:
         for grid in (ELEVENS, EIGHTHS, grid_of("whole", "85", "1", 30, 10)):

@@ -197,3 +197,57 @@ def test_the_grid_leads_past_the_end_and_jumps_stand_second(grid: Grid, level: i
         jumps = re.compile(r"\d (?:jumps|saltos)\b")
         assert not jumps.search(first), stop.answer
         assert [bool(jumps.search(part)) for part in second] == [True] * (level >= 4), stop.answer
+
+
+@given(grids("whole"), st.sampled_from(["en", "es"]))
+def test_nobody_in_k_is_asked_about_digits(grid: Grid, language: str) -> None:
+    for stop in suggest_stops(grid, audience=Audience(0, language)):
+        for text in (stop.question, stop.answer):
+            assert not re.search("digit|cifra", text), text
+
+
+@pytest.mark.parametrize(
+    ("start", "step", "language", "asked", "told"),
+    [
+        (
+            "1",
+            "1",
+            "en",
+            "“Each time it ends in 1 more.” How does the next one end?",
+            "10 ends in 0: after 9 it starts again.",
+        ),
+        (
+            "1",
+            "1",
+            "es",
+            "«Cada vez termina en 1 más.» ¿En qué termina el siguiente?",
+            "El 10 termina en 0: después del 9 se empieza otra vez.",
+        ),
+        (
+            "25",
+            "-1",
+            "en",
+            "“Each time it ends in 1 less.” How does the next one end?",
+            "19 ends in 9: after 0 comes 9.",
+        ),
+        (
+            "10",
+            "10",
+            "en",
+            "“Each time the front number goes up by 1.” How does the next one begin?",
+            "100 begins with 1: ten tens make a hundred.",
+        ),
+        (
+            "10",
+            "10",
+            "es",
+            "«Cada vez el número de adelante sube 1.» ¿Con qué empieza el siguiente?",
+            "El 100 empieza con 1: diez decenas hacen una centena.",
+        ),
+        ("9", "9", "en", "“Each time the tens go up by 1.” And the next one?", "It stops at 99."),
+    ],
+)
+def test_k_looks_at_the_end_or_at_the_front(start: str, step: str, language: str, asked: str, told: str) -> None:
+    grid = Grid(Count.parse(kind="whole", start=start, step=step, terms=20), 5)
+    stop = next(stop for stop in suggest_stops(grid, audience=Audience(0, language)) if stop.reason == "dies")
+    assert (stop.question, stop.answer) == (asked, told)
