@@ -27,6 +27,11 @@ def next_is(c: Context, h: dict[str, Any]) -> bool:
     return c.same(c.value(after(c) + 1), h["b"])
 
 
+def next_is_or_what_is_asked_for(c: Context, h: dict[str, Any]) -> bool:
+    """The count ahead of its colon is the next one, or what stands in the cell that is asked for."""
+    return next_is(c, h) or ("goal" in c.extra and far_is(c, {"v": h["b"]}))
+
+
 def cell_ahead(c: Context, h: dict[str, Any]) -> bool:
     """A cell that is still empty at the stop, on a page grown just to hold it; and what stands in it, where that is said."""
     n = int(c.extra["goal"])  # type: ignore[call-overload]
@@ -212,7 +217,7 @@ RULES: tuple[Rule, ...] = (
             "<b:V> begins with <y:N>: ten (?P<small_W>[a-z-]+) make an? (?P<large_W>[a-z-]+)",
         ),
         (
-            "<b:V> termina en <y:N>: después del <x:N> (?:se empieza otra vez|viene el <z:N>)",
+            "<b:V> termina en <y:N>: después de <x:N> (?:se empieza otra vez|viene <z:N>)",
             "<b:V> empieza con <y:N>, no con <d:N>",
             "<b:V> empieza con <y:N>: diez (?P<small_W>[a-z ]+) hacen una? (?P<large_W>[a-z ]+)",
         ),
@@ -248,9 +253,9 @@ RULES: tuple[Rule, ...] = (
         (
             "llegamos a <b:V>",
             "el siguiente, <b:V>,",
-            "^(?:sigue |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]| ya no| y ya no:)",
+            "^(?:sigue |ahora decimos |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]|$| ya no| y ya no:)",
         ),
-        next_is,
+        next_is_or_what_is_asked_for,
     ),
     Rule(
         (f"in {LINE_EN}, after <k:V> comes <b:V>",),

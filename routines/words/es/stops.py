@@ -140,11 +140,11 @@ ANSWERS = {
     "target short": ("{far:el}: {by_lower}",),
     "by jumps": ("{far:el}: {k} saltos más desde {a:el}.",),
     "along": ("{far:el}: {beside} {known:del}, {change}.",),
-    "hard": ("{next:el}: {how}.", "Sigue {next:el}: {how}.", "Decimos {next:el}: {how}."),
-    "plain": ("Llegamos {next:al}.", "Sigue {next:el}.", "Decimos {next:el}."),
+    "hard": ("{next:el}: {how}.", "Ahora decimos {next:el}: {how}.", "Decimos {next:el}: {how}."),
+    "plain": ("Llegamos {next:al}.", "Ahora decimos {next:el}.", "Decimos {next:el}."),
     "dies": (
         "Llegamos {next:al}, y ahí ya no se cumple: «{idea}»",
-        "Sigue {next:el}, y ahí ya no se cumple: «{idea}»",
+        "Ahora decimos {next:el}, y ahí ya no se cumple: «{idea}»",
         "Decimos {next:el}, y ahí ya no se cumple: «{idea}»",
     ),
     "starts again": ("{next:el} termina en {y}: después del {x} se empieza otra vez.",),
@@ -155,7 +155,7 @@ ANSWERS = {
     "dies why": (
         "{next:el} ya no: {how}.",
         "Con {next:el} ya no: {how}.",
-        "Sigue {next:el} y ya no: {how}.",
+        "Ahora decimos {next:el} y ya no: {how}.",
     ),
 }
 
