@@ -473,4 +473,10 @@ RULES: tuple[Rule, ...] = (
         ("^<a:V> llega pronto",),
         comes_early,
     ),
+    # The name of what is round, where it has no other.
+    Rule(
+        ("(?:each|every|an?|the last) multiple of <m:D>",),
+        ("(?:cada|un|el último) múltiplo de <m:D>",),
+        lambda c, h: h["m"] == c.grid.count.form.round_number(),
+    ),
 )

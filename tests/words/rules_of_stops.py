@@ -253,7 +253,7 @@ RULES: tuple[Rule, ...] = (
         (
             "llegamos a <b:V>",
             "el siguiente, <b:V>,",
-            "^(?:sigue |ahora decimos |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]|$| ya no| y ya no:)",
+            "^(?:ahora decimos |decimos |con |ya no con |hasta aquí, con )?(?:el )?<b:V>(?=:|, y ahí|[.]|$| ya no| y ya no:)",
         ),
         next_is_or_what_is_asked_for,
     ),
