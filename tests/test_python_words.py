@@ -29,7 +29,7 @@ FILES = sorted(
     if "migrations" not in path.parts
     and path not in IN_THE_SERVERS_WINDOW | IN_THE_LANGUAGE_OF_THE_CLASS | READ_BY_PROGRAMS
 )
-SQL = re.compile(r"(?:PRAGMA|SELECT|BEGIN) ")
+SQL = re.compile(r"[ (]*(?:PRAGMA|SELECT|BEGIN|UNION ALL) ")
 NAMES = {
     "Common Core State Standards for Mathematics",
     "Back by {step} from {start}",  # the spoken title of a count, in its language
