@@ -126,6 +126,7 @@ def test_a_covered_count_is_nowhere_in_the_page(board):
     assert "16" not in UUID.sub("", board.page.locator("main").aria_snapshot())
     assert "16" not in board.page.locator("main").text_content()
     board.press("c")
+    expect(board.cell(2)).not_to_have_attribute("aria-label", "covered")  # painted once it is stored
     assert board.shown()[2] == "16"
 
 
