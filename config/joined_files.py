@@ -23,7 +23,14 @@ JOINED = {
         "js/open_when_wide.js",
         "js/text_limits.js",
     ),
-    "js/plan.js": ("js/plan_keep.js", "js/plan_wrong.js", "js/plan_tap.js", "js/plan_sections.js", "js/plan_return.js"),
+    "js/plan.js": (
+        "js/plan_keep.js",
+        "js/plan_wrong.js",
+        "js/plan_tap.js",
+        "js/plan_sections.js",
+        "js/plan_return.js",
+        "js/plan_early.js",
+    ),
 }
 """What is sent under one name, and the files that make it, in their order."""
 

@@ -53,7 +53,6 @@ def test_a_count_goes_from_the_bank_to_the_coverage(open_as, owner, coach, tens)
     # Copy it, and change the count.
     page.get_by_role("button", name="Copy").click()
     expect(page).to_have_url(re.compile(r"/routines/\d+/edit/"))
-    page.wait_for_load_state()  # what is typed is heard by a script
     page.locator("[name=title]").fill("Tens move over")
     page.locator("[name=start]").fill("16")
     wait_for_grid(page, "160")

@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from routines.models import PlanDraft, Routine
 from tests.browser.axe import faults_in_both_themes
@@ -29,6 +29,23 @@ def reach(page: Page, selector: str) -> None:
 
 def kept(page: Page) -> None:
     expect(page.locator("#plan-kept")).to_contain_text("kept", timeout=10_000)
+
+
+def test_what_is_typed_before_the_scripts_run_is_previewed_and_kept(open_as, owner):
+    page = open_as(owner)
+    late: list[Route] = []
+    page.route(re.compile(r"/js/plan\..*js"), lambda route: late.append(route))
+    page.goto("/plans/new/", wait_until="commit")
+    page.locator("#id_step").fill("6")
+    page.locator("#id_start").fill("10")
+    page.locator("[name=title]").fill("Early sixes")
+    assert late, "the script is not held back"
+    for route in late:
+        route.continue_()
+    expect(page.locator("#plan-picture")).to_contain_text("154")
+    kept(page)
+    fields = PlanDraft.objects.get().fields
+    assert "Early sixes" in str(fields)
 
 
 def test_a_plan_is_written_by_keyboard_alone(open_as, owner):
