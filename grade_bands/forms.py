@@ -12,14 +12,13 @@ from accounts.languages import LANGUAGES
 from accounts.model_forms import ModelForm
 from accounts.models import CodeTries, User
 from accounts.models.code_tries import SET_UP, sentence_to_wait
-from accounts.offered import offer_rows
 from accounts.set_up_code import is_set_up_code
 from accounts.text import read_bytes
-from accounts.typed_fields import Ticked
 
 from .models import Area, ClassGroup, Grade, GradeBand
 from .standards import StandardRow, StandardsFileError, read_standards
 from .starting_point import GRADE_NAMES, USUAL_LEVELS
+from .teachers import Everybody, TeachersField, offer_teachers
 
 LARGEST_FILE = 2_000_000
 GRADES_TO_SPEAK_TO = [
@@ -118,6 +117,7 @@ class GradeBandForm(ModelForm[GradeBand]):
 
 
 class ClassGroupForm(ModelForm[ClassGroup]):
+    teachers = TeachersField()
     languages = forms.MultipleChoiceField(
         label=_("Languages of mathematics"),
         choices=LANGUAGES.items(),
@@ -129,9 +129,7 @@ class ClassGroupForm(ModelForm[ClassGroup]):
     class Meta:
         model = ClassGroup
         fields = ["name", "grade", "year", "teachers", "languages"]
-        labels = {"name": _("Class"), "teachers": _("Who teaches it")}
-        widgets = {"teachers": forms.CheckboxSelectMultiple}
-        field_classes = {"teachers": Ticked}
+        labels = {"name": _("Class")}
         help_texts = {"name": _("Such as 2B or Room 14. No names of children.")}
         error_messages = {
             "name": {"required": _("Write a name for the class.")},
@@ -141,10 +139,9 @@ class ClassGroupForm(ModelForm[ClassGroup]):
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        here = User.objects.active()
-        if self.instance.pk:
-            here = here | User.objects.filter(class_groups=self.instance)
-        offer_rows(self, "teachers", here.distinct().order_by("display_name"))
+        self.everybody = Everybody(User.objects.active().in_name_order())
+        now = User.objects.filter(class_groups=self.instance).in_name_order() if self.instance.pk else ()
+        offer_teachers(self, self.everybody, {person.pk: person.display_name for person in now})
 
 
 class _FrameworkForm(forms.Form):

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from typing import Any
 
 from django import forms
+from django.core.paginator import Page, Paginator
 from django.db import transaction
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
@@ -15,7 +16,9 @@ from accounts.models import School, User
 from accounts.offered import offer_choices
 
 from .models import ClassGroup, Grade, SchoolYear
+from .teachers import Everybody, TeachersField, named_in, offer_teachers
 
+CLASSES_AT_ONCE = 100
 A_YEAR_OF_WEEKS = timedelta(weeks=52)  # the same day of the week
 # What changes a name that speaks of years: "2026-27", "2026/2027", "School year 2026".
 _YEAR_NUMBER = re.compile(r"(?<!\d)(?:\d{4}|\d{2})(?!\d)")
@@ -51,12 +54,10 @@ class CarriedClassForm(forms.Form):
     carried = forms.BooleanField(label=_("Carry over"), required=False)
     name = forms.CharField(label=_("New name"), max_length=40, required=False)
     grade = forms.TypedChoiceField(label=_("Grade"), coerce=int, required=False, empty_value=None)
-    teachers = forms.TypedMultipleChoiceField(
-        label=_("Who teaches it"), coerce=int, required=False, widget=forms.CheckboxSelectMultiple
-    )
+    teachers = TeachersField()
 
-    def __init__(self, data: Any, *, group: ClassGroup, grades: Sequence[Grade], people: Sequence[User], **kwargs: Any):
-        here = {person.pk for person in people}
+    def __init__(self, data: Any, *, group: ClassGroup, grades: Sequence[Grade], everybody: Everybody, **kwargs: Any):
+        here = everybody.named
         teachers = list(group.teachers.all())
         initial = {
             "carried": True,
@@ -68,13 +69,12 @@ class CarriedClassForm(forms.Form):
         self.group = group
         self.left = [teacher.display_name for teacher in teachers if teacher.pk not in here]
         offer_choices(self, "grade", [(str(grade.pk), grade.name) for grade in grades])
-        offer_choices(self, "teachers", [(str(person.pk), person.display_name) for person in people])
+        offer_teachers(self, everybody, {teacher.pk: here[teacher.pk] for teacher in teachers if teacher.pk in here})
 
     @property
     def teachers_now(self) -> list[str]:
-        """The names of those who are ticked."""
-        ticked = {str(key) for key in self["teachers"].value() or ()}
-        return [str(name) for key, name in self.fields["teachers"].choices if str(key) in ticked]  # type: ignore[attr-defined]
+        """The names of those who are ticked, and those that are typed."""
+        return named_in(self["teachers"])
 
     def clean(self) -> dict[str, Any]:
         """Only of what is ticked is anything asked: a class that came in meanwhile has no fields on the page."""
@@ -91,27 +91,30 @@ class CarriedClassForm(forms.Form):
 
 @dataclass
 class CarriedClasses:
-    """The classes of one year as a form each, to be kept in another.
+    """The classes of one year as a form each, some at a time, to be kept in another.
 
-    there: names that the other year has already.
+    there: names that the other year has already. page: which of the classes these are.
     """
 
     forms: list[CarriedClassForm]
     there: frozenset[str]
+    page: Page[ClassGroup]
+    everybody: Everybody
 
     @classmethod
-    def of(cls, source: SchoolYear | None, target: SchoolYear | None, data: Any) -> "CarriedClasses":
-        """Nobody's data: every class ticked that the other year has not, under its own name."""
+    def of(
+        cls, source: SchoolYear | None, target: SchoolYear | None, data: Any, *, part: str | None = None
+    ) -> "CarriedClasses":
+        """Nobody's data: every class ticked that the other year has not, under its own name. part: the page, as asked."""
         there = frozenset(target.class_groups.values_list("name", flat=True)) if target else frozenset()
-        if source is None:
-            return cls([], there)
+        groups = source.class_groups.with_people().in_grade_order() if source else ClassGroup.objects.none()
+        page = Paginator(groups, CLASSES_AT_ONCE).get_page(part)
         grades = list(Grade.objects.order_by("order"))
-        people = list(User.objects.active().in_name_order())
-        groups = source.class_groups.with_people().in_grade_order()
-        made = [CarriedClassForm(data, group=group, grades=grades, people=people) for group in groups]
+        everybody = Everybody(User.objects.active().in_name_order())
+        made = [CarriedClassForm(data, group=group, grades=grades, everybody=everybody) for group in page]
         for form in made:
             form.initial["carried"] = form.group.name not in there
-        return cls(made, there)
+        return cls(made, there, page, everybody)
 
     def is_valid(self) -> bool:
         """Whether each can be kept; else a sentence stands at what is wrong."""

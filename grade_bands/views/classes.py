@@ -1,27 +1,42 @@
 """Classes and school years, for administrators."""
 
 from django.contrib import messages
-from django.db.models import Prefetch, ProtectedError
+from django.core.paginator import Paginator
+from django.db.models import ProtectedError
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
+from accounts.typed_numbers import typed_id
 
 from ..forms import ClassGroupForm
 from ..models import ClassGroup, SchoolYear
 from ..year_form import SchoolYearForm
 from .keeping import keep_form
 
+CLASSES_ON_A_PAGE = 100
+
 
 @administrators_only
 @require_GET
 def classes(request: SignedInRequest) -> HttpResponse:
-    groups = Prefetch("class_groups", queryset=ClassGroup.objects.with_people().in_grade_order())
-    context = {"section": "school", "years": SchoolYear.objects.prefetch_related(groups)}
+    """One year's: the one that is asked for, else the one that is on."""
+    years = SchoolYear.objects.newest_first()
+    asked = typed_id(request.GET.get("year", ""))
+    year = next((year for year in years if year.pk == asked), None) or SchoolYear.objects.now()
+    groups = ClassGroup.objects.in_year(year).with_people().in_grade_order()
+    context = {
+        "section": "school",
+        "years": years,
+        "year": year,
+        "page": Paginator(groups, CLASSES_ON_A_PAGE).get_page(request.GET.get("page")),
+        "has_earlier": bool(years) and year != years[-1],
+    }
     return render(request, "grade_bands/classes.html", context)
 
 
@@ -62,10 +77,11 @@ def edit_year(request: SignedInRequest, pk: int) -> HttpResponse:
 @require_POST
 def remove_class(request: SignedInRequest, pk: int) -> HttpResponse:
     group = get_object_or_404(ClassGroup, pk=pk)
+    year = group.year_id
     try:
         group.delete()
     except ProtectedError:
         messages.error(request, _("%(name)s has lessons, so it stays. Rename it instead.") % {"name": group.name})
     else:
         messages.success(request, _("Taken away: %(name)s.") % {"name": group.name})
-    return redirect("grade_bands:classes")
+    return redirect(f"{reverse('grade_bands:classes')}?year={year}")

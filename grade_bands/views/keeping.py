@@ -21,6 +21,16 @@ KEPT = _("Kept: %(name)s.")
 Named = TypeVar("Named", ClassGroup, Grade, GradeBand, SchoolYear)
 
 
+def _year_of(kept: Named) -> int | None:
+    """Whose classes are shown afterwards."""
+    match kept:
+        case ClassGroup():
+            return kept.year_id
+        case SchoolYear():
+            return kept.pk
+    return None
+
+
 def keep_form(
     request: SignedInRequest, form: ModelForm[Named], *, to: str, said: Translated = KEPT
 ) -> HttpResponse | None:
@@ -32,7 +42,8 @@ def keep_form(
     def make() -> str:
         form.save()
         messages.success(request, str(said) % {"name": form.instance.name})
-        return reverse(to)
+        year = _year_of(form.instance)
+        return f"{reverse(to)}?year={year}" if year else reverse(to)
 
     if not form.is_valid():
         return answer_again(request)

@@ -44,7 +44,8 @@ def carry_over(request: SignedInRequest, pk: int) -> HttpResponse:
     """Classes of the year before into one that is there: those that it has already stay out."""
     year = get_object_or_404(SchoolYear, pk=pk)
     source = SchoolYear.objects.filter(starts_on__lt=year.starts_on).order_by("-starts_on").first()
-    carried = CarriedClasses.of(source, year, request.POST if request.method == "POST" else None)
+    sent = request.POST if request.method == "POST" else None
+    carried = CarriedClasses.of(source, year, sent, part=request.GET.get("page"))
     if request.method == "POST" and (kept := _keep(request, carried, year)):
         return kept
     context = {"year": year, "source": source, "title": _("Carry classes over to %(year)s") % {"year": year}}
@@ -62,7 +63,9 @@ def _keep(request: SignedInRequest, carried: CarriedClasses, into: SchoolYearFor
             "Kept: %(year)s, %(number)s class added.", "Kept: %(year)s, %(number)s classes added.", len(made)
         )
         messages.success(request, words % said)
-        return reverse("grade_bands:classes")
+        if carried.page.has_next():
+            return f"{reverse('grade_bands:carry_over', args=[year.pk])}?page={carried.page.next_page_number()}"
+        return f"{reverse('grade_bands:classes')}?year={year.pk}"
 
     valid = carried.is_valid()
     if isinstance(into, SchoolYearForm):

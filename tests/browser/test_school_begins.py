@@ -93,12 +93,14 @@ def test_a_new_year_for_twelve_classes_takes_less_than_two_minutes(open_as, admi
         row = page.locator(".carried-classes > li").nth(number)
         row.locator("summary").click()
         row.get_by_label(f"Teacher {number:02}").click()
-        row.get_by_label("Teacher 12").click()
+        row.get_by_label("Add by name").click()
+        row.get_by_label("Add by name").fill("Teacher 12")
+        characters += len("Teacher 12")
     page.get_by_role("button", name="Add the year").click()
     expect(page.locator(".message").first).to_contain_text("12 classes added")
     done = done_on(page)
     assert done.presses == 1 + 12 + 4 * 3 + 1
-    assert seconds(done.presses, 12, characters) < 120
+    assert seconds(done.presses, 12 + 4, characters) < 120
     made = SchoolYear.objects.exclude(pk=twelve_classes.pk).get()
     assert made.name == "2027-28"
     assert set(made.class_groups.values_list("name", flat=True)) == {f"New {number:02}" for number in range(12)}

@@ -113,8 +113,32 @@ def test_the_list_of_classes_takes_a_bounded_number_of_queries(
 ):
     ClassGroupFactory.create_batch(20, grade=grade_two, year=year, teachers=[owner])
     browser = visit(administrator)
-    with django_assert_max_num_queries(7):
+    with django_assert_max_num_queries(8):
         browser.get("/school/classes/")
+
+
+def test_classes_are_listed_a_year_at_a_time(visit, administrator, grade_two, year):
+    """The year that is on, or the one that is asked for; a year that nobody has is as if none were asked."""
+    earlier = SchoolYear.objects.create(name="Before", starts_on="2001-09-03", ends_on="2002-06-14")
+    ClassGroupFactory(name="2 Long ago", grade=grade_two, year=earlier)
+    ClassGroupFactory(name="2 Now", grade=grade_two, year=year)
+    browser = visit(administrator)
+    for asked, there, not_there in (("", "2 Now", "2 Long ago"), (f"?year={earlier.pk}", "2 Long ago", "2 Now")):
+        page = browser.get(f"/school/classes/{asked}").text
+        assert there in page
+        assert not_there not in page
+    assert "Carry classes over" in browser.get("/school/classes/").text
+    assert "Carry classes over" not in browser.get(f"/school/classes/?year={earlier.pk}").text
+    assert "2 Now" in browser.get("/school/classes/?year=999999").text
+
+
+def test_what_is_kept_leads_back_to_its_year(visit, administrator, grade_two, year):
+    later = SchoolYear.objects.create(name="Later", starts_on="2101-09-03", ends_on="2102-06-14")
+    browser = visit(administrator)
+    answer = browser.post("/school/classes/new/", class_fields(grade_two, later))
+    assert answer.url == f"/school/classes/?year={later.pk}"
+    group = ClassGroup.objects.get(year=later)
+    assert browser.post(f"/school/classes/{group.pk}/remove/").url == f"/school/classes/?year={later.pk}"
 
 
 def test_a_year_is_no_longer_than_coverage_can_show(visit, administrator):
