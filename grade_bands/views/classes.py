@@ -5,10 +5,9 @@ from django.core.paginator import Paginator
 from django.db.models import ProtectedError
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
-from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_GET, require_http_methods, require_POST
+from django.views.decorators.http import require_GET, require_http_methods
 
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
@@ -17,7 +16,7 @@ from accounts.typed_numbers import typed_id
 from ..forms import ClassGroupForm
 from ..models import ClassGroup, SchoolYear
 from ..year_form import SchoolYearForm
-from .keeping import keep_form
+from .keeping import classes_of_year, keep_form
 
 CLASSES_ON_A_PAGE = 100
 
@@ -74,14 +73,39 @@ def edit_year(request: SignedInRequest, pk: int) -> HttpResponse:
 
 
 @administrators_only
-@require_POST
+@require_http_methods(["GET", "POST"])
 def remove_class(request: SignedInRequest, pk: int) -> HttpResponse:
-    group = get_object_or_404(ClassGroup, pk=pk)
-    year = group.year_id
+    """Asks first: what is planned for it goes too. A class with lessons stays."""
+    group = get_object_or_404(ClassGroup.objects.select_related("year"), pk=pk)
+    names = {"name": group.name, "year": group.year.name}
+    title = _("Remove the class %(name)s of %(year)s?") % names
+    what_goes = _("What is planned for it goes with it. A class that has lessons is not removed.")
+    return _remove(request, group, title, what_goes, _("%(name)s has lessons, so it stays. Rename it instead.") % names)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def remove_year(request: SignedInRequest, pk: int) -> HttpResponse:
+    """One that was added by mistake: a year with classes or lessons stays."""
+    year = get_object_or_404(SchoolYear, pk=pk)
+    names = {"name": year.name}
+    title = _("Remove the year %(name)s?") % names
+    what_goes = _("Only its name and its dates go. A year that has classes or lessons is not removed.")
+    refused = _("%(name)s has classes or lessons, so it stays. Change its name or its dates instead.") % names
+    return _remove(request, year, title, what_goes, refused)
+
+
+def _remove(
+    request: SignedInRequest, row: ClassGroup | SchoolYear, title: str, what_goes: str, refused: str
+) -> HttpResponse:
+    back = classes_of_year(row)
+    if request.method != "POST":
+        context = {"section": "school", "part": "classes", "title": title, "what_goes": what_goes, "back": back}
+        return render(request, "grade_bands/remove.html", context)
     try:
-        group.delete()
+        row.delete()
     except ProtectedError:
-        messages.error(request, _("%(name)s has lessons, so it stays. Rename it instead.") % {"name": group.name})
+        messages.error(request, refused)
     else:
-        messages.success(request, _("Taken away: %(name)s.") % {"name": group.name})
-    return redirect(f"{reverse('grade_bands:classes')}?year={year}")
+        messages.success(request, _("Removed: %(name)s.") % {"name": row.name})
+    return redirect(back)

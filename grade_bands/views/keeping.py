@@ -21,14 +21,10 @@ KEPT = _("Kept: %(name)s.")
 Named = TypeVar("Named", ClassGroup, Grade, GradeBand, SchoolYear)
 
 
-def _year_of(kept: Named) -> int | None:
-    """Whose classes are shown afterwards."""
-    match kept:
-        case ClassGroup():
-            return kept.year_id
-        case SchoolYear():
-            return kept.pk
-    return None
+def classes_of_year(row: ClassGroup | SchoolYear) -> str:
+    """The address of the list in which it stands."""
+    year = row.year_id if isinstance(row, ClassGroup) else row.pk
+    return f"{reverse('grade_bands:classes')}?year={year}"
 
 
 def keep_form(
@@ -42,8 +38,9 @@ def keep_form(
     def make() -> str:
         form.save()
         messages.success(request, str(said) % {"name": form.instance.name})
-        year = _year_of(form.instance)
-        return f"{reverse(to)}?year={year}" if year else reverse(to)
+        if isinstance(form.instance, (ClassGroup, SchoolYear)):
+            return classes_of_year(form.instance)
+        return reverse(to)
 
     if not form.is_valid():
         return answer_again(request)
