@@ -1,6 +1,9 @@
 """The school's page for administrators: its settings, its people, the links that let them in."""
 
+from urllib.parse import urlencode
+
 from django.contrib import messages
+from django.core.paginator import Paginator
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
@@ -10,10 +13,15 @@ from django.views.decorators.http import require_GET, require_http_methods, requ
 
 from ..access import administrators_only
 from ..actions import InvitedBefore, LastAdministrator, change_role, close_account, invite, offer_new_passphrase
+from ..finding_people import found_people
 from ..forms import InviteForm, RoleForm, SchoolForm
 from ..models import OneTimeLink, School, User
 from ..requests import SignedInRequest, names_this_machine
 from ..sent_once import key_of
+
+PEOPLE_ON_A_PAGE = 50
+INVITATIONS_SHOWN = 50
+LONGEST_NAME_LOOKED_FOR = 80
 
 
 @administrators_only
@@ -28,21 +36,32 @@ def settings(request: SignedInRequest) -> HttpResponse:
     return render(request, "accounts/school.html", {"section": "school", "form": form}, status=status)
 
 
-def people_context(form: InviteForm) -> dict[str, object]:
+def people_context(request: SignedInRequest, form: InviteForm) -> dict[str, object]:
+    typed = request.GET.get("q", "")[:LONGEST_NAME_LOOKED_FOR].strip()
+    invitations = list(OneTimeLink.objects.open_invitations()[: INVITATIONS_SHOWN + 1])
     return {
         "section": "school",
         "form": form,
-        "people": User.objects.in_name_order(),
+        "typed": typed,
+        "page": Paginator(found_people(typed), PEOPLE_ON_A_PAGE).get_page(request.GET.get("page")),
         "administrators": User.objects.administrators().count(),
         "roles": User.Role.choices,
-        "invitations": OneTimeLink.objects.open_invitations(),
+        "invitations": invitations[:INVITATIONS_SHOWN],
+        "more_invitations": len(invitations) > INVITATIONS_SHOWN,
     }
+
+
+def back_to_people(request: SignedInRequest) -> HttpResponse:
+    """To the page of the list from which something was done."""
+    query = {name: request.GET[name] for name in ("q", "page") if request.GET.get(name)}
+    address = reverse("accounts:people")
+    return redirect(f"{address}?{urlencode(query)}" if query else address)
 
 
 @administrators_only
 @require_GET
 def people(request: SignedInRequest) -> HttpResponse:
-    return render(request, "accounts/people.html", people_context(InviteForm()))
+    return render(request, "accounts/people.html", people_context(request, InviteForm()))
 
 
 @administrators_only
@@ -61,7 +80,7 @@ def invite_person(request: SignedInRequest) -> HttpResponse:
                 _("This page made a link before, which is not this one. Press the button again to make a new link."),
             )
     if not token:
-        return render(request, "accounts/people.html", people_context(form), status=422)
+        return render(request, "accounts/people.html", people_context(request, form), status=422)
     return show_link(request, "accounts:invitation", token, whom=form.cleaned_data["display_name"])
 
 
@@ -87,7 +106,7 @@ def set_role(request: SignedInRequest, pk: int) -> HttpResponse:
     form = RoleForm(request.POST)
     if not form.is_valid():
         messages.error(request, str(form.errors["role"][0]))
-        return redirect("accounts:people")
+        return back_to_people(request)
     try:
         change_role(person=person, role=form.cleaned_data["role"])
     except LastAdministrator:
@@ -97,7 +116,7 @@ def set_role(request: SignedInRequest, pk: int) -> HttpResponse:
             request,
             _("%(name)s is now: %(role)s.") % {"name": person.display_name, "role": person.get_role_display()},
         )
-    return redirect("accounts:people")
+    return back_to_people(request)
 
 
 @administrators_only
@@ -113,7 +132,7 @@ def close(request: SignedInRequest, pk: int) -> HttpResponse:
             request,
             _("%(name)s can't sign in any more. What they made stays.") % {"name": person.display_name},
         )
-    return redirect("accounts:people")
+    return back_to_people(request)
 
 
 @administrators_only
@@ -122,7 +141,7 @@ def reopen(request: SignedInRequest, pk: int) -> HttpResponse:
     person = get_object_or_404(User, pk=pk, is_active=False)
     person.come_back()
     messages.success(request, _("%(name)s can sign in again.") % {"name": person.display_name})
-    return redirect("accounts:people")
+    return back_to_people(request)
 
 
 @administrators_only
@@ -130,4 +149,4 @@ def reopen(request: SignedInRequest, pk: int) -> HttpResponse:
 def withdraw_invitation(request: SignedInRequest, pk: int) -> HttpResponse:
     get_object_or_404(OneTimeLink.objects.open_invitations(), pk=pk).withdraw()
     messages.success(request, _("The invitation no longer works."))
-    return redirect("accounts:people")
+    return back_to_people(request)

@@ -1,8 +1,11 @@
 """The school's page: its settings and its people, for administrators."""
 
 import pytest
+from django.utils.html import escape
 
+from accounts.actions import invite
 from accounts.models import School, User
+from accounts.views.school import INVITATIONS_SHOWN, PEOPLE_ON_A_PAGE
 from tests.factories import UserFactory
 
 BUTTONS = [
@@ -112,5 +115,46 @@ def test_a_closed_account_can_be_opened_again(visit, administrator, owner):
 def test_the_list_of_people_takes_a_bounded_number_of_queries(visit, administrator, django_assert_max_num_queries):
     UserFactory.create_batch(30)
     browser = visit(administrator)
-    with django_assert_max_num_queries(6):
+    with django_assert_max_num_queries(7):
         browser.get("/school/people/")
+
+
+@pytest.mark.parametrize("typed", ["lucia", "LUCÍA FER", "ferrer-ruiz", "ruiz lucía", "lfr"])
+def test_somebody_is_found_by_a_part_of_a_name(visit, administrator, typed):
+    UserFactory(display_name="Lucía Ferrer-Ruiz", sign_in_name="lfr")
+    UserFactory(display_name="Ida Sørensen")
+    page = visit(administrator).get("/school/people/", {"q": typed}).text
+    assert "Lucía Ferrer-Ruiz" in page
+    assert "Ida Sørensen" not in page
+
+
+def test_nobody_found_is_said_and_the_way_back_shown(visit, administrator):
+    page = visit(administrator).get("/school/people/", {"q": "<Zebulon>"}).text
+    assert "Nobody here is called “&lt;Zebulon&gt;”." in page
+    assert "Show everybody" in page
+
+
+def test_many_people_stand_on_pages_and_what_is_done_leads_back_to_the_same_one(visit, administrator):
+    """A district's two thousand people would be a page of megabytes."""
+    for number in range(PEOPLE_ON_A_PAGE + 5):
+        UserFactory(display_name=f"Zoe {number:03}")
+    browser = visit(administrator)
+    assert "Zoe 052" not in browser.get("/school/people/").text
+    second = browser.get("/school/people/?q=zoe&page=2").text
+    assert "Zoe 049" not in second
+    person = User.objects.get(display_name="Zoe 052")
+    action = f"/school/people/{person.pk}/role/?q=zoe&page=2"
+    assert escape(action) in second
+    answer = browser.post(action, {"role": "coach"})
+    assert answer.url == "/school/people/?q=zoe&page=2"
+    person.refresh_from_db()
+    assert person.is_coach
+
+
+def test_many_open_invitations_are_shown_in_part_and_that_is_said(visit, administrator):
+    for number in range(INVITATIONS_SHOWN + 1):
+        invite(by=administrator, display_name=f"New {number:02}", role="teacher")
+    page = visit(administrator).get("/school/people/").text
+    assert "New 00," not in page
+    assert f"New {INVITATIONS_SHOWN:02}," in page
+    assert "These are the newest." in page
