@@ -106,6 +106,16 @@ class Suggestion(models.Model):
             return gettext("grade %(name)s") % {"name": self.to_grade.name}
         return self.to_teacher.display_name if self.to_teacher else ""
 
+    @property
+    def is_past(self) -> bool:
+        """Whether the day by which it was wanted is over."""
+        return self.by_when is not None and self.by_when < timezone.localdate()
+
+    @property
+    def receiver_left(self) -> bool:
+        """Whether it went to one colleague who is no longer here; a team's goes to whoever teaches there."""
+        return self.to_teacher is not None and not self.to_teacher.is_active
+
     def answer(self, person: User, answer: str) -> None:
         """What this person makes of it; a second answer takes the place of the first."""
         SuggestionAnswer.objects.update_or_create(suggestion=self, person=person, defaults={"answer": answer})

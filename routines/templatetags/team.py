@@ -70,6 +70,7 @@ class SuggestedLine(NamedTuple):
     who: str
     day: date
     until: date | None
+    is_past: bool
     why: str
 
 
@@ -77,5 +78,7 @@ class SuggestedLine(NamedTuple):
 def suggested_line(one: Suggestion) -> SafeString:
     """{{ suggestion|suggested_line }}: what was suggested, by whom, until when and why."""
     routine = one.routine_id if one.routine_open else None
-    line = SuggestedLine(routine, one.title, one.by.display_name, localdate(one.made_at), one.by_when, one.why)
+    line = SuggestedLine(
+        routine, one.title, one.by.display_name, localdate(one.made_at), one.by_when, one.is_past, one.why
+    )
     return written_once("team/_suggested_line.html", line=long(line))

@@ -16,6 +16,7 @@ from accounts.templatetags.dates import moment
 from accounts.written_once import written_once
 from grade_bands.models import classes_in_year
 from routines.bank.views.mine import unfinished_row
+from routines.coverage.ways import Ways
 from routines.team import first_page
 from routines.team.planned_week import Week, own_week, year_of
 from routines.team.school_days import monday_now
@@ -44,7 +45,11 @@ def home(request: SignedInRequest) -> HttpResponse:
     if classes or not (user.is_coach or user.is_administrator):
         context |= _of_a_teacher(request, own_week(user, monday, classes))
     if user.is_coach:
-        context |= {"gaps": first_page.first_gaps(user, today), "sent": first_page.sent_by(user)}
+        gaps = first_page.first_gaps(user, today)
+        context |= {
+            "gaps": [(gap, Ways.for_area(gap.grade, gap.area)) for gap in gaps],
+            "sent": first_page.sent_by(user),
+        }
     if user.is_administrator:
         context |= {
             "invitations": OneTimeLink.objects.open_invitations()[:INVITATIONS],

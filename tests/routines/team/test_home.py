@@ -8,6 +8,7 @@ from django.utils import timezone
 
 from accounts.actions import invite
 from accounts.recovery import make_recovery_code
+from accounts.templatetags.dates import day
 from grade_bands.models import ClassGroup
 from routines.models import Lesson, Planned, Suggestion
 from routines.models.routine import NOT_IN_BANK
@@ -232,3 +233,59 @@ def test_lists_are_bounded_and_so_are_queries(
     }
     assert max(lists.values()) <= 6, lists
     assert Lesson.objects.count() == 36
+
+
+def test_who_runs_the_school_and_teaches_sees_her_week_first(administrator, owner, monday, visit):
+    group = owner.class_groups.get()
+    group.teachers.add(administrator)
+    Planned.objects.create(routine=make_routine(owner), class_group=group, on=monday, by=administrator)
+    page = home(visit(administrator))
+    assert page.index("Sevens from four") < page.index("to-do-title") < page.index("backups-title")
+
+
+@pytest.mark.parametrize("drafts", [False, True])
+def test_a_teacher_without_a_class_is_told_why_nothing_can_be_put_in_the_week(owner, drafts, visit):
+    newcomer = UserFactory()
+    if drafts:
+        make_routine(newcomer, shared=False)
+    page = home(visit(newcomer))
+    assert "You have no class this year" in page
+    assert "put it in the week" not in page
+    assert page.count("button-main") == 1
+    assert "You have no class" not in home(visit(owner))
+
+
+def test_a_gap_leads_to_designing_and_its_buttons_name_it(coach, owner, grade_two, visit):
+    page = home(visit(coach))
+    assert f'href="{reverse("plan_new")}?grade=2&amp;area=money&amp;design=1#tool-design"' in page
+    for words in ("Suggest one: grade 2, money", "Design one: grade 2, money"):
+        assert f'aria-label="{words}"' in page
+
+
+@pytest.mark.parametrize(
+    ("days", "gone", "answer", "words"),
+    [
+        (None, False, "", "open"),
+        (5, False, "", "open, by {day}"),
+        (0, False, "declined", "open, by {day}"),
+        (-1, False, "", "open; it was meant for {day}"),
+        (-1, False, "taken", "taken"),
+        (5, True, "", "open; Teammate Tao has left"),
+        (5, True, "taken", "taken"),
+    ],
+)
+def test_what_became_of_a_suggestion_says_what_its_sender_can_do(
+    coach, owner, teammate, visit, days, gone, answer, words
+):
+    today = timezone.localdate()
+    by_when = None if days is None else today + timedelta(days=days)
+    routine = make_routine(owner)
+    made = Suggestion.objects.create(routine=routine, by=coach, to_teacher=teammate, why="Try it.", by_when=by_when)
+    if answer:
+        made.answer(teammate, answer)
+    if gone:
+        teammate.leave()
+    said = words.format(day=day(by_when) if by_when else "")
+    client = visit(coach)
+    assert f"to Teammate Tao: {said}</span>" in home(client)
+    assert f"<td>{said}</td>" in client.get("/suggestions/").text

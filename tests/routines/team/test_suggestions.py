@@ -7,6 +7,7 @@ import pytest
 from django.urls import reverse
 from django.utils import timezone
 
+from accounts.templatetags.dates import day
 from routines.models import Planned, Routine, Suggestion, SuggestionAnswer
 from routines.models.routine import NOT_IN_BANK
 from routines.team.suggesting import waiting_for
@@ -329,3 +330,12 @@ def test_more_than_a_page_holds_is_said(coach, teammate, routine, visit, monkeyp
     page = client.get(reverse("suggestions"))
     assert said in page.text
     assert len(page.context["waiting"]) == 2
+
+
+@pytest.mark.parametrize(("days", "words"), [(3, "by "), (0, "by "), (-1, "it was meant for ")])
+def test_a_day_that_is_past_is_said_as_past(coach, teammate, routine, visit, days, words):
+    until = timezone.localdate() + timedelta(days=days)
+    suggested(coach, routine, to_teacher=teammate, by_when=until)
+    client = visit(teammate)
+    for path in ("/", "/suggestions/"):
+        assert f"; {words}{day(until)}" in client.get(path).text
