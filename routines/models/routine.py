@@ -360,7 +360,10 @@ class Routine(models.Model):
         return self.current_version
 
     def is_author(self, user: User) -> bool:
-        return self.owner_id == user.pk or any(author.pk == user.pk for author in self.co_authors.all())
+        return self.owner_id == user.pk or self.is_co_author(user)
+
+    def is_co_author(self, user: User) -> bool:
+        return any(author.pk == user.pk for author in self.co_authors.all())
 
     def may_edit(self, user: User) -> bool:
         """Owner and co-authors; of a shared routine also any coach (kept in history)."""

@@ -85,6 +85,7 @@ def routine(request: SignedInRequest, pk: int) -> HttpResponse:
             asked=said["asked"],
         ),
         "together": _writing_together(request, found),
+        "is_co_author": found.is_co_author(request.user),
         "alike": cards_of(like_it, reader=request.user),
         **_notes(request, found),
         "note_fields": written_once("bank/_note_fields.html", note_form=NoteForm),
@@ -422,12 +423,17 @@ def compare(request: SignedInRequest, pk: int) -> HttpResponse:
 
 @require_POST
 def co_authors(request: SignedInRequest, pk: int) -> HttpResponse:
-    """The owner takes a colleague in as co-author, or lets one go (`leave` is the person)."""
+    """The owner takes a colleague in as co-author, or lets one go (`leave` is the person); a co-author may go herself."""
     found = get_object_or_404(Routine.objects.visible_to(request.user).prefetch_related("co_authors"), pk=pk)
+    leaving = typed_id(request.POST.get("leave", ""))
+    if leaving == request.user.pk and found.is_co_author(request.user):
+        found.co_authors.remove(request.user)
+        messages.success(request, _("Your name is off “%(title)s”.") % {"title": found.title})
+        return redirect("my_plans") if found.status == Routine.Status.DRAFT else redirect("routine", pk=pk)
     if found.owner_id != request.user.pk:
         raise PermissionDenied
     if "leave" in request.POST:
-        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=typed_id(request.POST["leave"]))
+        person = get_object_or_404(User.objects.filter(co_authored_routines=found), pk=leaving)
         found.co_authors.remove(person)
         messages.success(request, _("%(name)s writes this plan no longer.") % {"name": person.display_name})
         return redirect("routine", pk=pk)

@@ -178,12 +178,26 @@ def test_a_co_author_is_a_colleague(owner, visit, person):
 
 
 @pytest.mark.parametrize("name", ["co_author", "coach", "administrator", "other_teacher"])
-def test_only_the_owner_chooses_co_authors(request, owner, co_author, visit, name):
-    routine = make_routine(owner, co_authors=[co_author])
-    who = request.getfixturevalue(name)
-    answer = visit(who).post(reverse("routine_co_authors", args=[routine.pk]), {"leave": co_author.pk})
-    assert answer.status_code == 403
-    assert list(routine.co_authors.all()) == [co_author]
+def test_only_the_owner_chooses_co_authors(request, owner, co_author, teammate, visit, name):
+    routine = make_routine(owner, co_authors=[co_author, teammate])
+    client = visit(request.getfixturevalue(name))
+    for asked in ({"leave": teammate.pk}, {"leave": owner.pk}, {"person": owner.pk}, {}):
+        assert client.post(reverse("routine_co_authors", args=[routine.pk]), asked).status_code == 403
+    assert set(routine.co_authors.all()) == {co_author, teammate}
+
+
+@pytest.mark.parametrize("shared", [False, True])
+def test_a_co_author_takes_her_own_name_off(owner, co_author, teammate, visit, shared):
+    routine = make_routine(owner, co_authors=[co_author, teammate], shared=shared)
+    client = visit(co_author)
+    assert "Take my name off" in page_of(routine, client).text
+    assert "Take my name off" not in page_of(routine, visit(owner)).text
+    answer = client.post(reverse("routine_co_authors", args=[routine.pk]), {"leave": co_author.pk}, follow=True)
+    assert answer.status_code == 200
+    assert "Your name is off “Sevens from four”." in answer.text
+    assert list(routine.co_authors.all()) == [teammate]
+    assert page_of(routine, client).status_code == (200 if shared else 404)
+    assert "Take my name off" not in page_of(routine, client).text
 
 
 def test_a_storys_goal_says_where_it_is_reached(owner, visit):
