@@ -13,6 +13,7 @@ urlpatterns = [
     path("school/classes/<int:pk>/remove/", classes.remove_class, name="remove_class"),
     path("school/years/new/", turning.new_year, name="new_year"),
     path("school/years/<int:pk>/", classes.edit_year, name="edit_year"),
+    path("school/years/<int:pk>/remove/", classes.remove_year, name="remove_year"),
     path("school/years/<int:pk>/carry-over/", turning.carry_over, name="carry_over"),
     path("school/grades/", grades.grades, name="grades"),
     path("school/grades/new/", grades.edit_grade, name="new_grade"),

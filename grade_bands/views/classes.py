@@ -6,7 +6,7 @@ from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_GET, require_http_methods, require_POST
+from django.views.decorators.http import require_GET, require_http_methods
 
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
@@ -21,7 +21,14 @@ from .keeping import keep_form
 @require_GET
 def classes(request: SignedInRequest) -> HttpResponse:
     groups = Prefetch("class_groups", queryset=ClassGroup.objects.with_people().in_grade_order())
-    context = {"section": "school", "years": SchoolYear.objects.prefetch_related(groups)}
+    now = SchoolYear.objects.now()
+    years = list(SchoolYear.objects.prefetch_related(groups))
+    context = {
+        "section": "school",
+        "years": [year for year in years if now is None or year.starts_on >= now.starts_on],
+        "earlier": [year for year in years if now is not None and year.starts_on < now.starts_on],
+        "first": years[-1] if years else None,
+    }
     return render(request, "grade_bands/classes.html", context)
 
 
@@ -59,13 +66,38 @@ def edit_year(request: SignedInRequest, pk: int) -> HttpResponse:
 
 
 @administrators_only
-@require_POST
+@require_http_methods(["GET", "POST"])
 def remove_class(request: SignedInRequest, pk: int) -> HttpResponse:
-    group = get_object_or_404(ClassGroup, pk=pk)
+    """Asks first: what is planned for it goes too. A class with lessons stays."""
+    group = get_object_or_404(ClassGroup.objects.select_related("year"), pk=pk)
+    names = {"name": group.name, "year": group.year.name}
+    title = _("Remove the class %(name)s of %(year)s?") % names
+    what_goes = _("What is planned for it goes with it. A class that has lessons is not removed.")
+    return _remove(request, group, title, what_goes, _("%(name)s has lessons, so it stays. Rename it instead.") % names)
+
+
+@administrators_only
+@require_http_methods(["GET", "POST"])
+def remove_year(request: SignedInRequest, pk: int) -> HttpResponse:
+    """One that was added by mistake: a year with classes or lessons stays."""
+    year = get_object_or_404(SchoolYear, pk=pk)
+    names = {"name": year.name}
+    title = _("Remove the year %(name)s?") % names
+    what_goes = _("Only its name and its dates go. A year that has classes or lessons is not removed.")
+    refused = _("%(name)s has classes or lessons, so it stays. Change its name or its dates instead.") % names
+    return _remove(request, year, title, what_goes, refused)
+
+
+def _remove(
+    request: SignedInRequest, row: ClassGroup | SchoolYear, title: str, what_goes: str, refused: str
+) -> HttpResponse:
+    if request.method != "POST":
+        context = {"section": "school", "part": "classes", "title": title, "what_goes": what_goes}
+        return render(request, "grade_bands/remove.html", context)
     try:
-        group.delete()
+        row.delete()
     except ProtectedError:
-        messages.error(request, _("%(name)s has lessons, so it stays. Rename it instead.") % {"name": group.name})
+        messages.error(request, refused)
     else:
-        messages.success(request, _("Taken away: %(name)s.") % {"name": group.name})
+        messages.success(request, _("Removed: %(name)s.") % {"name": row.name})
     return redirect("grade_bands:classes")

@@ -124,7 +124,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("classes new_class new_year grades new_grade new_band", for_administrator(), before="grade_bands:"),
     **each("import_common_core import_standards keep_standards", for_administrator(), before="grade_bands:"),
     **each("edit_class remove_class", for_administrator("class_group"), before="grade_bands:"),
-    **each("edit_year carry_over", for_administrator("year"), before="grade_bands:"),
+    **each("edit_year remove_year carry_over", for_administrator("year"), before="grade_bands:"),
     "grade_bands:edit_grade": for_administrator("grade"),
     "grade_bands:edit_band": for_administrator("band"),
 }  # fmt: skip

@@ -1,12 +1,18 @@
 """Classes, years, grades and bands, for administrators."""
 
+from datetime import date, timedelta
+
 import pytest
+from django.utils import timezone
 
 from grade_bands.models import ClassGroup, Grade, GradeBand, SchoolYear
-from tests.factories import ClassGroupFactory
+from routines.models import Planned
+from tests.factories import ClassGroupFactory, SchoolYearFactory
+from tests.routines.making import make_lesson, make_routine
 
+CLASSES = "/school/classes/"
 PAGES = ["classes/", "classes/new/", "years/new/", "grades/", "grades/new/", "bands/new/"]
-BUTTONS = ["standards/common-core/", "standards/import/", "standards/keep/", "classes/1/remove/"]
+BUTTONS = ["standards/common-core/", "standards/import/", "standards/keep/"]
 
 
 @pytest.mark.parametrize("page", PAGES)
@@ -66,10 +72,55 @@ def test_a_teacher_who_left_stays_listed_in_the_class_that_was_theirs(visit, adm
     assert "Owner Ota" not in visit(administrator).get("/school/classes/new/").content.decode()
 
 
-def test_an_empty_class_can_be_taken_away(visit, administrator):
-    group = ClassGroupFactory()
-    visit(administrator).post(f"/school/classes/{group.pk}/remove/")
+def test_removing_a_class_asks_first_and_says_what_goes_with_it(visit, administrator, owner, year):
+    group = ClassGroupFactory(name="2 Empty", year=year)
+    Planned.objects.create(routine=make_routine(owner), class_group=group, on=year.starts_on, by=owner)
+    client = visit(administrator)
+    assert (
+        f'href="/school/classes/{group.pk}/remove/" aria-label="Remove: 2 Empty, {year.name}"'
+        in client.get(CLASSES).text
+    )
+    page = client.get(f"/school/classes/{group.pk}/remove/")
+    assert f"Remove the class 2 Empty of {year.name}?" in page.text
+    assert "What is planned for it goes with it." in page.text
+    assert Planned.objects.exists()
+    assert "Removed: 2 Empty." in client.post(f"/school/classes/{group.pk}/remove/", follow=True).text
     assert not ClassGroup.objects.filter(pk=group.pk).exists()
+    assert not Planned.objects.exists()
+
+
+def test_a_class_with_lessons_stays(visit, administrator, owner):
+    make_lesson(make_routine(owner), owner)
+    address = f"/school/classes/{owner.class_groups.get().pk}/remove/"
+    assert "2 Wren has lessons, so it stays." in visit(administrator).post(address, follow=True).text
+    assert owner.class_groups.exists()
+
+
+def test_a_year_that_was_added_by_mistake_is_removed_and_one_with_classes_stays(visit, administrator, owner, year):
+    mistaken = SchoolYearFactory(name="2027-28", starts_on=date(2027, 8, 16), ends_on=date(2028, 6, 16))
+    client = visit(administrator)
+    assert f'href="/school/years/{mistaken.pk}/remove/"' in client.get(CLASSES).text
+    assert f'href="/school/years/{year.pk}/remove/"' not in client.get(CLASSES).text
+    assert "Remove the year 2027-28?" in client.get(f"/school/years/{mistaken.pk}/remove/").text
+    assert SchoolYear.objects.count() == 2
+    assert "Removed: 2027-28." in client.post(f"/school/years/{mistaken.pk}/remove/", follow=True).text
+    assert "has classes or lessons, so it stays" in client.post(f"/school/years/{year.pk}/remove/", follow=True).text
+    assert list(SchoolYear.objects.all()) == [year]
+
+
+def test_earlier_years_are_folded_away(visit, administrator):
+    today = timezone.localdate()
+    for name, weeks in (("long ago", -110), ("last year", -58), ("on now", -6), ("coming", 46)):
+        first = today + timedelta(weeks=weeks)
+        ClassGroupFactory(
+            name=f"2 of {name}",
+            year=SchoolYearFactory(name=name, starts_on=first, ends_on=first + timedelta(weeks=42)),
+        )
+    open_now, _summary, folded = visit(administrator).get(CLASSES).text.partition("Earlier years")
+    for name in ("on now", "coming"):
+        assert f"2 of {name}" in open_now
+    for name in ("last year", "long ago"):
+        assert f"2 of {name}" in folded
 
 
 @pytest.mark.parametrize(
@@ -108,13 +159,21 @@ def test_a_band_is_renamed(visit, administrator, middle_band):
     assert GradeBand.objects.get(pk=middle_band.pk).name == "Middle"
 
 
-def test_the_list_of_classes_takes_a_bounded_number_of_queries(
+def test_the_list_of_classes_takes_as_many_queries_with_many_classes_and_years_as_with_few(
     visit, administrator, grade_two, year, owner, django_assert_max_num_queries
 ):
-    ClassGroupFactory.create_batch(20, grade=grade_two, year=year, teachers=[owner])
     browser = visit(administrator)
-    with django_assert_max_num_queries(7):
-        browser.get("/school/classes/")
+    browser.get(CLASSES)
+    with django_assert_max_num_queries(7) as few:
+        browser.get(CLASSES)
+        number = len(few)
+    ClassGroupFactory.create_batch(20, grade=grade_two, year=year, teachers=[owner])
+    for back in range(1, 5):
+        days = {"starts_on": date(2026 - back, 8, 17), "ends_on": date(2027 - back, 6, 18)}
+        earlier = SchoolYearFactory(name=f"{back} back", **days)
+        ClassGroupFactory.create_batch(5, grade=grade_two, year=earlier, teachers=[owner])
+    with django_assert_max_num_queries(number):
+        browser.get(CLASSES)
 
 
 def test_a_year_is_no_longer_than_coverage_can_show(visit, administrator):
