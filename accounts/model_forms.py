@@ -7,15 +7,18 @@ from typing import TYPE_CHECKING, Self
 
 from django import forms
 
-__all__ = ["ModelForm", "ModelMultipleChoiceField"]
+__all__ = ["ModelChoiceField", "ModelForm", "ModelMultipleChoiceField"]
 
 if TYPE_CHECKING:
-    from django.forms import ModelForm, ModelMultipleChoiceField
+    from django.forms import ModelChoiceField, ModelForm, ModelMultipleChoiceField
 else:
 
     class _WithModel:
         def __class_getitem__(cls, model: object) -> type[Self]:
             return cls
+
+    class ModelChoiceField(_WithModel, forms.ModelChoiceField):
+        pass
 
     class ModelForm(_WithModel, forms.ModelForm):
         pass

@@ -1,7 +1,7 @@
 """Reading standards: the bundled Common Core table, or a school's own file."""
 
 import csv
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -50,41 +50,51 @@ class StandardRow:
 def read_standards(lines: Iterable[str]) -> list[StandardRow]:
     """Read a CSV file with the columns code, area, summary and, if wanted, grade, number_limits, count_features.
 
-    Cells are parted by commas, or by semicolons where the first line is. Raises: StandardsFileError with every line that
-    is wrong, up to MOST_FAULTS, and what to do.
+    Cells are parted by commas, or by semicolons or tabs where the first line is. Empty lines, as a spreadsheet leaves them,
+    are passed over. Raises: StandardsFileError with every line that is wrong, up to MOST_FAULTS, and what to do.
     """
     given = list(lines)
-    first = given[0] if given else ""
-    reader = csv.DictReader(
-        given, restkey="too_many", restval="", delimiter=";" if ";" in first and "," not in first else ","
-    )
+    records = _records(given, next(filter(str.strip, given), ""))
     try:
-        names = [name.strip().lower() for name in reader.fieldnames or ()]
+        _line, first = next(records, (1, []))
     except csv.Error:
         raise StandardsFileError(_not_closed(1)) from None
+    names = [name.strip().lower() for name in first]
     if missing := [name for name in NEEDED if name not in names]:
         raise StandardsFileError(
             _("The first line must name the columns; add %(columns)s.") % {"columns": ", ".join(missing)}
         )
     if twice := sorted({name for name in StandardRow.__dataclass_fields__ if names.count(name) > 1}):
         raise StandardsFileError(_("The first line names %(columns)s twice. Keep one.") % {"columns": ", ".join(twice)})
-    reader.fieldnames = names
-    return read_rows(reader)
+    return read_rows(names, records)
+
+
+def _records(lines: Sequence[str], first: str) -> Iterator[tuple[int, list[str]]]:
+    """Each record with the line it begins in, the empty ones left out. Raises: csv.Error, of which `args[0]` is that line."""
+    delimiter = "," if "," in first else next((mark for mark in ";\t" if mark in first), ",")
+    reader = csv.reader(lines, delimiter=delimiter, strict=True)
+    begins = 1
+    try:
+        for cells in reader:
+            if any(cell.strip() for cell in cells):
+                yield begins, cells
+            begins = reader.line_num + 1
+    except csv.Error:  # a quotation mark that is never closed, as a rule
+        raise csv.Error(begins) from None
 
 
 def _not_closed(line: int) -> str:
     return _("Line %(line)s can't be read as CSV. Look for a quotation mark there that is not closed.") % {"line": line}
 
 
-def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
+def read_rows(names: Sequence[str], records: Iterator[tuple[int, list[str]]]) -> list[StandardRow]:
     rows: list[StandardRow] = []
     faults: list[str] = []
     seen: dict[str, int] = {}
     try:
-        for record in reader:
-            line = reader.line_num
+        for line, cells in records:
             try:
-                row = read_row(record, line=line)
+                row = read_row(names, cells, line=line)
             except StandardsFileError as error:
                 faults.extend(error.sentences)
             else:
@@ -101,8 +111,8 @@ def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
             if len(faults) == MOST_FAULTS:
                 faults.append(_("The lines after %(line)s were not looked at yet.") % {"line": line})
                 break
-    except csv.Error:  # a cell of over 131,072 characters: a quotation mark that is never closed, as a rule
-        faults.append(_not_closed(reader.line_num + 1))
+    except csv.Error as error:
+        faults.append(_not_closed(error.args[0]))
     if faults:
         raise StandardsFileError(*faults)
     if not rows:
@@ -110,11 +120,12 @@ def read_rows(reader: "csv.DictReader[str]") -> list[StandardRow]:
     return rows
 
 
-def read_row(record: dict[str, str], *, line: int) -> StandardRow:
-    if "too_many" in record:
+def read_row(names: Sequence[str], cells: Sequence[str], *, line: int) -> StandardRow:
+    if any(cell.strip() for cell in cells[len(names) :]):
         raise StandardsFileError(
             _("Line %(line)s has more cells than the first. Put texts with commas in quotes.") % {"line": line}
         )
+    record = dict(zip(names, cells, strict=False))
     fields = {name: record.get(name, "").strip() for name in StandardRow.__dataclass_fields__}
     for name in NEEDED:
         if not fields[name]:

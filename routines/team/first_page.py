@@ -153,12 +153,14 @@ def to_do(today: date) -> list[ToDo]:
         said = {"year": year.name, "day": day(year.ends_on)}
         found.append(ToDo(words % said, _("Add a year"), "grade_bands:new_year"))
     classes = ClassGroup.objects.in_year(year)
-    empty = list(classes.filter(teachers=None).in_grade_order().values_list("name", flat=True)[:NOTES])
+    empty = list(
+        classes.exclude(teachers__in=User.objects.active()).in_grade_order().values_list("name", flat=True)[:NOTES]
+    )
     if not classes.exists():
         found.append(ToDo(_("This school year has no classes yet."), _("Add a class"), "grade_bands:new_class"))
     elif empty:
         words = ngettext(
-            "Nobody teaches this class yet: %(names)s.", "Nobody teaches these classes yet: %(names)s.", len(empty)
+            "Nobody teaches this class: %(names)s.", "Nobody teaches these classes: %(names)s.", len(empty)
         )
         found.append(ToDo(words % {"names": ", ".join(empty)}, _("Classes and years"), "grade_bands:classes"))
     teachers = User.objects.active().filter(role=User.Role.TEACHER).exclude(class_groups__in=classes)

@@ -1,5 +1,7 @@
 """Loading standards: the bundled table and a school's own file."""
 
+import io
+
 import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
 from django.template import Context, Template
@@ -192,6 +194,33 @@ def test_of_very_many_wrong_lines_the_first_are_named():
         read_standards([FIRST_LINE, *[f"A.{n},2,algebra,x" for n in range(10_000)]])
     assert len(refused.value.sentences) == MOST_FAULTS + 1
     assert refused.value.sentences[-1] == "The lines after 21 were not looked at yet."
+
+
+def test_empty_lines_that_a_spreadsheet_leaves_are_passed_over():
+    lines = ["", ",,,", f"{FIRST_LINE}", "A.1,2,whole,Count.", *[",,," for _line in range(900)], "A.2,2,whole,Back.,,"]
+    assert [row.code for row in read_standards(lines)] == ["A.1", "A.2"]
+
+
+def test_a_line_is_named_by_where_it_begins_though_its_text_runs_over_more():
+    lines = f'{FIRST_LINE}\nA.1,2,whole,"Count\non and\nback"\n\nA.2,2,algebra,"x\ny"\nA.1,2,whole,Again.\n'
+    with pytest.raises(StandardsFileError) as refused:
+        read_standards(io.StringIO(lines, newline=""))
+    area, twice = refused.value.sentences
+    assert area.startswith("Line 6: “algebra”")
+    assert twice == "Line 8: A.1 is in line 2 too. Keep one."
+
+
+def test_an_open_quotation_mark_swallows_no_standards():
+    """Read leniently the file has one standard, whose summary is all the others."""
+    lines = [FIRST_LINE, "A.1,2,whole,Count.", 'A.2,2,whole,"Back by tens', "A.3,2,whole,On.", "A.4,2,whole,On."]
+    with pytest.raises(StandardsFileError) as refused:
+        read_standards([f"{line}\n" for line in lines])
+    assert str(refused.value).startswith("Line 3 can't be read as CSV.")
+
+
+def test_cells_may_be_parted_by_tabs():
+    (row,) = read_standards(["code\tarea\tsummary", "A.1\twhole\tCount, then; write."])
+    assert (row.code, row.summary) == ("A.1", "Count, then; write.")
 
 
 def test_cells_may_be_parted_by_semicolons_and_columns_named_in_any_case():

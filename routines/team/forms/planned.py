@@ -8,6 +8,7 @@ from django import forms
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
+from accounts.model_forms import ModelChoiceField
 from accounts.models import User
 from accounts.offered import offer_rows
 from accounts.templatetags.dates import day
@@ -16,13 +17,22 @@ from routines.models import Routine
 from routines.team.school_days import next_school_day
 
 
+class ClassOfAYear(ModelChoiceField[ClassGroup]):
+    """A class by its name; `with_year`, in the weeks when classes of two years are offered, by its year too."""
+
+    with_year = False
+
+    def label_from_instance(self, obj: ClassGroup) -> str:
+        return f"{obj.name} ({obj.year.name})" if self.with_year else obj.name
+
+
 class PlannedForm(forms.Form):
-    """Chosen at first: a class of the count's own grade, else the first, and the next school day.
+    """Chosen at first: a class of the count's own grade, else the first, and the next school day of its year.
 
     offered: counts to choose one of, where the page is about none; then `grade` is that of the gap they could fill.
     """
 
-    class_group = forms.ModelChoiceField(
+    class_group = ClassOfAYear(
         queryset=ClassGroup.objects.none(),
         label=gettext_lazy("Class"),
         widget=forms.RadioSelect,
@@ -46,13 +56,18 @@ class PlannedForm(forms.Form):
     ) -> None:
         super().__init__(*args, **kwargs)
         self.today = today
-        classes = ClassGroup.objects.taught_by(user).filter(year__ends_on__gte=today).with_people().in_grade_order()
-        offer_rows(self, "class_group", classes)
-        mine = list(classes)
+        classes = ClassGroup.objects.taught_by(user).filter(year__ends_on__gte=today).with_people()
+        mine = classes.order_by("year__starts_on", "grade__order", "name")
+        offer_rows(self, "class_group", mine)
         self.has_classes = bool(mine)
-        of_its_grade = [group for group in mine if group.grade_id == grade]
-        self.fields["class_group"].initial = next((group.pk for group in of_its_grade or mine), None)
+        offered_classes = self.fields["class_group"]
+        if isinstance(offered_classes, ClassOfAYear):
+            offered_classes.with_year = len({group.year_id for group in mine}) > 1
         self.fields["on"].initial = next_school_day(today)
+        if mine:
+            first = min(mine, key=lambda group: (group.year.starts_on, group.grade_id != grade))
+            self.fields["class_group"].initial = first.pk
+            self.fields["on"].initial = min(max(next_school_day(today), first.year.starts_on), first.year.ends_on)
         self.fields["on"].widget.attrs["min"] = today.isoformat()
         self.offered = {str(routine.pk): routine for routine in offered}
         if offered:

@@ -46,6 +46,7 @@ def week(request: SignedInRequest) -> HttpResponse:
         "today": today,
         "earlier": _query(asked, shown.before),
         "later": _query(asked, shown.after),
+        "outside": year if year and (monday > year.ends_on or shown.friday < year.starts_on) else None,
         "undo": token if token and read_way_back(token, user) else "",
     }
     return render(request, "team/week.html", context)

@@ -1,15 +1,25 @@
-"""A leaver's counts are handed on by an administrator, and by nobody else."""
+"""A leaver's counts and classes are handed on by an administrator, and by nobody else."""
 
 import re
+from datetime import timedelta
 
 import pytest
 from django.urls import reverse
+from django.utils import timezone
 
-from routines.models import Routine
-from tests.factories import UserFactory
+from routines.models import Planned, Routine
+from routines.team.school_days import next_school_day
+from tests.factories import ClassGroupFactory, SchoolYearFactory, UserFactory
 from tests.routines.making import make_lesson, make_routine
 
 EVERYONE = ["owner", "co_author", "teammate", "other_teacher", "coach", "administrator"]
+
+
+@pytest.fixture
+def year(school):
+    """The year that is on."""
+    today = timezone.localdate()
+    return SchoolYearFactory(name="on now", starts_on=today - timedelta(days=90), ends_on=today + timedelta(days=200))
 
 
 @pytest.fixture
@@ -95,6 +105,47 @@ def test_who_still_works_here_keeps_her_own(owner, teammate, administrator, visi
     assert address in client.get(reverse("accounts:people")).text
 
 
-def test_without_any_count_there_is_nothing_to_hand_on(teammate, administrator, visit):
-    teammate.leave()
-    assert "No count stands in this name." in visit(administrator).get(reverse("hand_on", args=[teammate.pk])).text
+def test_without_any_count_or_class_there_is_nothing_to_hand_on(owner, administrator, visit):
+    gone = UserFactory(is_active=False)
+    client, address = visit(administrator), reverse("hand_on", args=[gone.pk])
+    assert "No count and no class of now stands in this name." in client.get(address).text
+    assert client.post(address, {"to": owner.pk, "drafts": "on", "classes": "on"}).status_code == 422
+
+
+def test_the_classes_go_too_where_they_are_ticked_with_what_is_planned_for_them(
+    owner, co_author, other_teacher, administrator, grade_two, year, visit
+):
+    last = year.starts_on - timedelta(days=300)
+    old = SchoolYearFactory(name="last year", starts_on=last, ends_on=last + timedelta(days=280))
+    of_last_year = ClassGroupFactory(name="2 of last year", grade=grade_two, year=old, teachers=[owner])
+    mine = ClassGroupFactory(name="2 Siskin", grade=grade_two, year=year, teachers=[owner, co_author])
+    of_now = {group.name for group in owner.class_groups.filter(year=year)}
+    routine = make_routine(owner)
+    planned = Planned.objects.create(
+        routine=routine, class_group=mine, on=next_school_day(timezone.localdate()), by=owner
+    )
+    owner.leave()
+    client, address = visit(administrator), reverse("hand_on", args=[owner.pk])
+    assert "2 Siskin" in client.get(address).text
+    assert "2 of last year" not in client.get(address).text
+    client.post(address, {"to": other_teacher.pk})
+    assert set(mine.teachers.all()) == {owner, co_author}
+    answer = client.post(address, {"to": other_teacher.pk, "classes": "on"}, follow=True)
+    assert "now teaches" in answer.text
+    assert set(mine.teachers.all()) == {co_author, other_teacher}
+    assert of_now <= set(other_teacher.class_groups.values_list("name", flat=True))
+    assert list(of_last_year.teachers.all()) == [owner]
+    hers = visit(other_teacher)
+    assert "Sevens from four" in hers.get(f"/week/?day={planned.on}").text
+    hers.post(reverse("planned_remove", args=[planned.pk]))
+    assert not Planned.objects.exists()
+
+
+def test_where_nothing_is_ticked_nothing_is_done_and_it_says_so(owner, teammate, administrator, visit):
+    make_routine(owner, shared=False)
+    owner.leave()
+    answer = visit(administrator).post(reverse("hand_on", args=[owner.pk]), {"to": teammate.pk})
+    assert answer.status_code == 422
+    assert "Tick what is to be handed on." in answer.text
+    assert set(owners().values()) == {"owner"}
+    assert owner.class_groups.exists()

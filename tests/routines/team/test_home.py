@@ -172,7 +172,7 @@ def test_an_administrator_sees_what_the_school_needs(owner, administrator, grade
     year.save()
     page = home(client)
     for words in (
-        "Nobody teaches this class yet: 5 Empty.",
+        "Nobody teaches this class: 5 Empty.",
         "Has no class this year: Idle Ibe.",
         "Leaver Lund has left, and counts still stand in that name.",
         "New Nour",
@@ -289,3 +289,11 @@ def test_what_became_of_a_suggestion_says_what_its_sender_can_do(
     client = visit(coach)
     assert f"to Teammate Tao: {said}</span>" in home(client)
     assert f"<td>{said}</td>" in client.get("/suggestions/").text
+
+
+def test_an_administrator_is_told_of_a_class_whose_only_teacher_left(administrator, owner, co_author, year, visit):
+    shared, alone = owner.class_groups.get(), co_author.class_groups.get()
+    shared.teachers.add(UserFactory())
+    for person in (owner, co_author):
+        person.leave()
+    assert f"Nobody teaches this class: {alone.name}." in home(visit(administrator))

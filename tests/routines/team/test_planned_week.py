@@ -7,7 +7,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from accounts.models import User
-from grade_bands.models import ClassGroup, classes_in_year
+from grade_bands.models import ClassGroup, SchoolYear, classes_in_year
 from routines.lessons.recording import delete_lesson
 from routines.models import Planned, Routine
 from routines.models.routine import NOT_IN_BANK
@@ -73,6 +73,51 @@ def test_the_class_of_the_counts_grade_is_chosen_at_first(owner, grade_five, yea
     count = make_routine(owner, grade="5")
     page = visit(owner).get(reverse("planned_new", args=[count.pk]))
     assert page.context["form"]["class_group"].value() == group.pk
+
+
+@pytest.fixture
+def coming(year) -> ClassGroup:
+    """The class of the same name, in the year that follows."""
+    first = year.ends_on + timedelta(days=60)
+    following = SchoolYearFactory(name="coming", starts_on=first, ends_on=first + timedelta(days=280))
+    owner = User.objects.get(sign_in_name="owner")
+    grade = owner.class_groups.get().grade
+    return ClassGroupFactory(name="2 Wren", grade=grade, year=following, teachers=[owner])
+
+
+def test_classes_of_two_years_are_told_apart_and_that_of_now_is_chosen(owner, routine, coming, year, visit):
+    page = visit(owner).get(reverse("planned_new", args=[routine.pk]))
+    assert page.context["form"]["class_group"].value() == owner.class_groups.get(year=year).pk
+    assert "2 Wren (on now)" in page.text
+    assert "2 Wren (coming)" in page.text
+
+
+def test_before_a_year_begins_its_first_day_is_proposed(owner, routine, coming, year, visit):
+    """In the holidays, when what is coming is planned for."""
+    SchoolYear.objects.filter(pk=year.pk).update(ends_on=timezone.localdate() - timedelta(days=1))
+    form = visit(owner).get(reverse("planned_new", args=[routine.pk])).context["form"]
+    assert (form["class_group"].value(), form["on"].value()) == (coming.pk, coming.year.starts_on)
+    assert "2 Wren (coming)" not in str(form["class_group"])
+    assert send(visit(owner), routine, coming, form["on"].value()).status_code == 302
+
+
+def test_on_the_last_day_of_a_year_that_day_is_proposed(owner, routine, year, today, visit):
+    SchoolYear.objects.filter(pk=year.pk).update(ends_on=today)
+    assert visit(owner).get(reverse("planned_new", args=[routine.pk])).context["form"]["on"].value() == today
+
+
+def test_choosing_a_class_takes_as_many_queries_with_many_classes_as_with_one(
+    owner, routine, coming, grade_two, year, visit, django_assert_max_num_queries
+):
+    client, address = visit(owner), reverse("planned_new", args=[routine.pk])
+    client.get(address)
+    with django_assert_max_num_queries(15) as few:
+        client.get(address)
+        number = len(few)
+    for of in (year, coming.year):
+        ClassGroupFactory.create_batch(6, grade=grade_two, year=of, teachers=[owner])
+    with django_assert_max_num_queries(number):
+        client.get(address)
 
 
 def test_the_same_count_for_class_and_day_is_kept_once(owner, routine, today, visit):
@@ -407,3 +452,16 @@ def test_a_full_week_takes_as_many_queries_as_an_empty_one_with_one_count(
     client.get(reverse("week"))
     with django_assert_num_queries(11):
         client.get(reverse("week"))
+
+
+@pytest.mark.parametrize(("weeks", "told"), [(0, False), (-12, False), (-15, True), (28, False), (31, True)])
+def test_a_week_outside_the_school_year_says_so(owner, coach, year, monday, visit, weeks, told):
+    day = monday + timedelta(weeks=weeks)
+    for person, team in ((owner, ""), (coach, "&team=all")):
+        page = visit(person).get(f"/week/?day={day}{team}").text
+        assert ("This week is outside the school year on now" in page) is told
+
+
+def test_a_teacher_without_a_class_is_told_why_her_week_is_empty(owner, visit):
+    assert "You have no class this year" in visit(UserFactory()).get("/week/").text
+    assert "You have no class this year" not in visit(owner).get("/week/").text
