@@ -24,4 +24,16 @@
     try { localStorage.setItem(KEY, root.dataset.theme); } catch { /* kept for this page only */ }
     document.querySelectorAll("[data-switch-theme]").forEach(say);
   });
+
+  // Paper is white: what is light on slate would not be seen on it.
+  let before;
+  addEventListener("beforeprint", function () {
+    if (root.dataset.theme === "print") return;
+    before = root.dataset.theme;
+    root.dataset.theme = "print";
+  });
+  addEventListener("afterprint", function () {
+    if (before) root.dataset.theme = before;
+    else delete root.dataset.theme;
+  });
 })();
