@@ -84,6 +84,7 @@ def full_school(owner, co_author, teammate, coach, administrator, grade_two, yea
         ("owner", "/"),
         ("owner", "/week/"),
         ("owner", "/suggestions/"),
+        ("owner", "/plans/"),
         ("coach", "/"),
         ("coach", "/week/?team=all"),
         ("coach", "/suggestions/"),
