@@ -7,7 +7,7 @@ import pytest
 from django.urls import reverse
 
 from routines.coverage.queries import coverage, gaps
-from tests.factories import GradeFactory
+from tests.factories import ClassGroupFactory, GradeFactory
 from tests.routines.making import make_lesson
 
 FIRST, LAST = date(2026, 8, 17), date(2026, 11, 20)
@@ -198,3 +198,18 @@ def test_an_administrator_finds_no_weeks_of_a_grade_with_one_class(taught, admin
         "0",
         '<span aria-hidden="true">—</span><span class="visually-hidden">not shown</span>',
     ]
+
+
+def test_the_page_asks_as_much_whatever_the_number_of_classes_and_gaps(
+    taught, coach, year, grade_two, visit, django_assert_num_queries
+):
+    client = visit(coach)
+    client.get(reverse("coverage"))
+    with django_assert_num_queries(12):
+        client.get(reverse("coverage"))
+    for number in range(12):
+        grade = GradeFactory(areas=["whole", "money", "time"])
+        ClassGroupFactory(name=f"9 Finch {number}", grade=grade, year=year)
+    client.get(reverse("coverage"))
+    with django_assert_num_queries(12):
+        assert "9 Finch 11" in client.get(reverse("coverage")).text
