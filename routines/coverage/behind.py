@@ -9,6 +9,7 @@ from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import render
 
+from accounts.models import User
 from accounts.requests import SignedInRequest
 from grade_bands.models import Area, Grade, Standard
 from routines.bank.cards import cards_of
@@ -76,6 +77,9 @@ def behind(request: SignedInRequest, field: Field, form: WindowForm, window: Win
         "sees_lessons": sees_lessons,
         "patterns": patterns,
         "read": read,
+        "may_suggest": not request.user.is_administrator,
+        "main_way": "suggest" if request.user.is_coach else "design",
+        "may_plan": request.user.role == User.Role.TEACHER,
         "not_shared": max(0, page.paginator.count - read),
     }
     return render(request, "coverage/cell.html", context)

@@ -1,15 +1,22 @@
 """Parts of the coverage's page, written once for all to whom they say the same."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+from datetime import date, timedelta
 from typing import NamedTuple, Self
 
 from django.utils.safestring import SafeString
 
+from accounts.models import User
 from accounts.written_once import Later, long, write, written_once
 from grade_bands.models import Area, GradeBand
 from routines.coverage.forms import DaysForm, Window, WindowForm
-from routines.coverage.queries import CoverageRow, amount_in_words
+from routines.coverage.queries import CoverageRow, amount_in_words, weeks_between
 from routines.coverage.targets import TargetsSeen
+from routines.coverage.ways import Ways
+
+GAPS_SHOWN = 6
+GAPS_LISTED = 90
 
 
 class Cell(NamedTuple):
@@ -57,6 +64,51 @@ def table(rows: Iterable[CoverageRow], window: Window) -> SafeString:
     )
 
 
+class Week(NamedTuple):
+    """One week of the table in numbers: its days that are looked at, and the lessons of each grade; None where not shown."""
+
+    first: date
+    last: date
+    query: str
+    lessons: tuple[int | None, ...]
+
+
+def weeks(rows: Sequence[CoverageRow], window: Window) -> SafeString:
+    """The bars in numbers, a line a week, each of which leads to that week alone."""
+    found = []
+    for at, monday in enumerate(weeks_between(window.first, window.last)):
+        days = replace(
+            window, first=max(monday, window.first), last=min(monday + timedelta(days=6), window.last), chosen=True
+        )
+        lessons = tuple(None if row.weeks is None else row.weeks[at] for row in rows)
+        found.append(Week(days.first, days.last, days.query, lessons))
+    return _piece(window)(
+        "coverage/_weeks.html", weeks=long(tuple(found)), grades=tuple(row.grade.name for row in rows)
+    )
+
+
+class Gap(NamedTuple):
+    """A field that is expected and holds nothing: its grade, its area or code, what that asks, and where it leads."""
+
+    grade: str
+    name: str
+    summary: str
+    ways: Ways
+
+
+def gaps(found: Sequence[Gap], user: User, *, by: str) -> SafeString:
+    """The first as empty pages, all others as lines, so that what can be done about each stands here. by: area or standard."""
+    return written_once(
+        "coverage/_gaps.html",
+        by=by,
+        pages=long(tuple(found[:GAPS_SHOWN])),
+        lines=long(tuple(found[GAPS_SHOWN : GAPS_SHOWN + GAPS_LISTED])),
+        further=max(0, len(found) - GAPS_SHOWN - GAPS_LISTED),
+        may_suggest=not user.is_administrator,
+        may_plan=user.role == User.Role.TEACHER,
+    )
+
+
 def _piece(window: Window) -> Callable[..., SafeString]:
     """Of all the days that somebody may choose nobody asks for the same again."""
     return write if window.chosen else written_once
@@ -71,10 +123,10 @@ class Offer(NamedTuple):
     is_this: bool
 
 
-def other_looks(form: WindowForm, window: Window) -> SafeString:
-    """The ways to the other table and to the windows that are offered."""
+def other_looks(form: WindowForm, window: Window, *, by: str = "area", grade: int | None = None) -> SafeString:
+    """The ways to the windows that are offered. by: area or standard, whose grade stays chosen."""
     offers = (Offer(name, words, one.query, one.is_same_as(window)) for name, words, one in form.offered())
-    return _piece(window)("coverage/_looks.html", by="area", query=window.query, offers=tuple(offers))
+    return _piece(window)("coverage/_looks.html", by=by, kept_grade=grade, offers=tuple(offers))
 
 
 class Choice(NamedTuple):

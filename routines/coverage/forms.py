@@ -94,7 +94,7 @@ class WindowForm(DaysForm):
     """A window inside one school year, which its days decide: classes, and so numbers of lessons, belong to a year.
 
     `years` are the school's, the latest first, at least one of them; empty fields mean this year so far. A band or class
-    that is not on offer is left out, as of a year before.
+    that is not on offer is left out, as of a year before, and so is a band that the class is not of.
     """
 
     def __init__(self, query: Mapping[str, Any], *, years: Sequence[SchoolYear], today: date, user: User) -> None:
@@ -125,18 +125,37 @@ class WindowForm(DaysForm):
         year = self._year_of(first or last) or self.this_year
         so_far = self._so_far(year)
         first = first or so_far.first
+        band, group = self._chosen_band(year), self._chosen_class(year)
         return Window(
             year,
             first,
             last or max(first, so_far.last),
             chosen=any(kept.values()),
-            band=bands_looked_at.queryset(self.user, year).filter(pk=asked).first()
-            if (asked := typed_id(self.data.get("band", "")))
-            else None,
-            class_group=classes_looked_at.queryset(self.user, year).filter(pk=asked).first()
-            if (asked := typed_id(self.data.get("class", "")))
-            else None,
+            band=None if group and band != group.grade.band else band,
+            class_group=group,
         )
+
+    def _chosen_band(self, year: SchoolYear) -> GradeBand | None:
+        asked = typed_id(self.data.get("band", ""))
+        return bands_looked_at.queryset(self.user, year).filter(pk=asked).first() if asked else None
+
+    def _chosen_class(self, year: SchoolYear) -> ClassGroup | None:
+        asked = typed_id(self.data.get("class", ""))
+        classes = classes_looked_at.queryset(self.user, year).select_related("grade__band")
+        return classes.filter(pk=asked).first() if asked else None
+
+    def left_out(self, window: Window) -> str:
+        """What of grades and class that were asked for `window` does not keep; empty where it keeps both."""
+        if self.data.get("class") and not window.class_group:
+            words = gettext("The class that was asked for is not among those of %(year)s here: all are shown.")
+            return words % {"year": window.year.name}
+        if self.data.get("band") and not window.band:
+            if window.class_group:
+                words = gettext("%(group)s is not of the grades that were chosen: the class is shown.")
+                return words % {"group": window.class_group.name}
+            words = gettext("The grades that were asked for are not among those of %(year)s here: all are shown.")
+            return words % {"year": window.year.name}
+        return ""
 
     def offered(self) -> list[tuple[str, str, Window]]:
         """This term and this year so far, and the whole of the year before: its name, what it is, its window."""

@@ -57,9 +57,11 @@ def standards_print(request: SignedInRequest) -> HttpResponse:
 
 
 def _sheet_asked_for(request: SignedInRequest) -> tuple[WindowForm, Window, Grade, list[StandardRow]]:
-    """Raises Http404 where the grade has no standard to show."""
+    """Raises Http404 where the grade has no standard to show, or is not one that the reader sees."""
     form, window, grades = _asked_for(request)
-    grade = grade_chosen(request, grades) or grades[0]
+    grade = grade_chosen(request, grades)
+    if grade is None or request.GET.get("grade", str(grade.pk)) != str(grade.pk):
+        raise Http404  # of another grade than was asked for nobody wants a sheet
     rows = by_standard(request.user, window, [grade])
     if not rows and not form.errors:
         raise Http404

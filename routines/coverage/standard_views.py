@@ -8,12 +8,13 @@ from django.views.decorators.http import require_GET
 from accounts.requests import SignedInRequest
 from accounts.typed_numbers import typed_id
 from grade_bands.models import Area, Grade, Standard
+from routines.coverage import drawn
 from routines.coverage.behind import Field, behind
 from routines.coverage.by_standard import by_standard, gaps_by_standard
 from routines.coverage.expectations import expectations
 from routines.coverage.forms import Window, WindowForm
 from routines.coverage.queries import grades_looked_at
-from routines.coverage.views import GAPS_SHOWN, grade_seen, window_context, window_form
+from routines.coverage.views import grade_seen, window_context, window_form
 from routines.coverage.ways import Ways
 
 ROWS_ON_A_PAGE = 100
@@ -32,18 +33,23 @@ def by_standard_shown(request: SignedInRequest, form: WindowForm | None) -> Http
     grades = grades_of(request, window)
     chosen = grade_chosen(request, grades)
     rows = by_standard(request.user, window, [chosen]) if chosen else []
-    empty = gaps_by_standard(rows)
+    asked = request.GET.get("grade", "")
+    not_there = chosen and asked and asked != str(chosen.pk) and not window.band and not window.class_group
+    empty = [
+        drawn.Gap(gap.grade.name, gap.standard.code, gap.standard.summary, Ways.for_standard(gap.grade, gap.standard))
+        for gap in gaps_by_standard(rows)
+    ]
     context = window_context(request, form, window, grades, chosen) | {
-        "offered": form.offered(),
+        "looks": drawn.other_looks(form, window, by="standard", grade=chosen.pk if chosen else None),
         "grades": grades,
         "grade": chosen,
+        "not_there": not_there,
         "page": Paginator(rows, ROWS_ON_A_PAGE).get_page(request.GET.get("page")),
         "expected": sum(row.expected for row in rows),
         "met": sum(row.expected and row.available > 0 for row in rows),
         "expectations": expectations([chosen] if chosen else []),
         "any_standards": bool(rows) or Standard.objects.exists(),
-        "gaps": [(gap.grade, gap.standard, Ways.for_standard(gap.grade, gap.standard)) for gap in empty[:GAPS_SHOWN]],
-        "further_gaps": max(0, len(empty) - GAPS_SHOWN),
+        "gaps": drawn.gaps(empty, request.user, by="standard") if empty else "",
     }
     return render(request, "coverage/standards.html", context, status=422 if form.errors else 200)
 

@@ -8,6 +8,7 @@ from accounts.spreadsheets import table_csv
 from routines.coverage.by_standard import StandardRow
 from routines.coverage.forms import Window
 from routines.coverage.queries import weeks_between
+from routines.coverage.targets import TargetsSeen
 from routines.models.routine import CLASSES_TO_BE_TOLD
 
 
@@ -31,7 +32,7 @@ def standards_csv(rows: Iterable[StandardRow], window: Window) -> str:
             _("yes") if row.expected else _("no"),
             row.available,
             _("under two classes: not shown") if row.taught is None else row.taught,
-            *patterns_told(row),
+            *([told.seen, told.not_yet, told.not_recorded] if (told := passed_on(row)) else [None] * 3),
             window.first.isoformat(),
             window.last.isoformat(),
             *([None] * len(mondays) if row.weeks is None else row.weeks),
@@ -41,9 +42,6 @@ def standards_csv(rows: Iterable[StandardRow], window: Window) -> str:
     return table_csv([[*head, *(monday.isoformat() for monday in mondays)], *lines])
 
 
-def patterns_told(row: StandardRow) -> tuple[int | None, int | None, int | None]:
-    """Seen, not yet, not recorded; None where too few classes' logs were read to be passed on."""
-    targets = row.targets
-    if targets is None or targets.classes < CLASSES_TO_BE_TOLD:
-        return (None, None, None)
-    return (targets.seen, targets.not_yet, targets.not_recorded)
+def passed_on(row: StandardRow) -> TargetsSeen | None:
+    """What was said of target patterns; None where there were none, or too few classes' logs were read to be passed on."""
+    return row.targets if row.targets and row.targets.classes >= CLASSES_TO_BE_TOLD else None

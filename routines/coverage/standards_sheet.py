@@ -11,11 +11,11 @@ from django.utils.translation import gettext as _
 from accounts.models import School
 from accounts.templatetags.dates import day
 from grade_bands.models import Grade
-from routines.coverage.by_standard import StandardRow, gaps_by_standard
+from routines.coverage.by_standard import StandardRow
 from routines.coverage.expectations import expectations
 from routines.coverage.forms import Window
 from routines.coverage.sheet import COVERAGE_FIT
-from routines.coverage.standards_csv import patterns_told
+from routines.coverage.standards_csv import passed_on
 from routines.paper.document import Document
 from routines.paper.styles import logo_colours
 
@@ -29,14 +29,15 @@ def standards_document(
         "first": day(window.first),
         "last": day(window.last),
     }
+    told = [(row, passed_on(row)) for row in rows]
     context = {
         "title": title,
         "grade": grade,
         "window": window,
         "today": day(today),
         "school": school,
-        "rows": [(row, patterns_told(row)) for row in rows],
-        "gaps": gaps_by_standard(rows),
+        "rows": told,
+        "any_said": any(said for _row, said in told),
         "expectations": expectations([grade]),
         "logo": logo_colours(),
     }

@@ -12,14 +12,12 @@ from accounts.models.list_marks import known_by_mark
 from accounts.requests import SignedInRequest
 from accounts.written_once import Later
 from grade_bands.models import Area, Grade, SchoolYear
+from routines.coverage import drawn
 from routines.coverage.behind import Field, behind
-from routines.coverage.drawn import other_looks, picker, table
 from routines.coverage.expectations import expectations
 from routines.coverage.forms import Window, WindowForm, bands_looked_at, bands_of, classes_looked_at
 from routines.coverage.queries import CoverageRow, coverage, gaps, grades_seen_by
 from routines.coverage.ways import Ways
-
-GAPS_SHOWN = 6
 
 
 def window_form(request: SignedInRequest) -> WindowForm | None:
@@ -38,7 +36,8 @@ def window_context(
         "section": "coverage",
         "form": form,
         "window": window,
-        "picker": picker(form, window, bands, _classes(request, window.year), grade.pk if grade else None),
+        "left_out": form.left_out(window),
+        "picker": drawn.picker(form, window, bands, _classes(request, window.year), grade.pk if grade else None),
     }
 
 
@@ -76,14 +75,16 @@ def shown(request: SignedInRequest, form: WindowForm | None) -> HttpResponse:
         return render(request, "coverage/coverage.html", {"section": "coverage", "rows": []})
     window = form.window()
     rows = rows_of(request.user, window)
-    empty = gaps(rows)
+    empty = [
+        drawn.Gap(gap.grade.name, str(gap.area_name), "", Ways.for_area(gap.grade, gap.area)) for gap in gaps(rows)
+    ]
     context = window_context(request, form, window, [row.grade for row in rows]) | {
-        "looks": other_looks(form, window),
+        "looks": drawn.other_looks(form, window),
         "rows": rows,
-        "table": table(rows, window) if rows else "",
+        "table": drawn.table(rows, window) if rows else "",
+        "weeks": drawn.weeks(rows, window) if rows else "",
         "expectations": expectations([row.grade for row in rows]),
-        "gaps": [(gap.grade, gap.area_name, Ways.for_area(gap.grade, gap.area)) for gap in empty[:GAPS_SHOWN]],
-        "further_gaps": max(0, len(empty) - GAPS_SHOWN),
+        "gaps": drawn.gaps(empty, request.user, by="area") if empty else "",
     }
     return render(request, "coverage/coverage.html", context, status=422 if form.errors else 200)
 

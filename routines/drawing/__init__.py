@@ -21,7 +21,7 @@ Pure Python: imports the counting engine's public face and the standard library 
 
 from .drawn import Drawn
 from .entries import Entry
-from .glyphs import draw_folded_glyph, draw_sign, draw_week_bars
+from .glyphs import draw_folded_glyph, draw_said_mark, draw_sign, draw_week_bars
 from .grid import draw_grid
 from .ink import Ink, Mark, VoiceLine
 from .jumps import JumpArc
@@ -40,6 +40,7 @@ __all__ = [
     "draw_folded_glyph",
     "draw_grid",
     "draw_letter",
+    "draw_said_mark",
     "draw_sign",
     "draw_strip",
     "draw_timeline",

@@ -1,4 +1,4 @@
-"""Small drawings beside words: signs of a pattern, the folded grid of a coverage cell, a bar a week."""
+"""Small drawings beside words: signs of a pattern, what a coverage cell holds and says, a bar a week."""
 
 from collections.abc import Sequence
 
@@ -41,6 +41,17 @@ def draw_folded_glyph(amount: str, *, on_paper: bool = False) -> str:
     frame = "g-glyph-full" if full else "g-glyph-few"
     parts.append(element("rect", pen.look(frame), x=1, y=1, width=36, height=26, rx=1.5))
     return _small(pen, "", "".join(parts), 38, 28)
+
+
+def draw_said_mark(said: str, *, title: str = "", on_paper: bool = False) -> str:
+    """What was said of a target pattern: seen (a full ring), not-yet (an empty one) or not-recorded (a dash)."""
+    pen = Pen(on_paper)
+    drawn = {
+        "seen": element("circle", pen.look("g-notch"), cx=5, cy=5, r=4.4),
+        "not-yet": element("circle", pen.look("g-glyph-few"), cx=5, cy=5, r=3.7),
+        "not-recorded": element("path", pen.look("g-glyph-few"), d="M1 5H9"),
+    }
+    return _small(pen, title, drawn[said], 10, 10)
 
 
 def draw_week_bars(lessons: Sequence[int], *, title: str = "", on_paper: bool = False, highest: int = 4) -> str:

@@ -1,10 +1,13 @@
 """The style sheet of everything printed: the tokens of the screen, print rules, and the school's paper size."""
 
+from base64 import b64encode
 from functools import cache
 from pathlib import Path
 
 from django.conf import settings
 
+from routines.drawing import draw_folded_glyph
+from routines.drawing.glyphs import AMOUNTS
 from routines.drawing.svg import tokens
 
 SIZES = {"letter": "Letter", "a4": "A4"}
@@ -31,7 +34,7 @@ def paper_css(paper: str) -> str:
     """`paper` is "letter" or "a4"."""
     folder = Path(settings.BASE_DIR) / "static" / "css"
     sheets = [(folder / name).read_text(encoding="utf-8") for name in ("tokens.css", "paper.css")]
-    return "\n".join([*sheets, _page_css(SIZES[paper])])
+    return "\n".join([*sheets, _page_css(SIZES[paper]), _folded_glyphs()])
 
 
 def _page_css(size: str) -> str:
@@ -45,3 +48,15 @@ def _page_css(size: str) -> str:
         f"@page upright {{ size: {size}; {plain} }}\n"
         f"@page wide {{ size: {size} landscape; {plain} }}"
     )
+
+
+def _folded_glyphs() -> str:
+    """The small grid before an amount in a coverage, as a ground: it only repeats a word, so it must be no figure of its own."""
+    box = 'content: ""; display: inline-block; width: 1.7em; height: 1.25em; margin: -0.2em 4pt 0 0; vertical-align: -0.25em'
+    size = "background-size: 1.7em 1.25em; background-repeat: no-repeat"
+    pictures = {amount: b64encode(draw_folded_glyph(amount, on_paper=True).encode()).decode() for amount in AMOUNTS}
+    rules = (
+        f".amount-{amount}::before {{ background-image: url(data:image/svg+xml;base64,{picture}) }}"
+        for amount, picture in pictures.items()
+    )
+    return "\n".join([f".amount::before {{ {box}; {size} }}", *rules])

@@ -105,6 +105,12 @@ def folded_glyph(amount: str, on_paper: bool = False) -> SafeString:
 
 
 @register.simple_tag
+def said_mark(said: str, title: str = "", on_paper: bool = False) -> SafeString:
+    """{% said_mark "seen"|"not-yet"|"not-recorded" %}: what was said of target patterns, before its number."""
+    return _svg(drawing.draw_said_mark(said, title=str(title), on_paper=on_paper))
+
+
+@register.simple_tag
 def week_bars(lessons: Sequence[int], **options: Any) -> SafeString:
     """{% week_bars lessons_by_week %}: one bar a week."""
     return _svg(drawing.draw_week_bars(lessons, **options))

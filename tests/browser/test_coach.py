@@ -6,10 +6,12 @@ import pytest
 from django.utils import timezone
 from playwright.sync_api import expect
 
-from routines.models import Lesson, Planned, Routine, Suggestion
+from grade_bands.models import Area
+from routines.coverage.queries import weeks_between
+from routines.models import BankTotal, Lesson, Planned, Routine, Suggestion, TaughtInWeek
 from tests.browser.axe import faults_in_both_themes
 from tests.browser.presses import count_from_here, done_on
-from tests.factories import SchoolYearFactory, StandardFactory
+from tests.factories import ClassGroupFactory, GradeFactory, SchoolYearFactory, StandardFactory, UserFactory
 from tests.routines.making import make_routine
 
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -99,6 +101,56 @@ def test_a_gap_becomes_a_cell_that_a_lesson_filled(open_as, opened, co_author, c
     expect(at_her_desk.get_by_text("3 Plum")).to_be_visible()
     at_her_desk.goto("/")
     expect(at_her_desk.get_by_text("to grade 3: taken")).to_be_visible()
+
+
+def test_the_last_of_many_gaps_is_as_near_as_the_first(open_as, coach, year, thirds):
+    grades = [GradeFactory(areas=["fractions"]) for _ in range(9)]
+    ClassGroupFactory(grade=grades[-1], year=year, teachers=[UserFactory()])
+    page = open_as(coach)
+    page.goto("/coverage/")
+    count_from_here(page)
+    last = page.locator(".gap-lines > li").last
+    expect(last).to_contain_text(f"Grade {grades[-1].name}, fractions")
+    last.get_by_role("link", name="Suggest one").click()
+    page.get_by_label("Why").fill(WHY)
+    page.get_by_role("button", name="Suggest it").click()
+    expect(page.get_by_role("row").filter(has_text="Thirds in threes")).to_contain_text("open")
+    assert done_on(page).presses == 2
+
+
+@pytest.fixture
+def nine_grades(year):
+    """With names as long as may be, after forty weeks in which they taught in all areas but one, which is a gap."""
+    year.starts_on, year.ends_on = (timezone.localdate() + timedelta(days=days) for days in (-279, 30))
+    year.save()
+    mondays = weeks_between(year.starts_on, timezone.localdate())
+    assert len(mondays) >= 40
+    taught = [area for area in Area if area not in (Area.RATIOS, Area.MONEY)]
+    for number in range(9):
+        grade = GradeFactory(name=f"Transition {number}", areas=[*taught, Area.MONEY])
+        for area in taught:
+            BankTotal.objects.create(grade=grade, area=area, counts=40)
+            TaughtInWeek.objects.bulk_create(
+                TaughtInWeek(
+                    year=year, grade=grade, area=area, monday=monday, lessons=4,
+                    coach_seen=3, coach_not_yet=3, coach_not_recorded=3,
+                )
+                for monday in mondays
+            )  # fmt: skip
+
+
+def test_nine_grades_after_forty_weeks_are_seen_in_one_look(open_as, coach, nine_grades):
+    page = open_as(coach, width=1280, height=1080)
+    page.goto("/coverage/")
+    expect(page.locator(".coverage-table tbody tr")).to_have_count(9)
+    expect(page.locator(".coverage-table .said-not-recorded").first).to_be_visible()
+    wide = "one => [one.scrollWidth - one.clientWidth, one.getBoundingClientRect().bottom]"
+    beyond, bottom = page.locator(".coverage-table").locator("..").evaluate(wide)
+    assert beyond == 0  # no column is behind its edge
+    assert bottom <= 1080
+    for one in page.locator("details").all():
+        one.evaluate("one => one.open = true")
+    assert faults_in_both_themes(page) == []
 
 
 @pytest.mark.parametrize("width", [1280, 320])

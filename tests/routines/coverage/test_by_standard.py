@@ -14,6 +14,7 @@ from grade_bands.models import Standard
 from grade_bands.standards import COMMON_CORE, common_core
 from routines.coverage.by_standard import by_standard, gaps_by_standard, is_expected, kind_for
 from routines.coverage.forms import Window
+from routines.coverage.ways import Ways
 from tests.factories import ClassGroupFactory, StandardFactory, UserFactory
 from tests.routines.coverage.test_patterns import say
 from tests.routines.making import make_lesson, make_routine
@@ -179,7 +180,7 @@ def test_the_page_shows_one_grade_with_the_whole_text_of_each_standard(named, co
 def test_each_sees_her_own_grades(request, named, visit, grade_two, name, grades):
     page = page_of(visit(request.getfixturevalue(name)), grade_two)
     assert [grade.name for grade in page.context["grades"]] == grades
-    assert page.context["grade"].name == ("5" if grades == ["5"] else "2")
+    assert f"<h2>Grade {'5' if grades == ['5'] else '2'}</h2>" in page.text
 
 
 def test_every_link_keeps_the_days(named, coach, visit, grade_two, tens):
@@ -196,8 +197,7 @@ def test_a_gap_leads_on_with_its_grade_standard_and_kind(coach, visit, grade_two
     StandardFactory(code="LS.M", grade=grade_two, area="measurement", count_features="fit=direct; kind=mass")
     ClassGroupFactory(grade=grade_two, year=year)
     page = page_of(visit(coach), grade_two)
-    (gap,) = page.context["gaps"]
-    ways = gap[2]
+    ways = Ways.for_standard(grade_two, Standard.objects.get())
     assert parse_qs(urlsplit(ways.find).query) == {"grade": ["2"], "standard": ["LS.M"]}
     asked = parse_qs(urlsplit(ways.design).query)
     assert (asked["grade"], asked["standards"], asked["kind"]) == (["2"], ["LS.M"], ["mass"])
@@ -207,17 +207,45 @@ def test_a_gap_leads_on_with_its_grade_standard_and_kind(coach, visit, grade_two
         r'value="mass"[^>]*checked', plan.text
     )
     for way in (ways.find, ways.design, ways.suggest):
-        assert way.replace("&", "&amp;") in page.text
+        assert f'href="{way.replace("&", "&amp;")}"' in page.text
+    bank = visit(coach).get(ways.find).text
+    assert re.search(r'name="standard"[^>]*value="LS.M"', bank)
+    assert re.search(r'name="grade"[^>]*value="2"[^>]*checked', bank)
 
 
 def test_more_standards_than_fit_a_page_are_reached(tens, coach, visit, grade_two, year, monkeypatch):
     monkeypatch.setattr("routines.coverage.standard_views.ROWS_ON_A_PAGE", 1)
-    monkeypatch.setattr("routines.coverage.standard_views.GAPS_SHOWN", 0)
+    monkeypatch.setattr("routines.coverage.drawn.GAPS_SHOWN", 0)
+    monkeypatch.setattr("routines.coverage.drawn.GAPS_LISTED", 0)
     ClassGroupFactory(grade=grade_two, year=year)
     first = page_of(visit(coach), grade_two).text
     assert ("LS.2.A" in first, "LS.2.B" in first) == (True, False)
     assert "The codes after" in first
     assert "LS.2.B" in page_of(visit(coach), grade_two, page=2).text
+
+
+def test_what_can_be_done_stands_beside_every_gap_however_many_there_are(tens, coach, visit, grade_two, year):
+    ClassGroupFactory(grade=grade_two, year=year)
+    gaps = [StandardFactory(code=f"LS.2.{n:02}", grade=grade_two, summary=f"Summary {n}.") for n in range(12)]
+    page = page_of(visit(coach), grade_two).text
+    assert page.count("Suggest one") == 12 + 2
+    for gap in gaps:
+        assert reverse("suggest_for_standard", args=[grade_two.pk, gap.pk]) in page
+        assert page.count(gap.summary) == 2  # in the table, and at its gap
+
+
+@pytest.mark.parametrize("asked", ["99999", "x", "-1"])
+def test_a_grade_that_is_not_there_is_said_and_has_no_sheet(named, coach, visit, asked):
+    page = visit(coach).get(reverse("coverage_standards"), {**DAYS, "grade": asked})
+    assert "The grade that was asked for is not among these: grade 2 is shown." in page.text
+    for name in ("coverage_standards_pdf", "coverage_standards_print"):
+        assert visit(coach).get(reverse(name), {**DAYS, "grade": asked}).status_code == 404
+    assert "was asked for" not in visit(coach).get(reverse("coverage_standards"), DAYS).text
+
+
+def test_another_grades_sheet_is_not_a_teachers_own_under_its_address(named, owner, visit, grade_five):
+    answer = visit(owner).get(reverse("coverage_standards_print"), {**DAYS, "grade": grade_five.pk})
+    assert answer.status_code == 404
 
 
 @pytest.mark.parametrize(("name", "link"), [("coach", False), ("administrator", True)])

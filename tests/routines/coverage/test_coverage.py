@@ -1,11 +1,13 @@
 """Coverage: what the bank holds and what lessons touched, never by teacher, and not more than one may know."""
 
+import re
 from datetime import date
 
 import pytest
 from django.urls import reverse
 
 from routines.coverage.queries import coverage, gaps
+from tests.factories import ClassGroupFactory, GradeFactory
 from tests.routines.making import make_lesson
 
 FIRST, LAST = date(2026, 8, 17), date(2026, 11, 20)
@@ -98,7 +100,7 @@ def test_an_area_that_is_none_is_not_found(taught, coach, visit, grade_two, area
 def test_the_page_says_what_coverage_is_and_is_not(taught, coach, visit):
     page = visit(coach).get(reverse("coverage")).text
     assert "not how well anyone teaches" in page
-    assert "Lessons that were not recorded are missing" in page
+    assert "Lessons that were not recorded are not here" in page
     assert "medlar" not in page
 
 
@@ -110,11 +112,49 @@ def test_gaps_offer_to_find_or_design_one(taught, coach, visit):
 
 
 def test_gaps_that_are_not_shown_are_counted(taught, coach, visit, monkeypatch):
-    monkeypatch.setattr("routines.coverage.views.GAPS_SHOWN", 1)
+    monkeypatch.setattr("routines.coverage.drawn.GAPS_SHOWN", 1)
+    monkeypatch.setattr("routines.coverage.drawn.GAPS_LISTED", 2)
     answer = visit(coach).get(reverse("coverage"))
     there = answer.text.count('class="gap"')
-    assert len(answer.context["gaps"]) == 1 < there
-    assert f"And {there - 1} more: each cell above that says none." in answer.text
+    assert answer.text.count("Suggest one") == 3 < there
+    assert f"And {there - 3} more: each cell above that says none." in answer.text
+
+
+def test_what_can_be_done_stands_beside_every_gap_however_many_there_are(taught, coach, administrator, owner, visit):
+    grades = [GradeFactory(areas=["whole", "money"]) for _ in range(6)]
+    page = visit(coach).get(reverse("coverage")).text
+    for grade in grades:
+        assert f'href="{reverse("suggest_for_gap", args=[grade.pk, "money"])}"' in page
+    assert "Suggest one" not in visit(administrator).get(reverse("coverage")).text
+    assert ("Put one in the week" in page, "Put one in the week" in visit(owner).get(reverse("coverage")).text) == (
+        False,
+        True,
+    )
+
+
+@pytest.mark.parametrize(
+    ("area", "kind"),
+    [
+        ("whole", "whole"),
+        ("integers", "whole"),
+        ("decimals", "decimal"),
+        ("fractions", "fraction"),
+        ("measurement", "length"),
+        ("money", "money"),
+        ("time", "clock"),
+    ],
+)
+def test_a_gap_opens_the_bank_with_its_filters_and_a_design_of_its_kind(year, coach, visit, grade_five, area, kind):
+    grade_five.areas = [area]
+    grade_five.save()
+    client = visit(coach)
+    page = client.get(reverse("coverage")).text.replace("&amp;", "&")
+    bank = client.get(re.search(rf'href="({reverse("bank")}\?[^"]*)">Find one in the bank', page)[1]).text
+    for name, value in (("grade", "5"), ("area", area)):
+        assert re.search(rf'name="{name}"[^>]*value="{value}"[^>]*checked', bank)
+    plan = client.get(re.search(r'href="([^"#]*)#tool-design">Design one', page)[1], follow=True).text
+    assert re.search(r'<select[^>]*id="id_grade".*?<option value="5" selected', plan, re.DOTALL)
+    assert re.search(rf'<option value="{kind}"[^>]*selected', plan) or re.search(rf'value="{kind}"[^>]*checked', plan)
 
 
 def test_who_has_no_class_this_year_is_told_so(school, year, visit):
@@ -123,3 +163,53 @@ def test_who_has_no_class_this_year_is_told_so(school, year, visit):
     page = visit(UserFactory()).get(reverse("coverage")).text
     assert "no grade of yours" in page
     assert "No grades" not in page
+
+
+@pytest.mark.parametrize(("name", "words"), [("coach", "An administrator sets up"), ("administrator", "Set up grades")])
+def test_a_school_without_a_year_says_who_does_what(request, school, visit, name, words):
+    for page in ("coverage", "coverage_standards"):
+        text = visit(request.getfixturevalue(name)).get(reverse(page)).text
+        assert "No grades or school year yet" in text
+        assert words in text
+        assert (f'href="{reverse("grade_bands:classes")}"' in text) is (name == "administrator")
+
+
+def test_the_bars_stand_in_numbers_too_and_lead_to_their_weeks(taught, coach, visit):
+    days = {"first": "2026-09-16", "last": "2026-10-08"}
+    page = visit(coach).get(reverse("coverage"), days).text
+    weeks = page.partition("coverage-numbers")[2].partition("</table>")[0]
+    rows = re.findall(r'<tr><th scope="row"><a href="([^"]*)">(.*?)</a></th>(.*?)</tr>', weeks)
+    assert [(words, re.findall(r"<td>(.*?)</td>", numbers)) for _link, words, numbers in rows] == [
+        ("September 16, 2026", ["0", "0"]),
+        ("September 21, 2026", ["1", "0"]),
+        ("September 28, 2026", ["0", "0"]),
+        ("October 5, 2026", ["0", "1"]),
+    ]
+    links = [link.replace("&amp;", "&") for link, _words, _numbers in rows]
+    assert links[0].endswith("?first=2026-09-16&last=2026-09-20")
+    assert links[-1].endswith("?first=2026-10-05&last=2026-10-08")
+    assert [row.lessons for row in visit(coach).get(links[1]).context["rows"]] == [1, 0]
+
+
+def test_an_administrator_finds_no_weeks_of_a_grade_with_one_class(taught, administrator, visit):
+    page = visit(administrator).get(reverse("coverage"), {"first": "2026-10-05", "last": "2026-10-11"}).text
+    (row,) = re.findall(r"<tr>(.*?)</tr>", page.partition("coverage-numbers")[2].partition("</table>")[0])[1:]
+    assert re.findall(r"<td>(.*?)</td>", row) == [
+        "0",
+        '<span aria-hidden="true">—</span><span class="visually-hidden">not shown</span>',
+    ]
+
+
+def test_the_page_asks_as_much_whatever_the_number_of_classes_and_gaps(
+    taught, coach, year, grade_two, visit, django_assert_num_queries
+):
+    client = visit(coach)
+    client.get(reverse("coverage"))
+    with django_assert_num_queries(12):
+        client.get(reverse("coverage"))
+    for number in range(12):
+        grade = GradeFactory(areas=["whole", "money", "time"])
+        ClassGroupFactory(name=f"9 Finch {number}", grade=grade, year=year)
+    client.get(reverse("coverage"))
+    with django_assert_num_queries(12):
+        assert "9 Finch 11" in client.get(reverse("coverage")).text

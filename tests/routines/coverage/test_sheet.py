@@ -49,6 +49,16 @@ def test_it_is_one_tagged_page_across_with_a_table_and_bars_that_are_said(taught
         assert "CountfoldHand" in str(font.FontName).replace("-", "")
 
 
+def test_each_field_of_the_table_names_its_headers(taught, coach, printed):
+    """As PDF/UA-1 asks of a table whose headers have no scope (ISO 14289-1, 7.5)."""
+    document = printed(coach)
+    heads = {str(head.ID) for head in document.of_type("/S", "/TH")}
+    fields = document.of_type("/S", "/TD")
+    assert len(fields) == 2 * (8 + 1)
+    named = [[str(one) for one in field.A.Headers] for field in fields]
+    assert all(len(names) == 2 and set(names) <= heads for names in named)
+
+
 def test_it_says_what_coverage_is_and_names_the_gaps(taught, coach, printed):
     text = printed(coach).text()
     assert "This is what the bank and the lessons have touched: opportunities for children" in text
@@ -104,7 +114,7 @@ def test_an_administrators_sheet_has_no_number_for_a_grade_with_one_class(taught
     row = page[page.index('<th scope="row">5</th>') :].split("</tr>")[0]
     assert "few · 1" in row
     assert "taught" not in row
-    assert "<svg" not in row
+    assert "<svg" not in row  # bars and marks
 
 
 def test_where_nothing_can_be_printed_the_page_leads_to_one_for_the_browser(taught, coach, visit, monkeypatch):

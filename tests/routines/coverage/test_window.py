@@ -162,6 +162,25 @@ def test_what_is_not_on_offer_is_left_out(taught, coach, visit, query):
     assert [row.grade.name for row in page.context["rows"]] == ["2", "5"]
 
 
+def test_a_class_of_another_year_is_left_out_and_it_is_said(two_classes, last_year, coach, administrator, visit):
+    wren, _other = two_classes
+    said = "The class that was asked for is not among those of 2025-26 here: all are shown."
+    page = visit(coach).get(reverse("coverage") + f"{LAST_YEAR}&class={wren.pk}").text
+    assert said in page
+    assert said in visit(coach).get(reverse("coverage_standards") + f"{LAST_YEAR}&class={wren.pk}").text
+    assert "class=" not in "".join(re.findall('href="[^"]*"', page))
+    assert "was asked for" in visit(administrator).get(reverse("coverage"), {"class": wren.pk}).text
+    assert "was asked for" not in visit(coach).get(reverse("coverage"), {"class": wren.pk}).text
+
+
+def test_a_class_that_is_not_of_the_grades_is_shown_by_itself_and_it_is_said(two_classes, coach, visit, grade_five):
+    wren, _other = two_classes
+    page = visit(coach).get(reverse("coverage"), {"class": wren.pk, "band": grade_five.band_id})
+    assert [row.grade.name for row in page.context["rows"]] == ["2"]
+    assert "2 Wren is not of the grades that were chosen: the class is shown." in page.text
+    assert "grades that were asked for" in visit(coach).get(reverse("coverage"), {"band": "99999"}).text
+
+
 def test_a_class_that_moved_up_keeps_the_lessons_of_its_old_grade_apart(taught, owner, coach, visit, grade_five):
     wren = owner.class_groups.get()
     wren.grade = grade_five
