@@ -89,7 +89,7 @@ class GradeForm(ModelForm[Grade]):
         choices=Area.choices,
         required=False,
         widget=forms.CheckboxSelectMultiple,
-        help_text=_("Coverage shows the others as not expected."),
+        help_text=_("Coverage shows the others as not expected. Ratios wait until counts can be made for them."),
     )
 
     class Meta:
