@@ -23,7 +23,9 @@ from .translated import Translated
 
 
 class PassphraseField(forms.CharField):
-    """Typed unseen; handed on just as it was typed, spaces and all. `purpose` is what password managers go by."""
+    """Typed unseen, unless one asks to see it; handed on just as it was typed, spaces and all. `purpose` is what password
+    managers go by. A spelling checker, which may be somebody's far away, gets none of it while it is seen.
+    """
 
     def __init__(self, *, label: Translated, missing: Translated, purpose: str, help_text: Translated = "") -> None:
         super().__init__(
@@ -31,7 +33,9 @@ class PassphraseField(forms.CharField):
             max_length=MOST_TYPED,
             strip=False,
             help_text=help_text,
-            widget=forms.PasswordInput(attrs={"autocomplete": purpose}),
+            widget=forms.PasswordInput(
+                attrs={"autocomplete": purpose, "autocapitalize": "none", "spellcheck": "false"}
+            ),
             error_messages={"required": missing, "max_length": TOO_LONG},
         )
 

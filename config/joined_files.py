@@ -22,6 +22,7 @@ JOINED = {
         "js/menus.js",
         "js/open_when_wide.js",
         "js/text_limits.js",
+        "js/show_typed.js",
     ),
     "js/plan.js": (
         "js/plan_keep.js",

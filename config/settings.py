@@ -293,8 +293,12 @@ CONTENT_SECURITY_POLICY = {
         "frame-ancestors": ["'none'"],
     }
 }
-SESSION_COOKIE_NAME = "countfold_session"
-CSRF_COOKIE_NAME = "countfold_csrf"
+# A cookie whose name begins so a browser takes from this very host alone, and over HTTPS alone: over plain http it drops it.
+# NIST SP 800-63B-4 5.1.1 and OWASP ASVS 5.0 3.3.1 ask for it.
+COOKIE_PREFIX = "__Host-" if HTTPS else ""
+SESSION_COOKIE_NAME = f"{COOKIE_PREFIX}countfold_session"
+CSRF_COOKIE_NAME = f"{COOKIE_PREFIX}countfold_csrf"
+PASS_COOKIE_NAME = f"{COOKIE_PREFIX}countfold_pass"
 SESSION_COOKIE_SECURE = CSRF_COOKIE_SECURE = HTTPS
 SESSION_COOKIE_HTTPONLY = True
 CSRF_COOKIE_HTTPONLY = True
@@ -336,6 +340,8 @@ LANGUAGE_CODE = "en-us"
 USE_I18N = False
 USE_TZ = True
 TIME_ZONE = "UTC"
+
+MESSAGE_STORAGE = "config.message_cookie.MessageStorage"
 
 # What the server says
 

@@ -30,6 +30,11 @@ class OneTimeLinkQuerySet(models.QuerySet["OneTimeLink"]):
     def open_invitations(self) -> Self:
         return self.usable().filter(purpose=OneTimeLink.Purpose.INVITATION).order_by("-pk")
 
+    def last_reset_of(self, person: User) -> "OneTimeLink | None":
+        """The newest link for a new passphrase that was made for her, whether it was used, waits or ran out."""
+        made = self.filter(purpose=OneTimeLink.Purpose.RESET, person=person).select_related("created_by")
+        return made.order_by("-created_at", "-pk").first()
+
     def issue(
         self,
         *,
@@ -94,6 +99,10 @@ class OneTimeLink(models.Model):
         if self.person is None:
             raise ValueError("This link is for nobody's passphrase.")
         return self.person
+
+    @property
+    def is_usable(self) -> bool:
+        return self.used_at is None and self.expires_at > timezone.now()
 
     def withdraw(self) -> None:
         self.expires_at = timezone.now()

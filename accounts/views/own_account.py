@@ -9,7 +9,7 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST
 
 from ..forms import ChangePassphraseForm, PersonDetails
-from ..models import User
+from ..models import OneTimeLink, User
 from ..requests import SignedInRequest
 from ..throttling import forget_tries
 
@@ -27,6 +27,7 @@ def show_account(
         "details": details or PersonDetails(instance=person),
         "passphrase": passphrase or ChangePassphraseForm(request=request),
         "locked": locked,
+        "last_reset": OneTimeLink.objects.last_reset_of(person),
     }
     status = 429 if locked else 422 if details or passphrase else 200
     return render(request, "accounts/own_account.html", context, status=status)

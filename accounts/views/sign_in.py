@@ -147,16 +147,23 @@ def locked_out(request: HttpRequest, response: HttpResponse | None, credentials:
     return render(request, SIGN_IN_PAGE, sign_in_context(request, form=form, address=address, kept=kept), status=429)
 
 
+def leave(request: HttpRequest) -> None:
+    """End the session, and with it what waits to be said to her: the next page on this computer may be somebody else's."""
+    for _said in messages.get_messages(request):
+        pass
+    logout(request)
+
+
 @login_not_required
 @require_POST
 def sign_out(request: HttpRequest) -> HttpResponse:
-    logout(request)
+    leave(request)
     return redirect("accounts:sign_in")
 
 
 @require_POST
 def sign_out_everywhere(request: SignedInRequest) -> HttpResponse:
     request.user.sign_out_everywhere()
-    logout(request)
+    leave(request)
     messages.success(request, _("You are signed out on every device."))
     return redirect("accounts:sign_in")

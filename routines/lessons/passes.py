@@ -17,7 +17,7 @@ from accounts.models import User
 from accounts.throttling import client_address
 from routines.models import Lesson, LessonPass, PairingTries
 
-COOKIE = "countfold_pass"
+COOKIE = settings.PASS_COOKIE_NAME
 COOKIE_AGE = 12 * 3600
 SIGN_IN = "accounts:sign_in"
 

@@ -16,6 +16,8 @@ from routines.erasing.showing import titles_of
 from routines.erasing.taking_out import columns_by_model
 from routines.models.people_words import ALL
 
+from .said_places import for_a_reader
+
 READ_AT_A_TIME = 200
 
 # A title and a story are those of the newest save, which is given out itself.
@@ -44,8 +46,8 @@ IN_ORDER = {"routines.LessonEvent": ("lesson_id", "seq")}
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """One column of one row. about: the count it is about, "" where there is none. texts: each with its place in `value`,
-    which is the whole of what is kept there: a text, or a document."""
+    """One column of one row. about: the count it is about, "" where there is none. texts: for a reader, each with its place
+    as it is said (said_places.py). value: the whole of what is kept there: a text, or a document."""
 
     column: str
     about: str
@@ -82,8 +84,8 @@ def words_of(person: User) -> Iterator[tuple[int, list[Written]]]:
 
 
 def _written(column: WordsColumn, row: Any, titles: dict[str, str]) -> Written | None:
-    texts = tuple((place, text) for place, text in column.texts(row) if text.strip())
+    texts = [(place, text) for place, text in column.texts(row) if text.strip()]
     if not texts:
         return None
-    at = getattr(row, "written_at", None)
-    return Written(str(column), titles.get(str(row.pk), ""), at, texts, getattr(row, column.field))
+    at, said = getattr(row, "written_at", None), tuple(for_a_reader(str(column), row, texts))
+    return Written(str(column), titles.get(str(row.pk), ""), at, said, getattr(row, column.field))

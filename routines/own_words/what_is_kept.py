@@ -106,6 +106,11 @@ KEPT = (
         _("Nobody: only a hash of it is kept"),
     ),
     Kept(
+        _("Wrong tries to sign in: the name that was typed, the address and the browser of the device"),
+        _("A quarter of an hour, and then until somebody signs in or tries to"),
+        _("Nobody: they slow guessing down"),
+    ),
+    Kept(
         _("Events of a lesson, in the browser that wrote them"),
         _("Fourteen days after the server has them"),
         _("Who uses that browser under the same name"),

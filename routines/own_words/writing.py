@@ -42,13 +42,15 @@ def write_words(
         column, about, between = "", ("", ""), ""
         for rows, some in words_of(person):
             for one in some:
+                _put(everything, between + json.dumps(_whole(one), ensure_ascii=False))
+                between = ",\n"
+                if not one.texts:
+                    continue
                 shown = {"one": one, "new_column": one.column != column, "called": called(one.column)}
                 shown["new_about"] = shown["new_column"] or (one.about, _day(one.at)) != about
                 column, about = one.column, (one.about, _day(one.at))
                 _put(page, render_to_string("own_words/_words_of_one.html", shown))
                 _put(table, table_csv(_in_the_table(one)))
-                _put(everything, between + json.dumps(_whole(one), ensure_ascii=False))
-                between = ",\n"
             on_rows(rows)
         _put(page, render_to_string("own_words/words_foot.html"))
         _put(everything, "\n]}\n")

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from django.db.models import Q, QuerySet
+from django.utils import timezone
 from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
@@ -32,6 +33,7 @@ WEEKS_BACK, WEEKS_AHEAD = timedelta(weeks=1), timedelta(weeks=3)
 YEAR = timedelta(days=364)
 # So long before the school year ends its successor may well be made.
 YEAR_ENDS_SOON = timedelta(days=45)
+TOLD_OF_RECOVERY = timedelta(days=30)
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,6 +181,13 @@ def ways_back_in() -> list[ToDo]:
     if School.objects.current().is_demo:
         return []
     found = []
+    used = RecoveryCode.objects.last_used()
+    if used and used.used_at and used.used_by and used.used_at > timezone.now() - TOLD_OF_RECOVERY:
+        sentence = _(
+            "On %(day)s %(name)s came in with the recovery code. Was it somebody else? Make a link for a new passphrase now."
+        )
+        said = {"day": day(used.used_at), "name": used.used_by.display_name}
+        found.append(ToDo(sentence % said, _("People"), "accounts:people"))
     if User.objects.administrators().count() == 1:
         sentence = _("The school has one administrator. Two are better: each can help the other back in.")
         found.append(ToDo(sentence, _("People"), "accounts:people"))

@@ -20,11 +20,16 @@ NOBODY: frozenset[str] = frozenset()
 @dataclass(frozen=True, slots=True)
 class Cell:
     """thing: what stands behind the address, by its name in the school of the test ("" where nothing does). allowed: who
-    gets it. seen: who is told that it is there and not hers (403); for all others signed in it is not there (404)."""
+    gets it. seen: who is told that it is there and not hers (403); for all others signed in it is not there (404). sends: who
+    may send something to it, where these are not all who get it."""
 
     thing: str
     allowed: frozenset[str]
     seen: frozenset[str] = NOBODY
+    sends: frozenset[str] | None = None
+
+    def open_to(self, method: str) -> frozenset[str]:
+        return self.sends if method == "post" and self.sends is not None else self.allowed
 
 
 ALL = (Cell("", PEOPLE),)
@@ -39,8 +44,8 @@ COUNT_READ = (
 COUNT_CHANGED = (Cell("draft", AUTHORS), Cell("shared", AUTHORS | COACH, seen=PEOPLE))
 LOG_READ = (
     Cell("lesson", OWNER),
-    Cell("lesson_for_team", TEAM),
-    Cell("lesson_for_team_and_coach", TEAM | COACH),
+    Cell("lesson_for_team", TEAM, sends=OWNER),
+    Cell("lesson_for_team_and_coach", TEAM | COACH, sends=OWNER),
 )
 ON_NOW = Cell("lesson_on_now", OWNER)
 FOR_DEVICES = (Cell("lesson_on_now", OWNER | IN_A_LESSON),)
@@ -96,7 +101,7 @@ TABLE: dict[str, tuple[Cell, ...]] = {
     **each("lesson_lectern lesson_lectern_json lesson_ask", (Cell("lesson_on_now", OWNER | {"substitute"}),)),
     **each("lesson_pair lesson_end lesson_reopen lesson_delete", (ON_NOW,)),
     "lesson_disconnect": for_owner("device"),
-    "lesson_pair_code": (Cell("waiting_device", PEOPLE),),
+    "lesson_pair_code": (Cell("waiting_device", PEOPLE, sends=NOBODY),),  # without one of her lessons there is nothing to send to
     # The week, and what colleagues suggest.
     "week": (Cell("", PEOPLE - ADMINISTRATOR, seen=ADMINISTRATOR),),
     **each("planned_move planned_remove", (Cell("planned", OWNER, seen=TEAM | COACH),)),

@@ -5,7 +5,8 @@ import re
 import pytest
 from django.test import Client, RequestFactory
 
-from accounts.kept_text import MOST_CHARACTERS, KeptText
+from accounts import forms
+from accounts.kept_text import MOST_CHARACTERS, KeptText, is_secret
 from accounts.models import User
 from tests.factories import UserFactory
 
@@ -62,6 +63,20 @@ def test_passphrases_and_tokens_are_never_carried():
         "/me/passphrase/", {"csrfmiddlewaretoken": "t", "current_passphrase": "a", "Password": "b", "note": "c"}
     )
     assert KeptText.from_post(request).fields == (("note", "c"),)
+
+
+def test_no_field_that_asks_for_a_passphrase_is_carried():
+    declared = [one.base_fields for one in vars(forms).values() if hasattr(one, "base_fields")]
+    asking = {name for fields in declared for name, field in fields.items() if isinstance(field, forms.PassphraseField)}
+    assert asking == {"passphrase", "passphrase_again", "current"}
+    assert [name for name in asking if not is_secret(name)] == []
+
+
+def test_a_passphrase_sent_after_the_session_ended_is_not_written_into_the_page(person):
+    sent = {"current": PASSPHRASE, "passphrase": "tambour lantern oblique fig"}
+    answer = Client().post("/me/passphrase/", sent)
+    assert answer.status_code == 401
+    assert not any(words in answer.text for words in sent.values())
 
 
 def test_repeated_fields_keep_their_order():

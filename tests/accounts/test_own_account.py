@@ -3,6 +3,7 @@
 import pytest
 from django.test import Client
 
+from accounts.actions import offer_new_passphrase
 from tests.factories import UserFactory
 
 OLD, NEW = "otter violin sandwich moon", "lantern quarry biscuit seven"
@@ -75,3 +76,16 @@ def test_after_the_right_one_the_tries_are_forgotten(visit, person):
     assert here.post("/me/passphrase/", {**wrong, "current": OLD}).status_code == 302
     for _try in range(7):
         assert here.post("/me/passphrase/", wrong).status_code == 422
+
+
+def test_ones_own_page_says_when_a_link_set_the_passphrase_and_who_made_it(visit, person, signed_out):
+    """A link that she never asked for is seen before it is used, and one that was used is seen too."""
+    head = UserFactory(administrator=True, display_name="Ada Ames")
+    assert "Ada Ames" not in visit(person).get("/me/").text
+    offer_new_passphrase(by=head, person=person)
+    assert "Ada Ames made a link with which a new one can be set for you" in visit(person).get("/me/").text
+    token = offer_new_passphrase(by=head, person=person)
+    signed_out.post(f"/new-passphrase/{token}/", {"passphrase": NEW, "passphrase_again": NEW})
+    page = signed_out.get("/me/").text
+    assert "one was set with a link that Ada Ames made" in page
+    assert "can be set for you" not in page

@@ -1,11 +1,14 @@
 """The school's page: its settings and its people, for administrators."""
 
+from functools import partial
+
 import pytest
 from django.utils.html import escape
 
-from accounts.actions import invite
+from accounts.actions import LastAdministrator, change_role, close_account, invite
 from accounts.models import School, User
 from accounts.views.school import INVITATIONS_SHOWN, PEOPLE_ON_A_PAGE
+from tests.at_once import at_once
 from tests.factories import UserFactory
 
 BUTTONS = [
@@ -96,6 +99,21 @@ def test_the_last_administrator_stays(visit, administrator, action, sent):
     administrator.refresh_from_db()
     assert administrator.is_administrator
     assert administrator.is_active
+
+
+@pytest.mark.django_db(transaction=True)
+@pytest.mark.parametrize("way", [partial(change_role, role="teacher"), close_account])
+def test_of_two_administrators_who_go_at_once_one_stays(administrator, way):
+    def go(person: User) -> bool:
+        try:
+            way(person=User.objects.get(pk=person.pk))
+        except LastAdministrator:
+            return False
+        return True
+
+    other = UserFactory(administrator=True)
+    assert sorted(at_once(lambda: go(administrator), lambda: go(other))) == [False, True]
+    assert User.objects.administrators().count() == 1
 
 
 def test_one_of_two_administrators_may_go(visit, administrator):

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 import pytest
 from django.test import Client
+from django.utils import timezone
 
 from accounts.models import CodeTries, RecoveryCode, User
 from accounts.recovery import CodeRefused, make_recovery_code, recover
@@ -162,3 +163,13 @@ def test_in_the_demo_school_there_is_nothing_to_recover(visit, administrator, sc
     page = visit(administrator).get("/school/recovery-code/").text
     assert "nothing to recover" in page
     assert "no recovery code" not in visit(administrator).get("/").text
+
+
+def test_other_administrators_are_told_that_it_was_used(visit, head, code, signed_out):
+    other = UserFactory(administrator=True)
+    assert "with the recovery code" not in visit(other).get("/").text
+    sent = {"name": head.sign_in_name, "pass_code": code, "passphrase": NEW, "passphrase_again": NEW}
+    assert signed_out.post("/recovery/", sent).status_code == 302
+    assert f"{head.display_name} came in with the recovery code" in visit(other).get("/").text
+    RecoveryCode.objects.filter(used_by=head).update(used_at=timezone.now() - timedelta(days=31))
+    assert "with the recovery code" not in visit(other).get("/").text

@@ -146,3 +146,18 @@ def test_who_is_signed_in_is_a_person_when_a_view_asks(signed_in):
     """Not what looks her up, and says so of itself, at each question."""
     assert type(signed_in.get("/me/").wsgi_request.user) is User
     assert type(Client().get("/sign-in/").wsgi_request.user) is AnonymousUser
+
+
+def test_no_answer_lets_another_site_read_it(signed_in):
+    elsewhere = {"origin": "https://elsewhere.example"}
+    for path in (
+        "/me/",
+        "/",
+        "/bank/",
+        "/coverage/coverage.csv",
+        "/file-format.json",
+        "/board/status/",
+        "/no-such-page/",
+    ):
+        answer = signed_in.get(path, headers=elsewhere)
+        assert not any(name.lower().startswith("access-control-") for name in answer.headers), path

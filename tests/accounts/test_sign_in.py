@@ -122,6 +122,16 @@ def test_sign_out_ends_the_session(visit, owner):
     assert not is_signed_in(browser)
 
 
+@pytest.mark.parametrize("way", ["/sign-out/", "/sign-out/everywhere/"])
+def test_what_waits_to_be_said_to_her_goes_with_her(visit, owner, way):
+    browser = visit(owner)
+    browser.post("/me/", {"display_name": "Ana Moreno", "email": ""})  # and the page that it leads to is never opened
+    assert "countfold_said" in browser.cookies
+    page = browser.post(way, follow=True).text
+    assert "Saved." not in page
+    assert ("signed out on every device" in page) == ("everywhere" in way)
+
+
 def test_sign_out_needs_a_post(visit, owner):
     assert visit(owner).get("/sign-out/").status_code == 405
 

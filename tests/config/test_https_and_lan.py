@@ -121,11 +121,23 @@ def address_in(said: list[str]) -> str:
     return re.search(r"Countfold is open: (\S+)", "\n".join(said))[1]
 
 
+class Cookies(http.cookiejar.CookieJar):
+    """taken: the last of each name, whether it is still kept or not."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.taken: dict[str, http.cookiejar.Cookie] = {}
+
+    def set_cookie(self, cookie: http.cookiejar.Cookie) -> None:
+        self.taken[cookie.name] = cookie
+        super().set_cookie(cookie)
+
+
 class Phone:
     """Follows where it is led, and keeps cookies as a browser does: those that are Secure for HTTPS alone."""
 
     def __init__(self, cert: Path | None = None) -> None:
-        self.cookies = http.cookiejar.CookieJar()
+        self.cookies = Cookies()
         with_cookies = urllib.request.HTTPCookieProcessor(self.cookies)
         trusts = ssl.create_default_context(cafile=str(cert)) if cert else None
         no_proxy = urllib.request.ProxyHandler({})
@@ -134,7 +146,7 @@ class Phone:
     def ask(self, address: str, **fields: str):
         sent = None
         if fields:
-            token = next(cookie.value for cookie in self.cookies if cookie.name == "countfold_csrf")
+            token = next(cookie.value for cookie in self.cookies if cookie.name.endswith("countfold_csrf"))
             sent = urllib.parse.urlencode({**fields, "csrfmiddlewaretoken": token}).encode()
         request = urllib.request.Request(address, sent, headers={"Referer": address})
         return self.opener.open(request, timeout=30)
@@ -152,10 +164,11 @@ def test_the_code_leads_a_phone_to_the_school_over_https(serve, certificate, run
     home = phone.ask(page.url, name="ames", passphrase=PASSPHRASE, next="/me/")
     assert home.url == urllib.parse.urljoin(address, "/me/")
     assert "Ada Ames" in home.read().decode()
-    kept = {cookie.name: cookie for cookie in phone.cookies}
-    assert {"countfold_session", "countfold_csrf"} <= kept.keys()
-    assert all(cookie.secure for cookie in kept.values())
-    assert kept["countfold_session"].has_nonstandard_attr("HttpOnly")
+    phone.ask(address + "sign-out/everywhere/", now="yes")
+    taken = phone.cookies.taken
+    assert taken.keys() == {f"__Host-countfold_{name}" for name in ("session", "csrf", "said")}
+    assert all(cookie.secure and cookie.path == "/" and not cookie.domain_specified for cookie in taken.values())
+    assert all(cookie.has_nonstandard_attr("HttpOnly") for cookie in taken.values())
 
 
 def test_nobody_is_let_in_who_does_not_know_the_certificate_and_no_plain_request_is_answered(serve, certificate, port):

@@ -90,6 +90,16 @@ def test_https_makes_cookies_secure(settings_with):
     assert settings_with(COUNTFOLD_HTTPS="0")["CSRF_COOKIE_SECURE"] is False
 
 
+def test_https_binds_cookies_to_this_host_by_their_names(settings_with):
+    """What a browser asks of a name that begins so: Secure, no domain, the path / (which are Django's where we say nothing)."""
+    names = ("SESSION_COOKIE_NAME", "CSRF_COOKIE_NAME", "PASS_COOKIE_NAME")
+    read = settings_with(COUNTFOLD_HTTPS="1")
+    assert {name: read[name].partition("countfold_")[0] for name in names} == dict.fromkeys(names, "__Host-")
+    assert not any(name.endswith(("_COOKIE_DOMAIN", "_COOKIE_PATH")) for name in read)
+    read = settings_with(COUNTFOLD_HTTPS="0")
+    assert all(read[name].startswith("countfold_") for name in names)
+
+
 def test_the_secret_key_is_made_once_and_kept_to_its_owner(settings_with, tmp_path):
     key = settings_with()["SECRET_KEY"]
     assert len(key) >= 50

@@ -128,6 +128,26 @@ def open_plan(request: SignedInRequest, pk: int | None, key: UUID | None) -> Ope
     return opened
 
 
+@transaction.atomic
+def own_words_apart(person: User, pk: int, posted: QueryDict) -> UUID | None:
+    """The key under which what she typed in a plan that she may not change, or no longer, is kept as a new one of her own.
+
+    None where she typed nothing, or more than can be kept. Whether there is such a plan at all makes no difference.
+    """
+    typed = read_posted(posted)
+    typed.pop("based_on", None)
+    draft = PlanDraft.objects.of(person).select_for_update().filter(routine=pk).first()
+    if too_long(typed) or not (draft or only(typed, "start") or only(typed, "title")):
+        return None
+    if draft is None:
+        return keep_draft(by=person, fields={"typed": typed, "steps": []}).key
+    draft.routine = draft.based_on = None
+    if typed:
+        draft.fields = {"typed": typed, "steps": []}
+    draft.save(update_fields=["routine", "based_on", "fields"])
+    return draft.key
+
+
 def became(key: UUID, person: User) -> tuple[int | None, int]:
     """The routine that this person's new plan has become, and the version its page saved last; none, 0 before."""
     sent = SentForm.objects.of(person, key)

@@ -5,8 +5,9 @@ from typing import Any
 from uuid import UUID, uuid4
 
 from django.contrib import messages
+from django.core.exceptions import PermissionDenied
 from django.db import transaction
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.utils import timezone
@@ -25,7 +26,7 @@ from routines.words_erased.late_words import what_went
 
 from .live import LivePlan, live_addresses, live_context
 from .merging import merge_context
-from .open_plan import OpenPlan, TooLong, open_plan
+from .open_plan import OpenPlan, TooLong, open_plan, own_words_apart
 
 # What a teacher may want to do with the plan right after saving it.
 LEADS_TO = {"print": "plan_pdf", "teach": "lesson_taught", "week": "planned_new"}
@@ -60,7 +61,14 @@ def new(request: SignedInRequest) -> HttpResponse:
 
 @require_http_methods(["GET", "HEAD", "POST"])
 def edit(request: SignedInRequest, pk: int | None = None, key: UUID | None = None) -> HttpResponse:
-    opened = open_plan(request, pk, key)
+    try:
+        opened = open_plan(request, pk, key)
+    except (Http404, PermissionDenied) as refused:
+        apart = own_words_apart(request.user, pk, request.POST) if pk is not None else None
+        if apart is None:
+            raise
+        status = 403 if isinstance(refused, PermissionDenied) else 404
+        return render(request, "plans/not_hers.html", {"section": "plans", "key": apart}, status=status)
     if request.method == "POST":
         return _save(request, opened)
     if key and opened.routine:

@@ -15,7 +15,9 @@ from routines.jobs.queue import drop_files_of_words
 from routines.jobs.runner import do_next
 from routines.lessons.recording import record_paper_lesson, save_reflection
 from routines.models import ImportFile, Job, LessonEvent, Suggestion
-from routines.models.people_words import ALL
+from routines.models.people_words import ALL, IN_A_PLAN
+from routines.models.plan_document import ExpectedAnswer, Stop
+from routines.own_words import said_places
 from routines.own_words.gathering import GIVEN_OUT, OF_THE_SCHOOL
 from routines.plans.actions import keep_draft, save_version
 from tests.routines.lessons.making import event
@@ -148,6 +150,37 @@ def test_what_a_board_wrote_in_ones_own_lesson_is_in_it_and_what_a_colleague_wro
     files = opened(owner)
     assert "said at the board" in files["words.csv"]
     assert "second teacher" not in "".join(files.values())
+
+
+def test_every_text_of_a_plan_stands_under_what_it_is_and_what_no_person_wrote_is_left_out(owner, opened):
+    """As it is read: a stop's question, its answer and routes, then the next stop; everything stays in the file for programs."""
+    stops = (Stop(5, "First?", "One", ("by tens", "by fives")), Stop(10, "Second?", "Two"))
+    expected = (ExpectedAnswer("It ends in 4", "Always?"),)
+    routine = make_routine(owner, stops=stops, expected=expected, notes="Slowly")
+    group = owner.class_groups.select_related("grade", "year").get()
+    record_paper_lesson(
+        version=routine.current_version, class_group=group, teacher=owner, taught_on=timezone.localdate(),
+        noticed=[("down is 35", None)], heard={3: ["19"]},
+    )  # fmt: skip
+    files = opened(owner)
+    rows = [row[3:] for row in csv.reader(io.StringIO(files["words.csv"]))]
+    plan = rows[rows.index(["Stop 1: question", "First?"]) : rows.index(["Notes", "Slowly"]) + 1]
+    assert plan == [
+        ["Stop 1: question", "First?"], ["Stop 1: answer", "One"],
+        ["Stop 1: a route to it", "by tens"], ["Stop 1: a route to it", "by fives"],
+        ["Stop 2: question", "Second?"], ["Stop 2: answer", "Two"],
+        ["Expected answer 1", "It ends in 4"], ["What you ask back at answer 1", "Always?"], ["Notes", "Slowly"],
+    ]  # fmt: skip
+    assert ["Noticed", "down is 35"] in rows
+    assert ["Written at count 3", "19"] in rows
+    assert "<p><strong>Stop 1: question:</strong> First?</p>" in files["words.html"]
+    for name in ("words.html", "words.csv"):
+        assert "paper" not in files[name]
+    assert '"surface": "paper"' in files["words.json"]
+
+
+def test_each_place_of_words_in_a_plan_has_a_name():
+    assert set(said_places.IN_A_PLAN) == set(IN_A_PLAN)
 
 
 def test_no_cell_of_the_table_is_a_formula(owner, write_everything, opened):

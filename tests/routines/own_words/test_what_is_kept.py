@@ -4,14 +4,21 @@ from collections import Counter
 from datetime import timedelta
 from pathlib import Path
 
+import pytest
+from axes.models import AccessAttempt
 from django.conf import settings
+from django.test import Client
 from django.urls import reverse
+from django.utils import timezone
 
 from accounts.models.one_time_link import LIFETIME
 from config.backups import KEEP
 from routines.models.job import KEPT as JOBS_KEPT
 from routines.models.people_words import ALL
 from routines.own_words.what_is_kept import KEPT
+from tests.factories import UserFactory
+
+PASSPHRASE = "otter violin sandwich moon"
 
 
 def in_the_readme() -> str:
@@ -34,6 +41,18 @@ def test_the_times_are_those_of_the_program():
     assert timedelta(hours=1) == JOBS_KEPT
     assert timedelta(days=7) == LIFETIME
     assert KEEP == 14
+
+
+@pytest.mark.parametrize("passphrase", [PASSPHRASE, "not that one at all"])
+def test_a_wrong_try_to_sign_in_is_gone_after_a_quarter_of_an_hour_when_somebody_signs_in_or_tries_to(
+    school, passphrase
+):
+    UserFactory(sign_in_name="moreno", passphrase=PASSPHRASE)
+    Client().post("/sign-in/", {"name": "somebody else", "passphrase": "what I typed"})
+    assert "what I typed" not in str(list(AccessAttempt.objects.values()))
+    AccessAttempt.objects.update(attempt_time=timezone.now() - timedelta(minutes=16))
+    Client().post("/sign-in/", {"name": "moreno", "passphrase": passphrase})
+    assert not AccessAttempt.objects.filter(username="somebody else").exists()
 
 
 def test_the_page_is_open_to_everyone_signed_in_and_every_page_leads_there(
