@@ -1,4 +1,6 @@
-"""Addresses that browsers ask for by themselves, and the page of the backups."""
+"""Addresses that browsers ask for by themselves, what is answered to a fault, and the page of the backups."""
+
+import sys
 
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
@@ -9,14 +11,14 @@ from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 from django.views.decorators.cache import cache_control
 from django.views.decorators.http import require_http_methods, require_safe
+from django.views.defaults import server_error as django_server_error
 
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
 from accounts.templatetags.dates import moment
 
-from . import backups
+from . import backups, database_away, full_disk
 from .checking_backups import Opened, open_newest
-from .full_disk import is_disk_full
 from .opening_backups import BackupRefused
 
 
@@ -26,6 +28,14 @@ from .opening_backups import BackupRefused
 def favicon(request: HttpRequest) -> HttpResponse:
     """What a browser asks for beside a file that cannot name an icon of its own: a PDF, a table, a JSON document."""
     return redirect(static("img/icon.svg"))
+
+
+def server_error(request: HttpRequest) -> HttpResponse:
+    """What Django calls for every 500: also for what fails outside of the views, as keeping the session or an upload."""
+    error = sys.exc_info()[1]
+    if full_disk.is_disk_full(error):
+        return full_disk.answer(request)
+    return database_away.answer(request) if database_away.is_away(error) else django_server_error(request)
 
 
 @administrators_only
@@ -47,7 +57,7 @@ def try_the_newest(request: SignedInRequest) -> None:
     except BackupRefused as refused:
         messages.error(request, _("The newest backup can't be put back. %(why)s") % {"why": refused})
     except OSError as error:
-        if not is_disk_full(error):
+        if not full_disk.is_disk_full(error):
             raise
         messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
     else:
