@@ -1,6 +1,7 @@
 """Addresses that browsers ask for by themselves, what is answered to a fault, and the page of the backups."""
 
 import sys
+from datetime import datetime
 
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
@@ -46,9 +47,18 @@ def kept_backups(request: SignedInRequest) -> HttpResponse:
     if request.method == "POST" and kept_here:
         try_the_newest(request)
         return redirect("backups")
-    kept = [(backups.when_written(path), path.stat().st_size) for path in backups.kept_backups()] if kept_here else []
+    kept = kept_files() if kept_here else []
     context = {"section": "school", "kept_here": kept_here, "kept": kept, "most": backups.KEEP}
     return render(request, "config/backups.html", context)
+
+
+def kept_files() -> list[tuple[datetime, int]]:
+    """When each was written and its size. None where the folder can't be used: the head of the page says so."""
+    try:
+        kept = backups.kept_backups()
+    except OSError:
+        return []
+    return [(backups.when_written(path), path.stat().st_size) for path in kept if path.exists()]
 
 
 def try_the_newest(request: SignedInRequest) -> None:
@@ -57,9 +67,12 @@ def try_the_newest(request: SignedInRequest) -> None:
     except BackupRefused as refused:
         messages.error(request, _("The newest backup can't be put back. %(why)s") % {"why": refused})
     except OSError as error:
-        if not full_disk.is_disk_full(error):
-            raise
-        messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
+        if full_disk.is_disk_full(error):
+            messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
+        else:
+            messages.error(
+                request, _("The newest backup can't be put back. %(why)s") % {"why": backups.why(error) + "."}
+            )
     else:
         if opened is None:
             messages.error(request, _("There is no backup yet."))

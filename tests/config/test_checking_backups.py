@@ -59,6 +59,16 @@ def test_a_full_disk_is_said(visit, administrator, kept, monkeypatch):
     assert "no room to open the newest backup" in pressed(visit, administrator)
 
 
+def test_a_folder_that_can_not_be_used_is_said_on_every_page_under_school(visit, administrator, kept):
+    shutil.rmtree(kept.parent)
+    kept.parent.touch()
+    for path in ("/", "/school/", "/school/people/", "/school/backups/"):
+        page = visit(administrator).get(path)
+        assert page.status_code == 200, path
+        assert "the folder “backups” on the server can’t be used" in page.text, path
+    assert "It must be a folder, and is a file" in pressed(visit, administrator)
+
+
 def full(*_arguments: object, **_options: object) -> Path:
     raise OSError(28, "No space left on device")
 

@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 
+from config.backups import remove_left_workplaces, workplace
 from tests.config.commands import manage
 
 NAME = "Zebulina"
@@ -135,6 +136,30 @@ def test_backups_stay_sound_as_old_as_they_were_and_can_be_put_back(folder):
     assert done.returncode == 0, done.stderr
     assert ask(folder, "SELECT title FROM routines_routine") == [("[words removed]’s sevens",)]
     assert files_with(folder) == []
+
+
+KILLED_WHILE_WRITING = """
+import os, signal
+from config import backups
+backups.pack = lambda *words, **more: os.kill(os.getpid(), signal.SIGKILL)
+backups.write_backup()
+"""
+
+
+def test_what_a_killed_backup_left_is_gone_too(folder):
+    assert manage(folder, "shell", "--verbosity", "0", "-c", KILLED_WHILE_WRITING).returncode == -9
+    (left,) = (folder / "backups").glob("tmp*")
+    assert (left / "countfold.sqlite3").exists()
+    assert erase(folder).returncode == 0
+    assert files_with(folder) == []
+
+
+def test_what_is_being_written_is_left_alone(folder, settings):
+    settings.DATA_DIR = folder
+    with workplace() as place:
+        remove_left_workplaces()
+        assert place.exists()
+    assert not place.exists()
 
 
 def test_a_backup_from_before_that_lay_elsewhere_is_cleaned_when_it_is_put_back(folder, tmp_path):
