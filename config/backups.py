@@ -49,6 +49,7 @@ from .opening_backups import (
     file_checksum,
     keyed_checksum,
     open_backup,
+    said_by,
     server_mark,
     whole_for_sqlite,
 )
@@ -120,6 +121,15 @@ def newest_is_old() -> bool:
         return newest is None or not 0 <= time.time() - newest.stat().st_mtime <= OLD_AFTER_HOURS * HOUR
     except OSError:
         return True  # whoever then tries to write one hears why it can't be
+
+
+def of_another_key() -> int:
+    """How many were not written with the secret key of this server, as far as they can be read."""
+    others = 0
+    for path in kept_backups():
+        with suppress(Exception):  # what is wrong with a damaged one is said where it is put back
+            others += said_by(path)["server"] != server_mark()
+    return others
 
 
 # Writing

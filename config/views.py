@@ -2,6 +2,8 @@
 
 import sys
 from datetime import datetime
+from pathlib import Path
+from typing import NamedTuple
 
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
@@ -47,18 +49,32 @@ def kept_backups(request: SignedInRequest) -> HttpResponse:
     if request.method == "POST" and kept_here:
         try_the_newest(request)
         return redirect("backups")
-    kept = kept_files() if kept_here else []
-    context = {"section": "school", "kept_here": kept_here, "kept": kept, "most": backups.KEEP}
+    context: dict[str, object] = {"section": "school", "kept_here": kept_here, "most": backups.KEEP}
+    if kept_here:
+        context |= files_of_backups()
     return render(request, "config/backups.html", context)
 
 
-def kept_files() -> list[tuple[datetime, int]]:
-    """When each was written and its size. None where the folder can't be used: the head of the page says so."""
+class File(NamedTuple):
+    name: str
+    written_at: datetime
+    size: int
+
+
+def files_of_backups() -> dict[str, object]:
+    """Where they lie, and each; where the folder can't be used the head of the page says so."""
     try:
-        kept = backups.kept_backups()
+        kept = [path for path in backups.kept_backups() if path.exists()]
     except OSError:
-        return []
-    return [(backups.when_written(path), path.stat().st_size) for path in kept if path.exists()]
+        return {"folder_fails": True}
+    files = [File(path.name, backups.when_written(path), path.stat().st_size) for path in kept]
+    return {"folder": backups.folder(), "restore": putting_back(kept[0]) if kept else "", "kept": files}
+
+
+def putting_back(path: Path) -> str:
+    """As it is typed on this system."""
+    python = "py" if sys.platform == "win32" else "python3"
+    return " ".join([python, "run.py", "restore", f'"{path}"' if " " in str(path) else str(path)])
 
 
 def try_the_newest(request: SignedInRequest) -> None:

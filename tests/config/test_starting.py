@@ -108,6 +108,19 @@ def test_a_database_of_a_newer_version_is_left_alone(founded, tmp_path):
         assert any("Countfold is open" in line for line in spoken)
 
 
+def test_a_secret_key_that_was_lost_is_said_before_a_backup_is_needed(founded, tmp_path):
+    folder = shutil.copytree(founded, tmp_path / "data")
+    kept = (folder / "secret_key").read_text()
+    (folder / "secret_key").unlink()
+    with served(folder) as (_port, spoken):
+        assert "Note: 1 of the backups were not written with the secret key of this server." in "".join(spoken)
+    (folder / "secret_key").write_text(kept)
+    for path in sorted((folder / "backups").glob("*.zip"))[1:]:
+        path.unlink()
+    with served(folder) as (_port, spoken):
+        assert "Note" not in "".join(spoken)
+
+
 def test_two_first_starts_at_once_make_one_school(tmp_path):
     with socket.socket() as one, socket.socket() as other:
         one.bind(("127.0.0.1", 0))
