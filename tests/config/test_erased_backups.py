@@ -154,6 +154,34 @@ def test_what_a_killed_backup_left_is_gone_too(folder):
     assert files_with(folder) == []
 
 
+KILLED_WHILE_REMOVING = f"""
+import os, signal
+from accounts.models import User
+from config import erased_backups
+from routines.erasing import doing
+from routines.erasing.places import CALLED
+from routines.words_erased.matching import mark_of
+
+def die(*words, **more):
+    os.kill(os.getpid(), signal.SIGKILL)
+
+PLACE = die
+doing.begin(*mark_of("{NAME}"), by=User.objects.get(), places=list(CALLED), whose=None)
+doing.finish()
+"""
+
+
+@pytest.mark.parametrize("place", ["doing.rewrite_pages", "erased_backups.pack"])
+def test_killed_after_the_texts_it_is_gone_on_with_to_the_last_byte(folder, place):
+    """Before the database's file is written anew, and with a backup unpacked beside it."""
+    code = KILLED_WHILE_REMOVING.replace("PLACE", place)
+    assert manage(folder, "shell", "--verbosity", "0", "-c", code).returncode == -9
+    assert files_with(folder) != []
+    done = manage(folder, "erase_words", "--finish")
+    assert done.returncode == 0, done.stderr
+    assert files_with(folder) == []
+
+
 def test_what_is_being_written_is_left_alone(folder, settings):
     settings.DATA_DIR = folder
     with workplace() as place:

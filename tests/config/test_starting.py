@@ -10,6 +10,8 @@ from collections.abc import Iterator
 from contextlib import closing
 
 import pytest
+from django.conf import settings
+from django.db import NotSupportedError
 
 from config import serving
 from tests.config.commands import ROOT, environment, manage
@@ -76,6 +78,13 @@ def test_a_port_that_another_program_took_meanwhile(founded, tmp_path, port):
 def test_a_postgresql_that_does_not_answer(tmp_path, port):
     address = f"postgres://countfold@127.0.0.1:{port}/none?connect_timeout=2"
     assert "The database at DATABASE_URL can't be used" in said(start(tmp_path, 8109, DATABASE_URL=address))
+
+
+def test_a_postgresql_that_is_too_old(monkeypatch):
+    """As Django says it when it opens the first connection."""
+    monkeypatch.setitem(settings.DATABASES["default"], "ENGINE", "django.db.backends.postgresql")
+    said = serving.why_not_started(NotSupportedError("PostgreSQL 14 or later is required (found 13.5)."))
+    assert said == "The database at DATABASE_URL can't be used: PostgreSQL 14 or later is required (found 13.5)."
 
 
 def test_an_upgrade_is_not_done_without_a_backup(founded, small_disk, fill):
