@@ -6,6 +6,7 @@ drawn from this server's secret key, finds a file that someone changed or that a
 On PostgreSQL use pg_dump; DEVELOPERS.md says how.
 """
 
+import errno
 import json
 import shutil
 import sqlite3
@@ -36,6 +37,7 @@ from routines.words_erased.list_of_erasures import read as read_erasures
 
 from .filling import fill_again
 from .full_disk import free_room, is_disk_full
+from .one_at_a_time import nobody_holds, one_at_a_time
 from .opening_backups import (
     ABOUT,
     DATABASE,
@@ -47,15 +49,20 @@ from .opening_backups import (
     file_checksum,
     keyed_checksum,
     open_backup,
+    said_by,
     server_mark,
+    whole_for_sqlite,
 )
 
 KEEP = 14
+# Of the rest the last of each day: a machine that starts again all night leaves some of the days before.
+NEWEST_OF_ANY_DAY = 7
 OLD_AFTER_HOURS = 20
 HOUR = 3600
 # A write of a school takes milliseconds; one that holds the database for so long will not end by itself.
 LONGEST_WAIT = 60
 PAGES_AT_A_TIME = 8
+IN_USE = "in-use"
 
 
 def on_this_database() -> bool:
@@ -63,38 +70,97 @@ def on_this_database() -> bool:
 
 
 def folder() -> Path:
+    """Raises: OSError where there is none and none can be made."""
     path = settings.DATA_DIR / "backups"
-    path.mkdir(mode=0o700, parents=True, exist_ok=True)
+    try:
+        path.mkdir(mode=0o700, parents=True, exist_ok=True)
+    except FileExistsError:
+        raise NotADirectoryError(errno.ENOTDIR, "It must be a folder, and is a file", str(path)) from None
     return path
 
 
+@contextmanager
+def workplace() -> Iterator[Path]:
+    """A folder for what is being made, on the disk of the backups; what a killed process left there is known by its lock."""
+    with tempfile.TemporaryDirectory(dir=folder()) as name:
+        place = Path(name)
+        with one_at_a_time(place / IN_USE, when_waiting=lambda: None):
+            yield place
+
+
+def name_of(made_at: datetime) -> str:
+    """The names sort by time."""
+    return f"countfold-{made_at:%Y-%m-%d-%H%M%S-%f}.zip"
+
+
 def kept_backups() -> list[Path]:
-    """Newest first; the names sort by time."""
-    return sorted(folder().glob("countfold-*.zip"), reverse=True)
+    """Newest first. What bears a time that is still to come was written before the clock was put right, so it is older
+    than whatever is written from now on."""
+    now = name_of(datetime.now(UTC))
+    return sorted(folder().glob("countfold-*.zip"), key=lambda path: (path.name <= now, path.name), reverse=True)
+
+
+def surplus(newest_first: list[Path]) -> list[Path]:
+    """All but KEEP of them: the newest, of the days before these the last of each, and of what is left the newest again."""
+    kept, rest = newest_first[:NEWEST_OF_ANY_DAY], newest_first[NEWEST_OF_ANY_DAY:]
+    days = {day_of(path) for path in kept}
+    others: list[Path] = []
+    for path in rest:
+        (others if day_of(path) in days else kept).append(path)
+        days.add(day_of(path))
+    return [*kept[KEEP:], *others[max(KEEP - len(kept), 0) :]]
+
+
+def day_of(path: Path) -> str:
+    return path.name[: len("countfold-2026-01-01")]
 
 
 def newest_is_old() -> bool:
-    newest = next(iter(kept_backups()), None)
-    return newest is None or time.time() - newest.stat().st_mtime > OLD_AFTER_HOURS * HOUR
+    try:
+        newest = next(iter(kept_backups()), None)
+        return newest is None or not 0 <= time.time() - newest.stat().st_mtime <= OLD_AFTER_HOURS * HOUR
+    except OSError:
+        return True  # whoever then tries to write one hears why it can't be
+
+
+def of_another_key() -> int:
+    """How many were not written with the secret key of this server, as far as they can be read."""
+    others = 0
+    for path in kept_backups():
+        with suppress(Exception):  # what is wrong with a damaged one is said where it is put back
+            others += said_by(path)["server"] != server_mark()
+    return others
 
 
 # Writing
 
 
+class DamagedDatabase(sqlite3.DatabaseError):
+    """What SQLite can open and does not find whole."""
+
+    def __str__(self) -> str:
+        return "the database is damaged. Put the newest backup back: python3 run.py restore FILE"
+
+
 def write_backup(*, spare: Path | None = None) -> Path:
-    """Write one into the data folder's `backups`, keep the newest KEEP (and `spare`), and hand back its path."""
+    """Write one into the data folder's `backups`, keep KEEP (and `spare`), and hand back its path.
+
+    Raises: DamagedDatabase, and then none is written: it could not be put back, and would push out one that can.
+    """
     made_at = datetime.now(UTC)
-    target = folder() / f"countfold-{made_at:%Y-%m-%d-%H%M%S-%f}.zip"
-    with tempfile.TemporaryDirectory(dir=folder()) as workplace:
-        copy = Path(workplace) / DATABASE
+    target = folder() / name_of(made_at)
+    with workplace() as place:
+        copy = place / DATABASE
         connection.ensure_connection()
         with closing(sqlite3.connect(copy)) as destination:
             connection.connection.backup(destination)
             destination.execute("PRAGMA journal_mode=DELETE")  # one file, without a write-ahead log beside it
+            if not whole_for_sqlite(destination):
+                raise DamagedDatabase
         pack(copy, target, made_at=made_at.isoformat(timespec="seconds"), migrations=applied_migrations())
-    for surplus in kept_backups()[KEEP:]:
-        if spare is None or surplus.resolve() != spare.resolve():
-            surplus.unlink()
+    for path in surplus(kept_backups()):
+        if path != target and (spare is None or path.resolve() != spare.resolve()):
+            path.unlink()
     return target
 
 
@@ -129,8 +195,12 @@ def try_to_write_backup() -> str:
             mark.touch()  # it has no content: where nothing else finds room, a name mostly does
         if full:
             return f"The disk is too full for a backup: {free_room() // MEGABYTE} MB are free."
-        return f"The backup could not be written: {error}."
+        return f"The backup could not be written: {why(error)}."
     return ""
+
+
+def why(error: Exception) -> str:
+    return f"{error.filename}: {error.strerror}" if isinstance(error, OSError) and error.filename else str(error)
 
 
 def forget_failures() -> None:
@@ -148,16 +218,20 @@ def other_failure_mark() -> Path:
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """When the newest backup was written, and when the last one failed, if it did."""
+    """When the newest backup was written, and when the last one failed, if it did. `folder_fails`: none can be."""
 
-    newest_at: datetime | None
-    failed_at: datetime | None
-    for_want_of_room: bool
+    newest_at: datetime | None = None
+    failed_at: datetime | None = None
+    for_want_of_room: bool = False
+    folder_fails: bool = False
 
 
 def newest_and_failure() -> Kept:
-    newest = next(iter(kept_backups()), None)
-    mark = next((mark for mark in (no_room_mark(), other_failure_mark()) if mark.exists()), None)
+    try:
+        newest = next(iter(kept_backups()), None)
+        mark = next((mark for mark in (no_room_mark(), other_failure_mark()) if mark.exists()), None)
+    except OSError:
+        return Kept(folder_fails=True)
     return Kept(
         newest_at=when_written(newest) if newest else None,
         failed_at=when_written(mark) if mark else None,
@@ -170,9 +244,9 @@ def when_written(path: Path) -> datetime:
 
 
 def remove_left_workplaces() -> None:
-    """What a killed backup or restore left behind takes room, the more the fuller the disk."""
+    """What a killed backup or restore left behind takes room, and holds words that are removed meanwhile."""
     for left in folder().glob("tmp*"):
-        if left.is_dir() and time.time() - left.stat().st_mtime > HOUR:
+        if left.is_dir() and (nobody_holds(left / IN_USE) or time.time() - left.stat().st_mtime > HOUR):
             shutil.rmtree(left, ignore_errors=True)
 
 
@@ -196,9 +270,11 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
     Raises: BackupRefused, and then nothing was changed.
     """
     try:
-        with tempfile.TemporaryDirectory(dir=folder()) as workplace:
-            copy = open_backup(path, Path(workplace), from_another_server=from_another_server)
-            erased = bring_up_to_date(copy, name=path.name, unknown=from_another_server)
+        with workplace() as place:
+            copy = open_backup(path, place, from_another_server=from_another_server)
+            # All that could still fail comes before the database is touched, and once more changes nothing.
+            remember(bring_up_to_date(copy, name=path.name, unknown=from_another_server), count=False)
+            fill_again()
             damaged = set_aside_if_damaged()
             try:
                 kept = put_in_place(copy, spare=path)
@@ -206,12 +282,10 @@ def restore(path: Path, *, from_another_server: bool = False) -> Restored:
                 if damaged:
                     put_back(damaged)
                 raise
-            fill_again()
-            remember(erased, count=False)
     except (OSError, DatabaseError, sqlite3.Error) as error:
         if is_disk_full(error):
             raise BackupRefused("The disk is full. Nothing was changed; make some room, then restore again.") from error
-        raise BackupRefused(f"Restoring failed, and nothing was changed: {error}.") from error
+        raise BackupRefused(f"Restoring failed, and nothing was changed: {why(error)}.") from error
     return Restored(kept=kept, damaged=damaged)
 
 
@@ -267,16 +341,17 @@ def instead_of_ours(path: Path) -> Iterator[None]:
 
 
 def set_aside_if_damaged() -> Path | None:
-    """A database that SQLite can't read can't be written over either: keep its files, and begin with none."""
+    """A database that SQLite can't read can't be written over either, nor kept as a backup: keep its files, and begin with
+    none."""
     try:
         connection.ensure_connection()
         MigrationLoader(connection)
+        if whole_for_sqlite(connection.connection):
+            return None
     except DatabaseError as error:
         code = getattr(error.__cause__, "sqlite_errorcode", 0) & 0xFF
         if code not in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
             raise
-    else:
-        return None
     connection.close()
     aside = folder() / f"damaged-{datetime.now(UTC):%Y-%m-%d-%H%M%S-%f}"
     aside.mkdir(mode=0o700)

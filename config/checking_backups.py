@@ -1,18 +1,16 @@
 """Whether the newest backup opens, found out by opening it: what restoring would look at, and what stands in it."""
 
 import sqlite3
-import tempfile
 from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
-from pathlib import Path
 
 from django.db.models import Model
 
 from accounts.models import User
 from routines.models import Lesson, Routine
 
-from .backups import folder, kept_backups, when_written
+from .backups import kept_backups, when_written, workplace
 from .opening_backups import open_backup
 
 COUNTED: tuple[type[Model], ...] = (User, Routine, Lesson)
@@ -31,8 +29,8 @@ def open_newest() -> Opened | None:
     newest = next(iter(kept_backups()), None)
     if newest is None:
         return None
-    with tempfile.TemporaryDirectory(dir=folder()) as workplace:
-        copy = open_backup(newest, Path(workplace))
+    with workplace() as place:
+        copy = open_backup(newest, place)
         with closing(sqlite3.connect(copy)) as database:
             people, counts, lessons = (rows_in(database, model) for model in COUNTED)
     return Opened(written_at=when_written(newest), people=people, counts=counts, lessons=lessons)

@@ -2,7 +2,6 @@
 
 import os
 import sqlite3
-import tempfile
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
@@ -20,6 +19,7 @@ from .backups import (
     kept_backups,
     pack,
     remove_left_workplaces,
+    workplace,
 )
 from .opening_backups import BackupRefused, known_migrations, open_backup, said_by
 
@@ -53,8 +53,8 @@ def erase_in_backups(
 def rewrite(path: Path, erasures: Sequence[Erasure]) -> TakenOut:
     """Raises: BackupRefused for a file that can't be opened here; it stays as it is."""
     before = path.stat()
-    with tempfile.TemporaryDirectory(dir=folder()) as workplace:
-        copy = open_backup(path, Path(workplace))
+    with workplace() as place:
+        copy = open_backup(path, place)
         about = said_by(path)
         with instead_of_ours(copy):
             if set(about["migrations"]) != known_migrations():

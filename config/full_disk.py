@@ -4,14 +4,12 @@ import errno
 import logging
 import shutil
 import sqlite3
-import sys
 from collections.abc import Callable
 
 from django.conf import settings
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.utils.translation import gettext_lazy as _
-from django.views.defaults import server_error as django_server_error
 
 from accounts.kept_text import KeptText, is_secret
 from accounts.views.sign_in import FORM_TYPES
@@ -62,20 +60,12 @@ class FullDiskMiddleware:
         return answer(request) if is_disk_full(error) else None
 
 
-def server_error(request: HttpRequest) -> HttpResponse:
-    """For what fails outside of the views, such as keeping the session or an upload; Django calls this for every 500."""
-    return answer(request) if is_disk_full(sys.exc_info()[1]) else django_server_error(request)
-
-
 def answer(request: HttpRequest) -> HttpResponse:
     """507, with the fields of the form to be sent again; for scripts one sentence."""
     logger.error("The disk is full: %s %s was not saved.", request.method, request.path, extra={"request": request})
     if hasattr(request, "session"):
         request.session.modified = False  # there is no room for it either
-    fragment = getattr(request, "htmx", False) or (
-        request.method not in ("GET", "HEAD") and request.content_type not in FORM_TYPES
-    )
-    if fragment:
+    if is_for_a_script(request):
         return HttpResponse(SENTENCE, status=507, content_type="text/plain; charset=utf-8")
     try:
         kept = what_may_be_sent_again(request)
@@ -83,6 +73,13 @@ def answer(request: HttpRequest) -> HttpResponse:
         kept = None
     context = {"kept": kept, "address": request.get_full_path(), "saving": request.method != "GET"}
     return render(request, "507.html", context, status=507)
+
+
+def is_for_a_script(request: HttpRequest) -> bool:
+    """Whether a script of ours asks, which shows a sentence and no page."""
+    if request.headers.get("HX-Request") == "true":
+        return True
+    return request.method not in ("GET", "HEAD") and request.content_type not in FORM_TYPES
 
 
 def what_may_be_sent_again(request: HttpRequest) -> KeptText | None:

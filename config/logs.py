@@ -9,6 +9,7 @@ import traceback
 from types import TracebackType
 
 from django.http import HttpRequest
+from django.urls import Resolver404, resolve
 
 NO_ADDRESS_OF_OURS = "(an address that is none of ours)"
 
@@ -36,7 +37,11 @@ class WithoutWords(logging.Formatter):
 
 
 def route_of(request: HttpRequest) -> str:
-    return f"/{request.resolver_match.route}" if request.resolver_match else NO_ADDRESS_OF_OURS
+    try:
+        found = request.resolver_match or resolve(request.path_info)  # what fails early fails before it is looked for
+    except Resolver404:
+        return NO_ADDRESS_OF_OURS
+    return f"/{found.route}"
 
 
 def addresses_of(request: HttpRequest) -> tuple[str, ...]:

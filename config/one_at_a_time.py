@@ -21,6 +21,8 @@ if sys.platform == "win32":
             return False
         return True
 
+    take_surely = take
+
     def give_back(file: IO[str]) -> None:
         file.seek(0)
         msvcrt.locking(file.fileno(), msvcrt.LK_UNLCK, 1)
@@ -28,14 +30,17 @@ if sys.platform == "win32":
 else:
     import fcntl
 
+    def take_surely(file: IO[str]) -> bool:
+        fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        return True
+
     def take(file: IO[str]) -> bool:
         try:
-            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            return take_surely(file)
         except BlockingIOError:
             return False
         except OSError:
             return True  # some network folders know no locks; to go on without is better than never to start
-        return True
 
     def give_back(file: IO[str]) -> None:
         try:
@@ -59,3 +64,12 @@ def one_at_a_time(path: Path, *, when_waiting: Callable[[], None]) -> Iterator[i
             yield file.fileno()
         finally:
             give_back(file)
+
+
+def nobody_holds(path: Path) -> bool:
+    """Whether a process made this lock and is gone. On a file system that knows no locks nobody can tell."""
+    try:
+        with path.open("r+", encoding="ascii") as file:
+            return take_surely(file)  # closed, it is given back
+    except OSError:
+        return False

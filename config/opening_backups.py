@@ -169,13 +169,24 @@ def read_about(raw: bytes) -> SealedAbout:
     return about
 
 
+def whole_for_sqlite(database: sqlite3.Connection) -> bool:
+    """No page, index or reference of it is damaged."""
+    try:
+        if database.execute("PRAGMA integrity_check(1)").fetchone() != ("ok",):
+            return False
+        return database.execute("PRAGMA foreign_key_check").fetchone() is None
+    except (sqlite3.DatabaseError, ValueError) as error:
+        code = (getattr(error, "sqlite_errorcode", None) or sqlite3.SQLITE_CORRUPT) & 0xFF
+        if code not in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
+            raise
+        return False
+
+
 def is_sound(copy: Path, *, migrations: set[str]) -> bool:
     """Whole for SQLite, without what this program never makes, and with the migrations that the backup names."""
     with closing(sqlite3.connect(copy)) as database:
         try:
-            if database.execute("PRAGMA integrity_check").fetchone() != ("ok",):
-                return False
-            if database.execute("PRAGMA foreign_key_check").fetchone():
+            if not whole_for_sqlite(database):
                 return False
             if database.execute("SELECT 1 FROM sqlite_master WHERE type IN ('trigger', 'view')").fetchone():
                 return False

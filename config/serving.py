@@ -89,6 +89,25 @@ def bring_data_up_to_date() -> None:
             call_command("migrate", verbosity=0, interactive=False)
 
 
+def report_another_key() -> None:
+    """The key is made anew where it is missing, and nobody would notice before a backup is needed."""
+    from django.conf import settings
+
+    from . import backups
+
+    try:
+        others = backups.of_another_key() if backups.on_this_database() else 0
+    except OSError:
+        return
+    if others:
+        key = settings.DATA_DIR / "secret_key"
+        say(
+            f"Note: {others} of the backups were not written with the secret key of this server. If {key} was lost, stop the "
+            "server and put your copy of it back: without it these are taken for another server's (run.py restore FILE "
+            "--from-another-server), and words that were removed before are not known again."
+        )
+
+
 def collect_static_files() -> None:
     """Only when one of them changed: hashing and compressing them takes longer than the rest of a start."""
     from django.conf import settings
@@ -174,6 +193,7 @@ def open_school(options: argparse.Namespace) -> None:
         bring_data_up_to_date()
         collect_static_files()
     report_checks()
+    report_another_key()
     if backups.on_this_database():
         threading.Thread(target=back_up_daily, daemon=True).start()
     if options.cert or options.workers > 1:

@@ -96,7 +96,9 @@ def kept_secret_key(folder: Path) -> str:
     except UnicodeDecodeError:
         key = ""
     if len(key) < 50:
-        raise ImproperlyConfigured(f"{path} is damaged. Remove it; everyone then signs in again.")
+        raise ImproperlyConfigured(
+            f"{path} is damaged. Put your copy of it back; without one remove it, and everyone signs in again."
+        )
     return key
 
 

@@ -12,4 +12,4 @@ urlpatterns = [
     path("", include("routines.urls")),
 ]
 
-handler500 = "config.full_disk.server_error"
+handler500 = "config.views.server_error"

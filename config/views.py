@@ -1,4 +1,9 @@
-"""Addresses that browsers ask for by themselves, and the page of the backups."""
+"""Addresses that browsers ask for by themselves, what is answered to a fault, and the page of the backups."""
+
+import sys
+from datetime import datetime
+from pathlib import Path
+from typing import NamedTuple
 
 from django.contrib import messages
 from django.contrib.auth.decorators import login_not_required
@@ -9,14 +14,14 @@ from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 from django.views.decorators.cache import cache_control
 from django.views.decorators.http import require_http_methods, require_safe
+from django.views.defaults import server_error as django_server_error
 
 from accounts.access import administrators_only
 from accounts.requests import SignedInRequest
 from accounts.templatetags.dates import moment
 
-from . import backups
+from . import backups, database_away, full_disk
 from .checking_backups import Opened, open_newest
-from .full_disk import is_disk_full
 from .opening_backups import BackupRefused
 
 
@@ -28,6 +33,14 @@ def favicon(request: HttpRequest) -> HttpResponse:
     return redirect(static("img/icon.svg"))
 
 
+def server_error(request: HttpRequest) -> HttpResponse:
+    """What Django calls for every 500: also for what fails outside of the views, as keeping the session or an upload."""
+    error = sys.exc_info()[1]
+    if full_disk.is_disk_full(error):
+        return full_disk.answer(request)
+    return database_away.answer(request) if database_away.is_away(error) else django_server_error(request)
+
+
 @administrators_only
 @require_http_methods(["GET", "POST"])
 def kept_backups(request: SignedInRequest) -> HttpResponse:
@@ -36,9 +49,32 @@ def kept_backups(request: SignedInRequest) -> HttpResponse:
     if request.method == "POST" and kept_here:
         try_the_newest(request)
         return redirect("backups")
-    kept = [(backups.when_written(path), path.stat().st_size) for path in backups.kept_backups()] if kept_here else []
-    context = {"section": "school", "kept_here": kept_here, "kept": kept, "most": backups.KEEP}
+    context: dict[str, object] = {"section": "school", "kept_here": kept_here, "most": backups.KEEP}
+    if kept_here:
+        context |= files_of_backups()
     return render(request, "config/backups.html", context)
+
+
+class File(NamedTuple):
+    name: str
+    written_at: datetime
+    size: int
+
+
+def files_of_backups() -> dict[str, object]:
+    """Where they lie, and each; where the folder can't be used the head of the page says so."""
+    try:
+        kept = [path for path in backups.kept_backups() if path.exists()]
+    except OSError:
+        return {"folder_fails": True}
+    files = [File(path.name, backups.when_written(path), path.stat().st_size) for path in kept]
+    return {"folder": backups.folder(), "restore": putting_back(kept[0]) if kept else "", "kept": files}
+
+
+def putting_back(path: Path) -> str:
+    """As it is typed on this system."""
+    python = "py" if sys.platform == "win32" else "python3"
+    return " ".join([python, "run.py", "restore", f'"{path}"' if " " in str(path) else str(path)])
 
 
 def try_the_newest(request: SignedInRequest) -> None:
@@ -47,9 +83,12 @@ def try_the_newest(request: SignedInRequest) -> None:
     except BackupRefused as refused:
         messages.error(request, _("The newest backup can't be put back. %(why)s") % {"why": refused})
     except OSError as error:
-        if not is_disk_full(error):
-            raise
-        messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
+        if full_disk.is_disk_full(error):
+            messages.error(request, _("The disk has no room to open the newest backup. Make some, then try again."))
+        else:
+            messages.error(
+                request, _("The newest backup can't be put back. %(why)s") % {"why": backups.why(error) + "."}
+            )
     else:
         if opened is None:
             messages.error(request, _("There is no backup yet."))

@@ -101,6 +101,7 @@ class Runner:
     def __init__(self) -> None:
         self.stopping = threading.Event()
         self.threads: list[threading.Thread] = []
+        self.failing: set[Job.Kind] = set()
 
     def start(self) -> None:
         self.stopping.clear()
@@ -122,13 +123,27 @@ class Runner:
             try:
                 close_old_connections()
                 heard = bell.rung
-                if not do_next(kind, self.stopping):
+                made = do_next(kind, self.stopping)
+                if not made:
                     Job.objects.filter(kind=kind).remove_outdated()
+                self._looked(kind)
+                if not made:
                     bell.wait(heard, LOOK_EVERY)
             except Exception:
-                logger.exception("Looking for jobs failed")
+                self._looked_in_vain(kind)
                 self.stopping.wait(LOOK_EVERY)
         connection.close()
+
+    def _looked(self, kind: Job.Kind) -> None:
+        if kind in self.failing:
+            self.failing.discard(kind)
+            logger.warning("Looking for jobs goes on: %s", kind)
+
+    def _looked_in_vain(self, kind: Job.Kind) -> None:
+        """Told once, however long it lasts: a database that is away for a night would fill the disk with this."""
+        if kind not in self.failing:
+            self.failing.add(kind)
+            logger.exception("Looking for jobs failed, and is tried again: %s", kind)
 
 
 runner = Runner()

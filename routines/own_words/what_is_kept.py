@@ -117,7 +117,10 @@ KEPT = (
     ),
     Kept(
         _("Backups of all of this on the server"),
-        _("The newest fourteen. Words that are removed are taken out of them too"),
+        _(
+            "Fourteen: the newest seven, and of the days before the last of each. "
+            "Words that are removed are taken out of them too"
+        ),
         _("Whoever runs the server"),
     ),
     Kept(

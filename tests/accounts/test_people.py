@@ -176,3 +176,13 @@ def test_many_open_invitations_are_shown_in_part_and_that_is_said(visit, adminis
     assert "New 00," not in page
     assert f"New {INVITATIONS_SHOWN:02}," in page
     assert "These are the newest." in page
+
+
+@pytest.mark.parametrize("open_ones", [6, 7])
+def test_the_home_page_says_where_the_other_invitations_are(visit, administrator, open_ones):
+    for number in range(open_ones):
+        invite(by=administrator, display_name=f"Invited {number}", role=User.Role.TEACHER)
+    home = visit(administrator).get("/").text
+    assert home.count("<li>Invited ") == 6
+    assert ('href="/school/people/#open-invitations">All open invitations</a>' in home) == (open_ones > 6)
+    assert 'id="open-invitations"' in visit(administrator).get("/school/people/").text

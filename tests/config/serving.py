@@ -73,10 +73,10 @@ class Browser:
         return response.status, response.read().decode()
 
     def ask(
-        self, method: str, path: str, /, headers: dict[str, str] | None = None, **fields: str
+        self, method: str, path: str, /, headers: dict[str, str] | None = None, **fields: str | list[str]
     ) -> tuple[int, str, str]:
         """The status, where it leads to, and the page."""
-        body = urlencode({**fields, "csrfmiddlewaretoken": TOKEN}) if method == "POST" else None
+        body = urlencode({**fields, "csrfmiddlewaretoken": TOKEN}, doseq=True) if method == "POST" else None
         sent = {"Cookie": f"countfold_csrf={TOKEN}; countfold_session={self.session}", **(headers or {})}
         if body:
             sent["Content-Type"] = "application/x-www-form-urlencoded"

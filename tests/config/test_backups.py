@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 
+from config import backups
 from tests.config.commands import manage
 
 
@@ -126,6 +127,118 @@ def test_fourteen_are_kept(folder):
     assert kept[0] == "countfold-2020-01-09-000000-000000.zip"
 
 
+def named(*times: str) -> list[Path]:
+    """Newest first."""
+    return [Path(f"countfold-{time}-000000.zip") for time in times]
+
+
+def test_many_starts_in_one_day_leave_backups_of_the_days_before():
+    """A server that ends and is started again all night writes a backup at each start."""
+    days = [f"2026-03-{day:02}-070000" for day in range(14, 0, -1)]
+    kept = named(*days)
+    for start in range(60):
+        kept = named(f"2026-03-15-03{start:02}00") + kept
+        for path in backups.surplus(kept):
+            kept.remove(path)
+        assert len(kept) == 14
+    assert [path.name[10:20] for path in kept] == ["2026-03-15"] * 7 + [day[:10] for day in days[:7]]
+    assert kept[0] == named("2026-03-15-035900")[0]
+
+
+def test_of_many_in_the_same_two_days_fourteen_are_kept():
+    kept = named(
+        *(f"2026-03-15-0300{start:02}" for start in range(19, -1, -1)), "2026-03-14-080000", "2026-03-14-070000"
+    )
+    gone = backups.surplus(kept)
+    left = [path for path in kept if path not in gone]
+    assert left == [*kept[:13], *named("2026-03-14-080000")]
+
+
+def test_after_the_clock_was_put_back_a_new_one_is_kept_and_the_next_to_be_put_back(folder, written):
+    ahead = [folder / "backups" / f"countfold-2090-01-{day:02}-000000-000000.zip" for day in range(1, 15)]
+    for path in ahead:
+        shutil.copy(written, path)
+        os.utime(path, (3_800_000_000, 3_800_000_000))
+    written.unlink()
+    done = manage(folder, "backup")
+    (new,) = set((folder / "backups").glob("*.zip")) - set(ahead)
+    assert done.stdout == f"Written: {new}\n"
+    assert not ahead[0].exists()
+    ask(folder, "UPDATE accounts_school SET name = 'Now'")
+    assert manage(folder, "restore", ahead[-1]).returncode == 0
+    (kept,) = set((folder / "backups").glob("*.zip")) - {*ahead, new}
+    assert manage(folder, "restore", kept).returncode == 0
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Now",)]
+
+
+def test_where_the_newest_bears_a_time_to_come_one_is_due(folder, written, settings):
+    settings.DATA_DIR = folder
+    assert not backups.newest_is_old()
+    os.utime(written, (3_800_000_000, 3_800_000_000))
+    assert backups.newest_is_old()
+
+
+def spoil(folder: Path) -> None:
+    """An index of the database says other than its table: what a power cut with a lying disk leaves."""
+    ask(folder, "CREATE TABLE aside (n INTEGER, t TEXT)")
+    ask(folder, "INSERT INTO aside VALUES (1, 'one')")
+    with closing(sqlite3.connect(folder / "countfold.sqlite3")) as database:
+        database.execute("CREATE INDEX aside_n ON aside (n)")
+        database.execute("PRAGMA writable_schema = ON")
+        database.execute("UPDATE sqlite_master SET sql = 'CREATE INDEX aside_n ON aside (t)' WHERE name = 'aside_n'")
+        database.commit()
+
+
+def test_of_a_damaged_database_no_backup_is_written_that_could_not_be_put_back(folder, written):
+    spoil(folder)
+    done = manage(folder, "backup")
+    assert done.returncode == 1
+    assert_is_one_sentence(done.stderr)
+    assert "the database is damaged. Put the newest backup back" in done.stderr
+    assert sorted((folder / "backups").glob("countfold-*")) == [written]
+    done = manage(folder, "restore", written)
+    assert done.returncode == 0, done.stderr
+    assert "What was there was damaged" in done.stdout
+    assert manage(folder, "backup").returncode == 0
+
+
+def test_a_file_in_the_place_of_the_backups_is_said(folder, written, tmp_path):
+    elsewhere = Path(shutil.move(written, tmp_path / "größer als früher.zip"))
+    (folder / "backups").rmdir()
+    (folder / "backups").touch()
+    for words in (("backup",), ("restore", elsewhere)):
+        done = manage(folder, *words)
+        assert done.returncode == 1
+        assert_is_one_sentence(done.stderr)
+        assert f"{folder / 'backups'}: It must be a folder, and is a file." in done.stderr
+    (folder / "backups").unlink()
+    assert manage(folder, "restore", elsewhere).returncode == 0  # its name may be any
+
+
+FULL_AT_THE_LIST = """
+import errno
+from pathlib import Path
+from config import backups
+from config.opening_backups import BackupRefused
+
+def full(*_words, **_options):
+    raise OSError(errno.ENOSPC, "No space left on device")
+
+backups.remember = full
+try:
+    backups.restore(Path({path!r}))
+except BackupRefused as refused:
+    print(refused)
+"""
+
+
+def test_a_restore_that_cannot_write_down_what_it_took_out_changes_nothing(folder, written):
+    ask(folder, "UPDATE accounts_school SET name = 'Now'")
+    done = manage(folder, "shell", "--verbosity", "0", "-c", FULL_AT_THE_LIST.format(path=str(written)))
+    assert done.stdout == "The disk is full. Nothing was changed; make some room, then restore again.\n"
+    assert ask(folder, "SELECT name FROM accounts_school") == [("Now",)]
+
+
 def test_a_backup_is_readable_by_its_owner_only(written):
     if os.name == "posix":  # elsewhere the rights of the data folder hold
         assert written.stat().st_mode & 0o077 == 0
@@ -142,10 +255,12 @@ def test_a_damaged_database_is_set_aside_and_the_backup_put_in_its_place(folder,
 
 
 def test_the_backup_that_is_put_back_is_kept_even_when_it_is_the_oldest(folder, written):
+    oldest = written.rename(written.with_name("countfold-2019-01-01-000000-000000.zip"))
     for number in range(20):
-        (folder / "backups" / f"countfold-2090-01-{number + 1:02}-000000-000000.zip").touch()
-    assert manage(folder, "restore", written).returncode == 0
-    assert written.exists()
+        (folder / "backups" / f"countfold-2020-01-{number + 1:02}-000000-000000.zip").touch()
+    assert manage(folder, "restore", oldest).returncode == 0
+    assert oldest.exists()
+    assert len(list((folder / "backups").glob("*.zip"))) == 15
 
 
 def test_a_folder_or_no_file_at_all_is_refused_in_a_sentence(folder):

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from django.db import connection
 
-from config import backups
+from config import backups, views
 
 ON_SQLITE = connection.vendor == "sqlite"
 
@@ -59,8 +59,30 @@ def test_a_full_disk_is_said(visit, administrator, kept, monkeypatch):
     assert "no room to open the newest backup" in pressed(visit, administrator)
 
 
+def test_a_folder_that_can_not_be_used_is_said_on_every_page_under_school(visit, administrator, kept):
+    shutil.rmtree(kept.parent)
+    kept.parent.touch()
+    for path in ("/", "/school/", "/school/people/", "/school/backups/"):
+        page = visit(administrator).get(path)
+        assert page.status_code == 200, path
+        assert "the folder “backups” on the server can’t be used" in page.text, path
+    assert "It must be a folder, and is a file" in pressed(visit, administrator)
+
+
 def full(*_arguments: object, **_options: object) -> Path:
     raise OSError(28, "No space left on device")
+
+
+def test_the_page_says_where_they_lie_and_how_one_is_put_back(visit, administrator, kept):
+    page = visit(administrator).get("/school/backups/").text
+    assert f">{kept.parent}</p>" in page
+    assert f"run.py restore {kept}</p>" in page
+    assert f">{kept.name}</td>" in page
+
+
+def test_a_path_with_a_space_is_put_in_quotes():
+    assert views.putting_back(Path("/data of ours/a.zip")).endswith(' run.py restore "/data of ours/a.zip"')
+    assert views.putting_back(Path("/data/a.zip")).endswith(" run.py restore /data/a.zip")
 
 
 def test_for_administrators_only(visit, owner, coach):

@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 
+from config.backups import remove_left_workplaces, workplace
 from tests.config.commands import manage
 
 NAME = "Zebulina"
@@ -135,6 +136,58 @@ def test_backups_stay_sound_as_old_as_they_were_and_can_be_put_back(folder):
     assert done.returncode == 0, done.stderr
     assert ask(folder, "SELECT title FROM routines_routine") == [("[words removed]’s sevens",)]
     assert files_with(folder) == []
+
+
+KILLED_WHILE_WRITING = """
+import os, signal
+from config import backups
+backups.pack = lambda *words, **more: os.kill(os.getpid(), signal.SIGKILL)
+backups.write_backup()
+"""
+
+
+def test_what_a_killed_backup_left_is_gone_too(folder):
+    assert manage(folder, "shell", "--verbosity", "0", "-c", KILLED_WHILE_WRITING).returncode == -9
+    (left,) = (folder / "backups").glob("tmp*")
+    assert (left / "countfold.sqlite3").exists()
+    assert erase(folder).returncode == 0
+    assert files_with(folder) == []
+
+
+KILLED_WHILE_REMOVING = f"""
+import os, signal
+from accounts.models import User
+from config import erased_backups
+from routines.erasing import doing
+from routines.erasing.places import CALLED
+from routines.words_erased.matching import mark_of
+
+def die(*words, **more):
+    os.kill(os.getpid(), signal.SIGKILL)
+
+PLACE = die
+doing.begin(*mark_of("{NAME}"), by=User.objects.get(), places=list(CALLED), whose=None)
+doing.finish()
+"""
+
+
+@pytest.mark.parametrize("place", ["doing.rewrite_pages", "erased_backups.pack"])
+def test_killed_after_the_texts_it_is_gone_on_with_to_the_last_byte(folder, place):
+    """Before the database's file is written anew, and with a backup unpacked beside it."""
+    code = KILLED_WHILE_REMOVING.replace("PLACE", place)
+    assert manage(folder, "shell", "--verbosity", "0", "-c", code).returncode == -9
+    assert files_with(folder) != []
+    done = manage(folder, "erase_words", "--finish")
+    assert done.returncode == 0, done.stderr
+    assert files_with(folder) == []
+
+
+def test_what_is_being_written_is_left_alone(folder, settings):
+    settings.DATA_DIR = folder
+    with workplace() as place:
+        remove_left_workplaces()
+        assert place.exists()
+    assert not place.exists()
 
 
 def test_a_backup_from_before_that_lay_elsewhere_is_cleaned_when_it_is_put_back(folder, tmp_path):

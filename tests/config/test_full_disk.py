@@ -15,6 +15,7 @@ from django.test import RequestFactory
 
 from config import full_disk
 from config.full_disk import is_disk_full
+from config.views import server_error
 from tests.config.commands import manage
 from tests.config.serving import Browser, served
 
@@ -101,13 +102,13 @@ def test_what_fails_outside_of_the_views_is_known_too(db):
     try:
         raise OSError(errno.ENOSPC, "No space left on device")
     except OSError:
-        response = full_disk.server_error(request)
+        response = server_error(request)
     assert isinstance(response, HttpResponse)
     assert response.status_code == 507
     try:
         raise ValueError
     except ValueError:
-        assert full_disk.server_error(request).status_code == 500
+        assert server_error(request).status_code == 500
 
 
 # With real processes

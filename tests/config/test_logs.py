@@ -93,10 +93,11 @@ def test_of_an_error_its_kind_and_its_way_are_told_and_not_what_it_said():
     assert f"({WORD})" not in text
 
 
-def test_the_route_stands_in_the_place_of_the_address():
+@pytest.mark.parametrize("found", [True, False], ids=["in a view", "before its view was found"])
+def test_the_route_stands_in_the_place_of_the_address(found):
     request = HttpRequest()
     request.path = request.path_info = f"/invitation/{WORD}/"
-    request.resolver_match = resolve(request.path)
+    request.resolver_match = resolve(request.path) if found else None
     record = logging.LogRecord("django.request", logging.WARNING, "", 1, "%s: %s", ("Gone", request.path), None)
     record.request = request
     assert formatted(record) == "WARNING django.request: Gone: /invitation/<str:token>/"

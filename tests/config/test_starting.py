@@ -10,6 +10,8 @@ from collections.abc import Iterator
 from contextlib import closing
 
 import pytest
+from django.conf import settings
+from django.db import NotSupportedError
 
 from config import serving
 from tests.config.commands import ROOT, environment, manage
@@ -78,6 +80,13 @@ def test_a_postgresql_that_does_not_answer(tmp_path, port):
     assert "The database at DATABASE_URL can't be used" in said(start(tmp_path, 8109, DATABASE_URL=address))
 
 
+def test_a_postgresql_that_is_too_old(monkeypatch):
+    """As Django says it when it opens the first connection."""
+    monkeypatch.setitem(settings.DATABASES["default"], "ENGINE", "django.db.backends.postgresql")
+    said = serving.why_not_started(NotSupportedError("PostgreSQL 14 or later is required (found 13.5)."))
+    assert said == "The database at DATABASE_URL can't be used: PostgreSQL 14 or later is required (found 13.5)."
+
+
 def test_an_upgrade_is_not_done_without_a_backup(founded, small_disk, fill):
     disk = small_disk("4m")
     folder = shutil.copytree(founded, disk / "data")
@@ -106,6 +115,19 @@ def test_a_database_of_a_newer_version_is_left_alone(founded, tmp_path):
     assert done.returncode == 0, done.stderr
     with served(folder) as (_port, spoken):
         assert any("Countfold is open" in line for line in spoken)
+
+
+def test_a_secret_key_that_was_lost_is_said_before_a_backup_is_needed(founded, tmp_path):
+    folder = shutil.copytree(founded, tmp_path / "data")
+    kept = (folder / "secret_key").read_text()
+    (folder / "secret_key").unlink()
+    with served(folder) as (_port, spoken):
+        assert "Note: 1 of the backups were not written with the secret key of this server." in "".join(spoken)
+    (folder / "secret_key").write_text(kept)
+    for path in sorted((folder / "backups").glob("*.zip"))[1:]:
+        path.unlink()
+    with served(folder) as (_port, spoken):
+        assert "Note" not in "".join(spoken)
 
 
 def test_two_first_starts_at_once_make_one_school(tmp_path):

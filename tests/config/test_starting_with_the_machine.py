@@ -4,9 +4,14 @@ import configparser
 import importlib.util
 import plistlib
 import re
+import shutil
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
+
+from tests.absent import absent
 
 ROOT = Path(__file__).resolve().parents[2]
 GUIDE = (ROOT / "docs/starting_with_the_machine.md").read_text(encoding="utf-8")
@@ -44,6 +49,33 @@ def test_the_unit_starts_again_after_a_failure_and_with_the_machine():
     assert unit()["Service"]["Restart"] == "on-failure"
     assert unit()["Install"]["WantedBy"] == "default.target"
     assert "enable-linger" in GUIDE
+
+
+def verified(unit: str, folder: Path) -> subprocess.CompletedProcess[str]:
+    if not shutil.which("systemd-analyze"):
+        absent("systemd-analyze, to read the unit with")
+    path = folder / "countfold.service"
+    path.write_text(unit)
+    command = ["systemd-analyze", "verify", "--man=no", str(path)]
+    return subprocess.run(command, capture_output=True, text=True, check=False)
+
+
+def test_systemd_finds_nothing_wrong_with_the_unit(tmp_path):
+    there = written("ini").replace("/path/to/countfold", str(tmp_path)).replace("/usr/bin/python3", sys.executable)
+    done = verified(there, tmp_path)
+    assert (done.returncode, done.stdout, done.stderr) == (0, "", "")
+    wrong = verified(there.replace("on-failure", "when-failing").replace("RestartSec", "RestartAfter"), tmp_path)
+    assert "when-failing" in wrong.stderr
+    assert "RestartAfter" in wrong.stderr
+
+
+def test_no_log_lies_where_other_accounts_read_it():
+    told = plistlib.loads(written("xml").encode())
+    assert told["StandardOutPath"] == told["StandardErrorPath"] == "/Users/you/Library/Logs/countfold.log"
+
+
+def test_windows_does_not_end_it_on_a_battery_nor_after_three_days():
+    assert "-ExecutionTimeLimit (New-TimeSpan) -AllowStartIfOnBatteries -DontStopIfGoingOnBatteries" in GUIDE
 
 
 def test_the_property_list_starts_again_after_a_failure():

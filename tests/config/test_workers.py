@@ -13,6 +13,7 @@ import time
 import uuid
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from django.db import connection
@@ -36,6 +37,7 @@ import json
 from django.test import Client
 from accounts.models import User
 from routines.paper.booklet_jobs import start_booklet
+from routines.plans.forms.draft import fields_of
 from tests.factories import ClassGroupFactory, GradeFactory, SchoolFactory, SchoolYearFactory, UserFactory
 from tests.routines.lessons.making import open_lesson
 from tests.routines.making import make_routine
@@ -46,9 +48,15 @@ ClassGroupFactory(grade=grade, year=year, teachers=[teacher])
 lesson = open_lesson(teacher)
 versions = [make_routine(teacher, title=f"Plum {{number}}").current_version for number in range(20)]
 start_booklet(owner=teacher, title="Plums", versions=versions, contents=["plan", "poster"])
-client = Client()
-client.force_login(teacher, backend="accounts.backends.NameOrEmailBackend")
-print(json.dumps({{"key": str(lesson.key), "session": client.cookies["countfold_session"].value}}))
+def session(person):
+    client = Client()
+    client.force_login(person, backend="accounts.backends.NameOrEmailBackend")
+    return client.cookies["countfold_session"].value
+coaches = [session(UserFactory(role=User.Role.COACH)) for _client in range({CLIENTS})]
+fields = fields_of(versions[0].read_plan())
+print(json.dumps({{
+    "key": str(lesson.key), "session": session(teacher), "coaches": coaches, "plum": versions[0].routine_id, "fields": fields
+}}))
 """
 
 
@@ -81,9 +89,10 @@ def around(tmp_path) -> Iterator[dict[str, str]]:
 class Open:
     """A school that is open: its port, its lesson, whoever serves it."""
 
-    def __init__(self, around: dict[str, str], port: int, parent: int, made: dict[str, str]) -> None:
+    def __init__(self, around: dict[str, str], port: int, parent: int, made: dict[str, Any]) -> None:
         self.around, self.port, self.parent = around, port, parent
         self.key, self.session = made["key"], made["session"]
+        self.coaches, self.plum, self.fields = made["coaches"], made["plum"], made["fields"]
 
     def browser(self, *, signed_in: bool = True) -> Browser:
         return Browser(self.port, self.session if signed_in else "")
@@ -155,6 +164,37 @@ def test_of_thirty_two_that_read_then_write_nobody_meets_a_lock_and_nothing_is_l
     mine = [identity for identity, _seq in stored if any(identity in ids for ids in sent.values())]
     assert len(mine) == len(set(mine)) == CLIENTS * ROUNDS * 2
     assert [seq for _identity, seq in stored] == list(range(stored[0][1], stored[0][1] + len(stored)))
+    assert "Traceback" not in school.log()
+    assert "locked" not in school.log()
+
+
+def test_of_thirty_two_that_save_the_same_plan_one_is_first_and_the_others_keep_what_they_typed(school):
+    """Each read version 1; who writes over a version that was not read would lose somebody's work."""
+    address = f"/routines/{school.plum}/edit/"
+    answers: dict[int, tuple[int, str]] = {}
+    line = threading.Barrier(CLIENTS)
+
+    def save(number: int) -> None:
+        browser = Browser(school.port, school.coaches[number])
+        assert browser.ask("GET", address)[0] == 200
+        fields = {**school.fields, "title": f"Plum of {number}.", "based_on": "1"}
+        line.wait(timeout=120)
+        status, _where, page = browser.ask("POST", address, **fields)
+        answers[number] = status, page
+
+    all_at_once(save)
+    statuses = [status for status, _page in answers.values()]
+    assert (statuses.count(302), statuses.count(409)) == (1, CLIENTS - 1)
+    (first,) = [number for number, (status, _page) in answers.items() if status == 302]
+    for number, (status, page) in answers.items():
+        assert status == 302 or f"Plum of {number}." in page
+    titles = asked(
+        school.around,
+        "import json; from routines.models import RoutineVersion;"
+        f"versions = RoutineVersion.objects.filter(routine={school.plum}).order_by('number');"
+        "print(json.dumps([(one.number, one.read_plan().title) for one in versions]))",
+    )
+    assert json.loads(titles) == [[1, "Plum 0"], [2, f"Plum of {first}."]]
     assert "Traceback" not in school.log()
     assert "locked" not in school.log()
 

@@ -51,8 +51,10 @@ def home(request: SignedInRequest) -> HttpResponse:
             "sent": first_page.sent_by(user),
         }
     if user.is_administrator:
+        invitations = list(OneTimeLink.objects.open_invitations()[: INVITATIONS + 1])
         context |= {
-            "invitations": OneTimeLink.objects.open_invitations()[:INVITATIONS],
+            "invitations": invitations[:INVITATIONS],
+            "more_invitations": len(invitations) > INVITATIONS,
             "to_do": first_page.to_do(today),
         }
     return render(request, "team/home.html", context)

@@ -45,6 +45,13 @@ def test_what_is_being_made_is_nobody_elses_until_its_lease_ran_out(asked):
     assert second.key != first.key
 
 
+def test_what_was_begun_before_the_clock_was_put_back_does_not_wait_for_that_time_again(asked):
+    job = asked()
+    Claim.take(BOOKLET)
+    Job.objects.update(claimed_until=timezone.now() + timedelta(days=365))
+    assert Claim.take(BOOKLET).job == job
+
+
 @pytest.mark.parametrize(
     "write",
     [

@@ -113,21 +113,25 @@ def test_a_fault_is_said_and_the_next_job_is_made(owner, teammate, running):
     assert (first.state, first.said) == ("failed", "It could not be made.")
 
 
-def test_a_database_that_is_gone_for_a_while_ends_no_runner(owner, running, monkeypatch):
+def test_a_database_that_is_gone_for_a_while_ends_no_runner_and_is_told_once(owner, running, monkeypatch, caplog):
     monkeypatch.setattr(runner, "LOOK_EVERY", 0.1)
     faults, made = [], threading.Event()
     look = runner.do_next
 
-    def gone_at_first(*words) -> bool:
-        if len(faults) < 4:
-            faults.append(1)
+    def gone_at_first(kind, *words) -> bool:
+        if faults.count(kind) < 4:
+            faults.append(kind)
             raise DatabaseError("gone")
-        return look(*words)
+        return look(kind, *words)
 
     monkeypatch.setattr(runner, "do_next", gone_at_first)
-    running(lambda claim: (claim.finish(), made.set()))
+    here = running(lambda claim: (claim.finish(), made.set()))
     booklet(owner)
     assert made.wait(20)
+    here.stop()
+    told = [record.getMessage() for record in caplog.records if record.name == runner.logger.name]
+    assert told.count("Looking for jobs failed, and is tried again: booklet") == 1
+    assert told.count("Looking for jobs goes on: booklet") == 1
 
 
 def test_left_unfinished_by_the_database_it_is_tried_again_later(owner, monkeypatch):
