@@ -39,8 +39,19 @@ HIGHEST_PORT = 65_535
 MOST_WORKERS = 8  # each holds some ten connections, of which PostgreSQL takes a hundred unless told otherwise
 
 
+# Where Homebrew puts libraries on a Mac of today, which no program looks into that did not come with it.
+HOMEBREW = "/opt/homebrew/lib"
+
+
 def child_environment(**settings: str) -> dict[str, str]:
+    if sys.platform == "darwin":
+        settings.setdefault("DYLD_FALLBACK_LIBRARY_PATH", libraries_on_a_mac())
     return {**os.environ, "DJANGO_SETTINGS_MODULE": "config.settings", "PYTHONUTF8": "1", **settings}
+
+
+def libraries_on_a_mac() -> str:
+    """The folders looked in after all others: unless told, the system takes the last two."""
+    return os.environ.get("DYLD_FALLBACK_LIBRARY_PATH") or f"{HOMEBREW}:/usr/local/lib:/usr/lib"
 
 
 def run(*arguments: str | Path, **settings: str) -> int:

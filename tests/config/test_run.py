@@ -84,6 +84,16 @@ def test_an_older_python_reads_the_file_and_is_told_what_is_needed():
     assert (done.returncode, done.stderr) == (1, "Countfold needs Python 3.11 or newer; this is 3.6.15.\n")
 
 
+def test_on_a_mac_the_libraries_of_homebrew_are_found(run, monkeypatch):
+    monkeypatch.delenv("DYLD_FALLBACK_LIBRARY_PATH", raising=False)
+    assert "DYLD_FALLBACK_LIBRARY_PATH" not in run.child_environment()
+    monkeypatch.setattr(run.sys, "platform", "darwin")
+    told = run.child_environment(COUNTFOLD_DEMO="1")
+    assert (told["COUNTFOLD_DEMO"], told["DYLD_FALLBACK_LIBRARY_PATH"].split(":")[0]) == ("1", "/opt/homebrew/lib")
+    monkeypatch.setenv("DYLD_FALLBACK_LIBRARY_PATH", "/somewhere/else")
+    assert run.child_environment()["DYLD_FALLBACK_LIBRARY_PATH"] == "/somewhere/else"
+
+
 @pytest.mark.parametrize("number", ["0", "9", "-1", "two", "٣", "9" * 5000])
 def test_a_number_of_processes_that_can_not_be_is_said(run, capsys, number):
     with pytest.raises(SystemExit):
