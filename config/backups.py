@@ -46,7 +46,9 @@ from .opening_backups import (
     SealedAbout,
     file_checksum,
     keyed_checksum,
+    known_migrations,
     open_backup,
+    said_by,
     server_mark,
 )
 
@@ -71,6 +73,16 @@ def folder() -> Path:
 def kept_backups() -> list[Path]:
     """Newest first; the names sort by time."""
     return sorted(folder().glob("countfold-*.zip"), reverse=True)
+
+
+def newest_that_fits() -> Path | None:
+    """The newest one that this version can put back, by what the files say of themselves."""
+    known = known_migrations()
+    for path in kept_backups():
+        with suppress(Exception):  # a damaged zip file makes its readers raise nearly anything
+            if set(said_by(path)["migrations"]) <= known:
+                return path
+    return None
 
 
 def newest_is_old() -> bool:
