@@ -196,7 +196,7 @@ def say_open(options: argparse.Namespace) -> None:
     from accounts.set_up_code import set_up_code
 
     say(f"\nCountfold is open: {options.public}   (Ctrl+C closes it)")
-    # Where it lies in truth: Windows keeps what a program from its shop writes in another place than it was told.
+    # Where it lies in truth: what a program from the Microsoft Store writes Windows keeps in another place than it says.
     say(f"Data folder: {settings.DATA_DIR.resolve()}")
     if options.qr:
         show_qr(options.public)
