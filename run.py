@@ -5,7 +5,8 @@
   python3 run.py serve          your own school (--lan for the school network, --cert and --key for HTTPS,
                                 --workers N for several processes on PostgreSQL)
   python3 run.py backup         write a backup of your school's data now
-  python3 run.py restore FILE   put a backup back
+  python3 run.py restore        list the backups
+  python3 run.py restore FILE   put one back
   python3 run.py test           lint and every test; further words go to pytest
   python3 run.py lint           style, types, import rules, migrations, security settings
   python3 run.py bench [NAME]   measure
@@ -28,6 +29,7 @@ import shutil
 import socket
 import subprocess
 from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 
 from config.virtual_environment import HERE, PYTHON, WINDOWS, prepare, say, stop
@@ -36,11 +38,23 @@ RUNTIME = ("requirements.txt",)
 TEST = ("requirements-test.txt",)
 DEV = ("requirements-test.txt", "requirements-dev.txt")
 HIGHEST_PORT = 65_535
+FREE_FOR_ALL = 1024  # from there on ports are open to every account
 MOST_WORKERS = 8  # each holds some ten connections, of which PostgreSQL takes a hundred unless told otherwise
 
 
+# Where Homebrew puts libraries on a Mac of today, which no program looks into that did not come with it.
+HOMEBREW = "/opt/homebrew/lib"
+
+
 def child_environment(**settings: str) -> dict[str, str]:
+    if sys.platform == "darwin":
+        settings.setdefault("DYLD_FALLBACK_LIBRARY_PATH", libraries_on_a_mac())
     return {**os.environ, "DJANGO_SETTINGS_MODULE": "config.settings", "PYTHONUTF8": "1", **settings}
+
+
+def libraries_on_a_mac() -> str:
+    """The folders looked in after all others: unless told, the system takes the last two."""
+    return os.environ.get("DYLD_FALLBACK_LIBRARY_PATH") or f"{HOMEBREW}:/usr/local/lib:/usr/lib"
 
 
 def run(*arguments: str | Path, **settings: str) -> int:
@@ -90,9 +104,14 @@ def require_free_port(address: str, port: int) -> None:
 
 
 def why_not_bound(error: OSError, port: int) -> str:
+    other = port + 1 if port < HIGHEST_PORT else port - 1
     if error.errno == errno.EADDRINUSE:
-        other = port + 1 if port < HIGHEST_PORT else port - 1
-        return f"Port {port} is taken by another program. Choose another one, such as --port {other}."
+        return (
+            f"Port {port} is taken. If Countfold is running already, stop that one first; "
+            f"else choose another port, such as --port {other}."
+        )
+    if error.errno == errno.EACCES and port >= FREE_FOR_ALL:
+        return f"This machine keeps port {port} for something else. Choose another one, such as --port {other}."
     if error.errno == errno.EACCES:
         return f"This account may not open port {port}. Choose one from 1024 on, such as --port 8000."
     return f"Port {port} can't be opened: {error.strerror or error}."
@@ -155,6 +174,8 @@ def serve(options: argparse.Namespace) -> int:
         stop(
             "Several processes need PostgreSQL (DATABASE_URL): SQLite lets one write at a time. One process serves a school."
         )
+    if options.workers > 1 and WINDOWS:
+        stop("On Windows one process serves: leave --workers out.")
     address = "0.0.0.0" if options.lan else "127.0.0.1"  # noqa: S104 - only where --lan asks for it
     require_free_port(address, options.port)
     prepare(RUNTIME)
@@ -166,9 +187,11 @@ def serve(options: argparse.Namespace) -> int:
     if options.name:
         public = options.name.lower()
         hosts.append(public)
-    scheme = "https" if options.cert else "http"
+    scheme, port = "https" if options.cert else "http", f":{options.port}"
+    if os.environ.get("COUNTFOLD_BEHIND_PROXY") == "1":  # what people open is the proxy
+        scheme, port = "https" if os.environ.get("COUNTFOLD_HTTPS") == "1" else "http", ""
     words = ["-m", "config.serving", "serve", "--address", address, "--port", str(options.port)]
-    words += ["--public", f"{scheme}://{public}:{options.port}/"]
+    words += ["--public", f"{scheme}://{public}{port}/"]
     if options.cert:
         words += ["--cert", str(Path(options.cert).resolve()), "--key", str(Path(options.key).resolve())]
     words += ["--workers", str(options.workers)]
@@ -186,11 +209,27 @@ def backup(options: argparse.Namespace) -> int:
 
 
 def restore(options: argparse.Namespace) -> int:
-    if not Path(options.file).is_file():
-        stop(f"There is no file {options.file}.")
+    kept = Path(own_data()["COUNTFOLD_DATA"]) / "backups"
+    if not options.file:
+        return say_backups(kept)
+    path = next((path for path in (Path(options.file), kept / options.file) if path.is_file()), None)
+    if path is None:
+        stop(f"There is no file {options.file}, and none of that name in {kept}.")
     prepare(RUNTIME)
     more = ["--from-another-server"] if options.from_another_server else []
-    return run("manage.py", "restore", str(Path(options.file).resolve()), *more, **own_data())
+    return run("manage.py", "restore", str(path.resolve()), *more, **own_data())
+
+
+def say_backups(folder: Path) -> int:
+    found = sorted(folder.glob("countfold-*.zip"), reverse=True)
+    if not found:
+        stop(f"There is no backup in {folder}.")
+    say(f"In {folder} there are, the newest first:\n")
+    for path in found:
+        written = datetime.fromtimestamp(path.stat().st_mtime).astimezone()
+        say(f"  {path.name}   written {written:%Y-%m-%d %H:%M}")
+    say(f"\nPut one back by its name: {'py' if WINDOWS else 'python3'} run.py restore {found[0].name}")
+    return 1
 
 
 # Proving
@@ -223,6 +262,7 @@ def lint(options: argparse.Namespace) -> int:
         "ruff check": ("-m", "ruff", "check", "."),
         "ruff format": ("-m", "ruff", "format", "--check", "."),
         "mypy": ("-m", "mypy"),
+        "mypy, for Windows": ("-m", "mypy", "--platform", "win32", "--cache-dir", ".mypy_cache/windows"),
         "import rules": ("-c", "from importlinter.cli import lint_imports_command as lint; lint()"),
         "migrations": ("manage.py", "makemigrations", "--check", "--dry-run"),
         "security settings": ("manage.py", "check", "--deploy", "--tag", "security", "--fail-level", "WARNING"),
@@ -290,7 +330,7 @@ def read_arguments(words: list[str]) -> argparse.Namespace:
     own.add_argument("--workers", type=number_of_workers, default=1, help="how many processes serve (with PostgreSQL)")
     add("backup", backup, "write a backup now")
     putting_back = add("restore", restore, "put a backup back")
-    putting_back.add_argument("file")
+    putting_back.add_argument("file", nargs="?", help="its name or its whole path; without one the backups are listed")
     putting_back.add_argument("--from-another-server", action="store_true", help="accept a backup made elsewhere")
     add("lint", lint, "style, types, import rules, migrations, security settings")
     add("test", test, "lint and every test; further words go to pytest")

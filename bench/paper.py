@@ -8,8 +8,8 @@ for patterns and writing the HTML are not printing, and listed apart.
 
 from __future__ import annotations
 
+import math
 import os
-import resource
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
@@ -156,7 +156,11 @@ def line(name: str, rows: Sequence[Row]) -> None:
 
 
 def memory() -> float:
-    """Megabytes."""
+    """Megabytes; Windows does not tell."""
+    if sys.platform == "win32":
+        return math.nan
+    import resource
+
     most = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
     return most / 1024 / (1024 if sys.platform == "darwin" else 1)
 

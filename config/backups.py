@@ -48,6 +48,7 @@ from .opening_backups import (
     SealedAbout,
     file_checksum,
     keyed_checksum,
+    known_migrations,
     open_backup,
     said_by,
     server_mark,
@@ -113,6 +114,16 @@ def surplus(newest_first: list[Path]) -> list[Path]:
 
 def day_of(path: Path) -> str:
     return path.name[: len("countfold-2026-01-01")]
+
+
+def newest_that_fits() -> Path | None:
+    """The newest one that this version can put back, by what the files say of themselves."""
+    known = known_migrations()
+    for path in kept_backups():
+        with suppress(Exception):  # a damaged zip file makes its readers raise nearly anything
+            if set(said_by(path)["migrations"]) <= known:
+                return path
+    return None
 
 
 def newest_is_old() -> bool:

@@ -72,9 +72,11 @@ def bring_data_up_to_date() -> None:
 
     executor = MigrationExecutor(connection)
     if executor.loader.applied_migrations.keys() - executor.loader.disk_migrations.keys():
+        fits = backups.newest_that_fits() if backups.on_this_database() else None
         raise NotStarted(
             "The database was brought up to date by a newer Countfold than this one. Start the newer one; or, to stay with "
-            "this one, put back the backup that was written before that upgrade: python3 run.py restore FILE."
+            "this one, put back the backup that was written before that upgrade: "
+            f"python3 run.py restore {fits.name if fits else 'FILE'}"
         )
     waiting = executor.migration_plan(executor.loader.graph.leaf_nodes())
     if executor.loader.applied_migrations and backups.on_this_database():
@@ -214,7 +216,8 @@ def say_open(options: argparse.Namespace) -> None:
     from accounts.set_up_code import set_up_code
 
     say(f"\nCountfold is open: {options.public}   (Ctrl+C closes it)")
-    say(f"Data folder: {settings.DATA_DIR}")
+    # Where it lies in truth: what a program from the Microsoft Store writes Windows keeps in another place than it says.
+    say(f"Data folder: {settings.DATA_DIR.resolve()}")
     if options.qr:
         show_qr(options.public)
     if not School.objects.exists():
@@ -346,7 +349,7 @@ def why_not_started(error: Exception) -> str | None:
     if settings.DATABASES["default"]["ENGINE"].endswith("sqlite3"):
         return (
             f"The database in {settings.DATA_DIR} can't be used: {error}. If it is damaged, put a backup back: "
-            f"python3 run.py restore FILE. The backups are in {settings.DATA_DIR / 'backups'}."
+            f"python3 run.py restore lists those in {settings.DATA_DIR / 'backups'}."
         )
     return f"The database at DATABASE_URL can't be used: {str(error).strip()}"
 

@@ -11,7 +11,7 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
-from typing import Any
+from typing import Any, NoReturn
 
 from .one_at_a_time import one_at_a_time
 
@@ -29,7 +29,7 @@ def say(text: str) -> None:
     print(text, flush=True)  # noqa: T201 - this is what the person at the terminal reads
 
 
-def stop(text: str) -> None:
+def stop(text: str) -> NoReturn:
     say(text)
     raise SystemExit(1)
 
@@ -86,7 +86,7 @@ def bring_up_to_date(files: tuple[str, ...], lock: int) -> None:
 
 
 def finished() -> None:
-    if not WINDOWS:
+    if sys.platform != "win32":
         os.sync()  # after a power cut too, what calls itself finished is
     UNFINISHED.unlink()
 

@@ -16,6 +16,7 @@ from django.utils import timezone
 from django.utils.dateparse import parse_datetime
 from django.utils.translation import gettext as _
 
+from accounts.text import mended_document
 from routines.lessons.kinds import (
     KINDS,
     PAST_THE_END,
@@ -227,8 +228,9 @@ def _whole(value: Any, name: str) -> int:
 
 
 def _refuse_unfit(data: Mapping[str, Any]) -> None:
-    """Too large, or not to be written in every database: half a character, the sign 0, a number without end."""
+    """Too large or too deep, or not to be written in every database: half a character, the sign 0, a number without end."""
     try:
+        mended_document(data)  # for how deep it is: how much deeper Python and the databases go, each of them decides
         written = json.dumps(data, ensure_ascii=False, allow_nan=False).encode()
     except UnicodeEncodeError:
         raise EventRefused("text", _("The text holds a sign that cannot be shown. Type it again.")) from None

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from datetime import date, datetime
 from tempfile import TemporaryFile
-from typing import IO, Any, BinaryIO
+from typing import IO, Any
 
 from django.template.loader import render_to_string
 from django.utils import timezone
@@ -25,7 +25,7 @@ PAGE, TABLE, EVERYTHING, COUNTS = "words.html", "words.csv", "words.json", "coun
 
 
 def write_words(
-    target: BinaryIO, *, person: User, school: School, on_rows: Callable[[int], None] = lambda rows: None
+    target: IO[bytes], *, person: User, school: School, on_rows: Callable[[int], None] = lambda rows: None
 ) -> None:
     """Write all that this person wrote as a zip of four files. on_rows: told how many rows were read since.
 

@@ -96,7 +96,7 @@ class Process:
                 cwd=settings.BASE_DIR,
                 creationflags=getattr(subprocess, "BELOW_NORMAL_PRIORITY_CLASS", 0) if self.after_others else 0,
             )
-            if self.after_others and hasattr(os, "setpriority"):
+            if self.after_others and sys.platform != "win32":
                 niceness = min(os.getpriority(os.PRIO_PROCESS, 0) + STEP_BACK, 19)
                 os.setpriority(os.PRIO_PROCESS, self.process.pid, niceness)
         return self.process

@@ -26,7 +26,8 @@ SETTINGS = (ROOT / "config/settings.py").read_text(encoding="utf-8")
 
 
 def program(command: str) -> list[str]:
-    return [word.replace("${COUNTFOLD_NAME:-localhost}", "localhost") for word in json.loads(command)]
+    """Each variable as it is unless told."""
+    return [re.sub(r"\$\{\w+:-(\w+)\}", r"\1", word) for word in json.loads(command)]
 
 
 @pytest.mark.parametrize(
@@ -39,6 +40,14 @@ def test_the_server_is_started_as_run_py_knows_it(command):
     assert (python, script) == ("python3", "run.py")
     code = f"import run; options = run.read_arguments({words!r}); raise SystemExit(options.command is not run.serve)"
     assert subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False).returncode == 0
+
+
+def test_the_server_listens_on_the_port_that_people_open_so_that_it_says_the_right_one():
+    port = "${COUNTFOLD_PORT:-8000}"
+    assert f'"--port", "{port}"' in COMPOSE
+    assert f'- "{port}:{port}"' in COMPOSE
+    assert f"http://127.0.0.1:{port}/health/" in COMPOSE
+    assert "8000" not in COMPOSE.replace(port, "")
 
 
 def test_every_setting_is_one_that_is_read():

@@ -79,7 +79,9 @@ if docker_answers():
     def test_a_district_opens_comes_back_by_itself_and_is_put_back_by_the_guide(run, port, tmp_path):
         run("docker compose up --detach --wait --build")
         assert '"database": "ok"' in health(port)
-        assert "set-up code" in run("docker compose logs server")
+        said = run("docker compose logs server")
+        assert "set-up code" in said
+        assert f"Countfold is open: http://localhost:{port}/" in said
         manage(run, MAKE_SCHOOL.strip().replace('"', "'"))
 
         run("docker compose exec -T server python3 -c 'import os, signal; os.kill(1, signal.SIGTERM)'")

@@ -62,6 +62,20 @@ def test_every_file_it_points_to_exists(text):
         assert (ROOT / path).exists(), path
 
 
+def test_on_windows_pango_comes_as_the_start_says():
+    told = re.search(r"pacman -S [\w-]+", README)[0]
+    assert told in checks.PANGO_HINT["win32"]
+
+
+def test_the_oldest_python_is_the_same_everywhere():
+    oldest = re.search(r"NEEDED_PYTHON = \((\d+), (\d+)\)", (ROOT / "run.py").read_text(encoding="utf-8")).groups()
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    assert project["project"]["requires-python"] == f">={'.'.join(oldest)}"
+    assert project["tool"]["mypy"]["python_version"] == ".".join(oldest)
+    assert project["tool"]["ruff"]["target-version"] == f"py{''.join(oldest)}"
+    assert f"Python {'.'.join(oldest)} or newer" in README
+
+
 def test_the_map_shows_every_room_and_the_layers_hold_its_order():
     routines = re.search(r"^routines/ .*?(?=^templates/)", DEVELOPERS, re.MULTILINE | re.DOTALL)[0]
     mapped = re.findall(r"^  (\w+)/", routines, re.MULTILINE)

@@ -13,6 +13,7 @@ import sys
 import urllib.error
 import urllib.parse
 import urllib.request
+import warnings
 from pathlib import Path
 
 import pytest
@@ -179,7 +180,8 @@ def test_nobody_is_let_in_who_does_not_know_the_certificate_and_no_plain_request
     with pytest.raises((OSError, http.client.HTTPException)):
         Phone().ask(f"http://127.0.0.1:{port}/sign-in/")
     context = ssl.create_default_context(cafile=str(cert))
-    context.maximum_version = ssl.TLSVersion.TLSv1_1
+    with warnings.catch_warnings(action="ignore", category=DeprecationWarning):  # that it is old is why it is tried
+        context.maximum_version = ssl.TLSVersion.TLSv1_1
     with pytest.raises(OSError), socket.create_connection(("127.0.0.1", port), timeout=10) as plain:
         context.wrap_socket(plain, server_hostname="localhost")
 

@@ -50,7 +50,9 @@ def test_a_taken_port_is_said_with_another_to_try(run, capsys):
         port = taken.getsockname()[1]
         with pytest.raises(SystemExit):
             run.require_free_port("127.0.0.1", port)
-    assert f"--port {port + 1}" in capsys.readouterr().out
+    said = capsys.readouterr().out
+    assert f"--port {port + 1}" in said
+    assert "If Countfold is running already, stop that one first" in said
 
 
 @pytest.mark.parametrize("port", ["0", "-1", "65536", "9" * 5000, "8000.5", "٣٣", ""])
@@ -69,6 +71,84 @@ def test_a_port_this_account_may_not_open_is_said(run):
     assert "may not open port 80" in run.why_not_bound(PermissionError(errno.EACCES, "Permission denied"), 80)
 
 
+def test_a_port_that_windows_keeps_for_itself_is_said_with_another_to_try(run):
+    kept = run.why_not_bound(PermissionError(errno.EACCES, "An attempt was made to access a socket"), 8000)
+    assert kept == "This machine keeps port 8000 for something else. Choose another one, such as --port 8001."
+
+
+@pytest.fixture
+def words(run, monkeypatch) -> list[str]:
+    """What the server would be started with."""
+    told: list[str] = []
+    monkeypatch.setattr(run, "require_free_port", lambda address, port: None)
+    monkeypatch.setattr(run, "prepare", lambda files: None)
+    monkeypatch.setattr(run, "address_on_the_network", lambda: "10.0.0.7")
+    monkeypatch.setattr(run, "become", lambda *words, **settings: told.extend(words))
+    return told
+
+
+@pytest.mark.parametrize(
+    ("proxy", "https", "address"),
+    [
+        ("", "", "http://counts.example:8123/"),
+        ("1", "", "http://counts.example/"),
+        ("1", "1", "https://counts.example/"),
+    ],
+)
+def test_the_address_that_is_said_is_the_one_that_people_open(run, words, monkeypatch, proxy, https, address):
+    monkeypatch.setenv("COUNTFOLD_BEHIND_PROXY", proxy)
+    monkeypatch.setenv("COUNTFOLD_HTTPS", https)
+    run.serve(run.read_arguments(["serve", "--lan", "--port", "8123", "--name", "counts.example"]))
+    assert words[words.index("--public") + 1] == address
+
+
+def test_on_windows_one_process_serves(run, words, monkeypatch, capsys):
+    monkeypatch.setenv("DATABASE_URL", "postgres://countfold@127.0.0.1/countfold")
+    monkeypatch.setattr(run, "WINDOWS", True)
+    with pytest.raises(SystemExit):
+        run.serve(run.read_arguments(["serve", "--workers", "2"]))
+    assert "On Windows one process serves" in capsys.readouterr().out
+    run.serve(run.read_arguments(["serve"]))
+    assert words[-2:] == ["--workers", "1"]
+
+
+@pytest.fixture
+def backups(tmp_path, monkeypatch) -> Path:
+    monkeypatch.setenv("COUNTFOLD_DATA", str(tmp_path))
+    (tmp_path / "backups").mkdir()
+    return tmp_path / "backups"
+
+
+def test_without_a_file_the_backups_are_listed_the_newest_first(run, backups, capsys):
+    names = ["countfold-2026-11-29-070000-000000.zip", "countfold-2026-11-30-070000-000000.zip"]
+    for name in (*names, "unfinished.zip"):
+        (backups / name).touch()
+    assert run.restore(run.read_arguments(["restore"])) == 1
+    said = capsys.readouterr().out
+    assert [line.split()[0] for line in said.splitlines() if line.startswith("  ")] == names[::-1]
+    assert said.endswith(f"run.py restore {names[1]}\n")
+
+
+def test_where_there_is_no_backup_that_is_said(run, backups, capsys):
+    with pytest.raises(SystemExit):
+        run.restore(run.read_arguments(["restore"]))
+    assert capsys.readouterr().out == f"There is no backup in {backups}.\n"
+
+
+def test_a_backup_is_found_by_its_name_and_by_its_path(run, backups, tmp_path, monkeypatch, capsys):
+    restored = []
+    monkeypatch.setattr(run, "prepare", lambda files: None)
+    monkeypatch.setattr(run, "run", lambda *words, **settings: restored.append(words[2]))
+    for folder, name in ((backups, "kept.zip"), (tmp_path, "brought.zip")):
+        (folder / name).touch()
+    for file in ("kept.zip", str(tmp_path / "brought.zip"), str(backups / "kept.zip")):
+        run.restore(run.read_arguments(["restore", file]))
+    assert restored == [str(backups / "kept.zip"), str(tmp_path / "brought.zip"), str(backups / "kept.zip")]
+    with pytest.raises(SystemExit):
+        run.restore(run.read_arguments(["restore", "brought.zip"]))
+    assert f"There is no file brought.zip, and none of that name in {backups}." in capsys.readouterr().out
+
+
 def test_what_is_no_certificate_is_said(run, capsys):
     with pytest.raises(SystemExit):
         run.serve(run.read_arguments(["serve", "--cert", str(ROOT / "README.md"), "--key", str(ROOT / "README.md")]))
@@ -82,6 +162,16 @@ def test_an_older_python_reads_the_file_and_is_told_what_is_needed():
     )
     done = subprocess.run([sys.executable, "-c", older], cwd=ROOT, capture_output=True, text=True, check=False)
     assert (done.returncode, done.stderr) == (1, "Countfold needs Python 3.11 or newer; this is 3.6.15.\n")
+
+
+def test_on_a_mac_the_libraries_of_homebrew_are_found(run, monkeypatch):
+    monkeypatch.delenv("DYLD_FALLBACK_LIBRARY_PATH", raising=False)
+    assert "DYLD_FALLBACK_LIBRARY_PATH" not in run.child_environment()
+    monkeypatch.setattr(run.sys, "platform", "darwin")
+    told = run.child_environment(COUNTFOLD_DEMO="1")
+    assert (told["COUNTFOLD_DEMO"], told["DYLD_FALLBACK_LIBRARY_PATH"].split(":")[0]) == ("1", "/opt/homebrew/lib")
+    monkeypatch.setenv("DYLD_FALLBACK_LIBRARY_PATH", "/somewhere/else")
+    assert run.child_environment()["DYLD_FALLBACK_LIBRARY_PATH"] == "/somewhere/else"
 
 
 @pytest.mark.parametrize("number", ["0", "9", "-1", "two", "٣", "9" * 5000])

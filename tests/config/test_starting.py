@@ -58,7 +58,7 @@ def test_a_database_that_is_none(tmp_path):
     (tmp_path / "countfold.sqlite3").write_bytes(b"no database " * 1000)
     output = said(start(str(tmp_path), 8109))
     assert "can't be used: file is not a database" in output
-    assert "run.py restore FILE" in output
+    assert f"run.py restore lists those in {tmp_path / 'backups'}" in output
 
 
 def test_a_disk_too_full_to_begin_on(small_disk, fill):
@@ -104,13 +104,14 @@ def test_a_database_of_a_newer_version_is_left_alone(founded, tmp_path):
             "INSERT INTO django_migrations (app, name, applied) VALUES ('routines', '9999_later', '2026-01-01')"
         )
         database.commit()
+    shutil.copy(ROOT / "manage.py", folder / "backups/countfold-9999-12-31-000000-000000.zip")  # the newest, and none
     before = {path: path.read_bytes() for path in sorted((folder / "backups").iterdir())}
     output = said(start(folder, 8109))
     assert "by a newer Countfold" in output
-    assert "run.py restore FILE" in output
+    assert f"run.py restore {min(before).name}\n" in output
     assert {path: path.read_bytes() for path in sorted((folder / "backups").iterdir())} == before
     # The sentence is true: what was written before brings this version back.
-    [backup] = before
+    backup = min(before)
     done = manage(folder, "restore", backup)
     assert done.returncode == 0, done.stderr
     with served(folder) as (_port, spoken):
