@@ -84,7 +84,8 @@ def school_life(owner, teammate, coach, administrator, grade_two, year):
 def pages_for(school_life, grade, year) -> list[str]:
     """Every address of the URLconf, in its order."""
     pks = {"edit_grade": grade.pk, "edit_year": year.pk, "edit_band": grade.band_id, "carry_over": year.pk}
-    pks |= {"edit_class": grade.class_groups.first().pk, **school_life["pks"]}
+    group = grade.class_groups.first().pk
+    pks |= {"edit_class": group, "remove_class": group, "remove_year": year.pk, **school_life["pks"]}
     values = {
         "<uuid:key>": str(school_life["lesson"].key),
         "<int:grade>": str(grade.pk),

@@ -136,7 +136,7 @@ def own_words_apart(person: User, pk: int, posted: QueryDict) -> UUID | None:
     """
     typed = read_posted(posted)
     typed.pop("based_on", None)
-    draft = PlanDraft.objects.of(person).select_for_update().filter(routine=pk).first()
+    draft = PlanDraft.objects.of(person).select_for_update().filter(routine__pk=pk).first()
     if too_long(typed) or not (draft or only(typed, "start") or only(typed, "title")):
         return None
     if draft is None:
