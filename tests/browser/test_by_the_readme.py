@@ -113,7 +113,7 @@ def add_class(own: BrowserContext) -> None:
     page.get_by_role("link", name="New class").click()
     page.get_by_label("Class", exact=True).fill("2B")
     page.get_by_label("Grade").select_option(label="2")
-    page.get_by_label("Nour Nadir").check()
+    page.get_by_label("Add by name").fill("Nour Nadir")
     page.get_by_role("button", name="Save").click()
     expect(page.get_by_role("row").filter(has_text="2B")).to_contain_text("Nour Nadir")
 
