@@ -118,7 +118,7 @@ KEPT = (
     Kept(
         _("Backups of all of this on the server"),
         _(
-            "Fourteen: the newest seven, and of the days before the last of each. "
+            "Fourteen: the newest seven, and one of each day before these. "
             "Words that are removed are taken out of them too"
         ),
         _("Whoever runs the server"),
