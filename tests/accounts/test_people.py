@@ -146,6 +146,14 @@ def test_somebody_is_found_by_a_part_of_a_name(visit, administrator, typed):
     assert "Ida Sørensen" not in page
 
 
+def test_every_typed_word_is_looked_for(visit, administrator):
+    UserFactory(display_name="Lucía Ferrer-Ruiz")
+    UserFactory(display_name="Lucía Sørensen")
+    page = visit(administrator).get("/school/people/", {"q": "lucia fer"}).text
+    assert "Lucía Ferrer-Ruiz" in page
+    assert "Lucía Sørensen" not in page
+
+
 def test_nobody_found_is_said_and_the_way_back_shown(visit, administrator):
     page = visit(administrator).get("/school/people/", {"q": "<Zebulon>"}).text
     assert "Nobody here is called “&lt;Zebulon&gt;”." in page

@@ -67,21 +67,20 @@ def from_the_plan(page: Page, routine: Routine) -> None:
     page.get_by_role("button", name="Put in the week").click()
 
 
+def put_from_gap(page: Page, address: str, gap: str) -> None:
+    page.goto(address)
+    count_from_here(page)
+    page.locator(".gap-card", has_text=gap).get_by_role("link", name="Put one in the week").click()
+    page.get_by_role("button", name="Put in the week").click()
+
+
 def from_a_gap(page: Page, routine: Routine) -> None:
     """Grade 2 expects money; the count is one of grade 3's."""
-    page.goto("/coverage/")
-    count_from_here(page)
-    gap = page.locator(".gap-card", has_text="Grade 2, money")
-    gap.get_by_role("link", name="Put one in the week").click()
-    page.get_by_role("button", name="Put in the week").click()
+    put_from_gap(page, "/coverage/", "Grade 2, money")
 
 
 def from_a_standards_gap(page: Page, routine: Routine) -> None:
-    page.goto("/coverage/standards/")
-    count_from_here(page)
-    gap = page.locator(".gap-card", has_text="LS.2.M")
-    gap.get_by_role("link", name="Put one in the week").click()
-    page.get_by_role("button", name="Put in the week").click()
+    put_from_gap(page, "/coverage/standards/", "LS.2.M")
 
 
 @pytest.mark.parametrize(
